@@ -1,0 +1,20 @@
+namespace Byrelaw.Judging.Verdicts;
+
+/// <summary>What is said of an animal on a list.</summary>
+public enum Answer : byte
+{
+    /// <summary>All rules hold on every judging day.</summary>
+    Ready,
+
+    /// <summary>They will hold if nothing happens after the known day.</summary>
+    OnCourse,
+
+    /// <summary>They do not hold on the judging days, but will on later ones.</summary>
+    Later,
+
+    /// <summary>The records do not say; something has to be found out.</summary>
+    Ask,
+
+    /// <summary>They do not hold, and time alone will not change that.</summary>
+    No,
+}

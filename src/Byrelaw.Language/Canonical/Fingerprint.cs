@@ -1,0 +1,10 @@
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Language.Canonical;
+
+/// <summary>Tells two rulebooks apart.</summary>
+public static class Fingerprint
+{
+    /// <summary><c>sha256:</c> and the lower-case hexadecimal SHA-256 of <see cref="CanonicalText"/> in UTF-8.</summary>
+    public static string Of(Rulebook rulebook) => throw new NotImplementedException();
+}

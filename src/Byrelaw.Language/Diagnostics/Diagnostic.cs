@@ -1,0 +1,23 @@
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>
+/// One problem in a file that a person wrote: a rule file or a file of records.
+/// Read as <c>file:line:column: severity code: found; expected</c>.
+/// </summary>
+/// <param name="Code">Stable, such as <c>B0204</c> (rule files) or <c>R0103</c> (records).</param>
+/// <param name="Severity">Error or warning.</param>
+/// <param name="File">As shown: relative, with forward slashes.</param>
+/// <param name="Line">From 1.</param>
+/// <param name="Column">From 1, in UTF-16 units.</param>
+/// <param name="Length">How many characters to mark, at least 1.</param>
+/// <param name="Found">What stands there, in the reader's words.</param>
+/// <param name="Expected">What was expected; null where <paramref name="Found"/> says it all.</param>
+/// <param name="Help">How to mend it; null where nothing better can be said.</param>
+/// <param name="LineText">The line as it stands in the file, without its line end.</param>
+public sealed record Diagnostic(
+    string Code, Severity Severity, string File, int Line, int Column, int Length,
+    string Found, string? Expected, string? Help, string LineText)
+{
+    /// <summary>The message without its place: what was found, and what was expected.</summary>
+    public string Message => Expected is null ? Found : $"{Found}; {Expected}";
+}

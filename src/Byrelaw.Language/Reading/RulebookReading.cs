@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Language.Reading;
+
+/// <summary>What came of reading rule files.</summary>
+/// <param name="Rulebook">Always there; what could not be read is marked broken in it.</param>
+/// <param name="Problems">By file in the order of reading, then by place.</param>
+public sealed record RulebookReading(Rulebook Rulebook, ImmutableArray<Diagnostic> Problems)
+{
+    /// <summary>Whether any problem is an error.</summary>
+    public bool HasErrors => Problems.Any(problem => problem.Severity == Severity.Error);
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+using NodaTime;
+
+namespace Byrelaw.Language.Rulebooks;
+
+/// <summary>One season's programme on one farm.</summary>
+/// <param name="Name">As written.</param>
+/// <param name="Dates">By date; among them, where set, <c>collection</c>, <c>first transfer</c>, <c>final transfer</c>.</param>
+/// <param name="Choices">The lists to draw up, in the file's order.</param>
+/// <param name="Span">Where.</param>
+public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates, ImmutableArray<Choice> Choices, SourceSpan Span)
+{
+    /// <summary>The date with this name; null where the programme has none.</summary>
+    public LocalDate? Date(string name)
+    {
+        foreach (var date in Dates)
+        {
+            if (NameFolding.Fold(date.Name) == NameFolding.Fold(name))
+            {
+                return date.Date;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The last day on which anything is transferred; null for a programme without transfers.</summary>
+    public LocalDate? FinalTransfer => Date("final transfer");
+}
+
+/// <summary>A named day of the programme.</summary>
+public sealed record ProgrammeDate(string Name, LocalDate Date, SourceSpan Span);
+
+/// <summary>Which animals a list is drawn from.</summary>
+public enum ChoiceFrom
+{
+    /// <summary>Every female present on the judging day.</summary>
+    Females,
+
+    /// <summary>Females that have calved.</summary>
+    Cows,
+
+    /// <summary>Females that have not.</summary>
+    Heifers,
+
+    /// <summary>Animals named by number.</summary>
+    Named,
+
+    /// <summary>Every animal of another list.</summary>
+    AnotherList,
+}
+
+/// <summary>A list to draw up: <c>choose recipients from females, judged from first transfer to final transfer</c>.</summary>
+/// <param name="List">The list's name.</param>
+/// <param name="From">Where its animals come from.</param>
+/// <param name="Animals">Numbers, for <see cref="ChoiceFrom.Named"/>.</param>
+/// <param name="OtherList">For <see cref="ChoiceFrom.AnotherList"/>; that list stands earlier.</param>
+/// <param name="JudgedFrom">The first judging day.</param>
+/// <param name="JudgedTo">The last; the same for a single day.</param>
+/// <param name="Span">Where.</param>
+public sealed record Choice(
+    string List, ChoiceFrom From, ImmutableArray<string> Animals, string? OtherList,
+    LocalDate JudgedFrom, LocalDate JudgedTo, SourceSpan Span);
+
+/// <summary>What a farm says about its records.</summary>
+/// <param name="Folder">As written, relative to the file.</param>
+/// <param name="UpTo">The day the records reach, if said.</param>
+/// <param name="Complete">What is complete since when.</param>
+/// <param name="LeaveOut">Kinds in the records that nobody declares and nobody minds.</param>
+/// <param name="Span">Where.</param>
+public sealed record RecordKeeping(
+    string Folder, LocalDate? UpTo, ImmutableArray<Completeness> Complete, ImmutableArray<string> LeaveOut, SourceSpan Span);
+
+/// <summary>Every one of these kinds that happened since the day is on record.</summary>
+public sealed record Completeness(ImmutableArray<Kind> Kinds, LocalDate Since, SourceSpan Span);

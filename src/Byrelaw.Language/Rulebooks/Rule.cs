@@ -1,0 +1,159 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Sources;
+using NodaTime;
+
+namespace Byrelaw.Language.Rulebooks;
+
+/// <summary>Whom a rule is for.</summary>
+public enum Audience
+{
+    /// <summary>Every animal of the list.</summary>
+    Everyone,
+
+    /// <summary>Animals that have never calved.</summary>
+    Heifers,
+
+    /// <summary>Animals that have calved.</summary>
+    Cows,
+
+    /// <summary>Females.</summary>
+    Females,
+
+    /// <summary>Animals for which a defined condition holds.</summary>
+    Named,
+}
+
+/// <summary>What a rule answers where its conditions are not known.</summary>
+public enum IfNotKnown
+{
+    /// <summary>Not known: someone has to find out.</summary>
+    Ask,
+
+    /// <summary>Met. Never in a safety rule, a broken rule, or where a sample's result is not known.</summary>
+    Pass,
+
+    /// <summary>Not met.</summary>
+    Exclude,
+}
+
+/// <summary>Where a rule comes from, as seen from the programme's own file.</summary>
+public enum Basis
+{
+    /// <summary>From a used file, as it stands there.</summary>
+    Base,
+
+    /// <summary>From a used file, changed by another.</summary>
+    Changed,
+
+    /// <summary>Written in the programme's own file.</summary>
+    Local,
+}
+
+/// <summary>Who agreed to something, and when.</summary>
+/// <param name="By">At least one.</param>
+/// <param name="On">The day.</param>
+public sealed record Agreement(ImmutableArray<string> By, LocalDate On);
+
+/// <summary>What one rule demands, in one version of it.</summary>
+public sealed record Rule
+{
+    /// <summary>Unique in the rulebook.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The list it belongs to, such as <c>recipients</c>.</summary>
+    public required string List { get; init; }
+
+    /// <summary>A safety rule cannot be dropped, waived or passed.</summary>
+    public bool IsSafety { get; init; }
+
+    /// <summary>Shown always, judged only on the day by the person beside the animal.</summary>
+    public bool OnTheDay { get; init; }
+
+    /// <summary>Whom it is for.</summary>
+    public Audience Audience { get; init; }
+
+    /// <summary>For <see cref="Audience.Named"/>: the defined condition.</summary>
+    public NamedCondition? AppliesTo { get; init; }
+
+    /// <summary>The demand. A <see cref="BrokenCondition"/> where it could not be read.</summary>
+    public required Condition Needs { get; init; }
+
+    /// <summary>What stands in for a not known.</summary>
+    public IfNotKnown IfNotKnown { get; init; }
+
+    /// <summary>The reason in the file's words; null where none is given.</summary>
+    public string? Because { get; init; }
+
+    /// <summary>Where the number comes from; null where none is given.</summary>
+    public string? Source { get; init; }
+
+    /// <summary>Who agreed to this version; null for a base rule.</summary>
+    public Agreement? Agreement { get; init; }
+
+    /// <summary>The version that this one changed; null for the first.</summary>
+    public Rule? Before { get; init; }
+
+    /// <summary>Base, changed or local.</summary>
+    public Basis Basis { get; init; }
+
+    /// <summary>A line of it could not be read, so nobody passes it.</summary>
+    public bool IsBroken { get; init; }
+
+    /// <summary>Where this version is written (the <c>change</c> block for a changed one).</summary>
+    public required SourceSpan Span { get; init; }
+}
+
+/// <summary>What ranks animals among those who may be used; it never excludes.</summary>
+public sealed record Prefer
+{
+    /// <summary>Unique in the rulebook, among rules too.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The list it belongs to.</summary>
+    public required string List { get; init; }
+
+    /// <summary>What is liked.</summary>
+    public required Condition Condition { get; init; }
+
+    /// <summary>Points where it is true on the judging day.</summary>
+    public double Counts { get; init; } = 1;
+
+    /// <summary>The reason.</summary>
+    public string? Because { get; init; }
+
+    /// <summary>Where it comes from.</summary>
+    public string? Source { get; init; }
+
+    /// <summary>Who agreed to this version; null for a base one.</summary>
+    public Agreement? Agreement { get; init; }
+
+    /// <summary>The version that this one changed.</summary>
+    public Prefer? Before { get; init; }
+
+    /// <summary>Base, changed or local.</summary>
+    public Basis Basis { get; init; }
+
+    /// <summary>A line of it could not be read: it gives no points.</summary>
+    public bool IsBroken { get; init; }
+
+    /// <summary>Where this version is written.</summary>
+    public required SourceSpan Span { get; init; }
+}
+
+/// <summary>A rule set aside for everyone on this farm.</summary>
+/// <param name="Rule">The last version of the rule before it was dropped.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Agreement">Who and when.</param>
+/// <param name="Span">Where.</param>
+public sealed record Drop(Rule Rule, string Because, Agreement Agreement, SourceSpan Span);
+
+/// <summary>A rule set aside for one animal, from the agreed day to <paramref name="Until"/>, both included.</summary>
+public sealed record Waiver(string Rule, string Animal, LocalDate Until, string Because, Agreement Agreement, SourceSpan Span);
+
+/// <summary>A condition with a name.</summary>
+/// <param name="Name">Declared spelling.</param>
+/// <param name="Condition">What it stands for.</param>
+/// <param name="IsBroken">A line of it could not be read; then so is every user of it.</param>
+/// <param name="Span">Where.</param>
+public sealed record Define(string Name, Condition Condition, bool IsBroken, SourceSpan Span);

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Rulebooks;
+
+/// <summary>All that the files of one programme say, read, bound and resolved through its layers.
+/// Plain data: judging, comparing and printing read the same records.</summary>
+public sealed record Rulebook
+{
+    /// <summary>The words of the farm.</summary>
+    public required Vocabulary Vocabulary { get; init; }
+
+    /// <summary>Defined conditions, each after those it uses.</summary>
+    public ImmutableArray<Define> Defines { get; init; } = [];
+
+    /// <summary>Resolved rules of all lists, in the order of reading; dropped ones are not among them.</summary>
+    public ImmutableArray<Rule> Rules { get; init; } = [];
+
+    /// <summary>Resolved preferences of all lists.</summary>
+    public ImmutableArray<Prefer> Prefers { get; init; } = [];
+
+    /// <summary>Rules that this farm sets aside.</summary>
+    public ImmutableArray<Drop> Drops { get; init; } = [];
+
+    /// <summary>Rules set aside for one animal.</summary>
+    public ImmutableArray<Waiver> Waivers { get; init; } = [];
+
+    /// <summary>What could not be read and may have been a rule: it breaks the list.</summary>
+    public ImmutableArray<BrokenPart> BrokenParts { get; init; } = [];
+
+    /// <summary>The programme; null for a rule file on its own.</summary>
+    public Programme? Programme { get; init; }
+
+    /// <summary>What the farm says about its records; null for a rule file on its own.</summary>
+    public RecordKeeping? Records { get; init; }
+
+    /// <summary>The files read, the programme's own first.</summary>
+    public ImmutableArray<SourceFile> Files { get; init; } = [];
+}
+
+/// <summary>Lines that may have been a rule.</summary>
+/// <param name="List">The list they stand in; null where that is not known, so every list is broken.</param>
+/// <param name="Span">Where.</param>
+public sealed record BrokenPart(string? List, SourceSpan Span);

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Sources;
+using Byrelaw.Language.Units;
+
+namespace Byrelaw.Language.Rulebooks.Words;
+
+/// <summary>What a fact's value looks like.</summary>
+public enum FactType
+{
+    /// <summary>One of <see cref="Fact.Values"/>.</summary>
+    OneOf,
+
+    /// <summary>A number without a unit.</summary>
+    Number,
+
+    /// <summary>A number in <see cref="Fact.Unit"/>.</summary>
+    Amount,
+
+    /// <summary>A date.</summary>
+    Date,
+
+    /// <summary>Any text.</summary>
+    Text,
+
+    /// <summary>An official number; 15 digits are held to ISO 11784, anything else is text.</summary>
+    Identity,
+}
+
+/// <summary>Something that is true of an animal without a date: a column of <c>animals.csv</c>.</summary>
+public sealed record Fact(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
+{
+    /// <summary>The place of this fact in <see cref="Vocabulary.Facts"/>.</summary>
+    public required int Id { get; init; }
+
+    /// <summary>What its value looks like.</summary>
+    public FactType Type { get; init; }
+
+    /// <summary>Declared values of a <see cref="FactType.OneOf"/> fact; empty for the others.</summary>
+    public ImmutableArray<string> Values { get; init; } = [];
+
+    /// <summary>The unit of an <see cref="FactType.Amount"/> fact; null for the others.</summary>
+    public Unit? Unit { get; init; }
+}
+
+/// <summary>A state between two events, both days included.</summary>
+/// <param name="Name">Declared spelling, such as <c>running with bull</c>.</param>
+/// <param name="From">The event that starts it.</param>
+/// <param name="Until">The event that ends it.</param>
+/// <param name="Declared">Where.</param>
+public sealed record Spell(string Name, EventKind From, EventKind Until, SourceSpan Declared);

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Sources;
+using Byrelaw.Language.Units;
+
+namespace Byrelaw.Language.Rulebooks.Words;
+
+/// <summary>Something that happens to animals on a day: an event, a measurement or a test.</summary>
+/// <param name="Name">Declared spelling.</param>
+/// <param name="AlsoNames">Other spellings, as declared.</param>
+/// <param name="Declared">Where.</param>
+public abstract record Kind(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
+{
+    /// <summary>The place of this kind in <see cref="Vocabulary.Kinds"/>: the column in a herd.</summary>
+    public required int Id { get; init; }
+}
+
+/// <summary>Whether an event brings an animal into the herd or takes her out of it.</summary>
+public enum HerdEffect
+{
+    /// <summary>Neither.</summary>
+    None,
+
+    /// <summary>She is in the herd from that day.</summary>
+    Joins,
+
+    /// <summary>She is out of the herd from that day.</summary>
+    Leaves,
+}
+
+/// <summary>An event: it happened on a day, nothing more is known of it. The event <c>mob</c>
+/// is built in; its value is the mob's name.</summary>
+public sealed record EventKind(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
+    : Kind(Name, AlsoNames, Declared)
+{
+    /// <summary>Joining, leaving or neither.</summary>
+    public HerdEffect Effect { get; init; }
+
+    /// <summary>Before this age it cannot have happened, so nothing need be on record.</summary>
+    public TimeLength? NotBeforeAge { get; init; }
+
+    /// <summary>True for the built-in event <c>mob</c>.</summary>
+    public bool IsMobMove { get; init; }
+}
+
+/// <summary>A measured value, in a unit or on a scale.</summary>
+public sealed record MeasureKind(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
+    : Kind(Name, AlsoNames, Declared)
+{
+    /// <summary>The unit values are kept in; null for a measure on a scale.</summary>
+    public Unit? Unit { get; init; }
+
+    /// <summary>The scale, both ends included; null for a measure with a unit.</summary>
+    public Scale? Scale { get; init; }
+
+    /// <summary>In g/mol; converts between mass and amount of substance.</summary>
+    public double? MolarMass { get; init; }
+
+    /// <summary>True where someone beside the animal can take it; false where it needs a laboratory.</summary>
+    public bool InTheYards { get; init; }
+}
+
+/// <summary>A scale of scores.</summary>
+public sealed record Scale(double From, double To);
+
+/// <summary>A test whose result is one of a few declared answers.</summary>
+public sealed record TestKind(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
+    : Kind(Name, AlsoNames, Declared)
+{
+    /// <summary>The answers it can have, declared spelling.</summary>
+    public ImmutableArray<string> Answers { get; init; } = [];
+
+    /// <summary>True where someone beside the animal can do it; false where it needs a laboratory.</summary>
+    public bool InTheYards { get; init; }
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+
+namespace Byrelaw.Language.Rulebooks.Words;
+
+/// <summary>The words that the files of one rulebook declare. Names are compared folded: see
+/// <see cref="NameFolding"/>.</summary>
+public sealed class Vocabulary
+{
+    private readonly Dictionary<string, Kind> _kinds;
+    private readonly Dictionary<string, Fact> _facts;
+
+    /// <summary>Takes declared words whose ids are their places in these arrays.</summary>
+    public Vocabulary(ImmutableArray<Kind> kinds, ImmutableArray<Fact> facts, ImmutableArray<Spell> spells)
+    {
+        Kinds = kinds;
+        Facts = facts;
+        Spells = spells;
+        _kinds = ByName(kinds, kind => (kind.Name, kind.AlsoNames));
+        _facts = ByName(facts, fact => (fact.Name, fact.AlsoNames));
+        MobMove = kinds.OfType<EventKind>().Single(kind => kind.IsMobMove);
+    }
+
+    /// <summary>Events, measures and tests; the built-in event <c>mob</c> is among them.</summary>
+    public ImmutableArray<Kind> Kinds { get; }
+
+    /// <summary>Declared facts; the built-in <c>age</c> and <c>parity</c> are not among them.</summary>
+    public ImmutableArray<Fact> Facts { get; }
+
+    /// <summary>Declared spells.</summary>
+    public ImmutableArray<Spell> Spells { get; }
+
+    /// <summary>The built-in event <c>mob</c>.</summary>
+    public EventKind MobMove { get; }
+
+    /// <summary>The event named <c>calving</c>, which tells cows from heifers; null where no file declares it.</summary>
+    public EventKind? Calving => FindKind("calving") as EventKind;
+
+    /// <summary>The kind with this name, by any of its spellings.</summary>
+    public Kind? FindKind(string name) => _kinds.GetValueOrDefault(NameFolding.Fold(name));
+
+    /// <summary>The fact with this name, by any of its spellings.</summary>
+    public Fact? FindFact(string name) => _facts.GetValueOrDefault(NameFolding.Fold(name));
+
+    private static Dictionary<string, T> ByName<T>(
+        ImmutableArray<T> words, Func<T, (string Name, ImmutableArray<string> Also)> names)
+    {
+        var byName = new Dictionary<string, T>(StringComparer.Ordinal);
+        foreach (var word in words)
+        {
+            var (name, also) = names(word);
+            byName.TryAdd(NameFolding.Fold(name), word);
+            foreach (var other in also)
+            {
+                byName.TryAdd(NameFolding.Fold(other), word);
+            }
+        }
+
+        return byName;
+    }
+}

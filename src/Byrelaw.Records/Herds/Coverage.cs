@@ -1,0 +1,76 @@
+namespace Byrelaw.Records.Herds;
+
+/// <summary>
+/// On which days "nothing on record" means "did not happen": by kind as the farm declares, by
+/// animal from joining to leaving, and never across a row that could not be read.
+/// </summary>
+/// <remarks>
+/// For one animal and kind the covered days are: all days before <c>NeededFrom</c> (before birth, or
+/// before the age at which the kind can happen), and the days from the later of the declared date
+/// and her joining to her leaving; less the gaps. <em>Strictly</em>, coverage stops at the known day;
+/// else days after it are taken as days on which nothing more happens.
+/// </remarks>
+public sealed class Coverage
+{
+    /// <summary>By kind id: the declared date; <see cref="Day.End"/> where none is declared.</summary>
+    public required int[] Since { get; init; }
+
+    /// <summary>By kind id, then animal: the first day on which the kind need be covered; <see cref="Day.Start"/>
+    /// where her birth is not known. Kinds without an age limit share one array.</summary>
+    public required int[][] NeededFrom { get; init; }
+
+    /// <summary>By animal: the day from which the farm can have kept records of her; <see cref="Day.Start"/> for one born here.</summary>
+    public required int[] Joined { get; init; }
+
+    /// <summary>By animal: the day she left, the last one covered; <see cref="Day.End"/> where she has not.</summary>
+    public required int[] Left { get; init; }
+
+    /// <summary>The day the records reach.</summary>
+    public required int KnownDay { get; init; }
+
+    /// <summary>All gaps, by (kind, animal, day).</summary>
+    public required Gap[] Gaps { get; init; }
+
+    /// <summary>By kind id: whether any gap touches it. Where false, <see cref="Gaps"/> need not be looked at.</summary>
+    public required bool[] HasGaps { get; init; }
+
+    /// <summary>Whether every day from <paramref name="from"/> to <paramref name="to"/>, both included, is covered.
+    /// No day at all (<paramref name="to"/> before <paramref name="from"/>) is.</summary>
+    public bool Covers(int animal, int kind, int from, int to, bool strict)
+    {
+        if (to < from)
+        {
+            return true;
+        }
+
+        var needed = NeededFrom[kind][animal];
+        if (to >= needed)
+        {
+            var start = Math.Max(Since[kind], Joined[animal]);
+            var end = strict ? Math.Min(KnownDay, Left[animal]) : Left[animal];
+            if (to > end || Math.Max(from, needed) < start)
+            {
+                return false;
+            }
+        }
+
+        return !HasGaps[kind] || !AnyGap(animal, kind, from, to);
+    }
+
+    /// <summary>Whether a gap of this animal and kind can be dated in the days given.</summary>
+    public bool AnyGap(int animal, int kind, int from, int to)
+    {
+        if (HasGaps[kind])
+        {
+            foreach (var gap in Gaps)
+            {
+                if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animal || gap.Animal < 0) && gap.From <= to && gap.To >= from)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}

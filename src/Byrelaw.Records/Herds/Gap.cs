@@ -1,0 +1,12 @@
+namespace Byrelaw.Records.Herds;
+
+/// <summary>
+/// What a row that could not be read might have said. It suspends coverage; for a lookup it is a
+/// sample with result not known in every window that its date could fall in.
+/// </summary>
+/// <param name="Animal">Whose; -1 for any animal.</param>
+/// <param name="Kind">The kind's id; -1 for any kind.</param>
+/// <param name="From">First day it can be dated; <see cref="Day.Start"/> where the date cannot be read.</param>
+/// <param name="To">Last day it can be dated; <see cref="Day.End"/> where the date cannot be read.</param>
+/// <param name="Line">Its line of <c>events.csv</c>.</param>
+public readonly record struct Gap(int Animal, int Kind, int From, int To, int Line);

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using NodaTime;
+
+namespace Byrelaw.Records.Herds;
+
+/// <summary>
+/// A farm's animals and what is on record of them, in columns: an animal is a place in every
+/// array, in the order of <see cref="AnimalNumberOrder"/>.
+/// </summary>
+public sealed class Herd
+{
+    private Dictionary<string, int>? _places;
+
+    /// <summary>The words the records are read with; kind and fact ids are its.</summary>
+    public required Vocabulary Vocabulary { get; init; }
+
+    /// <summary>The farm's own numbers, sorted.</summary>
+    public required string[] Numbers { get; init; }
+
+    /// <summary>How many animals there are.</summary>
+    public int Count => Numbers.Length;
+
+    /// <summary>Sex on record.</summary>
+    public required Sex[] Sexes { get; init; }
+
+    /// <summary>First possible day of birth; <see cref="Day.Start"/> where not known.</summary>
+    public required int[] BornEarliest { get; init; }
+
+    /// <summary>Last possible day of birth; <see cref="Day.End"/> where not known.</summary>
+    public required int[] BornLatest { get; init; }
+
+    /// <summary>The parity in <c>animals.csv</c>; -1 where blank, -2 where it could not be read.</summary>
+    public required int[] RecordedParity { get; init; }
+
+    /// <summary>Lines of <c>animals.csv</c>, from 1.</summary>
+    public required int[] AnimalLines { get; init; }
+
+    /// <summary>By fact id.</summary>
+    public required FactColumn[] Facts { get; init; }
+
+    /// <summary>By kind id.</summary>
+    public required KindRun[] Runs { get; init; }
+
+    /// <summary>By kind id: mob rows of a measure; null for every other kind.</summary>
+    public required MobRun?[] MobRuns { get; init; }
+
+    /// <summary>Who is in which mob.</summary>
+    public required MobStays Mobs { get; init; }
+
+    /// <summary>Who is in the herd.</summary>
+    public required Membership Membership { get; init; }
+
+    /// <summary>What may be taken as complete.</summary>
+    public required Coverage Coverage { get; init; }
+
+    /// <summary>The day the records reach.</summary>
+    public required LocalDate KnownDay { get; init; }
+
+    /// <summary>What is wrong in the files, by file and line.</summary>
+    public required ImmutableArray<Diagnostic> Problems { get; init; }
+
+    /// <summary><c>sha256:</c> and the hexadecimal digest over the files read.</summary>
+    public required string Fingerprint { get; init; }
+
+    /// <summary>The animals' file as shown.</summary>
+    public string AnimalsFile { get; init; } = "animals.csv";
+
+    /// <summary>The events' file as shown.</summary>
+    public string EventsFile { get; init; } = "events.csv";
+
+    /// <summary>The place of the animal with this number; -1 where there is none.</summary>
+    public int Find(string number)
+    {
+        if (_places is null)
+        {
+            var places = new Dictionary<string, int>(Numbers.Length, StringComparer.Ordinal);
+            for (var i = 0; i < Numbers.Length; i++)
+            {
+                places[Numbers[i]] = i;
+            }
+
+            _places = places;
+        }
+
+        return _places.GetValueOrDefault(number, -1);
+    }
+}

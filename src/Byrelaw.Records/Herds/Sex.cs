@@ -1,0 +1,14 @@
+namespace Byrelaw.Records.Herds;
+
+/// <summary>The sex on record.</summary>
+public enum Sex : byte
+{
+    /// <summary>Blank or unreadable.</summary>
+    NotKnown,
+
+    /// <summary>F.</summary>
+    Female,
+
+    /// <summary>M.</summary>
+    Male,
+}
