@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Lists;
+using Byrelaw.Judging.Truths;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Records.Herds;
@@ -8,17 +12,130 @@ namespace Byrelaw.Judging;
 /// <summary>Judges herd records against a rulebook.</summary>
 public sealed class Judge
 {
+    private readonly Rulebook _rulebook;
+    private readonly Programme _programme;
+    private readonly LocalDate? _knownOn;
+    private readonly HerdDays _days;
+
     /// <summary>Prepares a rulebook (which must have a programme) and a herd for judging.</summary>
-    /// <param name="rulebook">Its vocabulary must be the herd's.</param>
-    /// <param name="herd">The records.</param>
-    /// <param name="knownOn">Agreements after this day do not exist; the herd must have been read as known on it too.</param>
-    public Judge(Rulebook rulebook, Herd herd, LocalDate? knownOn = null) => throw new NotImplementedException();
+    /// <param name="rulebook">Its vocabulary must be the herd's; read as known on <paramref name="knownOn"/>.</param>
+    /// <param name="herd">The records, read as known on <paramref name="knownOn"/> too.</param>
+    /// <param name="knownOn">The day whose knowledge this is; null for today's. It is only passed on to the draft.</param>
+    /// <exception cref="ArgumentException">There is no programme, or the herd was read with other words.</exception>
+    public Judge(Rulebook rulebook, Herd herd, LocalDate? knownOn = null)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(herd);
+        if (!ReferenceEquals(rulebook.Vocabulary, herd.Vocabulary))
+        {
+            throw new ArgumentException("The herd was read with another vocabulary than the rulebook's.", nameof(herd));
+        }
+
+        _rulebook = rulebook;
+        _programme = rulebook.Programme ?? throw new ArgumentException("The rulebook has no programme.", nameof(rulebook));
+        _knownOn = knownOn;
+        _days = new HerdDays(herd);
+    }
 
     /// <summary>Judges every animal of every list.</summary>
     /// <param name="on">Judge on this day instead of each list's own days.</param>
     /// <param name="progress">Told how many animals are done, of how many.</param>
-    public Draft JudgeAll(LocalDate? on = null, IProgress<(int Done, int Of)>? progress = null) => throw new NotImplementedException();
+    public Draft JudgeAll(LocalDate? on = null, IProgress<(int Done, int Of)>? progress = null)
+    {
+        var lists = ImmutableArray.CreateBuilder<ListJudgement>(_programme.Choices.Length);
+        var choices = _programme.Choices.Select(choice => JudgingDays.On(choice, on)).ToList();
+        var candidates = choices.Select(CandidatesOf).ToList();
+        var done = 0;
+        var all = candidates.Sum(list => list.Animals.Length);
+        for (var i = 0; i < choices.Count; i++)
+        {
+            var explained = InParallel(choices[i], candidates[i].Animals, () =>
+            {
+                var now = Interlocked.Increment(ref done);
+                progress?.Report((now, all));
+            });
+            lists.Add(new ListJudgement(
+                choices[i], [.. PlanOf(choices[i]).BrokenParts], Ranking.Rank(explained), [.. candidates[i].Unknown]));
+        }
+
+        return new Draft(_rulebook, _days.Herd, _knownOn, OnSeveralLists.Mark(lists.ToImmutable()));
+    }
 
     /// <summary>Judges one animal on one list, whether or not the list takes her.</summary>
-    public AnimalJudgement JudgeOne(Choice choice, int animal, LocalDate? on = null) => throw new NotImplementedException();
+    public AnimalJudgement JudgeOne(Choice choice, int animal, LocalDate? on = null) =>
+        ExplainerOf(JudgingDays.On(choice, on)).Explain(animal);
+
+    /// <summary>Only the answers of a list's animals, for when no one asks why. The order is the herd's.</summary>
+    public (int[] Animals, Answer[] Answers) Answers(Choice choice, LocalDate? on = null)
+    {
+        choice = JudgingDays.On(choice, on);
+        var animals = CandidatesOf(choice).Animals;
+        var answers = new Answer[animals.Length];
+        Divided(animals.Length, (from, to) =>
+        {
+            var concluder = new Concluder(PlanOf(choice), DaysOf(choice));
+            for (var i = from; i < to; i++)
+            {
+                answers[i] = concluder.Conclude(animals[i]).Answer;
+            }
+        });
+        return (animals, answers);
+    }
+
+    /// <summary>Whether all rules of a list hold on one day, for every animal of the herd, on one thread.</summary>
+    public Truth[] TruthsOn(Choice choice, LocalDate date)
+    {
+        var plan = PlanOf(choice);
+        var day = Day.Number(date);
+        var truths = new Truth[_days.Herd.Count];
+        for (var animal = 0; animal < truths.Length; animal++)
+        {
+            var until = int.MaxValue;
+            truths[animal] = plan.All.On(animal, day, ref until, null).Assumed;
+        }
+
+        return truths;
+    }
+
+    private ImmutableArray<AnimalJudgement> InParallel(Choice choice, int[] animals, Action done)
+    {
+        var explained = new AnimalJudgement[animals.Length];
+        Divided(animals.Length, (from, to) =>
+        {
+            var explainer = ExplainerOf(choice);
+            for (var i = from; i < to; i++)
+            {
+                explained[i] = explainer.Explain(animals[i]);
+                done();
+            }
+        });
+        return [.. explained];
+    }
+
+    /// <summary>Plans remember things, so each thread makes its own and takes a run of neighbours.</summary>
+    private static void Divided(int count, Action<int, int> work)
+    {
+        const int Fewest = 500;
+        var parts = Math.Clamp(count / Fewest, 1, Environment.ProcessorCount);
+        if (parts == 1)
+        {
+            work(0, count);
+            return;
+        }
+
+        Parallel.For(0, parts, part => work((int)((long)count * part / parts), (int)((long)count * (part + 1) / parts)));
+    }
+
+    private (int[] Animals, List<string> Unknown) CandidatesOf(Choice choice) =>
+        Candidates.Of(PlanOf(choice), choice, DaysOf(choice), other =>
+        {
+            var source = _programme.Choices.First(candidate => candidate.List == other);
+            return CandidatesOf(source).Animals;
+        });
+
+    private ListPlan PlanOf(Choice choice) => new(_days, _rulebook, choice);
+
+    private JudgingDays DaysOf(Choice choice) => JudgingDays.Of(choice, _programme, _days.KnownDay);
+
+    private AnimalExplainer ExplainerOf(Choice choice) => new(PlanOf(choice), DaysOf(choice), _programme.FinalTransfer);
 }

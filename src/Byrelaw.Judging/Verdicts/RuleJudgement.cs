@@ -56,6 +56,12 @@ public sealed record RuleJudgement
     /// has this answer).</summary>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
+    /// <summary>For a gate: the records it rests on (a sale, a purchase).</summary>
+    public ImmutableArray<Evidence> GateEvidence { get; init; } = [];
+
+    /// <summary>For a rule that is not met: nothing that can still happen turns it (a limit is passed that time cannot undo, or a recorded fact says so).</summary>
+    public bool ForGood { get; init; }
+
     /// <summary>The rule over the whole span.</summary>
     public required Timeline Timeline { get; init; }
 

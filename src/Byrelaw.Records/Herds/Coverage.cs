@@ -36,25 +36,21 @@ public sealed class Coverage
 
     /// <summary>Whether every day from <paramref name="from"/> to <paramref name="to"/>, both included, is covered.
     /// No day at all (<paramref name="to"/> before <paramref name="from"/>) is.</summary>
-    public bool Covers(int animal, int kind, int from, int to, bool strict)
+    public bool Covers(int animal, int kind, int from, int to, bool strict) =>
+        IsKept(animal, kind, from, to, strict) && (!HasGaps[kind] || !AnyGap(animal, kind, from, to));
+
+    /// <summary>The same, but for the gaps: whether the farm says that it keeps these records over these days.</summary>
+    public bool IsKept(int animal, int kind, int from, int to, bool strict)
     {
-        if (to < from)
+        var needed = NeededFrom[kind][animal];
+        if (to < from || to < needed)
         {
             return true;
         }
 
-        var needed = NeededFrom[kind][animal];
-        if (to >= needed)
-        {
-            var start = Math.Max(Since[kind], Joined[animal]);
-            var end = strict ? Math.Min(KnownDay, Left[animal]) : Left[animal];
-            if (to > end || Math.Max(from, needed) < start)
-            {
-                return false;
-            }
-        }
-
-        return !HasGaps[kind] || !AnyGap(animal, kind, from, to);
+        var start = Math.Max(Since[kind], Joined[animal]);
+        var end = strict ? Math.Min(KnownDay, Left[animal]) : Left[animal];
+        return to <= end && Math.Max(from, needed) >= start;
     }
 
     /// <summary>Whether a gap of this animal and kind can be dated in the days given.</summary>

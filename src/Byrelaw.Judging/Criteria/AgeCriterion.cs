@@ -1,0 +1,44 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>age at least 13 months</c>. A birth known only to the month or year answers what is the same for each of its days.</summary>
+internal sealed class AgeCriterion(HerdDays days, AgeCondition condition) : LeafCriterion(days, condition, restsOnCoverage: false)
+{
+    private readonly TimeLimits _limits = new(condition.Test);
+
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        var earliest = Days.Herd.BornEarliest[animal];
+        var latest = Days.Herd.BornLatest[animal];
+        if (earliest == Day.Start)
+        {
+            notes?.FactMissing(animal, "born", isUnreadable: false);
+            return Truth.Unknown;
+        }
+
+        var (low, high) = _limits.Accepted(day);
+        until = Math.Min(until, Math.Min(_limits.NextTurn(earliest, day), _limits.NextTurn(latest, day)) - 1);
+        notes?.Age(animal, earliest, latest, day, condition.Test);
+        if (earliest >= low && latest <= high)
+        {
+            return Truth.True;
+        }
+
+        if (latest >= low && earliest <= high)
+        {
+            notes?.FactMissing(animal, "born", isUnreadable: false);
+            return Truth.Unknown;
+        }
+
+        notes?.Remedy(earliest > high
+            ? new Remedy(RemedyKind.Time, ["born"], Day.Date(_limits.FirstAccepting(latest)))
+            : new Remedy(RemedyKind.ForGood, ["born"]));
+        return Truth.False;
+    }
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Herdmates;
+using Byrelaw.Judging.Mobs;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary>Makes conditions ready to be asked. What it makes remembers things, so each thread has its own.</summary>
+internal sealed class CriterionCompiler
+{
+    private readonly HerdDays _days;
+    private readonly int? _calving;
+    private readonly DefineCriterion[] _defines;
+    private readonly Dictionary<int, MobResults> _mobResults = [];
+
+    public CriterionCompiler(HerdDays days, Rulebook rulebook)
+    {
+        _days = days;
+        _calving = rulebook.Vocabulary.Calving?.Id;
+        _defines = new DefineCriterion[rulebook.Defines.Length];
+        for (var i = 0; i < _defines.Length; i++)
+        {
+            var define = rulebook.Defines[i];
+            _defines[i] = new DefineCriterion(define.Name, define.IsBroken ? BrokenCriterion.Instance : Compile(define.Condition));
+        }
+    }
+
+    /// <summary>The criterion for a sort of animal; null for everyone.</summary>
+    public Criterion? Compile(Audience audience, NamedCondition? named) => audience switch
+    {
+        Audience.Everyone => null,
+        Audience.Named when named is not null => Compile(named),
+        Audience.Named => BrokenCriterion.Instance,
+        _ => new SortCriterion(_days, audience, _calving),
+    };
+
+    /// <summary>The criterion for a condition.</summary>
+    public Criterion Compile(Condition condition) => condition switch
+    {
+        _ when NamesAnUnsetDate(condition) => BrokenCriterion.Instance,
+        CountCondition count => new CountCriterion(_days, count, Compile(count.Windows)),
+        TimeSinceCondition since => new TimeSinceCriterion(_days, since, Anchor(since.Kinds)),
+        AgeCondition age => new AgeCriterion(_days, age),
+        ParityCondition parity => new ParityCriterion(_days, parity, _calving),
+        FactNumberCondition number => new FactNumberCriterion(_days, number),
+        FactTextCondition text => new FactTextCriterion(_days, text),
+        FactDateCondition date => new FactDateCriterion(_days, date),
+        RecordedCondition recorded => new RecordedCriterion(_days, recorded),
+        MeasuredCondition measured => new MeasuredCriterion(_days, measured, Compile(measured.Windows)),
+        TestCondition test => new TestCriterion(_days, test, Compile(test.Windows)),
+        MobMeasuredCondition mob => new MobMeasuredCriterion(_days, mob, Compile(mob.Windows), ResultsOf(mob.Measure)),
+        MobCountCondition mob => new MobCountCriterion(_days, mob, Compile(mob.Windows), ResultsOf(mob.Measure)),
+        SpellCondition spell => new SpellCriterion(_days, spell, Compile(spell.Windows)),
+        StandingCondition standing => new StandingCriterion(
+            _days, standing, new HerdmateDays(_days, standing.Fact, standing.Group, _calving)),
+        NamedCondition { Not: true } named => new NotCriterion(_defines[named.Index]),
+        NamedCondition named => _defines[named.Index],
+        ListCondition { Kind: ListKind.NoneOf } list => new NotCriterion(new ListCriterion(Compile(list.Items), 1)),
+        ListCondition list => new ListCriterion(Compile(list.Items), AtLeast(list)),
+        _ => BrokenCriterion.Instance,
+    };
+
+    /// <summary>A date that this programme does not set: the condition can be read, but not judged.</summary>
+    private static bool NamesAnUnsetDate(Condition condition)
+    {
+        ImmutableArray<Window> windows = condition switch
+        {
+            CountCondition count => count.Windows,
+            MeasuredCondition measured => measured.Windows,
+            TestCondition test => test.Windows,
+            MobMeasuredCondition mob => mob.Windows,
+            MobCountCondition mob => mob.Windows,
+            SpellCondition spell => spell.Windows,
+            _ => [],
+        };
+        return windows.Any(window => window is BeforeDate { Date.Value: null } or SinceDate { Date.Value: null });
+    }
+
+    private static int AtLeast(ListCondition list) => list.Kind switch
+    {
+        ListKind.AnyOf => 1,
+        ListKind.AllOf => list.Items.Length,
+        _ => list.Count,
+    };
+
+    private Criterion[] Compile(ImmutableArray<Condition> items) => [.. items.Select(Compile)];
+
+    private WindowSet Compile(ImmutableArray<Window> windows) => new(_days, [.. windows.Select(Compile)]);
+
+    private WindowReader Compile(Window window) => window switch
+    {
+        InTheLast last => new WindowReader.Plain(lowMoves: new Reckoning(last.Length)),
+        AtLeastAgo ago => new WindowReader.Plain(highMoves: new Reckoning(ago.Near)),
+        BetweenAgo ago => new WindowReader.Plain(lowMoves: new Reckoning(ago.Far), highMoves: new Reckoning(ago.Near)),
+        BeforeDate { Date.Value: { } date } before => new WindowReader.Plain(
+            low: new Reckoning(before.Length).FirstReaching(Day.Number(date)), highStands: Day.Number(date)),
+        SinceDate { Date.Value: { } date } => new WindowReader.Plain(low: Day.Number(date)),
+        SinceLast since => new WindowReader.Anchored(Anchor(since.Kinds), null),
+        FromAfterLast after => new WindowReader.Anchored(Anchor(after.Kinds), new Reckoning(after.Wait)),
+        _ => new WindowReader.Plain(),
+    };
+
+    private Anchor Anchor(ImmutableArray<Kind> kinds) => new(_days, [.. kinds.Select(kind => kind.Id)]);
+
+    private MobResults ResultsOf(MeasureKind measure)
+    {
+        if (!_mobResults.TryGetValue(measure.Id, out var results))
+        {
+            _mobResults[measure.Id] = results = new MobResults(_days.Herd, measure.Id);
+        }
+
+        return results;
+    }
+}

@@ -1,0 +1,31 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>dam genomic date is 2026-02-01</c>.</summary>
+internal sealed class FactDateCriterion(HerdDays days, FactDateCondition condition)
+    : LeafCriterion(days, condition, restsOnCoverage: false)
+{
+    private readonly int _wanted = Day.Number(condition.Date);
+
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        var column = Days.Herd.Facts[condition.Fact.Id];
+        if (column.States[animal] != FactState.Known)
+        {
+            notes?.FactMissing(animal, condition.Fact.Name, column.States[animal] == FactState.Unreadable);
+            return Truth.Unknown;
+        }
+
+        var found = (int)column.Numbers[animal];
+        notes?.Fact(animal, condition.Fact.Name, Numbers.WriteDay(found));
+        notes?.Text(Numbers.WriteDay(found));
+        notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
+        return (found == _wanted) != condition.IsNot ? Truth.True : Truth.False;
+    }
+}

@@ -1,0 +1,36 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>breeding index at least 120</c>.</summary>
+internal sealed class FactNumberCriterion(HerdDays days, FactNumberCondition condition)
+    : LeafCriterion(days, condition, restsOnCoverage: false)
+{
+    private readonly NumberLimits _limits = new(days, condition.Test);
+
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        var column = Days.Herd.Facts[condition.Fact.Id];
+        if (column.States[animal] != FactState.Known)
+        {
+            notes?.FactMissing(animal, condition.Fact.Name, column.States[animal] == FactState.Unreadable);
+            return Truth.Unknown;
+        }
+
+        if (!_limits.For(animal, out var limits, notes))
+        {
+            return Truth.Unknown;
+        }
+
+        var value = column.Numbers[animal];
+        notes?.Fact(animal, condition.Fact.Name, Numbers.Write(value, condition.Fact.Unit?.Symbol));
+        notes?.Number(value, value, condition.Fact.Unit?.Symbol, null, 1, limits);
+        notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
+        return limits.Accept(value, value);
+    }
+}

@@ -1,0 +1,175 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>latest body condition in the last 45 days between 4.0 and 5.5</c>, and the same with
+/// <c>lowest</c>, <c>highest</c>, <c>average</c> and <c>change in</c>.</summary>
+internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition condition, WindowSet windows)
+    : LookupCriterion(days, condition, condition.Measure, windows)
+{
+    private readonly NumberLimits _test = new(days, condition.Test);
+    private readonly string? _unit = condition.Measure.Unit?.Symbol;
+    private Limits _limits;
+
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        if (!ReadWindows(animal, day, strict, out var reading, out var bounds, ref until, notes))
+        {
+            return Truth.Unknown;
+        }
+
+        if (!_test.For(animal, out _limits, notes))
+        {
+            return Truth.Unknown;
+        }
+
+        if (condition.Aggregate == Aggregate.Latest)
+        {
+            return Latest(animal, bounds, ref pending, notes);
+        }
+
+        var truth = Over(animal, bounds with { LowLatest = bounds.Low }, ref pending, notes);
+        if (bounds.IsCertain || truth == Truth.Unknown)
+        {
+            return truth;
+        }
+
+        until = day;
+        foreach (var possible in Windows.Possible(animal, day, strict, reading))
+        {
+            if (Over(animal, Windows.For(KindId, possible), ref pending, null) != truth)
+            {
+                return Truth.Unknown;
+            }
+        }
+
+        return truth;
+    }
+
+    protected override Truth TruthOf(int animal, int place, ref bool pending, Notes? notes)
+    {
+        var truth = _limits.Accept(Run.Low[place], Run.High[place]);
+        if (truth == Truth.Unknown)
+        {
+            pending = true;
+            notes?.Pending(KindId, place);
+        }
+
+        return truth;
+    }
+
+    protected override void WriteFound(int animal, int first, int last, Notes? notes)
+    {
+        if (notes is not null)
+        {
+            var low = Run.Low[first];
+            var high = Run.High[first];
+            for (var i = first + 1; i <= last; i++)
+            {
+                low = Math.Min(low, Run.Low[i]);
+                high = Math.Max(high, Run.High[i]);
+            }
+
+            notes.Number(low, high, _unit, Run.Days[last], last - first + 1, _limits);
+        }
+    }
+
+    /// <summary>The truth over all results in a window whose days are certain.</summary>
+    private Truth Over(int animal, Bounds bounds, ref bool pending, Notes? notes)
+    {
+        var start = Run.Starts[animal];
+        var last = Runs.LastAtMost(Run, animal, bounds.High);
+        var first = last + 1;
+        while (first > start && Run.Days[first - 1] >= bounds.Low)
+        {
+            first--;
+            notes?.Entry(KindId, first);
+        }
+
+        var isUnreadable = IsUnreadable(animal, bounds.Low, bounds.High, notes);
+        pending |= isUnreadable;
+        if (first > last || (condition.Aggregate == Aggregate.Change && Run.Days[first] == Run.Days[last]))
+        {
+            notes?.Nothing();
+            notes?.NoResult(KindId, bounds.Low, bounds.High);
+            return Truth.Unknown;
+        }
+
+        var (low, high) = Range(first, last);
+        if (isUnreadable)
+        {
+            // A sample that may hold any value at all.
+            low = condition.Aggregate == Aggregate.Highest ? low : double.NegativeInfinity;
+            high = condition.Aggregate == Aggregate.Lowest ? high : double.PositiveInfinity;
+        }
+
+        var truth = _limits.Accept(low, high);
+        notes?.Number(low, high, _unit, Run.Days[last], last - first + 1, _limits);
+        if (truth == Truth.Unknown)
+        {
+            for (var i = first; i <= last; i++)
+            {
+                if (Run.Low[i] != Run.High[i])
+                {
+                    pending = true;
+                    notes?.Pending(KindId, i);
+                }
+            }
+        }
+        else if (truth == Truth.False)
+        {
+            notes?.Remedy(new Remedy(RemedyKind.NewResult, [condition.Measure.Name]));
+        }
+
+        return truth;
+    }
+
+    /// <summary>The lowest and highest value that the aggregate may have, for all values that the results allow.</summary>
+    private (double Low, double High) Range(int first, int last)
+    {
+        switch (condition.Aggregate)
+        {
+            case Aggregate.Change:
+                var (earliestLow, earliestHigh) = OfDay(first, +1, last);
+                var (latestLow, latestHigh) = OfDay(last, -1, first);
+                return (Limits.Round(latestLow - earliestHigh), Limits.Round(latestHigh - earliestLow));
+            case Aggregate.Average:
+                double sumLow = 0, sumHigh = 0;
+                for (var i = first; i <= last; i++)
+                {
+                    sumLow += Run.Low[i];
+                    sumHigh += Run.High[i];
+                }
+
+                var count = last - first + 1;
+                return (Limits.Round(sumLow / count), Limits.Round(sumHigh / count));
+            default:
+                double low = Run.Low[first], high = Run.High[first];
+                for (var i = first + 1; i <= last; i++)
+                {
+                    var isLowest = condition.Aggregate == Aggregate.Lowest;
+                    low = isLowest ? Math.Min(low, Run.Low[i]) : Math.Max(low, Run.Low[i]);
+                    high = isLowest ? Math.Min(high, Run.High[i]) : Math.Max(high, Run.High[i]);
+                }
+
+                return (low, high);
+        }
+    }
+
+    /// <summary>The range over one day's results, from a place onwards.</summary>
+    private (double Low, double High) OfDay(int place, int step, int end)
+    {
+        double low = Run.Low[place], high = Run.High[place];
+        for (var i = place + step; (step > 0 ? i <= end : i >= end) && Run.Days[i] == Run.Days[place]; i += step)
+        {
+            low = Math.Min(low, Run.Low[i]);
+            high = Math.Max(high, Run.High[i]);
+        }
+
+        return (low, high);
+    }
+}

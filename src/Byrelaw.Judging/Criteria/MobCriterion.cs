@@ -1,0 +1,181 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Mobs;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary>
+/// A condition over her mob. It uses results dated while she was in the mob that she is in on the day of
+/// judging: mob rows, and the results of animals that were in it, each animal counted once.
+/// </summary>
+internal abstract class MobCriterion(
+    HerdDays days, Condition condition, MeasureKind measure, WindowSet windows, int fromAtLeast, MobResults results)
+    : LeafCriterion(days, condition, restsOnCoverage: true)
+{
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        var mobs = Days.Herd.Mobs;
+        var stay = mobs.StayAt(animal, day);
+        if (NextStay(animal, stay) is var next && next < mobs.Starts[animal + 1])
+        {
+            until = Math.Min(until, mobs.From[next] - 1);
+        }
+
+        if (stay < 0 || mobs.Mob[stay] == MobStays.NotKnown)
+        {
+            notes?.MobNotKnown();
+            return Truth.Unknown;
+        }
+
+        if (!windows.Read(animal, day, strict, out var reading, ref until, notes))
+        {
+            notes?.Nothing();
+            return Truth.Unknown;
+        }
+
+        var mob = mobs.Mob[stay];
+        windows.LimitBy(new MobEdges(results, mob, Days.Coverage.Gaps, measure.Id), day, reading, ref until);
+        var since = SinceWhen(animal, stay);
+        var bounds = WindowSet.Together(reading);
+        var truth = Over(animal, mob, Math.Max(bounds.Low, since), bounds.High, ref pending, notes);
+        if (bounds.IsCertain || truth == Truth.Unknown)
+        {
+            return truth;
+        }
+
+        until = day;
+        foreach (var possible in windows.Possible(animal, day, strict, reading))
+        {
+            var own = WindowSet.Together(possible);
+            if (Over(animal, mob, Math.Max(own.Low, since), own.High, ref pending, null) != truth)
+            {
+                return Truth.Unknown;
+            }
+        }
+
+        return truth;
+    }
+
+    /// <summary>Decides from the mob's values; there are enough of them.</summary>
+    protected abstract Truth Decide(int animal, MobSample sample, Notes? notes);
+
+    private Truth Over(int animal, int mob, int from, int to, ref bool pending, Notes? notes)
+    {
+        var sample = results.Of(mob, from, to);
+        foreach (var result in sample.Results)
+        {
+            notes?.Row(measure.Id, result.Day, result.Line, Numbers.WriteResult(result.Low, result.High, measure.Unit?.Symbol));
+        }
+
+        if (MayBeUnreadable(mob, from, to, notes))
+        {
+            pending = true;
+            return Truth.Unknown;
+        }
+
+        if (sample.Sure.Length < fromAtLeast || sample.Sure.Length == 0)
+        {
+            var needed = Math.Max(fromAtLeast, 1) - sample.Sure.Length;
+            notes?.Number(double.NegativeInfinity, double.PositiveInfinity, measure.Unit?.Symbol, null, sample.Sure.Length, Anything);
+            notes?.TooFewOfTheMob(measure.Id, from, to, needed);
+            return Truth.Unknown;
+        }
+
+        var truth = Decide(animal, sample, notes);
+        if (truth == Truth.Unknown)
+        {
+            foreach (var value in sample.Sure)
+            {
+                pending |= value.Low != value.High;
+            }
+
+            notes?.NoResult(measure.Id, from, to);
+        }
+        else if (truth == Truth.False)
+        {
+            notes?.Remedy(new Remedy(RemedyKind.NewResult, [measure.Name]));
+        }
+
+        return truth;
+    }
+
+    private static readonly Limits Anything = new(double.NegativeInfinity, double.PositiveInfinity);
+
+    private int NextStay(int animal, int stay) => stay < 0 ? Days.Herd.Mobs.Starts[animal] : stay + 1;
+
+    /// <summary>The day since which she has been in the mob without a break.</summary>
+    private int SinceWhen(int animal, int stay)
+    {
+        var mobs = Days.Herd.Mobs;
+        while (stay > mobs.Starts[animal] && mobs.Mob[stay - 1] == mobs.Mob[stay])
+        {
+            stay--;
+        }
+
+        return mobs.From[stay];
+    }
+
+    /// <summary>Whether a row that could not be read may be a sample of this mob in these days.</summary>
+    private bool MayBeUnreadable(int mob, int from, int to, Notes? notes)
+    {
+        if (!Days.Coverage.HasGaps[measure.Id])
+        {
+            return false;
+        }
+
+        var mobs = Days.Herd.Mobs;
+        var any = false;
+        foreach (var gap in Days.Coverage.Gaps)
+        {
+            if ((gap.Kind == measure.Id || gap.Kind < 0) && gap.From <= to && gap.To >= from
+                && (gap.Animal < 0 || MayBeIn(mobs, gap.Animal, mob, Math.Max(gap.From, from), Math.Min(gap.To, to))))
+            {
+                any = true;
+                notes?.Unreadable(gap.Animal, measure.Id, gap.From, gap.To);
+            }
+        }
+
+        return any;
+    }
+
+    /// <summary>Whether an animal may have been in a mob on one of these days.</summary>
+    private static bool MayBeIn(MobStays mobs, int animal, int mob, int from, int to)
+    {
+        for (var stay = mobs.StayAt(animal, from); ; stay++)
+        {
+            var here = stay < mobs.Starts[animal] ? MobStays.NotKnown : mobs.Mob[stay];
+            if (here == mob || here == MobStays.NotKnown)
+            {
+                return true;
+            }
+
+            if (stay + 1 >= mobs.Starts[animal + 1] || mobs.From[stay + 1] > to)
+            {
+                return false;
+            }
+        }
+    }
+
+    private readonly struct MobEdges(MobResults results, int mob, Gap[] gaps, int kind) : IEdges
+    {
+        public int Next(int day)
+        {
+            var edge = results.NextEdge(mob, day);
+            foreach (var gap in gaps)
+            {
+                if (gap.Kind == kind || gap.Kind < 0)
+                {
+                    edge = gap.From > day ? Math.Min(edge, gap.From) : edge;
+                    edge = gap.To >= day ? Math.Min(edge, gap.To + 1) : edge;
+                }
+            }
+
+            return edge;
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>parity at most 6</c>: as recorded, else as counted where calvings are covered from birth.</summary>
+internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, int? calving)
+    : LeafCriterion(days, condition, restsOnCoverage: true)
+{
+    private readonly Limits _limits = Limits.Of(condition.Test);
+
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        var counted = 0;
+        var isCovered = false;
+        if (calving is { } kind)
+        {
+            var run = Days.Herd.Runs[kind];
+            var last = Runs.LastAtMost(run, animal, day);
+            counted = last + 1 - run.Starts[animal];
+            until = Math.Min(until, Days.NextEdge(animal, kind, day, strict) - 1);
+            isCovered = Days.Coverage.Covers(animal, kind, Day.Start, day, strict);
+            for (var i = run.Starts[animal]; i <= last; i++)
+            {
+                notes?.Entry(kind, i);
+            }
+        }
+
+        var recorded = Days.Herd.RecordedParity[animal];
+        if (recorded >= 0)
+        {
+            notes?.Fact(animal, "parity", Numbers.Write(recorded));
+        }
+
+        var least = recorded >= 0 ? recorded : counted;
+        double most = recorded >= 0 ? Math.Max(counted, recorded)
+            : isCovered && recorded != Unreadable ? counted : double.PositiveInfinity;
+        var truth = _limits.Accept(least, most);
+        notes?.Number(least, most, null, null, 1, _limits);
+        if (truth == Truth.Unknown)
+        {
+            notes?.FactMissing(animal, "parity", recorded == Unreadable);
+        }
+        else if (truth == Truth.False)
+        {
+            notes?.Remedy(most < _limits.Low ? new Remedy(RemedyKind.NewEvent, ["calving"]) : new Remedy(RemedyKind.ForGood, ["parity"]));
+        }
+
+        return truth;
+    }
+
+    private const int Unreadable = -2;
+}

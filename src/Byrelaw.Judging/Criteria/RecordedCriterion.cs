@@ -1,0 +1,46 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>official identity is recorded</c>. A cell that could not be read is neither.</summary>
+internal sealed class RecordedCriterion(HerdDays days, RecordedCondition condition)
+    : LeafCriterion(days, condition, restsOnCoverage: false)
+{
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    {
+        var column = Days.Herd.Facts[condition.Fact.Id];
+        if (column.States[animal] == FactState.Unreadable)
+        {
+            notes?.FactMissing(animal, condition.Fact.Name, isUnreadable: true);
+            return Truth.Unknown;
+        }
+
+        var isRecorded = column.States[animal] == FactState.Known;
+        if (notes is not null)
+        {
+            if (isRecorded)
+            {
+                var text = column.Texts.Length > 0 ? column.Texts[animal]!
+                    : condition.Fact.Type == Language.Rulebooks.Words.FactType.Date ? Numbers.WriteDay((int)column.Numbers[animal])
+                    : Numbers.Write(column.Numbers[animal], condition.Fact.Unit?.Symbol);
+                notes.Fact(animal, condition.Fact.Name, text);
+                notes.Text(text);
+            }
+            else
+            {
+                notes.Nothing();
+            }
+
+            notes.Remedy(condition.IsNot
+                ? new Remedy(RemedyKind.ForGood, [condition.Fact.Name])
+                : new Remedy(RemedyKind.NewResult, [condition.Fact.Name]));
+        }
+
+        return isRecorded != condition.IsNot ? Truth.True : Truth.False;
+    }
+}

@@ -1,0 +1,71 @@
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary>
+/// One rule for any animal and day: "(does not apply) or needs", then what <c>if not known</c> puts in
+/// the place of a not known, then waivers.
+/// </summary>
+internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion needs, WaiverDays waivers) : Criterion
+{
+    public Rule Rule => rule;
+
+    public override Kleene On(int animal, int day, ref int until, Notes? notes)
+    {
+        var answer = Plain(animal, day, out _, ref until, notes);
+        if (rule.IsBroken)
+        {
+            return Kleene.Unknown;
+        }
+
+        return waivers.On(animal, day, ref until) is not null ? Kleene.True : Replaced(answer);
+    }
+
+    /// <summary>The answer before <c>if not known</c> and waivers.</summary>
+    public Kleene Plain(int animal, int day, out Truth applies, ref int until, Notes? notes)
+    {
+        if (appliesTo is null)
+        {
+            applies = Truth.True;
+            return needs.On(animal, day, ref until, notes);
+        }
+
+        var list = notes?.BeginList() ?? 0;
+        notes?.BeginNot();
+        var own = int.MaxValue;
+        var applied = appliesTo.On(animal, day, ref own, notes);
+        if (appliesTo is SortCriterion)
+        {
+            notes?.Node(applied.Assumed, isForGood: false);
+        }
+
+        notes?.CloseNot();
+        applies = applied.Assumed;
+        until = Math.Min(until, own);
+        var answer = !applied;
+        if (!answer.IsSurelyTrue || notes is not null)
+        {
+            answer |= needs.On(animal, day, ref until, notes);
+        }
+
+        notes?.CloseList(list, answer.Assumed, 1);
+        return answer;
+    }
+
+    /// <summary>What <c>if not known</c> makes of an answer.</summary>
+    public Kleene Replaced(Kleene answer) => rule.IfNotKnown switch
+    {
+        IfNotKnown.Pass => answer.Pass(),
+        IfNotKnown.Exclude => answer.Exclude(),
+        _ => answer,
+    };
+
+    /// <summary>The waiver that holds for her on a day, if any.</summary>
+    public Waiver? WaiverOn(int animal, int day)
+    {
+        var until = int.MaxValue;
+        return rule.IsBroken ? null : waivers.On(animal, day, ref until);
+    }
+}

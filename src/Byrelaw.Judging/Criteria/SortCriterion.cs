@@ -1,0 +1,69 @@
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary>
+/// Female, cow or heifer. A cow is a female with a calving or a recorded parity above 0; a heifer a
+/// female for whom calving never happened, or with recorded parity 0; otherwise both are not known.
+/// </summary>
+internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) : Criterion
+{
+    public override Kleene On(int animal, int day, ref int until, Notes? notes)
+    {
+        var female = days.Herd.Sexes[animal] switch
+        {
+            Sex.Female => Kleene.True,
+            Sex.Male => Kleene.False,
+            _ => Kleene.Unknown,
+        };
+        if (sort == Audience.Females || female.IsFalse)
+        {
+            return female;
+        }
+
+        var calved = Calved(animal, day, strict: false, ref until);
+        var strict = calved;
+        if (day <= days.KnownDay)
+        {
+            until = Math.Min(until, days.KnownDay);
+        }
+        else if (calved != Truth.Unknown)
+        {
+            strict = Calved(animal, day, strict: true, ref until);
+        }
+
+        var cow = Kleene.Of(calved, strict);
+        return female & (sort == Audience.Cows ? cow : !cow);
+    }
+
+    private Truth Calved(int animal, int day, bool strict, ref int until)
+    {
+        var recorded = days.Herd.RecordedParity[animal];
+        if (calving is { } kind)
+        {
+            var run = days.Herd.Runs[kind];
+            var start = run.Starts[animal];
+            if (start < run.Starts[animal + 1])
+            {
+                if (run.Days[start] <= day)
+                {
+                    return Truth.True;
+                }
+
+                until = Math.Min(until, run.Days[start] - 1);
+            }
+
+            if (recorded < 0)
+            {
+                until = Math.Min(until, days.NextCoverageEdge(animal, kind, day, strict) - 1);
+                return days.Coverage.Covers(animal, kind, Day.Start, day, strict) ? Truth.False : Truth.Unknown;
+            }
+        }
+
+        return recorded > 0 ? Truth.True : recorded == 0 ? Truth.False : Truth.Unknown;
+    }
+}

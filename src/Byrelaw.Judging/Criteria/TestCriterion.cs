@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Criteria;
+
+/// <summary><c>latest BVD virus is negative</c>.</summary>
+internal sealed class TestCriterion(HerdDays days, TestCondition condition, WindowSet windows)
+    : LookupCriterion(days, condition, condition.Test, windows)
+{
+    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes) =>
+        ReadWindows(animal, day, strict, out _, out var bounds, ref until, notes)
+            ? Latest(animal, bounds, ref pending, notes)
+            : Truth.Unknown;
+
+    protected override Truth TruthOf(int animal, int place, ref bool pending, Notes? notes)
+    {
+        var answer = Run.Answers[place];
+        if (answer == KindRun.NotKnown)
+        {
+            pending = true;
+            notes?.Pending(KindId, place);
+            return Truth.Unknown;
+        }
+
+        return condition.Answers.Contains(answer) != condition.IsNot ? Truth.True : Truth.False;
+    }
+
+    protected override void WriteFound(int animal, int first, int last, Notes? notes)
+    {
+        if (notes is null)
+        {
+            return;
+        }
+
+        var answers = ImmutableArray.CreateBuilder<string?>(last - first + 1);
+        for (var i = first; i <= last; i++)
+        {
+            answers.Add(Run.Answers[i] == KindRun.NotKnown ? null : condition.Test.Answers[Run.Answers[i]]);
+        }
+
+        notes.Answers(answers.ToImmutable(), Run.Days[last]);
+    }
+}

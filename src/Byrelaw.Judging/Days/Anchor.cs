@@ -1,0 +1,123 @@
+using Byrelaw.Judging.Explaining;
+
+namespace Byrelaw.Judging.Days;
+
+/// <summary>
+/// "Her last X" as of a day. X may have happened later than on record wherever X is not covered;
+/// then an answer stands only if it is the same for every such day.
+/// </summary>
+internal sealed class Anchor(HerdDays days, int[] kinds)
+{
+    /// <summary>Whether one of the anchor's kinds is this one.</summary>
+    public bool Has(int kind) => Array.IndexOf(kinds, kind) >= 0;
+
+    public int[] Kinds => kinds;
+
+    /// <summary>Reads the anchor on a day, and lowers <paramref name="until"/> to the last day on which it reads the same
+    /// (apart from <see cref="AnchorReading.Latest"/> moving with the day).</summary>
+    public AnchorReading Read(int animal, int day, bool strict, ref int until, Notes? notes)
+    {
+        var last = int.MinValue;
+        foreach (var kind in kinds)
+        {
+            var run = days.Herd.Runs[kind];
+            var place = Runs.LastAtMost(run, animal, day);
+            if (place >= run.Starts[animal])
+            {
+                last = Math.Max(last, run.Days[place]);
+            }
+
+            if (place + 1 < run.Starts[animal + 1])
+            {
+                until = Math.Min(until, run.Days[place + 1] - 1);
+            }
+
+            until = Math.Min(until, days.NextCoverageEdge(animal, kind, day, strict) - 1);
+        }
+
+        if (last == int.MinValue)
+        {
+            return NeverOrNotKnown(animal, day, strict, notes);
+        }
+
+        var latest = last;
+        foreach (var kind in kinds)
+        {
+            if (!days.Coverage.Covers(animal, kind, last + 1, day, strict))
+            {
+                latest = Math.Max(latest, days.LastUncovered(animal, kind, last + 1, day, strict));
+                notes?.NotKept(kind, last + 1, day);
+            }
+        }
+
+        notes?.Event(animal, kinds, last);
+        return new AnchorReading(AnchorState.Recorded, last, latest);
+    }
+
+    /// <summary>Every day on which the last X may have been, oldest first.</summary>
+    public List<int> Candidates(int animal, int day, AnchorReading reading, bool strict)
+    {
+        var candidates = new List<int> { reading.Last };
+        for (var d = reading.Last + 1; d <= reading.Latest; d++)
+        {
+            if (IsUncovered(animal, d, strict))
+            {
+                candidates.Add(d);
+            }
+        }
+
+        return candidates;
+    }
+
+    /// <summary>Whether X may have happened unrecorded on a day from <paramref name="from"/> to <paramref name="to"/>.</summary>
+    public bool MayHaveHappened(int animal, int from, int to, bool strict)
+    {
+        foreach (var kind in kinds)
+        {
+            if (!days.Coverage.Covers(animal, kind, from, to, strict))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool IsUncovered(int animal, int day, bool strict) => MayHaveHappened(animal, day, day, strict);
+
+    private AnchorReading NeverOrNotKnown(int animal, int day, bool strict, Notes? notes)
+    {
+        foreach (var kind in kinds)
+        {
+            if (!days.Coverage.Covers(animal, kind, Records.Herds.Day.Start, day, strict))
+            {
+                notes?.NeverRecorded(kind, day);
+                return new AnchorReading(AnchorState.NotKnown, 0, 0);
+            }
+        }
+
+        return new AnchorReading(AnchorState.Never, days.Herd.BornEarliest[animal], days.Herd.BornEarliest[animal]);
+    }
+}
+
+/// <summary>What is known of "her last X".</summary>
+internal enum AnchorState : byte
+{
+    /// <summary>Not recorded and not covered.</summary>
+    NotKnown,
+
+    /// <summary>Covered from birth, and not recorded: counts run from birth.</summary>
+    Never,
+
+    /// <summary>On record.</summary>
+    Recorded,
+}
+
+/// <summary>"Her last X" on a day.</summary>
+/// <param name="State">Recorded, never, or not known.</param>
+/// <param name="Last">The last recorded; her birth where it never happened.</param>
+/// <param name="Latest">The latest day on which it may have been; equal to <paramref name="Last"/> where that is certain.</param>
+internal readonly record struct AnchorReading(AnchorState State, int Last, int Latest)
+{
+    public bool IsCertain => Latest == Last;
+}

@@ -1,0 +1,14 @@
+namespace Byrelaw.Judging.Days;
+
+/// <summary>Days that differ, for some condition, from the days before them.</summary>
+internal interface IEdges
+{
+    /// <summary>The first such day after <paramref name="day"/>; int.MaxValue for none.</summary>
+    int Next(int day);
+}
+
+/// <summary>One animal's days for one kind.</summary>
+internal readonly struct OwnEdges(HerdDays days, int animal, int kind, bool strict) : IEdges
+{
+    public int Next(int day) => days.NextEdge(animal, kind, day, strict);
+}

@@ -1,0 +1,101 @@
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Days;
+
+/// <summary>One window of a condition, made ready to be read for any animal and day.</summary>
+internal abstract class WindowReader
+{
+    /// <summary>What moves the window's first day along with the day of judging; null where it stands still.</summary>
+    public Reckoning? LowMoves { get; protected init; }
+
+    /// <summary>What moves the window's last day along with the day of judging; null where it is that day itself or stands still.</summary>
+    public Reckoning? HighMoves { get; protected init; }
+
+    /// <summary>The window's last day where it stands still.</summary>
+    public int? HighStands { get; protected init; }
+
+    /// <summary>What the window is anchored to; null for most.</summary>
+    public Anchor? Anchor { get; protected init; }
+
+    /// <summary>Events of the anchor's own kinds on the anchor's day do not count.</summary>
+    public bool SkipsAnchorDay { get; protected init; }
+
+    /// <summary>Reads the window.</summary>
+    /// <returns>False where it is anchored to something of which nothing is known.</returns>
+    public abstract bool Read(int animal, int day, bool strict, out Bounds bounds, out bool fromBirth, ref int until, Notes? notes);
+
+    /// <summary>Every first day the window may have, for its anchor's every possible day.</summary>
+    public virtual List<int> Lows(int animal, int day, bool strict, Bounds bounds) => [bounds.Low];
+
+    /// <summary>A window whose first day moves, stands, or is before all.</summary>
+    public sealed class Plain : WindowReader
+    {
+        private readonly int _low;
+
+        /// <param name="low">A standing first day; <see cref="Day.Start"/> for none.</param>
+        /// <param name="lowMoves">Or what moves it.</param>
+        /// <param name="highMoves">What moves the last day; null for the day of judging.</param>
+        /// <param name="highStands">A standing last day.</param>
+        public Plain(int low = Day.Start, Reckoning? lowMoves = null, Reckoning? highMoves = null, int? highStands = null)
+        {
+            _low = low;
+            LowMoves = lowMoves;
+            HighMoves = highMoves;
+            HighStands = highStands;
+        }
+
+        public override bool Read(int animal, int day, bool strict, out Bounds bounds, out bool fromBirth, ref int until, Notes? notes)
+        {
+            var low = LowMoves?.FirstReaching(day) ?? _low;
+            var high = HighMoves is null ? day : Math.Min(day, HighMoves.LastWithin(day));
+            bounds = new Bounds(low, low, HighStands is { } stands ? Math.Min(high, stands) : high);
+            fromBirth = false;
+            return true;
+        }
+    }
+
+    /// <summary><c>since last X</c> and <c>from N after last X</c>.</summary>
+    public sealed class Anchored : WindowReader
+    {
+        private readonly Reckoning? _wait;
+
+        public Anchored(Anchor anchor, Reckoning? wait)
+        {
+            Anchor = anchor;
+            _wait = wait;
+            SkipsAnchorDay = wait is null;
+        }
+
+        public override bool Read(int animal, int day, bool strict, out Bounds bounds, out bool fromBirth, ref int until, Notes? notes)
+        {
+            var reading = Anchor!.Read(animal, day, strict, ref until, notes);
+            fromBirth = reading.State == AnchorState.Never;
+            bounds = fromBirth || _wait is null
+                ? new Bounds(reading.Last, reading.Latest, day)
+                : new Bounds(_wait.After(reading.Last), _wait.After(reading.Latest), day);
+            return reading.State != AnchorState.NotKnown;
+        }
+
+        public override List<int> Lows(int animal, int day, bool strict, Bounds bounds)
+        {
+            var until = int.MaxValue;
+            var reading = Anchor!.Read(animal, day, strict, ref until, null);
+            if (reading.State == AnchorState.Never)
+            {
+                return [reading.Last];
+            }
+
+            var lows = Anchor.Candidates(animal, day, reading, strict);
+            if (_wait is not null)
+            {
+                for (var i = 0; i < lows.Count; i++)
+                {
+                    lows[i] = _wait.After(lows[i]);
+                }
+            }
+
+            return lows;
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
+using NodaTime;
+
+namespace Byrelaw.Judging.Explaining;
+
+/// <summary>The part of the notes that says what is missing.</summary>
+internal sealed partial class Notes
+{
+    /// <summary>Nothing in these days, and nobody says that nothing happened.</summary>
+    public void NotKept(int kind, int from, int to)
+    {
+        if (!days.Coverage.IsKept(animal, kind, from, to, strict: false))
+        {
+            AddMissing(MissingReason.NotKept, kind, from, to, SettledBy.Yards);
+        }
+
+        Unreadable(animal, kind, from, to);
+    }
+
+    /// <summary>It is not on record whether it ever happened.</summary>
+    public void NeverRecorded(int kind, int day)
+    {
+        if (!days.Coverage.IsKept(animal, kind, Day.Start, day, strict: false))
+        {
+            AddMissing(MissingReason.NeverRecorded, kind, Day.Start, day, SettledBy.Yards);
+        }
+
+        Unreadable(animal, kind, Day.Start, day);
+    }
+
+    /// <summary>No result in these days.</summary>
+    public void NoResult(int kind, int from, int to) => AddMissing(MissingReason.NoResult, kind, from, to, ByWhom(kind));
+
+    /// <summary>A result that is there, and does not say.</summary>
+    public void Pending(int kind, int place)
+    {
+        var run = days.Herd.Runs[kind];
+        var isVague = run.Low.Length > 0 && (double.IsFinite(run.Low[place]) || double.IsFinite(run.High[place]));
+        AddMissing(
+            isVague ? MissingReason.ResultTooVague : MissingReason.ResultPending, kind,
+            run.Days[place], run.Days[place], SettledBy.LaboratoryOrTime, run.Lines[place]);
+    }
+
+    /// <summary>Rows that could not be read and may be of this kind in these days.</summary>
+    public void Unreadable(int animalPlace, int kind, int from, int to)
+    {
+        if (!days.Coverage.HasGaps[kind])
+        {
+            return;
+        }
+
+        foreach (var gap in days.Coverage.Gaps)
+        {
+            if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animalPlace || gap.Animal < 0) && gap.From <= to && gap.To >= from)
+            {
+                AddMissing(MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
+            }
+        }
+    }
+
+    /// <summary>A fact of hers that is blank or could not be read.</summary>
+    public void FactMissing(int animalPlace, string fact, bool isUnreadable) => AddMissing(new Missing(
+        isUnreadable ? MissingReason.FactUnreadable : MissingReason.FactMissing, fact, null, null, SettledBy.Yards,
+        isUnreadable ? days.Herd.AnimalLines[animalPlace] : 0));
+
+    public void MobNotKnown() => AddMissing(new Missing(
+        MissingReason.MobNotKnown, days.Herd.Vocabulary.MobMove.Name, null, null, SettledBy.Yards));
+
+    public void TooFewOfTheMob(int kind, int from, int to, int needed) =>
+        AddMissing(MissingReason.TooFewOfTheMob, kind, from, to, ByWhom(kind), 0, needed);
+
+    public void HerdValuesMissing(string fact) => AddMissing(new Missing(
+        MissingReason.HerdValuesMissing, fact, null, null, SettledBy.Yards));
+
+    private SettledBy ByWhom(int kind) => days.Herd.Vocabulary.Kinds[kind] switch
+    {
+        MeasureKind { InTheYards: false } or TestKind { InTheYards: false } => SettledBy.LaboratoryOrTime,
+        _ => SettledBy.Yards,
+    };
+
+    private void AddMissing(MissingReason reason, int kind, int from, int to, SettledBy settledBy, int line = 0, int needed = 0) =>
+        AddMissing(new Missing(reason, days.Herd.Vocabulary.Kinds[kind].Name, DateOrNull(from), DateOrNull(to), settledBy, line, needed));
+
+    private void AddMissing(Missing missing)
+    {
+        if (!_missing.Contains(missing))
+        {
+            _missing.Add(missing);
+        }
+    }
+
+    private static LocalDate? DateOrNull(int day) => day is <= Day.Start or >= Day.End ? null : Day.Date(day);
+}

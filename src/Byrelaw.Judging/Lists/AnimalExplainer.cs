@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Records.Herds;
+using NodaTime;
+
+namespace Byrelaw.Judging.Lists;
+
+/// <summary>Writes down all that is said of one animal on one list. For one thread.</summary>
+internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate? finalTransfer)
+{
+    private readonly Concluder _concluder = new(plan, days);
+    private readonly RuleExplainer _rules = new(plan, days);
+    private readonly Settling _settling = new(plan);
+
+    public AnimalJudgement Explain(int animal)
+    {
+        var conclusion = _concluder.Conclude(animal);
+        var timeline = _concluder.All.ToTimeline();
+        var rules = ImmutableArray.CreateBuilder<RuleJudgement>(plan.Rules.Length + 2);
+        rules.Add(_rules.InTheHerd(animal));
+        rules.Add(_rules.OfTheRightSort(animal));
+        foreach (var rule in plan.Rules)
+        {
+            rules.Add(_rules.Rule(rule, animal));
+        }
+
+        foreach (var part in plan.BrokenParts)
+        {
+            rules.Add(Unread(part, timeline));
+        }
+
+        var (prefers, score) = Prefers(animal);
+        return new AnimalJudgement
+        {
+            Animal = animal,
+            Number = plan.Days.Herd.Numbers[animal],
+            Answer = conclusion.Answer,
+            ReadyFrom = conclusion.ReadyFrom == int.MaxValue ? null : Day.Date(conclusion.ReadyFrom),
+            ReadyUntil = conclusion.ReadyUntil == int.MaxValue || conclusion.ReadyUntil == days.SpanLast ? null : Day.Date(conclusion.ReadyUntil),
+            NotBefore = conclusion.NotBefore == int.MaxValue ? null : Day.Date(conclusion.NotBefore),
+            TooLate = conclusion.Answer == Answer.Later && finalTransfer is { } final && conclusion.ReadyFrom > Day.Number(final),
+            ForGood = conclusion.Answer == Answer.No && rules.Any(rule => rule.ForGood && rule.Rule?.OnTheDay != true),
+            NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Of(rules, Day.Date(days.First), days.Length) : [],
+            Rules = rules.ToImmutable(),
+            Prefers = prefers,
+            Score = score,
+            Settle = conclusion.Answer == Answer.Ask ? _settling.Of(animal, rules, conclusion) : [],
+            Timeline = timeline,
+        };
+    }
+
+    private (ImmutableArray<PreferJudgement> Prefers, double Score) Prefers(int animal)
+    {
+        var prefers = ImmutableArray.CreateBuilder<PreferJudgement>(plan.Prefers.Length);
+        double score = 0;
+        foreach (var (prefer, condition) in plan.Prefers)
+        {
+            var notes = new Notes(plan.Days, animal);
+            var until = int.MaxValue;
+            var truth = condition.On(animal, days.First, ref until, notes).Assumed;
+            prefers.Add(new PreferJudgement(prefer, truth, notes.Findings));
+            score += truth == Truth.True ? prefer.Counts : 0;
+        }
+
+        return (prefers.ToImmutable(), Math.Round(score, 9));
+    }
+
+    /// <summary>Lines that may have been a rule: shown as a broken one.</summary>
+    private static RuleJudgement Unread(BrokenPart part, Timeline timeline) => new()
+    {
+        Name = $"{part.Span.File.Path} line {part.Span.Line}",
+        Rule = null,
+        Answer = RuleAnswer.Broken,
+        Timeline = timeline with { Stretches = [new Stretch(timeline.First, Truth.Unknown, false)] },
+    };
+}

@@ -1,0 +1,58 @@
+using Byrelaw.Judging.Criteria;
+using Byrelaw.Judging.Days;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Judging.Lists;
+
+/// <summary>One list's gates and rules, ready to be asked. For one thread.</summary>
+internal sealed class ListPlan
+{
+    public ListPlan(HerdDays days, Rulebook rulebook, Choice choice)
+    {
+        var compiler = new CriterionCompiler(days, rulebook);
+        Days = days;
+        Presence = new PresenceCriterion(days);
+        SortAudience = choice.From switch
+        {
+            ChoiceFrom.Cows => Audience.Cows,
+            ChoiceFrom.Heifers => Audience.Heifers,
+            _ => Audience.Females,
+        };
+        Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
+        Rules = [.. rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => new RuleCriterion(
+            rule,
+            compiler.Compile(rule.Audience, rule.AppliesTo),
+            rule.IsBroken ? BrokenCriterion.Instance : compiler.Compile(rule.Needs),
+            new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name))))];
+        Prefers = [.. rulebook.Prefers.Where(prefer => prefer.List == choice.List).Select(prefer => (
+            prefer,
+            prefer.IsBroken ? BrokenCriterion.Instance : compiler.Compile(prefer.Condition)))];
+        BrokenParts = [.. rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List)];
+        List<Criterion> all = [Presence, Sort, .. Rules.Where(rule => !rule.Rule.OnTheDay || rule.Rule.IsBroken)];
+        if (BrokenParts.Length > 0)
+        {
+            all.Add(BrokenCriterion.Instance);
+        }
+
+        All = new ListCriterion([.. all], all.Count);
+    }
+
+    public HerdDays Days { get; }
+
+    public PresenceCriterion Presence { get; }
+
+    /// <summary>What sort of animal the list takes.</summary>
+    public Audience SortAudience { get; }
+
+    public SortCriterion Sort { get; }
+
+    public RuleCriterion[] Rules { get; }
+
+    public (Prefer Prefer, Criterion Condition)[] Prefers { get; }
+
+    /// <summary>Lines that could not be read and may have been rules of this list.</summary>
+    public BrokenPart[] BrokenParts { get; }
+
+    /// <summary>A(d): gates and rules together, but for those judged on the day itself.</summary>
+    public Criterion All { get; }
+}

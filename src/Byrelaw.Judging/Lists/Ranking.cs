@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Verdicts;
+
+namespace Byrelaw.Judging.Lists;
+
+/// <summary>Ranks those who may be used: by points, ties by animal number.</summary>
+internal static class Ranking
+{
+    /// <param name="animals">Sorted by number.</param>
+    public static ImmutableArray<AnimalJudgement> Rank(ImmutableArray<AnimalJudgement> animals)
+    {
+        var ranked = animals.ToArray();
+        var rank = 0;
+        foreach (var place in Enumerable.Range(0, ranked.Length)
+            .Where(i => ranked[i].Answer is Answer.Ready or Answer.OnCourse)
+            .OrderByDescending(i => ranked[i].Score)
+            .ThenBy(i => i))
+        {
+            ranked[place] = ranked[place] with { Rank = ++rank };
+        }
+
+        return [.. ranked];
+    }
+}

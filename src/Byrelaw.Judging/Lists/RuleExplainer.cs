@@ -1,0 +1,141 @@
+using Byrelaw.Judging.Criteria;
+using Byrelaw.Judging.Explaining;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Records.Herds;
+using NodaTime;
+
+namespace Byrelaw.Judging.Lists;
+
+/// <summary>Writes down what one gate or rule says of one animal, and why.</summary>
+internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
+{
+    private readonly StepLine _line = new();
+
+    public RuleJudgement InTheHerd(int animal)
+    {
+        var (truth, day) = Trace(plan.Presence, animal);
+        var notes = new Notes(plan.Days, animal);
+        var until = int.MaxValue;
+        plan.Presence.On(animal, day, ref until, notes);
+        return Gate(Verdicts.Gate.InTheHerd, "In the herd", truth) with { GateEvidence = notes.Evidence };
+    }
+
+    public RuleJudgement OfTheRightSort(int animal)
+    {
+        var (truth, _) = Trace(plan.Sort, animal);
+        var name = plan.SortAudience switch { Audience.Cows => "Cow", Audience.Heifers => "Heifer", _ => "Female" };
+        return Gate(Verdicts.Gate.OfTheRightSort, name, truth);
+    }
+
+    public RuleJudgement Rule(RuleCriterion criterion, int animal)
+    {
+        var rule = criterion.Rule;
+        var (truth, day) = Trace(criterion, animal);
+        var timeline = _line.ToTimeline();
+        var judgement = new RuleJudgement
+        {
+            Name = rule.Name,
+            Rule = rule,
+            Answer = RuleAnswer.Broken,
+            Timeline = timeline,
+        };
+        if (rule.IsBroken)
+        {
+            return judgement;
+        }
+
+        var notes = new Notes(plan.Days, animal);
+        var until = int.MaxValue;
+        var plain = criterion.Plain(animal, day, out var applies, ref until, notes);
+        var waiver = plain.IsTrue ? null : criterion.WaiverOn(animal, day);
+        var answer = applies == Truth.False && waiver is null ? RuleAnswer.DoesNotApply : ToAnswer(truth);
+        var turns = truth == Truth.False ? _line.FirstRun(days.First + 1, days.Length, false, out _) : int.MaxValue;
+        return judgement with
+        {
+            Answer = answer,
+            Expected = _line.Over(days.First, days.Last).IsExpected,
+            Findings = notes.Findings,
+            Waiver = waiver,
+            Replaced = waiver is null && criterion.Replaced(plain).Assumed != plain.Assumed ? rule.IfNotKnown : IfNotKnown.Ask,
+            ChangesOn = NextChange(truth),
+            TurnsOn = DateOrNull(turns),
+            ForGood = truth == Truth.False && turns == int.MaxValue && notes.IsForGood,
+            IsShaky = answer == RuleAnswer.Met && waiver is null && (LapsesSoon() || IsAtTheLimit(notes)),
+        };
+    }
+
+    /// <summary>The answer over the judging days, and the first of them that decides it.</summary>
+    private (Truth Truth, int Day) Trace(Criterion criterion, int animal)
+    {
+        _line.Trace(criterion, animal, days.SpanFirst, days.SpanLast);
+        var truth = _line.Over(days.First, days.Last).Assumed;
+        for (var step = 0; step < _line.Count; step++)
+        {
+            if (_line.To(step) >= days.First && _line.From(step) <= days.Last && _line[step].Assumed == truth)
+            {
+                return (truth, Math.Max(days.First, _line.From(step)));
+            }
+        }
+
+        return (truth, days.First);
+    }
+
+    private RuleJudgement Gate(Gate gate, string name, Truth truth)
+    {
+        var turns = truth == Truth.False ? _line.FirstRun(days.First + 1, days.Length, false, out _) : int.MaxValue;
+        return new RuleJudgement
+        {
+            Name = name,
+            Rule = null,
+            Gate = gate,
+            Answer = ToAnswer(truth),
+            Expected = _line.Over(days.First, days.Last).IsExpected,
+            ChangesOn = NextChange(truth),
+            TurnsOn = DateOrNull(turns),
+            ForGood = truth == Truth.False && turns == int.MaxValue,
+            Timeline = _line.ToTimeline(),
+        };
+    }
+
+    /// <summary>The first day from the judging days on with another answer.</summary>
+    private LocalDate? NextChange(Truth truth)
+    {
+        for (var step = 0; step < _line.Count; step++)
+        {
+            if (_line.To(step) >= days.First && _line[step].Assumed != truth)
+            {
+                return DateOrNull(Math.Max(_line.From(step), days.First));
+            }
+        }
+
+        return null;
+    }
+
+    private bool LapsesSoon() => !_line.Over(days.First, days.Last + Shaky.Days).IsTrue;
+
+    private static bool IsAtTheLimit(Notes notes)
+    {
+        foreach (var finding in notes.Findings)
+        {
+            if (finding is { Decides: true, Inverted: false, Margin: 0 }
+                && finding.Condition is TimeSinceCondition or AgeCondition or MeasuredCondition or MobMeasuredCondition)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static RuleAnswer ToAnswer(Truth truth) => truth switch
+    {
+        Truth.True => RuleAnswer.Met,
+        Truth.False => RuleAnswer.NotMet,
+        _ => RuleAnswer.NotKnown,
+    };
+
+    private static LocalDate? DateOrNull(int day) => day == int.MaxValue ? null : Day.Date(day);
+}
