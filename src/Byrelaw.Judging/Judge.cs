@@ -66,7 +66,10 @@ public sealed class Judge
         ExplainerOf(JudgingDays.On(choice, on)).Explain(animal);
 
     /// <summary>Only the answers of a list's animals, for when no one asks why. The order is the herd's.</summary>
-    public (int[] Animals, Answer[] Answers) Answers(Choice choice, LocalDate? on = null)
+    /// <param name="choice">The list.</param>
+    /// <param name="on">Judge on this day instead of the list's own.</param>
+    /// <param name="threads">At most so many at once; 0 for as many as the machine has.</param>
+    public (int[] Animals, Answer[] Answers) Answers(Choice choice, LocalDate? on = null, int threads = 0)
     {
         choice = JudgingDays.On(choice, on);
         var animals = CandidatesOf(choice).Animals;
@@ -78,7 +81,7 @@ public sealed class Judge
             {
                 answers[i] = concluder.Conclude(animals[i]).Answer;
             }
-        });
+        }, threads);
         return (animals, answers);
     }
 
@@ -113,10 +116,10 @@ public sealed class Judge
     }
 
     /// <summary>Plans remember things, so each thread makes its own and takes a run of neighbours.</summary>
-    private static void Divided(int count, Action<int, int> work)
+    private static void Divided(int count, Action<int, int> work, int threads = 0)
     {
         const int Fewest = 500;
-        var parts = Math.Clamp(count / Fewest, 1, Environment.ProcessorCount);
+        var parts = Math.Clamp(count / Fewest, 1, threads > 0 ? threads : Environment.ProcessorCount);
         if (parts == 1)
         {
             work(0, count);

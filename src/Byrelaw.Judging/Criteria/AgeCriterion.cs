@@ -12,14 +12,14 @@ internal sealed class AgeCriterion(HerdDays days, AgeCondition condition) : Leaf
 {
     private readonly TimeLimits _limits = new(condition.Test);
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var earliest = Days.Herd.BornEarliest[animal];
         var latest = Days.Herd.BornLatest[animal];
         if (earliest == Day.Start)
         {
             notes?.FactMissing(animal, "born", isUnreadable: false);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         var (low, high) = _limits.Accepted(day);
@@ -27,18 +27,18 @@ internal sealed class AgeCriterion(HerdDays days, AgeCondition condition) : Leaf
         notes?.Age(animal, earliest, latest, day, condition.Test);
         if (earliest >= low && latest <= high)
         {
-            return Truth.True;
+            return Kleene.True;
         }
 
         if (latest >= low && earliest <= high)
         {
             notes?.FactMissing(animal, "born", isUnreadable: false);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         notes?.Remedy(earliest > high
             ? new Remedy(RemedyKind.Time, ["born"], Day.Date(_limits.FirstAccepting(latest)))
             : new Remedy(RemedyKind.ForGood, ["born"]));
-        return Truth.False;
+        return Kleene.False;
     }
 }

@@ -14,111 +14,179 @@ internal sealed class CountCriterion(HerdDays days, CountCondition condition, Wi
     private readonly Limits _limits = Limits.Of(condition.Test);
     private readonly Counted[] _counted = [.. condition.Counted];
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
-        if (!windows.Read(animal, day, strict, out var reading, ref until, notes))
+        var reading = windows.Read(animal, day, ref until, notes);
+        if (!reading.IsKnown)
         {
             notes?.Nothing();
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
-        var least = 0;
-        var most = 0;
-        var isCovered = true;
-        var isCertain = true;
+        var tally = new Tally { IsCovered = true, IsStrictlyCovered = reading.IsStrictlyKnown, IsCertain = true, IsStrictlyCertain = true };
         foreach (var counted in _counted)
         {
             var kind = counted.Kind.Id;
-            windows.Limit(animal, day, kind, strict, reading, ref until);
             var bounds = windows.For(kind, reading);
-            Count(animal, counted, bounds.LowLatest, bounds.High, ref least, countDoubtful: false, ref pending, null);
-            Count(animal, counted, bounds.Low, bounds.High, ref most, countDoubtful: true, ref pending, notes);
-            isCertain &= bounds.IsCertain;
-            if (!Days.Coverage.Covers(animal, kind, bounds.Low, bounds.High, strict))
+            var first = counted.Answer < 0
+                ? CountEvents(animal, kind, bounds, ref tally, notes)
+                : CountAnswers(animal, counted, bounds, ref tally, notes);
+            if (windows.Only is { } only && bounds.Low <= day)
             {
-                isCovered = false;
+                LimitByOnly(only, animal, day, kind, bounds, first, ref until);
+            }
+            else
+            {
+                windows.Limit(animal, day, kind, reading, ref until);
+            }
+
+            if (!Days.Covers(animal, kind, bounds.Low, bounds.High))
+            {
+                tally.IsCovered = false;
                 notes?.NotKept(kind, bounds.Low, bounds.High);
+            }
+
+            tally.IsStrictlyCovered &= bounds.High < bounds.Low || !Days.IsOpen(animal, kind, bounds.High);
+            tally.IsCertain &= bounds.IsCertain;
+            tally.IsStrictlyCertain &= bounds.IsStrictlyCertain;
+        }
+
+        var assumed = tally.IsCertain || _limits.IsOneSided(0)
+            ? _limits.Accept(tally.Least, tally.IsCovered ? tally.Most : double.PositiveInfinity)
+            : ForEveryAnchor(animal, day, strict: false, reading, ref until);
+        var strict = Strict(animal, day, assumed, tally, reading, ref until);
+        if (notes is not null)
+        {
+            notes.Count(tally.Least, tally.IsCovered ? tally.Most : null, _limits);
+            if (assumed == Truth.False)
+            {
+                notes.Remedy(RemedyOf(tally.Most));
             }
         }
 
-        var truth = isCertain || _limits.IsOneSided(0)
-            ? _limits.Accept(least, isCovered ? most : double.PositiveInfinity)
-            : ForEveryAnchor(animal, day, strict, reading, ref until);
-        notes?.Count(least, isCovered ? most : null, _limits);
-        if (notes is not null && truth == Truth.False)
-        {
-            notes.Remedy(RemedyOf(most));
-        }
-
-        return truth;
+        return Kleene.Of(assumed, strict, tally.IsPending && assumed == Truth.Unknown);
     }
 
-    /// <summary>Counts one kind, each day once. A result that is not known may be any answer: it counts only where doubt does.</summary>
-    private void Count(int animal, Counted counted, int low, int high, ref int count, bool countDoubtful, ref bool pending, Notes? notes)
+    private Truth Strict(int animal, int day, Truth assumed, in Tally tally, in WindowSet.Reading reading, ref int until)
+    {
+        if (day <= Days.KnownDay || assumed == Truth.Unknown)
+        {
+            return assumed;
+        }
+
+        if (!reading.IsStrictlyKnown)
+        {
+            return Truth.Unknown;
+        }
+
+        return tally.IsStrictlyCertain || _limits.IsOneSided(0)
+            ? _limits.Accept(tally.StrictLeast, tally.IsCovered && tally.IsStrictlyCovered ? tally.Most : double.PositiveInfinity)
+            : ForEveryAnchor(animal, day, strict: true, reading, ref until);
+    }
+
+    /// <summary>Counts events; each stands once a day. Returns the day of the first in the window, or int.MaxValue.</summary>
+    private int CountEvents(int animal, int kind, in Bounds bounds, ref Tally tally, Notes? notes)
+    {
+        var run = Days.Herd.Runs[kind];
+        var runDays = run.Days;
+        var start = run.Starts[animal];
+        var first = int.MaxValue;
+        for (var i = Runs.LastAtMost(run, animal, bounds.High); i >= start && runDays[i] >= bounds.Low; i--)
+        {
+            first = runDays[i];
+            tally.Most++;
+            tally.Least += first >= bounds.Latest ? 1 : 0;
+            tally.StrictLeast += first >= bounds.StrictLatest ? 1 : 0;
+            notes?.Entry(kind, i);
+        }
+
+        return first;
+    }
+
+    /// <summary>Counts days with an answer. A result that is not known may be any answer: it counts only where doubt does.</summary>
+    private int CountAnswers(int animal, Counted counted, in Bounds bounds, ref Tally tally, Notes? notes)
     {
         var run = Days.Herd.Runs[counted.Kind.Id];
         var start = run.Starts[animal];
-        var i = Runs.LastAtMost(run, animal, high);
-        if (counted.Answer < 0)
+        var first = int.MaxValue;
+        var i = Runs.LastAtMost(run, animal, bounds.High);
+        while (i >= start && run.Days[i] >= bounds.Low)
         {
-            for (; i >= start && run.Days[i] >= low; i--)
-            {
-                count++;
-                notes?.Entry(counted.Kind.Id, i);
-            }
-
-            return;
-        }
-
-        while (i >= start && run.Days[i] >= low)
-        {
-            var day = run.Days[i];
+            first = run.Days[i];
             var has = false;
             var mayHave = false;
-            for (; i >= start && run.Days[i] == day; i--)
+            for (; i >= start && run.Days[i] == first; i--)
             {
-                has |= run.Answers[i] == counted.Answer;
-                mayHave |= run.Answers[i] == KindRun.NotKnown;
                 if (run.Answers[i] == counted.Answer || run.Answers[i] == KindRun.NotKnown)
                 {
+                    has |= run.Answers[i] == counted.Answer;
+                    mayHave |= run.Answers[i] == KindRun.NotKnown;
                     notes?.Entry(counted.Kind.Id, i);
                 }
             }
 
-            if (has || (mayHave && countDoubtful))
-            {
-                count++;
-            }
-
+            tally.Most += has || mayHave ? 1 : 0;
+            tally.Least += has && first >= bounds.Latest ? 1 : 0;
+            tally.StrictLeast += has && first >= bounds.StrictLatest ? 1 : 0;
             if (!has && mayHave)
             {
-                pending = true;
+                tally.IsPending = true;
                 notes?.Pending(counted.Kind.Id, i + 1);
             }
+        }
+
+        return first;
+    }
+
+    /// <summary>For a single window that ends on the day of judging: until the next event, until the first in the
+    /// window drops out of it, until coverage changes at either end.</summary>
+    private void LimitByOnly(WindowReader only, int animal, int day, int kind, in Bounds bounds, int first, ref int until)
+    {
+        var run = Days.Herd.Runs[kind];
+        var next = Runs.LastAtMost(run, animal, day) + 1;
+        if (next < run.Starts[animal + 1])
+        {
+            until = Math.Min(until, run.Days[next] - 1);
+        }
+
+        until = Math.Min(until, Days.NextCoverageEdge(animal, kind, day) - 1);
+        if (only.LowMoves is { } low)
+        {
+            var edge = Days.NextCoverageEdge(animal, kind, bounds.Low) - 1;
+            var leaves = Math.Min(first, edge);
+            if (leaves < int.MaxValue - 1)
+            {
+                until = Math.Min(until, low.After(leaves));
+            }
+        }
+        else if (bounds.StrictLatest >= day)
+        {
+            // The anchor may be as late as the day of judging, and moves along with it past today's events.
+            until = Math.Min(until, Days.NextEdge(animal, kind, day) - 1);
         }
     }
 
     /// <summary>An exact number neither only grows nor only shrinks with the window, so every day on which the
     /// anchor may have been is tried in turn.</summary>
-    private Truth ForEveryAnchor(int animal, int day, bool strict, WindowSet.Reading reading, ref int until)
+    private Truth ForEveryAnchor(int animal, int day, bool strict, in WindowSet.Reading reading, ref int until)
     {
         until = day;
         Truth? together = null;
-        var ignored = false;
         foreach (var possible in windows.Possible(animal, day, strict, reading))
         {
-            var least = 0;
-            var most = 0;
+            var tally = new Tally();
             var isCovered = true;
             foreach (var counted in _counted)
             {
                 var bounds = windows.For(counted.Kind.Id, possible);
-                Count(animal, counted, bounds.Low, bounds.High, ref least, false, ref ignored, null);
-                Count(animal, counted, bounds.Low, bounds.High, ref most, true, ref ignored, null);
-                isCovered &= Days.Coverage.Covers(animal, counted.Kind.Id, bounds.Low, bounds.High, strict);
+                _ = counted.Answer < 0
+                    ? CountEvents(animal, counted.Kind.Id, bounds, ref tally, null)
+                    : CountAnswers(animal, counted, bounds, ref tally, null);
+                isCovered &= Days.Covers(animal, counted.Kind.Id, bounds.Low, bounds.High)
+                    && !(strict && bounds.High >= bounds.Low && Days.IsOpen(animal, counted.Kind.Id, bounds.High));
             }
 
-            var truth = _limits.Accept(least, isCovered ? most : double.PositiveInfinity);
+            var truth = _limits.Accept(tally.Least, isCovered ? tally.Most : double.PositiveInfinity);
             if (together is { } before && before != truth)
             {
                 return Truth.Unknown;
@@ -153,5 +221,24 @@ internal sealed class CountCriterion(HerdDays days, CountCondition condition, Wi
         }
 
         return new Remedy(RemedyKind.ForGood, [.. names]);
+    }
+
+    /// <summary>What was counted, over all kinds.</summary>
+    private struct Tally
+    {
+        /// <summary>How many there are, wherever her anchor may have been.</summary>
+        public int Least;
+
+        /// <summary>The same with coverage stopping at the known day.</summary>
+        public int StrictLeast;
+
+        /// <summary>How many there may be, of those on record.</summary>
+        public int Most;
+
+        public bool IsCovered;
+        public bool IsStrictlyCovered;
+        public bool IsCertain;
+        public bool IsStrictlyCertain;
+        public bool IsPending;
     }
 }

@@ -93,15 +93,15 @@ internal sealed class CriterionCompiler
 
     private WindowReader Compile(Window window) => window switch
     {
-        InTheLast last => new WindowReader.Plain(lowMoves: new Reckoning(last.Length)),
-        AtLeastAgo ago => new WindowReader.Plain(highMoves: new Reckoning(ago.Near)),
-        BetweenAgo ago => new WindowReader.Plain(lowMoves: new Reckoning(ago.Far), highMoves: new Reckoning(ago.Near)),
-        BeforeDate { Date.Value: { } date } before => new WindowReader.Plain(
+        InTheLast last => new PlainWindow(lowMoves: new Reckoning(last.Length)),
+        AtLeastAgo ago => new PlainWindow(highMoves: new Reckoning(ago.Near)),
+        BetweenAgo ago => new PlainWindow(lowMoves: new Reckoning(ago.Far), highMoves: new Reckoning(ago.Near)),
+        BeforeDate { Date.Value: { } date } before => new PlainWindow(
             low: new Reckoning(before.Length).FirstReaching(Day.Number(date)), highStands: Day.Number(date)),
-        SinceDate { Date.Value: { } date } => new WindowReader.Plain(low: Day.Number(date)),
-        SinceLast since => new WindowReader.Anchored(Anchor(since.Kinds), null),
-        FromAfterLast after => new WindowReader.Anchored(Anchor(after.Kinds), new Reckoning(after.Wait)),
-        _ => new WindowReader.Plain(),
+        SinceDate { Date.Value: { } date } => new PlainWindow(low: Day.Number(date)),
+        SinceLast since => new AnchoredWindow(Anchor(since.Kinds), null),
+        FromAfterLast after => new AnchoredWindow(Anchor(after.Kinds), new Reckoning(after.Wait)),
+        _ => new PlainWindow(),
     };
 
     private Anchor Anchor(ImmutableArray<Kind> kinds) => new(_days, [.. kinds.Select(kind => kind.Id)]);

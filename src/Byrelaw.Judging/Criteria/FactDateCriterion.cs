@@ -13,19 +13,19 @@ internal sealed class FactDateCriterion(HerdDays days, FactDateCondition conditi
 {
     private readonly int _wanted = Day.Number(condition.Date);
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var column = Days.Herd.Facts[condition.Fact.Id];
         if (column.States[animal] != FactState.Known)
         {
             notes?.FactMissing(animal, condition.Fact.Name, column.States[animal] == FactState.Unreadable);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         var found = (int)column.Numbers[animal];
         notes?.Fact(animal, condition.Fact.Name, Numbers.WriteDay(found));
         notes?.Text(Numbers.WriteDay(found));
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
-        return (found == _wanted) != condition.IsNot ? Truth.True : Truth.False;
+        return (found == _wanted) != condition.IsNot ? Kleene.True : Kleene.False;
     }
 }

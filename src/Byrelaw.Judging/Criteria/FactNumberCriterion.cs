@@ -13,24 +13,24 @@ internal sealed class FactNumberCriterion(HerdDays days, FactNumberCondition con
 {
     private readonly NumberLimits _limits = new(days, condition.Test);
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var column = Days.Herd.Facts[condition.Fact.Id];
         if (column.States[animal] != FactState.Known)
         {
             notes?.FactMissing(animal, condition.Fact.Name, column.States[animal] == FactState.Unreadable);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         if (!_limits.For(animal, out var limits, notes))
         {
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         var value = column.Numbers[animal];
         notes?.Fact(animal, condition.Fact.Name, Numbers.Write(value, condition.Fact.Unit?.Symbol));
         notes?.Number(value, value, condition.Fact.Unit?.Symbol, null, 1, limits);
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
-        return limits.Accept(value, value);
+        return Kleene.Of(limits.Accept(value, value));
     }
 }

@@ -15,19 +15,19 @@ internal sealed class FactTextCriterion(HerdDays days, FactTextCondition conditi
     private readonly HashSet<string> _accepted = new(condition.Values.Select(NameFolding.Fold), StringComparer.Ordinal);
     private readonly Dictionary<string, bool> _seen = new(StringComparer.Ordinal);
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var column = Days.Herd.Facts[condition.Fact.Id];
         if (column.States[animal] != FactState.Known || column.Texts[animal] is not { } text)
         {
             notes?.FactMissing(animal, condition.Fact.Name, column.States[animal] == FactState.Unreadable);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         notes?.Fact(animal, condition.Fact.Name, text);
         notes?.Text(text);
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
-        return IsAccepted(text) != condition.IsNot ? Truth.True : Truth.False;
+        return IsAccepted(text) != condition.IsNot ? Kleene.True : Kleene.False;
     }
 
     /// <summary>Folding is slow and the texts of a herd are few.</summary>

@@ -21,41 +21,41 @@ internal abstract class LookupCriterion(HerdDays days, Condition condition, Kind
 
     protected WindowSet Windows { get; } = windows;
 
-    /// <summary>Reads the windows; false where they are anchored to something of which nothing is known.</summary>
-    protected bool ReadWindows(int animal, int day, bool strict, out WindowSet.Reading reading, out Bounds bounds, ref int until, Notes? notes)
+    protected sealed override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
-        if (!Windows.Read(animal, day, strict, out reading, ref until, notes))
+        var reading = Windows.Read(animal, day, ref until, notes);
+        if (!reading.IsKnown)
         {
             notes?.Nothing();
-            bounds = default;
-            return false;
+            return Kleene.Unknown;
         }
 
-        Windows.Limit(animal, day, KindId, strict, reading, ref until);
-        bounds = Windows.For(KindId, reading);
-        return true;
+        Windows.Limit(animal, day, KindId, reading, ref until);
+        var answer = Look(animal, day, reading, Windows.For(KindId, reading), ref until, notes);
+        return reading.IsStrictlyKnown ? answer : Kleene.Of(answer.Assumed, Truth.Unknown, answer.IsPending);
     }
 
+    /// <summary>Decides once the windows are known.</summary>
+    protected abstract Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes);
+
     /// <summary>The truth of all results of the latest day in the window: one for all, or not known.</summary>
-    protected Truth Latest(int animal, Bounds bounds, ref bool pending, Notes? notes)
+    protected Kleene Latest(int animal, Bounds bounds, Notes? notes)
     {
         var start = Run.Starts[animal];
         var last = Runs.LastAtMost(Run, animal, bounds.High);
         if (last < start || Run.Days[last] < bounds.Low)
         {
             notes?.Nothing();
-            if (IsUnreadable(animal, bounds.Low, bounds.High, notes))
-            {
-                pending = true;
-            }
-            else
+            var isUnreadable = IsUnreadable(animal, bounds.Low, bounds.High, notes);
+            if (!isUnreadable)
             {
                 notes?.NoResult(KindId, bounds.Low, bounds.High);
             }
 
-            return Truth.Unknown;
+            return Kleene.Of(Truth.Unknown, isUnreadable);
         }
 
+        var pending = false;
         var latest = Run.Days[last];
         var truth = TruthOf(animal, last, ref pending, notes);
         notes?.Entry(KindId, last);
@@ -71,30 +71,25 @@ internal abstract class LookupCriterion(HerdDays days, Condition condition, Kind
         }
 
         WriteFound(animal, first, last, notes);
-        if (latest < bounds.LowLatest)
-        {
-            // Too early, should her anchor have been later than on record.
-            notes?.NoResult(KindId, bounds.LowLatest, bounds.High);
-            truth = Truth.Unknown;
-        }
-
-        if (IsUnreadable(animal, Math.Max(latest, bounds.Low), bounds.High, notes))
+        if (IsUnreadable(animal, latest, bounds.High, notes))
         {
             pending = true;
             truth = Truth.Unknown;
         }
 
-        if (truth == Truth.Unknown && notes is not null && !pending)
+        // A result from before the latest day that her anchor may have been is none at all then.
+        var assumed = latest >= bounds.Latest ? truth : Truth.Unknown;
+        if (notes is not null)
         {
-            notes.NoResult(KindId, Math.Max(latest + 1, bounds.Low), bounds.High);
+            if (assumed == Truth.Unknown && !pending)
+            {
+                notes.NoResult(KindId, Math.Max(latest + 1, bounds.Latest), bounds.High);
+            }
+
+            notes.Remedy(new Remedy(RemedyKind.NewResult, [kind.Name]));
         }
 
-        if (truth == Truth.False)
-        {
-            notes?.Remedy(new Remedy(RemedyKind.NewResult, [kind.Name]));
-        }
-
-        return truth;
+        return Kleene.Of(assumed, latest >= bounds.StrictLatest ? truth : Truth.Unknown, pending);
     }
 
     /// <summary>Whether a row that could not be read may be a sample dated in these days.</summary>

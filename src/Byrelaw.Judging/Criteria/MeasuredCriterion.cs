@@ -15,39 +15,43 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
     private readonly string? _unit = condition.Measure.Unit?.Symbol;
     private Limits _limits;
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes)
     {
-        if (!ReadWindows(animal, day, strict, out var reading, out var bounds, ref until, notes))
-        {
-            return Truth.Unknown;
-        }
-
         if (!_test.For(animal, out _limits, notes))
         {
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         if (condition.Aggregate == Aggregate.Latest)
         {
-            return Latest(animal, bounds, ref pending, notes);
+            return Latest(animal, bounds, notes);
         }
 
-        var truth = Over(animal, bounds with { LowLatest = bounds.Low }, ref pending, notes);
-        if (bounds.IsCertain || truth == Truth.Unknown)
+        var pending = false;
+        var recorded = Over(animal, bounds.From(bounds.Low), ref pending, notes);
+        if (bounds.IsStrictlyCertain || recorded == Truth.Unknown)
         {
-            return truth;
+            return Kleene.Of(recorded, pending);
         }
 
         until = day;
+        var assumed = bounds.IsCertain ? recorded : ForEveryAnchor(animal, day, strict: false, reading, recorded, ref pending);
+        var strict = ForEveryAnchor(animal, day, strict: true, reading, recorded, ref pending);
+        return Kleene.Of(assumed, strict, pending);
+    }
+
+    /// <summary>The answer stands only if it is the same for every day on which the anchor may have been.</summary>
+    private Truth ForEveryAnchor(int animal, int day, bool strict, in WindowSet.Reading reading, Truth recorded, ref bool pending)
+    {
         foreach (var possible in Windows.Possible(animal, day, strict, reading))
         {
-            if (Over(animal, Windows.For(KindId, possible), ref pending, null) != truth)
+            if (Over(animal, Windows.For(KindId, possible), ref pending, null) != recorded)
             {
                 return Truth.Unknown;
             }
         }
 
-        return truth;
+        return recorded;
     }
 
     protected override Truth TruthOf(int animal, int place, ref bool pending, Notes? notes)
@@ -92,6 +96,12 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
 
         var isUnreadable = IsUnreadable(animal, bounds.Low, bounds.High, notes);
         pending |= isUnreadable;
+        if (isUnreadable && first > last)
+        {
+            notes?.Nothing();
+            return Truth.Unknown;
+        }
+
         if (first > last || (condition.Aggregate == Aggregate.Change && Run.Days[first] == Run.Days[last]))
         {
             notes?.Nothing();

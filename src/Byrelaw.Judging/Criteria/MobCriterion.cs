@@ -17,7 +17,7 @@ internal abstract class MobCriterion(
     HerdDays days, Condition condition, MeasureKind measure, WindowSet windows, int fromAtLeast, MobResults results)
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var mobs = Days.Herd.Mobs;
         var stay = mobs.StayAt(animal, day);
@@ -29,36 +29,45 @@ internal abstract class MobCriterion(
         if (stay < 0 || mobs.Mob[stay] == MobStays.NotKnown)
         {
             notes?.MobNotKnown();
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
-        if (!windows.Read(animal, day, strict, out var reading, ref until, notes))
+        var reading = windows.Read(animal, day, ref until, notes);
+        if (!reading.IsKnown)
         {
             notes?.Nothing();
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         var mob = mobs.Mob[stay];
         windows.LimitBy(new MobEdges(results, mob, Days.Coverage.Gaps, measure.Id), day, reading, ref until);
         var since = SinceWhen(animal, stay);
-        var bounds = WindowSet.Together(reading);
-        var truth = Over(animal, mob, Math.Max(bounds.Low, since), bounds.High, ref pending, notes);
-        if (bounds.IsCertain || truth == Truth.Unknown)
+        var bounds = reading.Together;
+        var pending = false;
+        var recorded = Over(animal, mob, Math.Max(bounds.Low, since), bounds.High, ref pending, notes);
+        if ((bounds.IsStrictlyCertain && reading.IsStrictlyKnown) || recorded == Truth.Unknown)
         {
-            return truth;
+            return Kleene.Of(recorded, pending);
         }
 
-        until = day;
-        foreach (var possible in windows.Possible(animal, day, strict, reading))
+        until = bounds.IsStrictlyCertain ? until : day;
+        var assumed = bounds.IsCertain ? recorded : ForEveryAnchor(strict: false, ref pending);
+        var strict = reading.IsStrictlyKnown ? ForEveryAnchor(strict: true, ref pending) : Truth.Unknown;
+        return Kleene.Of(assumed, strict, pending);
+
+        Truth ForEveryAnchor(bool strict, ref bool pending)
         {
-            var own = WindowSet.Together(possible);
-            if (Over(animal, mob, Math.Max(own.Low, since), own.High, ref pending, null) != truth)
+            foreach (var possible in windows.Possible(animal, day, strict, reading))
             {
-                return Truth.Unknown;
+                var own = possible.Together;
+                if (Over(animal, mob, Math.Max(own.Low, since), own.High, ref pending, null) != recorded)
+                {
+                    return Truth.Unknown;
+                }
             }
-        }
 
-        return truth;
+            return recorded;
+        }
     }
 
     /// <summary>Decides from the mob's values; there are enough of them.</summary>

@@ -13,17 +13,19 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
 {
     private readonly Limits _limits = Limits.Of(condition.Test);
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var counted = 0;
         var isCovered = false;
+        var isStrictlyCovered = false;
         if (calving is { } kind)
         {
             var run = Days.Herd.Runs[kind];
             var last = Runs.LastAtMost(run, animal, day);
             counted = last + 1 - run.Starts[animal];
-            until = Math.Min(until, Days.NextEdge(animal, kind, day, strict) - 1);
-            isCovered = Days.Coverage.Covers(animal, kind, Day.Start, day, strict);
+            until = Math.Min(until, Days.NextEdge(animal, kind, day) - 1);
+            isCovered = Days.Covers(animal, kind, Day.Start, day);
+            isStrictlyCovered = isCovered && !Days.IsOpen(animal, kind, day);
             for (var i = run.Starts[animal]; i <= last; i++)
             {
                 notes?.Entry(kind, i);
@@ -37,8 +39,7 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
         }
 
         var least = recorded >= 0 ? recorded : counted;
-        double most = recorded >= 0 ? Math.Max(counted, recorded)
-            : isCovered && recorded != Unreadable ? counted : double.PositiveInfinity;
+        var most = Most(recorded, counted, isCovered);
         var truth = _limits.Accept(least, most);
         notes?.Number(least, most, null, null, 1, _limits);
         if (truth == Truth.Unknown)
@@ -50,8 +51,14 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
             notes?.Remedy(most < _limits.Low ? new Remedy(RemedyKind.NewEvent, ["calving"]) : new Remedy(RemedyKind.ForGood, ["parity"]));
         }
 
-        return truth;
+        return Kleene.Of(truth, _limits.Accept(least, Most(recorded, counted, isStrictlyCovered)));
     }
+
+    /// <summary>A recorded parity and more calvings than that contradict each other: it may be either, or between.</summary>
+    private static double Most(int recorded, int counted, bool isCovered) =>
+        recorded >= 0 ? Math.Max(counted, recorded)
+        : isCovered && recorded != Unreadable ? counted
+        : double.PositiveInfinity;
 
     private const int Unreadable = -2;
 }

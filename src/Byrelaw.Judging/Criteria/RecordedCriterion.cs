@@ -11,13 +11,13 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class RecordedCriterion(HerdDays days, RecordedCondition condition)
     : LeafCriterion(days, condition, restsOnCoverage: false)
 {
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var column = Days.Herd.Facts[condition.Fact.Id];
         if (column.States[animal] == FactState.Unreadable)
         {
             notes?.FactMissing(animal, condition.Fact.Name, isUnreadable: true);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         var isRecorded = column.States[animal] == FactState.Known;
@@ -41,6 +41,6 @@ internal sealed class RecordedCriterion(HerdDays days, RecordedCondition conditi
                 : new Remedy(RemedyKind.NewResult, [condition.Fact.Name]));
         }
 
-        return isRecorded != condition.IsNot ? Truth.True : Truth.False;
+        return isRecorded != condition.IsNot ? Kleene.True : Kleene.False;
     }
 }

@@ -25,45 +25,45 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
             return female;
         }
 
-        var calved = Calved(animal, day, strict: false, ref until);
-        var strict = calved;
+        var calved = Calved(animal, day, out var strict, ref until);
         if (day <= days.KnownDay)
         {
             until = Math.Min(until, days.KnownDay);
-        }
-        else if (calved != Truth.Unknown)
-        {
-            strict = Calved(animal, day, strict: true, ref until);
         }
 
         var cow = Kleene.Of(calved, strict);
         return female & (sort == Audience.Cows ? cow : !cow);
     }
 
-    private Truth Calved(int animal, int day, bool strict, ref int until)
+    private Truth Calved(int animal, int day, out Truth strict, ref int until)
     {
         var recorded = days.Herd.RecordedParity[animal];
-        if (calving is { } kind)
+        var calved = recorded > 0 ? Truth.True : recorded == 0 ? Truth.False : Truth.Unknown;
+        strict = calved;
+        if (calving is not { } kind)
         {
-            var run = days.Herd.Runs[kind];
-            var start = run.Starts[animal];
-            if (start < run.Starts[animal + 1])
-            {
-                if (run.Days[start] <= day)
-                {
-                    return Truth.True;
-                }
-
-                until = Math.Min(until, run.Days[start] - 1);
-            }
-
-            if (recorded < 0)
-            {
-                until = Math.Min(until, days.NextCoverageEdge(animal, kind, day, strict) - 1);
-                return days.Coverage.Covers(animal, kind, Day.Start, day, strict) ? Truth.False : Truth.Unknown;
-            }
+            return calved;
         }
 
-        return recorded > 0 ? Truth.True : recorded == 0 ? Truth.False : Truth.Unknown;
+        var run = days.Herd.Runs[kind];
+        var start = run.Starts[animal];
+        if (start < run.Starts[animal + 1])
+        {
+            if (run.Days[start] <= day)
+            {
+                return strict = Truth.True;
+            }
+
+            until = Math.Min(until, run.Days[start] - 1);
+        }
+
+        if (recorded < 0)
+        {
+            until = Math.Min(until, days.NextCoverageEdge(animal, kind, day) - 1);
+            calved = days.Covers(animal, kind, Day.Start, day) ? Truth.False : Truth.Unknown;
+            strict = days.IsOpen(animal, kind, day) ? Truth.Unknown : calved;
+        }
+
+        return calved;
     }
 }

@@ -17,43 +17,46 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
     private readonly int _from = condition.Spell.From.Id;
     private readonly int _until = condition.Spell.Until.Id;
 
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
-        Bounds bounds = new(day, day, day);
+        var bounds = Bounds.UpTo(day).From(day);
+        var isStrictlyKnown = true;
         if (condition.Windows.IsEmpty)
         {
-            until = Math.Min(until, Math.Min(
-                Days.NextEdge(animal, _from, day, strict), Days.NextEdge(animal, _until, day, strict)) - 1);
+            until = Math.Min(until, Math.Min(Days.NextEdge(animal, _from, day), Days.NextEdge(animal, _until, day)) - 1);
         }
         else
         {
-            if (!windows.Read(animal, day, strict, out var reading, ref until, notes))
+            var reading = windows.Read(animal, day, ref until, notes);
+            if (!reading.IsKnown)
             {
                 notes?.Nothing();
-                return Truth.Unknown;
+                return Kleene.Unknown;
             }
 
-            windows.Limit(animal, day, _from, strict, reading, ref until);
-            windows.Limit(animal, day, _until, strict, reading, ref until);
-            bounds = WindowSet.Together(reading);
+            windows.Limit(animal, day, _from, reading, ref until);
+            windows.Limit(animal, day, _until, reading, ref until);
+            bounds = reading.Together;
+            isStrictlyKnown = reading.IsStrictlyKnown;
         }
 
-        // More days can only find more: the longest window decides for False, the shortest for True.
-        var isIn = In(animal, bounds.Low, bounds.LowLatest, bounds.High, strict, notes);
-        var truth = condition.Not ? (Truth)(Truth.True - isIn) : isIn;
-        if (truth == Truth.False)
+        var isIn = In(animal, bounds, strict: false, notes);
+        var isInStrictly = day <= Days.KnownDay ? isIn : isStrictlyKnown ? In(animal, bounds, strict: true, null) : Truth.Unknown;
+        if (notes is not null)
         {
-            notes?.Remedy(condition.Not && !condition.Windows.IsEmpty
+            notes.Remedy(condition.Not && !condition.Windows.IsEmpty
                 ? new Remedy(RemedyKind.Time, [])
                 : new Remedy(RemedyKind.NewEvent, [condition.Not ? condition.Spell.Until.Name : condition.Spell.From.Name]));
         }
 
-        return truth;
+        var answer = Kleene.Of(isIn, isInStrictly);
+        return condition.Not ? !answer : answer;
     }
 
     /// <summary>Walks through her starts and ends, day by day of change, and looks at the days of the window.</summary>
-    private Truth In(int animal, int low, int lowLatest, int high, bool strict, Notes? notes)
+    private Truth In(int animal, in Bounds bounds, bool strict, Notes? notes)
     {
+        var (low, high) = (bounds.Low, bounds.High);
         var starts = Days.Herd.Runs[_from];
         var ends = Days.Herd.Runs[_until];
         int s = starts.Starts[animal], lastStart = starts.Starts[animal + 1];
@@ -110,7 +113,7 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         }
 
         notes?.Spell(surelyIn >= low ? surelyIn : null);
-        if (surelyIn >= lowLatest)
+        if (surelyIn >= (strict ? bounds.StrictLatest : bounds.Latest))
         {
             return Truth.True;
         }

@@ -16,35 +16,47 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class StandingCriterion(HerdDays days, StandingCondition condition, HerdmateDays herdmates)
     : LeafCriterion(days, condition, restsOnCoverage: condition.Group != HerdGroup.Herd)
 {
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes)
+    protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var column = Days.Herd.Facts[condition.Fact.Id];
         if (column.States[animal] != FactState.Known)
         {
             notes?.FactMissing(animal, condition.Fact.Name, column.States[animal] == FactState.Unreadable);
-            return Truth.Unknown;
+            return Kleene.Unknown;
         }
 
         var value = column.Numbers[animal];
-        var mates = herdmates.On(day, strict, ref until);
-        var (greater, notGreater) = mates.Sure.Split(value);
-        var (perhapsGreater, perhapsNot) = mates.Perhaps.Split(value);
-        var count = mates.Sure.Count;
         notes?.Fact(animal, condition.Fact.Name, Numbers.Write(value, condition.Fact.Unit?.Symbol));
+        notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
+        var mates = herdmates.On(day, strict: false, ref until);
+        var answer = Kleene.Of(
+            InTheTop(value, mates, notes),
+            InTheTop(value, herdmates.On(day, strict: true, ref until), null));
+        return condition.Not ? !answer : answer;
+    }
+
+    private Truth InTheTop(double value, Herdmates.Herdmates mates, Notes? notes)
+    {
+        var greater = mates.Sure.Greater(value);
+        var perhapsGreater = mates.Perhaps.Greater(value);
+        var perhapsNot = mates.Perhaps.Count - mates.Perhaps.WithoutValue - perhapsGreater;
+        var count = mates.Sure.Count;
         notes?.Standing(greater, mates.Sure.WithoutValue, count, value);
 
         // Worst for "in": all who may be better are of the herd. Worst for "not in": all who are not better are.
-        var isIn = greater + perhapsGreater + mates.Sure.WithoutValue + mates.Perhaps.WithoutValue
-            < Places(count + perhapsGreater + mates.Perhaps.WithoutValue);
-        var isOut = greater >= Places(count + perhapsNot + mates.Perhaps.WithoutValue);
-        if (!isIn && !isOut)
+        if (greater + perhapsGreater + mates.Sure.WithoutValue + mates.Perhaps.WithoutValue
+            < Places(count + perhapsGreater + mates.Perhaps.WithoutValue))
         {
-            notes?.HerdValuesMissing(condition.Fact.Name);
-            return Truth.Unknown;
+            return Truth.True;
         }
 
-        notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
-        return isIn != condition.Not ? Truth.True : Truth.False;
+        if (greater >= Places(count + perhapsNot + mates.Perhaps.WithoutValue))
+        {
+            return Truth.False;
+        }
+
+        notes?.HerdValuesMissing(condition.Fact.Name);
+        return Truth.Unknown;
     }
 
     /// <summary>How many places the top has.</summary>

@@ -12,10 +12,8 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class TestCriterion(HerdDays days, TestCondition condition, WindowSet windows)
     : LookupCriterion(days, condition, condition.Test, windows)
 {
-    protected override Truth Decide(int animal, int day, bool strict, ref int until, ref bool pending, Notes? notes) =>
-        ReadWindows(animal, day, strict, out _, out var bounds, ref until, notes)
-            ? Latest(animal, bounds, ref pending, notes)
-            : Truth.Unknown;
+    protected override Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes) =>
+        Latest(animal, bounds, notes);
 
     protected override Truth TruthOf(int animal, int place, ref bool pending, Notes? notes)
     {

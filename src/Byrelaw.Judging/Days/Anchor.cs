@@ -1,4 +1,5 @@
 using Byrelaw.Judging.Explaining;
+using Byrelaw.Records.Herds;
 
 namespace Byrelaw.Judging.Days;
 
@@ -8,14 +9,14 @@ namespace Byrelaw.Judging.Days;
 /// </summary>
 internal sealed class Anchor(HerdDays days, int[] kinds)
 {
+    public int[] Kinds => kinds;
+
     /// <summary>Whether one of the anchor's kinds is this one.</summary>
     public bool Has(int kind) => Array.IndexOf(kinds, kind) >= 0;
 
-    public int[] Kinds => kinds;
-
     /// <summary>Reads the anchor on a day, and lowers <paramref name="until"/> to the last day on which it reads the same
-    /// (apart from <see cref="AnchorReading.Latest"/> moving with the day).</summary>
-    public AnchorReading Read(int animal, int day, bool strict, ref int until, Notes? notes)
+    /// (apart from its latest day moving with the day of judging).</summary>
+    public AnchorReading Read(int animal, int day, ref int until, Notes? notes)
     {
         var last = int.MinValue;
         foreach (var kind in kinds)
@@ -32,35 +33,41 @@ internal sealed class Anchor(HerdDays days, int[] kinds)
                 until = Math.Min(until, run.Days[place + 1] - 1);
             }
 
-            until = Math.Min(until, days.NextCoverageEdge(animal, kind, day, strict) - 1);
+            until = Math.Min(until, days.NextCoverageEdge(animal, kind, day) - 1);
         }
 
         if (last == int.MinValue)
         {
-            return NeverOrNotKnown(animal, day, strict, notes);
+            return NeverOrNotKnown(animal, day, notes);
         }
 
         var latest = last;
+        var strictLatest = last;
         foreach (var kind in kinds)
         {
-            if (!days.Coverage.Covers(animal, kind, last + 1, day, strict))
+            if (!days.Covers(animal, kind, last + 1, day))
             {
-                latest = Math.Max(latest, days.LastUncovered(animal, kind, last + 1, day, strict));
+                latest = Math.Max(latest, days.LastUncovered(animal, kind, last + 1, day));
                 notes?.NotKept(kind, last + 1, day);
+            }
+
+            if (days.IsOpen(animal, kind, day))
+            {
+                strictLatest = day;
             }
         }
 
         notes?.Event(animal, kinds, last);
-        return new AnchorReading(AnchorState.Recorded, last, latest);
+        return new AnchorReading(AnchorState.Recorded, AnchorState.Recorded, last, latest, Math.Max(latest, strictLatest));
     }
 
     /// <summary>Every day on which the last X may have been, oldest first.</summary>
-    public List<int> Candidates(int animal, int day, AnchorReading reading, bool strict)
+    public List<int> Candidates(int animal, AnchorReading reading, bool strict)
     {
         var candidates = new List<int> { reading.Last };
-        for (var d = reading.Last + 1; d <= reading.Latest; d++)
+        for (var d = reading.Last + 1; d <= (strict ? reading.StrictLatest : reading.Latest); d++)
         {
-            if (IsUncovered(animal, d, strict))
+            if (MayHaveHappened(animal, d, d, strict))
             {
                 candidates.Add(d);
             }
@@ -74,7 +81,7 @@ internal sealed class Anchor(HerdDays days, int[] kinds)
     {
         foreach (var kind in kinds)
         {
-            if (!days.Coverage.Covers(animal, kind, from, to, strict))
+            if (to >= from && (!days.Covers(animal, kind, from, to) || (strict && days.IsOpen(animal, kind, to))))
             {
                 return true;
             }
@@ -83,20 +90,25 @@ internal sealed class Anchor(HerdDays days, int[] kinds)
         return false;
     }
 
-    private bool IsUncovered(int animal, int day, bool strict) => MayHaveHappened(animal, day, day, strict);
-
-    private AnchorReading NeverOrNotKnown(int animal, int day, bool strict, Notes? notes)
+    private AnchorReading NeverOrNotKnown(int animal, int day, Notes? notes)
     {
+        var strict = AnchorState.Never;
         foreach (var kind in kinds)
         {
-            if (!days.Coverage.Covers(animal, kind, Records.Herds.Day.Start, day, strict))
+            if (!days.Covers(animal, kind, Day.Start, day))
             {
                 notes?.NeverRecorded(kind, day);
-                return new AnchorReading(AnchorState.NotKnown, 0, 0);
+                return new AnchorReading(AnchorState.NotKnown, AnchorState.NotKnown, 0, 0, 0);
+            }
+
+            if (days.IsOpen(animal, kind, day))
+            {
+                strict = AnchorState.NotKnown;
             }
         }
 
-        return new AnchorReading(AnchorState.Never, days.Herd.BornEarliest[animal], days.Herd.BornEarliest[animal]);
+        var born = days.Herd.BornEarliest[animal];
+        return new AnchorReading(AnchorState.Never, strict, born, born, born);
     }
 }
 
@@ -115,9 +127,8 @@ internal enum AnchorState : byte
 
 /// <summary>"Her last X" on a day.</summary>
 /// <param name="State">Recorded, never, or not known.</param>
+/// <param name="StrictState">The same with coverage stopping at the known day.</param>
 /// <param name="Last">The last recorded; her birth where it never happened.</param>
 /// <param name="Latest">The latest day on which it may have been; equal to <paramref name="Last"/> where that is certain.</param>
-internal readonly record struct AnchorReading(AnchorState State, int Last, int Latest)
-{
-    public bool IsCertain => Latest == Last;
-}
+/// <param name="StrictLatest">The same with coverage stopping at the known day.</param>
+internal readonly record struct AnchorReading(AnchorState State, AnchorState StrictState, int Last, int Latest, int StrictLatest);

@@ -1,15 +1,27 @@
+using Byrelaw.Records.Herds;
+
 namespace Byrelaw.Judging.Days;
 
-/// <summary>The days that one window holds for one animal on one day of judging.</summary>
+/// <summary>The days that windows hold for one animal on one day of judging.</summary>
 /// <param name="Low">The first, for the earliest day her anchor may have been.</param>
-/// <param name="LowLatest">The first, for the latest day her anchor may have been; else equal to <paramref name="Low"/>.</param>
+/// <param name="Latest">The first, for the latest day her anchor may have been; equal to <paramref name="Low"/> where that is certain.</param>
+/// <param name="StrictLatest">The same with coverage stopping at the known day.</param>
 /// <param name="High">The last, never after the day of judging.</param>
-internal readonly record struct Bounds(int Low, int LowLatest, int High)
+internal readonly record struct Bounds(int Low, int Latest, int StrictLatest, int High)
 {
-    public static readonly Bounds All = new(Records.Herds.Day.Start, Records.Herds.Day.Start, Records.Herds.Day.End);
+    /// <summary>All days up to one.</summary>
+    public static Bounds UpTo(int high) => new(Day.Start, Day.Start, Day.Start, high);
 
-    public bool IsCertain => Low == LowLatest;
+    public bool IsCertain => Low == Latest;
+
+    public bool IsStrictlyCertain => Low == StrictLatest;
+
+    /// <summary>The same days with the first of them certain.</summary>
+    public Bounds From(int low) => new(low, low, low, High);
+
+    /// <summary>The same days with the first of them one later: without the anchor's own day.</summary>
+    public Bounds WithoutFirst() => new(Low + 1, Latest + 1, StrictLatest + 1, High);
 
     public Bounds And(Bounds other) => new(
-        Math.Max(Low, other.Low), Math.Max(LowLatest, other.LowLatest), Math.Min(High, other.High));
+        Math.Max(Low, other.Low), Math.Max(Latest, other.Latest), Math.Max(StrictLatest, other.StrictLatest), Math.Min(High, other.High));
 }

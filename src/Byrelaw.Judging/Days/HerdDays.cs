@@ -3,54 +3,62 @@ using Byrelaw.Records.Herds;
 namespace Byrelaw.Judging.Days;
 
 /// <summary>Asks a herd's columns what the criteria need to know of days.</summary>
-internal sealed class HerdDays(Herd herd)
+/// <remarks>
+/// "Covered" here takes days after the known day as days on which nothing more happens. Strictly, no
+/// day after it is covered, but for days on which the kind need not be: see <see cref="IsOpen"/>.
+/// </remarks>
+internal sealed class HerdDays
 {
-    public Herd Herd { get; } = herd;
+    private readonly Coverage _coverage;
+    private readonly int[] _left;
 
-    public Coverage Coverage { get; } = herd.Coverage;
+    // From this day on, nothing about a kind's coverage changes for any animal but by her leaving.
+    private readonly int[] _settledFrom;
+
+    public HerdDays(Herd herd)
+    {
+        Herd = herd;
+        _coverage = herd.Coverage;
+        _left = _coverage.Left;
+        KnownDay = _coverage.KnownDay;
+        _settledFrom = new int[herd.Runs.Length];
+        for (var kind = 0; kind < _settledFrom.Length; kind++)
+        {
+            _settledFrom[kind] = SettledFrom(kind);
+        }
+    }
+
+    public Herd Herd { get; }
+
+    public Coverage Coverage => _coverage;
 
     /// <summary>The day the records reach.</summary>
-    public int KnownDay { get; } = herd.Coverage.KnownDay;
+    public int KnownDay { get; }
+
+    /// <summary>Whether every one of these days is covered; no day at all is.</summary>
+    public bool Covers(int animal, int kind, int from, int to) =>
+        (from >= _settledFrom[kind] && to <= _left[animal]) || _coverage.Covers(animal, kind, from, to, strict: false);
+
+    /// <summary>Whether a day after the known day lies open: strictly, anything of this kind may have happened on it.</summary>
+    public bool IsOpen(int animal, int kind, int day) => day > KnownDay && day >= _coverage.NeededFrom[kind][animal];
 
     /// <summary>The first day after <paramref name="day"/> on which coverage may differ from the day before it.</summary>
-    public int NextCoverageEdge(int animal, int kind, int day, bool strict)
+    public int NextCoverageEdge(int animal, int kind, int day)
     {
-        var edge = int.MaxValue;
-        var needed = Coverage.NeededFrom[kind][animal];
-        if (needed > day)
-        {
-            edge = needed;
-        }
-
-        var start = Math.Max(Coverage.Since[kind], Coverage.Joined[animal]);
-        if (start > day && start < edge)
-        {
-            edge = start;
-        }
-
-        var left = Coverage.Left[animal];
-        if (left >= day && left + 1 < edge)
-        {
-            edge = left + 1;
-        }
-
-        if (strict && KnownDay >= day && KnownDay + 1 < edge)
-        {
-            edge = KnownDay + 1;
-        }
-
-        return Coverage.HasGaps[kind] ? Math.Min(edge, NextGapEdge(animal, kind, day)) : edge;
+        var left = _left[animal];
+        var edge = left >= day && left < Day.End ? left + 1 : int.MaxValue;
+        return day >= _settledFrom[kind] ? edge : Math.Min(edge, NextUnsettledEdge(animal, kind, day));
     }
 
     /// <summary>
     /// The first day after <paramref name="day"/> that differs, for this kind, from the day before it:
     /// by an event on either, or in coverage.
     /// </summary>
-    public int NextEdge(int animal, int kind, int day, bool strict)
+    public int NextEdge(int animal, int kind, int day)
     {
         var run = Herd.Runs[kind];
         var last = Runs.LastAtMost(run, animal, day);
-        var edge = NextCoverageEdge(animal, kind, day, strict);
+        var edge = NextCoverageEdge(animal, kind, day);
         if (last >= run.Starts[animal] && run.Days[last] == day)
         {
             return Math.Min(edge, day + 1);
@@ -60,31 +68,42 @@ internal sealed class HerdDays(Herd herd)
     }
 
     /// <summary>The first day from <paramref name="from"/> to <paramref name="to"/> that is not covered; int.MaxValue where all are.</summary>
+    /// <param name="animal">Whose.</param>
+    /// <param name="kind">Of what.</param>
+    /// <param name="from">The first day to look at.</param>
+    /// <param name="to">The last.</param>
+    /// <param name="strict">Coverage stops at the known day.</param>
     public int FirstUncovered(int animal, int kind, int from, int to, bool strict)
     {
         var day = from;
         while (day <= to)
         {
-            if (!Coverage.Covers(animal, kind, day, day, strict))
+            if (!Covers(animal, kind, day, day))
             {
                 return day;
             }
 
-            day = NextCoverageEdge(animal, kind, day, strict);
+            if (strict && IsOpen(animal, kind, day))
+            {
+                return day;
+            }
+
+            var next = NextCoverageEdge(animal, kind, day);
+            day = strict && day <= KnownDay ? Math.Min(next, KnownDay + 1) : next;
         }
 
         return int.MaxValue;
     }
 
     /// <summary>The last day from <paramref name="from"/> to <paramref name="to"/> that is not covered; int.MinValue where all are.</summary>
-    public int LastUncovered(int animal, int kind, int from, int to, bool strict)
+    public int LastUncovered(int animal, int kind, int from, int to)
     {
         var last = int.MinValue;
         var day = from;
         while (day <= to)
         {
-            var next = NextCoverageEdge(animal, kind, day, strict);
-            if (!Coverage.Covers(animal, kind, day, day, strict))
+            var next = NextCoverageEdge(animal, kind, day);
+            if (!Covers(animal, kind, day, day))
             {
                 last = Math.Min(next - 1, to);
             }
@@ -95,21 +114,46 @@ internal sealed class HerdDays(Herd herd)
         return last;
     }
 
-    private int NextGapEdge(int animal, int kind, int day)
+    private int SettledFrom(int kind)
+    {
+        if (_coverage.HasGaps[kind])
+        {
+            return int.MaxValue;
+        }
+
+        var from = Day.Start;
+        for (var animal = 0; animal < Herd.Count; animal++)
+        {
+            var start = Math.Max(_coverage.Since[kind], _coverage.Joined[animal]);
+            from = Math.Max(from, Math.Max(start, _coverage.NeededFrom[kind][animal]));
+        }
+
+        return from;
+    }
+
+    private int NextUnsettledEdge(int animal, int kind, int day)
     {
         var edge = int.MaxValue;
-        foreach (var gap in Coverage.Gaps)
+        var needed = _coverage.NeededFrom[kind][animal];
+        if (needed > day)
         {
-            if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animal || gap.Animal < 0))
-            {
-                if (gap.From > day)
-                {
-                    edge = Math.Min(edge, gap.From);
-                }
+            edge = needed;
+        }
 
-                if (gap.To >= day)
+        var start = Math.Max(_coverage.Since[kind], _coverage.Joined[animal]);
+        if (start > day && start < edge)
+        {
+            edge = start;
+        }
+
+        if (_coverage.HasGaps[kind])
+        {
+            foreach (var gap in _coverage.Gaps)
+            {
+                if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animal || gap.Animal < 0))
                 {
-                    edge = Math.Min(edge, gap.To + 1);
+                    edge = gap.From > day ? Math.Min(edge, gap.From) : edge;
+                    edge = gap.To >= day ? Math.Min(edge, gap.To + 1) : edge;
                 }
             }
         }

@@ -8,7 +8,7 @@ internal interface IEdges
 }
 
 /// <summary>One animal's days for one kind.</summary>
-internal readonly struct OwnEdges(HerdDays days, int animal, int kind, bool strict) : IEdges
+internal readonly struct OwnEdges(HerdDays days, int animal, int kind) : IEdges
 {
-    public int Next(int day) => days.NextEdge(animal, kind, day, strict);
+    public int Next(int day) => days.NextEdge(animal, kind, day);
 }

@@ -29,7 +29,7 @@ internal sealed class Reckoning
     /// <summary>The day this long after another.</summary>
     public int After(int day)
     {
-        if (day is Day.Start or Day.End)
+        if (day is <= Day.Start or >= Day.End)
         {
             return day;
         }

@@ -22,80 +22,87 @@ internal abstract class WindowReader
     public bool SkipsAnchorDay { get; protected init; }
 
     /// <summary>Reads the window.</summary>
-    /// <returns>False where it is anchored to something of which nothing is known.</returns>
-    public abstract bool Read(int animal, int day, bool strict, out Bounds bounds, out bool fromBirth, ref int until, Notes? notes);
+    public abstract WindowReading Read(int animal, int day, ref int until, Notes? notes);
 
     /// <summary>Every first day the window may have, for its anchor's every possible day.</summary>
-    public virtual List<int> Lows(int animal, int day, bool strict, Bounds bounds) => [bounds.Low];
+    public abstract List<int> Lows(int animal, int day, bool strict);
+}
 
-    /// <summary>A window whose first day moves, stands, or is before all.</summary>
-    public sealed class Plain : WindowReader
+/// <summary>One window for one animal on one day.</summary>
+/// <param name="Bounds">Its days.</param>
+/// <param name="FromBirth">It is anchored to something that never happened, so it runs from birth.</param>
+/// <param name="IsKnown">False where it is anchored to something of which nothing is known.</param>
+/// <param name="IsStrictlyKnown">The same with coverage stopping at the known day.</param>
+internal readonly record struct WindowReading(Bounds Bounds, bool FromBirth, bool IsKnown, bool IsStrictlyKnown);
+
+/// <summary>A window whose first day moves, stands, or is before all.</summary>
+internal sealed class PlainWindow : WindowReader
+{
+    private readonly int _low;
+
+    /// <param name="low">A standing first day; <see cref="Day.Start"/> for none.</param>
+    /// <param name="lowMoves">Or what moves it.</param>
+    /// <param name="highMoves">What moves the last day; null for the day of judging.</param>
+    /// <param name="highStands">A standing last day.</param>
+    public PlainWindow(int low = Day.Start, Reckoning? lowMoves = null, Reckoning? highMoves = null, int? highStands = null)
     {
-        private readonly int _low;
-
-        /// <param name="low">A standing first day; <see cref="Day.Start"/> for none.</param>
-        /// <param name="lowMoves">Or what moves it.</param>
-        /// <param name="highMoves">What moves the last day; null for the day of judging.</param>
-        /// <param name="highStands">A standing last day.</param>
-        public Plain(int low = Day.Start, Reckoning? lowMoves = null, Reckoning? highMoves = null, int? highStands = null)
-        {
-            _low = low;
-            LowMoves = lowMoves;
-            HighMoves = highMoves;
-            HighStands = highStands;
-        }
-
-        public override bool Read(int animal, int day, bool strict, out Bounds bounds, out bool fromBirth, ref int until, Notes? notes)
-        {
-            var low = LowMoves?.FirstReaching(day) ?? _low;
-            var high = HighMoves is null ? day : Math.Min(day, HighMoves.LastWithin(day));
-            bounds = new Bounds(low, low, HighStands is { } stands ? Math.Min(high, stands) : high);
-            fromBirth = false;
-            return true;
-        }
+        _low = low;
+        LowMoves = lowMoves;
+        HighMoves = highMoves;
+        HighStands = highStands;
     }
 
-    /// <summary><c>since last X</c> and <c>from N after last X</c>.</summary>
-    public sealed class Anchored : WindowReader
+    public override WindowReading Read(int animal, int day, ref int until, Notes? notes)
     {
-        private readonly Reckoning? _wait;
+        var low = LowMoves?.FirstReaching(day) ?? _low;
+        var high = HighMoves is null ? day : Math.Min(day, HighMoves.LastWithin(day));
+        return new WindowReading(
+            new Bounds(low, low, low, HighStands is { } stands ? Math.Min(high, stands) : high), false, true, true);
+    }
 
-        public Anchored(Anchor anchor, Reckoning? wait)
+    public override List<int> Lows(int animal, int day, bool strict) => [LowMoves?.FirstReaching(day) ?? _low];
+}
+
+/// <summary><c>since last X</c> and <c>from N after last X</c>.</summary>
+internal sealed class AnchoredWindow : WindowReader
+{
+    private readonly Reckoning? _wait;
+
+    public AnchoredWindow(Anchor anchor, Reckoning? wait)
+    {
+        Anchor = anchor;
+        _wait = wait;
+        SkipsAnchorDay = wait is null;
+    }
+
+    public override WindowReading Read(int animal, int day, ref int until, Notes? notes)
+    {
+        var reading = Anchor!.Read(animal, day, ref until, notes);
+        var fromBirth = reading.State == AnchorState.Never;
+        var bounds = fromBirth || _wait is null
+            ? new Bounds(reading.Last, reading.Latest, reading.StrictLatest, day)
+            : new Bounds(_wait.After(reading.Last), _wait.After(reading.Latest), _wait.After(reading.StrictLatest), day);
+        return new WindowReading(bounds, fromBirth, reading.State != AnchorState.NotKnown, reading.StrictState != AnchorState.NotKnown);
+    }
+
+    public override List<int> Lows(int animal, int day, bool strict)
+    {
+        var until = int.MaxValue;
+        var reading = Anchor!.Read(animal, day, ref until, null);
+        if (reading.State == AnchorState.Never)
         {
-            Anchor = anchor;
-            _wait = wait;
-            SkipsAnchorDay = wait is null;
+            return [reading.Last];
         }
 
-        public override bool Read(int animal, int day, bool strict, out Bounds bounds, out bool fromBirth, ref int until, Notes? notes)
+        var lows = Anchor.Candidates(animal, reading, strict);
+        if (_wait is not null)
         {
-            var reading = Anchor!.Read(animal, day, strict, ref until, notes);
-            fromBirth = reading.State == AnchorState.Never;
-            bounds = fromBirth || _wait is null
-                ? new Bounds(reading.Last, reading.Latest, day)
-                : new Bounds(_wait.After(reading.Last), _wait.After(reading.Latest), day);
-            return reading.State != AnchorState.NotKnown;
-        }
-
-        public override List<int> Lows(int animal, int day, bool strict, Bounds bounds)
-        {
-            var until = int.MaxValue;
-            var reading = Anchor!.Read(animal, day, strict, ref until, null);
-            if (reading.State == AnchorState.Never)
+            for (var i = 0; i < lows.Count; i++)
             {
-                return [reading.Last];
+                lows[i] = _wait.After(lows[i]);
             }
-
-            var lows = Anchor.Candidates(animal, day, reading, strict);
-            if (_wait is not null)
-            {
-                for (var i = 0; i < lows.Count; i++)
-                {
-                    lows[i] = _wait.After(lows[i]);
-                }
-            }
-
-            return lows;
         }
+
+        return lows;
     }
 }

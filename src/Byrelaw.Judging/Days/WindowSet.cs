@@ -3,48 +3,66 @@ using Byrelaw.Judging.Explaining;
 namespace Byrelaw.Judging.Days;
 
 /// <summary>The windows of one condition, none to two; an event must lie in all of them.</summary>
-internal sealed class WindowSet(HerdDays days, WindowReader[] windows)
+internal sealed class WindowSet
 {
+    private readonly HerdDays _days;
+    private readonly WindowReader[] _windows;
+
+    public WindowSet(HerdDays days, WindowReader[] windows)
+    {
+        _days = days;
+        _windows = windows;
+        Only = windows.Length == 1 && windows[0].HighMoves is null && windows[0].HighStands is null ? windows[0] : null;
+    }
+
+    /// <summary>The only window, where it ends on the day of judging: by far the commonest, and the quickest to follow.</summary>
+    public WindowReader? Only { get; }
+
     /// <summary>A set's reading for one animal and day: each window on its own, for up to two.</summary>
-    public readonly record struct Reading(Bounds First, bool FirstFromBirth, Bounds Second, bool SecondFromBirth);
+    public readonly record struct Reading(WindowReading First, WindowReading Second)
+    {
+        public bool IsKnown => First.IsKnown && Second.IsKnown;
+
+        public bool IsStrictlyKnown => First.IsStrictlyKnown && Second.IsStrictlyKnown;
+
+        /// <summary>The days of all windows together, for a kind that no window is anchored to by itself.</summary>
+        public Bounds Together => First.Bounds.And(Second.Bounds);
+    }
 
     /// <summary>Reads all windows.</summary>
-    /// <returns>False where one is anchored to something of which nothing is known.</returns>
-    public bool Read(int animal, int day, bool strict, out Reading reading, ref int until, Notes? notes)
+    public Reading Read(int animal, int day, ref int until, Notes? notes)
     {
-        Bounds first = Bounds.All with { High = day }, second = Bounds.All;
-        bool firstFromBirth = false, secondFromBirth = false;
-        var known = windows.Length < 1 || windows[0].Read(animal, day, strict, out first, out firstFromBirth, ref until, notes);
-        known &= windows.Length < 2 || windows[1].Read(animal, day, strict, out second, out secondFromBirth, ref until, notes);
-        reading = new Reading(first, firstFromBirth, second, secondFromBirth);
-        return known;
+        var open = new WindowReading(Bounds.UpTo(day), false, true, true);
+        return new Reading(
+            _windows.Length > 0 ? _windows[0].Read(animal, day, ref until, notes) : open,
+            _windows.Length > 1 ? _windows[1].Read(animal, day, ref until, notes) : open);
     }
 
     /// <summary>The days that count for one kind: all windows together, less the anchor's own day for the anchor's own kinds.</summary>
     public Bounds For(int kind, in Reading reading)
     {
-        var bounds = windows.Length > 0 ? Own(windows[0], kind, reading.First, reading.FirstFromBirth) : reading.First;
-        return windows.Length > 1 ? bounds.And(Own(windows[1], kind, reading.Second, reading.SecondFromBirth)) : bounds;
+        if (_windows.Length == 0)
+        {
+            return reading.First.Bounds;
+        }
+
+        var bounds = Own(_windows[0], kind, reading.First);
+        return _windows.Length > 1 ? bounds.And(Own(_windows[1], kind, reading.Second)) : bounds;
     }
 
-    /// <summary>The days of all windows together, for a kind that no window is anchored to by itself.</summary>
-    public static Bounds Together(in Reading reading) => reading.First.And(reading.Second);
-
-    /// <summary>Every pair of first days that the windows may have, put together, for answers that do not move one way with the window.</summary>
+    /// <summary>Every pair of first days that the windows may have, for answers that do not move one way with the window.</summary>
     public List<Reading> Possible(int animal, int day, bool strict, in Reading reading)
     {
-        var firsts = windows.Length > 0 ? windows[0].Lows(animal, day, strict, reading.First) : [reading.First.Low];
-        var seconds = windows.Length > 1 ? windows[1].Lows(animal, day, strict, reading.Second) : [reading.Second.Low];
+        var firsts = _windows.Length > 0 ? _windows[0].Lows(animal, day, strict) : [reading.First.Bounds.Low];
+        var seconds = _windows.Length > 1 ? _windows[1].Lows(animal, day, strict) : [reading.Second.Bounds.Low];
         var all = new List<Reading>(firsts.Count * seconds.Count);
         foreach (var a in firsts)
         {
             foreach (var b in seconds)
             {
-                all.Add(reading with
-                {
-                    First = new Bounds(a, a, reading.First.High),
-                    Second = new Bounds(b, b, reading.Second.High),
-                });
+                all.Add(new Reading(
+                    reading.First with { Bounds = reading.First.Bounds.From(a) },
+                    reading.Second with { Bounds = reading.Second.Bounds.From(b) }));
             }
         }
 
@@ -55,9 +73,9 @@ internal sealed class WindowSet(HerdDays days, WindowReader[] windows)
     /// Lowers <paramref name="until"/> to the last day through which the windows, moving with the day of
     /// judging, meet no day that differs for this kind from the one before it.
     /// </summary>
-    public void Limit(int animal, int day, int kind, bool strict, in Reading reading, ref int until)
+    public void Limit(int animal, int day, int kind, in Reading reading, ref int until)
     {
-        LimitBy(new OwnEdges(days, animal, kind, strict), day, reading, ref until);
+        LimitBy(new OwnEdges(_days, animal, kind), day, reading, ref until);
         var own = For(kind, reading);
         if (own.High < own.Low && own.High == day)
         {
@@ -70,10 +88,10 @@ internal sealed class WindowSet(HerdDays days, WindowReader[] windows)
         where TEdges : struct, IEdges
     {
         until = Math.Min(until, edges.Next(day) - 1);
-        for (var i = 0; i < windows.Length; i++)
+        for (var i = 0; i < _windows.Length; i++)
         {
-            var window = windows[i];
-            var bounds = i == 0 ? reading.First : reading.Second;
+            var window = _windows[i];
+            var bounds = i == 0 ? reading.First.Bounds : reading.Second.Bounds;
             if (window.LowMoves is { } low)
             {
                 until = Math.Min(until, low.After(edges.Next(bounds.Low) - 1));
@@ -86,53 +104,50 @@ internal sealed class WindowSet(HerdDays days, WindowReader[] windows)
         }
 
         LimitByEmptiness(day, reading, ref until);
+        LimitByKnownDay(reading.Together.High, ref until);
     }
 
-    private static Bounds Own(WindowReader window, int kind, Bounds bounds, bool fromBirth) =>
-        window.SkipsAnchorDay && !fromBirth && window.Anchor!.Has(kind)
-            ? bounds with { Low = bounds.Low + 1, LowLatest = bounds.LowLatest + 1 }
-            : bounds;
+    private static Bounds Own(WindowReader window, int kind, in WindowReading reading) =>
+        window.SkipsAnchorDay && !reading.FromBirth && window.Anchor!.Has(kind) ? reading.Bounds.WithoutFirst() : reading.Bounds;
 
     /// <summary>A window that holds no day at all is covered; it must not silently become one that holds some, or the other way round.</summary>
     private void LimitByEmptiness(int day, in Reading reading, ref int until)
     {
-        var together = reading.First.And(reading.Second);
-        var moving = false;
-        for (var i = 0; i < windows.Length; i++)
+        var together = reading.Together;
+        var isEmpty = together.High < together.Low;
+        for (var i = 0; i < _windows.Length; i++)
         {
-            moving |= windows[i].HighMoves is not null || windows[i].HighStands is not null || together.High < together.Low;
-        }
-
-        if (!moving)
-        {
-            return;
-        }
-
-        if (together.High < together.Low)
-        {
-            for (var i = 0; i < windows.Length; i++)
+            var window = _windows[i];
+            var bounds = i == 0 ? reading.First.Bounds : reading.Second.Bounds;
+            if (isEmpty && bounds.High < together.Low && window.HighStands is null)
             {
-                var bounds = i == 0 ? reading.First : reading.Second;
-                if (bounds.High < together.Low && windows[i].HighStands is null)
-                {
-                    until = Math.Min(until, windows[i].HighMoves is { } high ? high.After(together.Low) - 1 : together.Low - 1);
-                    return;
-                }
+                until = Math.Min(until, window.HighMoves is { } high ? high.After(together.Low) - 1 : together.Low - 1);
             }
-
-            return;
-        }
-
-        for (var i = 0; i < windows.Length; i++)
-        {
-            if (windows[i].LowMoves is { } low)
+            else if (!isEmpty && window.LowMoves is { } low && (window.HighStands is not null || _windows.Length > 1 || window.HighMoves is not null))
             {
-                // Each window's last day either stands, and the first moves past it, or both move
-                // and months of unequal length may let them cross: then go day by day.
+                // The last day stands and the first moves past it, or both move and months of unequal
+                // length may let them cross: then go day by day.
                 until = Math.Min(until, AnyHighMoves && together.High - together.Low < 8 ? day : low.After(together.High));
             }
         }
     }
 
-    private bool AnyHighMoves => windows.Any(window => window.HighMoves is not null);
+    /// <summary>A last day that lags behind the day of judging passes the known day later than that does.</summary>
+    private void LimitByKnownDay(int high, ref int until)
+    {
+        if (high > _days.KnownDay)
+        {
+            return;
+        }
+
+        foreach (var window in _windows)
+        {
+            if (window.HighMoves is { } moves)
+            {
+                until = Math.Min(until, Math.Max(moves.After(_days.KnownDay + 1) - 1, 0));
+            }
+        }
+    }
+
+    private bool AnyHighMoves => _windows.Any(window => window.HighMoves is not null);
 }

@@ -42,6 +42,8 @@ internal readonly record struct Kleene(byte Bits)
     /// <summary>Whether an unknown among the two comes from a sample whose result is not known.</summary>
     public bool IsPending => (Bits & (PendingAssumed | PendingStrict)) != 0;
 
+    public static Kleene Of(Truth both, bool pending = false) => Of(both, both, pending);
+
     public static Kleene Of(Truth assumed, Truth strict, bool pending = false) =>
         Normal(ToBits(assumed) | (ToBits(strict) << 2) | (pending ? PendingAssumed | PendingStrict : 0));
 
@@ -88,7 +90,8 @@ internal readonly record struct Kleene(byte Bits)
         return new((byte)bits);
     }
 
-    private static int ToBits(Truth truth) => truth switch { Truth.True => 0b01, Truth.False => 0b10, _ => 0b11 };
+    // False, Unknown, True are 0, 1, 2; their bits 10, 11, 01.
+    private static int ToBits(Truth truth) => (0b01_11_10 >> ((int)truth * 2)) & 0b11;
 
     private static Truth ToTruth(int bits) => bits switch { 0b01 => Truth.True, 0b10 => Truth.False, _ => Truth.Unknown };
 }
