@@ -37,6 +37,10 @@ public sealed class Herd
     /// <summary>Lines of <c>animals.csv</c>, from 1.</summary>
     public required int[] AnimalLines { get; init; }
 
+    /// <summary>How many more animals there may be: rows of <c>animals.csv</c> whose number cannot be read, or is
+    /// another animal's. Each may or may not be a member of the herd, with any fact whatever.</summary>
+    public int AnimalsWithoutNumber { get; init; }
+
     /// <summary>By fact id.</summary>
     public required FactColumn[] Facts { get; init; }
 

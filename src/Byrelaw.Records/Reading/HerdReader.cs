@@ -1,5 +1,6 @@
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Csv;
 using Byrelaw.Records.Herds;
 using NodaTime;
 
@@ -8,6 +9,12 @@ namespace Byrelaw.Records.Reading;
 /// <summary>Reads a folder of records into a herd.</summary>
 public static class HerdReader
 {
+    /// <summary>The animals' file in a folder of records.</summary>
+    public const string AnimalsFile = "animals.csv";
+
+    /// <summary>The events' file in a folder of records.</summary>
+    public const string EventsFile = "events.csv";
+
     /// <summary>Reads <c>animals.csv</c> and <c>events.csv</c>. What cannot be read is reported in
     /// <see cref="Herd.Problems"/> and suspends what it might have said.</summary>
     /// <param name="folder">On disk.</param>
@@ -17,9 +24,27 @@ public static class HerdReader
     /// <param name="knownOn">Rows entered after this day are not seen; null for all rows.</param>
     /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
     public static Herd Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        throw new NotImplementedException();
+        HerdReading.Read(
+            FileIn(folder, shownFolder, AnimalsFile), FileIn(folder, shownFolder, EventsFile),
+            vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
 
     /// <summary>The same from texts in memory, for tests and other doors.</summary>
     public static Herd Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        throw new NotImplementedException();
+        HerdReading.Read(
+            RecordFile.Of(AnimalsFile, animals), RecordFile.Of(EventsFile, events),
+            vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
+
+    /// <summary>A file in a folder of records.</summary>
+    /// <exception cref="RecordsNotFoundException">There is no such folder or file.</exception>
+    internal static RecordFile FileIn(string folder, string shownFolder, string name)
+    {
+        var path = Path.Combine(folder, name);
+        var shown = shownFolder.Length == 0 ? name : $"{shownFolder.TrimEnd('/')}/{name}";
+        if (!Directory.Exists(folder))
+        {
+            throw new RecordsNotFoundException($"there is no folder {(shownFolder.Length == 0 ? folder : shownFolder)}");
+        }
+
+        return File.Exists(path) ? RecordFile.At(shown, path) : throw new RecordsNotFoundException($"there is no file {shown}");
+    }
 }

@@ -1,0 +1,193 @@
+using System.Globalization;
+using System.Text;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Csv;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Problems;
+using Byrelaw.Records.Spellings;
+
+namespace Byrelaw.Records.Animals;
+
+/// <summary>Reads <c>animals.csv</c>.</summary>
+internal sealed class AnimalFile
+{
+    private const int MostParity = 30;
+    private readonly string _file;
+    private readonly AnimalColumns _columns;
+    private readonly MobNames _mobs;
+    private readonly List<Diagnostic> _problems;
+    private readonly AnimalStage _stage;
+    private readonly SpellingTable _mobNumbers = new();
+
+    private AnimalFile(string file, AnimalColumns columns, Vocabulary vocabulary, MobNames mobs, List<Diagnostic> problems)
+    {
+        _file = file;
+        _columns = columns;
+        _mobs = mobs;
+        _problems = problems;
+        _stage = new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, columns.Facts[fact.Id], columns.FactIsDoubled[fact.Id]))], columns);
+    }
+
+    /// <summary>Reads the whole file; null where nothing in it can be read.</summary>
+    public static AnimalStage? Read(LineBlocks blocks, string file, Vocabulary vocabulary, MobNames mobs, List<Diagnostic> problems)
+    {
+        if (HeadingLine.Take(blocks, file) is not { } heading)
+        {
+            problems.Add(HeadingProblems.Empty(file, "`animal`, `born` and `sex`"));
+            return null;
+        }
+
+        if (AnimalColumns.Read(heading, vocabulary, problems) is not { } columns)
+        {
+            return null;
+        }
+
+        var reader = new AnimalFile(file, columns, vocabulary, mobs, problems);
+        var block = new LineBlock();
+        while (blocks.TryNext(block))
+        {
+            reader.ReadBlock(block);
+        }
+
+        return reader._stage;
+    }
+
+    private void ReadBlock(LineBlock block)
+    {
+        using var rows = new CsvRows(block, _file, _columns.Map.CellCount, ReadBroken);
+        while (rows.Read())
+        {
+            if (!rows.IsBlank)
+            {
+                ReadRow(rows);
+            }
+        }
+    }
+
+    /// <summary>Of a broken row only the number is saved, so that she is not taken for an animal that is not there.</summary>
+    private void ReadBroken(RowText row)
+    {
+        _problems.Add(RowProblems.Of(row, _columns.Map.CellCount));
+        if (row.Saved(_columns.Map["animal"]) is { Length: > 0 } number && !IsReserved(number))
+        {
+            AddUnreadable(number, row.Line);
+        }
+        else
+        {
+            _stage.RowsWithoutNumber++;
+        }
+    }
+
+    private void AddUnreadable(string number, int line)
+    {
+        _stage.Numbers.Add(number);
+        _stage.Rows.Add(AnimalRow.Unreadable(line));
+        foreach (var fact in _stage.Facts)
+        {
+            fact.ReadNothing();
+        }
+    }
+
+    private void ReadRow(CsvRows row)
+    {
+        var cell = _columns.Map["animal"];
+        var number = Encoding.UTF8.GetString(row.Cell(cell));
+        if (number.Length == 0 || IsReserved(number))
+        {
+            _problems.Add(number.Length == 0 ? AnimalProblems.NoNumber(row.Text(), cell) : AnimalProblems.ReservedNumber(row.Text(), cell));
+            _stage.RowsWithoutNumber++;
+            return;
+        }
+
+        _stage.Numbers.Add(number);
+        var (first, last) = Born(row);
+        _stage.Rows.Add(new AnimalRow
+        {
+            Line = row.Line,
+            BornFirst = first,
+            BornLast = last,
+            Sex = SexOf(row),
+            Parity = ParityOf(row),
+            Mob = MobOf(row),
+        });
+        foreach (var fact in _stage.Facts)
+        {
+            fact.Read(row, _problems);
+        }
+    }
+
+    private (int First, int Last) Born(CsvRows row)
+    {
+        var cell = _columns.Map["born"];
+        var text = row.Cell(cell);
+        if (text.IsEmpty)
+        {
+            return (Day.Start, Day.End);
+        }
+
+        if (DateCell.TryReadSpan(text, out var first, out var last))
+        {
+            return (first, last);
+        }
+
+        _problems.Add(DateProblems.NotABirth(row.Text(), cell));
+        return (Day.Start, Day.End);
+    }
+
+    private Sex SexOf(CsvRows row)
+    {
+        var cell = _columns.Map["sex"];
+        var text = row.Cell(cell);
+        if (text.Length == 1 && (text[0] | 0x20) is 'f' or 'm')
+        {
+            return (text[0] | 0x20) == 'f' ? Sex.Female : Sex.Male;
+        }
+
+        if (!text.IsEmpty)
+        {
+            _problems.Add(FactProblems.Sex(row.Text(), cell));
+        }
+
+        return Sex.NotKnown;
+    }
+
+    private int ParityOf(CsvRows row)
+    {
+        var cell = _columns.Map["parity"];
+        var text = row.Cell(cell);
+        if (text.IsEmpty)
+        {
+            return _columns.Map.IsDoubled("parity") ? -2 : -1;
+        }
+
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var parity) && parity <= MostParity)
+        {
+            return parity;
+        }
+
+        _problems.Add(FactProblems.Parity(row.Text(), cell));
+        return -2;
+    }
+
+    private int MobOf(CsvRows row)
+    {
+        var text = row.Cell(_columns.Map["mob"]);
+        if (text.IsEmpty)
+        {
+            return _columns.Map.IsDoubled("mob") ? AnimalRow.MobUnreadable : AnimalRow.NoMob;
+        }
+
+        if (!_mobNumbers.TryFind(text, out var mob))
+        {
+            mob = _mobs.NumberOf(text);
+            _mobNumbers.Set(text, mob);
+        }
+
+        return mob;
+    }
+
+    private static bool IsReserved(string number) =>
+        number.Equals("herd", StringComparison.OrdinalIgnoreCase) || number.StartsWith("mob:", StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,60 @@
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Animals;
+
+/// <summary>What one row of <c>animals.csv</c> says beside the facts.</summary>
+internal struct AnimalRow
+{
+    /// <summary>No mob is named.</summary>
+    public const int NoMob = -1;
+
+    /// <summary>What stands in the mob's cell could not be read.</summary>
+    public const int MobUnreadable = -2;
+
+    public int Line;
+    public int BornFirst;
+    public int BornLast;
+    public int Parity;
+    public int Mob;
+    public Sex Sex;
+
+    /// <summary>A row of which only the number could be read.</summary>
+    public static AnimalRow Unreadable(int line) => new()
+    {
+        Line = line,
+        BornFirst = Day.Start,
+        BornLast = Day.End,
+        Parity = -2,
+        Mob = MobUnreadable,
+    };
+
+    /// <summary>What two rows of one animal say together: what they say differently is not known.</summary>
+    public readonly AnimalRow Merge(AnimalRow other) => new()
+    {
+        Line = Line,
+        BornFirst = BornFirst == other.BornFirst && BornLast == other.BornLast ? BornFirst : Day.Start,
+        BornLast = BornFirst == other.BornFirst && BornLast == other.BornLast ? BornLast : Day.End,
+        Parity = Parity == other.Parity ? Parity : -2,
+        Mob = Mob == other.Mob ? Mob : MobUnreadable,
+        Sex = Sex == other.Sex ? Sex : Sex.NotKnown,
+    };
+}
+
+/// <summary>The rows of <c>animals.csv</c> in the order of the file.</summary>
+internal sealed class AnimalStage(FactStage[] facts, AnimalColumns? columns = null)
+{
+    /// <summary>Where the columns stand; null where nothing could be read.</summary>
+    public AnimalColumns? Columns { get; } = columns;
+
+    /// <summary>The animals' numbers.</summary>
+    public List<string> Numbers { get; } = [];
+
+    /// <summary>What else the rows say.</summary>
+    public List<AnimalRow> Rows { get; } = [];
+
+    /// <summary>By fact id.</summary>
+    public FactStage[] Facts { get; } = facts;
+
+    /// <summary>How many rows there are whose animal's number could not be read, or is another row's.</summary>
+    public int RowsWithoutNumber { get; set; }
+}

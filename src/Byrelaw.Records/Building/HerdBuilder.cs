@@ -1,0 +1,269 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Animals;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Events;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Building;
+
+/// <summary>Puts rows that could be read, and gaps for those that could not, together into the parts of a herd.</summary>
+internal sealed class HerdBuilder
+{
+    private readonly Vocabulary _vocabulary;
+    private readonly AnimalRow[] _animals;
+    private readonly EventStage[] _stages;
+    private readonly HerdEffect[] _effects;
+    private readonly GapTable _gaps;
+    private readonly ImpossibleDates _impossible;
+    private readonly EventStage _expanded;
+    private readonly List<GroupRow> _groups;
+    private readonly int _mobMove;
+
+    /// <summary>Takes what was read. Rows with impossible dates are taken out at once.</summary>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="animals">In the order of the herd.</param>
+    /// <param name="stages">What each thread has read.</param>
+    /// <param name="gaps">Gaps that are known beside those of the stages.</param>
+    /// <param name="knownDay">The day the records reach.</param>
+    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay)
+    {
+        _vocabulary = vocabulary;
+        _animals = animals;
+        _stages = stages;
+        _mobMove = vocabulary.MobMove.Id;
+        _effects = [.. vocabulary.Kinds.Select(kind => (kind as EventKind)?.Effect ?? HerdEffect.None)];
+        _expanded = new EventStage(vocabulary);
+        _impossible = new ImpossibleDates(knownDay, animals);
+        _gaps = new GapTable(knownDay, animals);
+        KnownDay = knownDay;
+        TakeOutImpossible();
+        _groups = _impossible.TakeOut(stages.SelectMany(stage => stage.Groups));
+        _gaps.Add(gaps);
+        _gaps.Add(stages.SelectMany(stage => stage.Gaps));
+        _gaps.Add(_impossible.Found.Select(row => row.Gap));
+    }
+
+    /// <summary>The day the records reach.</summary>
+    public int KnownDay { get; }
+
+    /// <summary>Rows whose date cannot be.</summary>
+    public IReadOnlyList<ImpossibleRow> Impossible => _impossible.Found;
+
+    /// <summary>Rows about a mob that no animal is ever in.</summary>
+    public List<GroupRow> OfUnknownMob { get; } = [];
+
+    /// <summary>Who is in which mob.</summary>
+    public MobStays Mobs { get; private set; } = null!;
+
+    /// <summary>Who is in the herd.</summary>
+    public Membership Membership { get; private set; } = null!;
+
+    /// <summary>By kind id.</summary>
+    public KindRun[] Runs { get; private set; } = [];
+
+    /// <summary>By kind id.</summary>
+    public MobRun?[] MobRuns { get; private set; } = [];
+
+    /// <summary>What may be taken as complete.</summary>
+    public Coverage Coverage { get; private set; } = null!;
+
+    /// <summary>Builds all parts, each from those before it.</summary>
+    /// <param name="mobNames">In the order they were met.</param>
+    /// <param name="keeping">What the farm says is complete.</param>
+    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping)
+    {
+        var ownMoves = SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves)]);
+        var ownRows = StructuralRows();
+        var presence = new MembershipBuilder(_animals, ownRows, _effects, _gaps.Gaps).Build();
+        var groups = ExpandMoves(mobNames, ownMoves, presence);
+        groups = ExpandJoiningAndLeaving(groups, presence);
+
+        var membership = new MembershipBuilder(_animals, StructuralRows(), _effects, _gaps.Gaps);
+        Membership = membership.Build();
+        ExpandEvents(groups);
+        Runs = new KindRun[_vocabulary.Kinds.Length];
+        Parallel.For(0, Runs.Length, kind => Runs[kind] = RunOf(_vocabulary.Kinds[kind]));
+        MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? MobRunOf(kind, groups) : null)];
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, _gaps.Gaps);
+    }
+
+    private void TakeOutImpossible() => Parallel.For(0, _vocabulary.Kinds.Length, kind =>
+    {
+        foreach (var stage in _stages)
+        {
+            _impossible.TakeOut(kind, stage.Events[kind]);
+            _impossible.TakeOut(kind, stage.Tests[kind]);
+            _impossible.TakeOut(kind, stage.Measures[kind]);
+            if (kind == _mobMove)
+            {
+                _impossible.TakeOut(kind, stage.Moves);
+            }
+        }
+    });
+
+    /// <summary>Rows of joining and leaving kinds in one run; the result is the kind's id.</summary>
+    private SortedRun<int> StructuralRows()
+    {
+        var rows = new ChunkedList<Staged<int>>();
+        for (var kind = 0; kind < _effects.Length; kind++)
+        {
+            if (_effects[kind] == HerdEffect.None)
+            {
+                continue;
+            }
+
+            foreach (var part in EventsOf(kind))
+            {
+                for (var chunk = 0; chunk < part.ChunkCount; chunk++)
+                {
+                    foreach (ref var row in part.Chunk(chunk))
+                    {
+                        rows.Add(new Staged<int>(row.Animal, row.Day, row.Line, kind));
+                    }
+                }
+            }
+        }
+
+        return SortedRun<int>.Of(_animals.Length, [rows]);
+    }
+
+    /// <summary>Works out who is in which mob. What is left are the rows about known mobs that are no moves.</summary>
+    private List<GroupRow> ExpandMoves(IReadOnlyList<string> mobNames, SortedRun<int> ownMoves, Membership presence)
+    {
+        bool IsMove(int kind) => kind == _mobMove;
+        var groupMoves = _groups.Where(row => IsMove(row.Kind)).ToArray();
+        var moves = new GroupMoves(_animals, ownMoves, new GapIndex(_gaps.Gaps, IsMove), presence);
+        if (groupMoves.Length > 0)
+        {
+            moves.Expand(groupMoves);
+            _gaps.Add(moves.Doubts);
+        }
+
+        var allMoves = groupMoves.Length == 0
+            ? ownMoves
+            : SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves), moves.Moves]);
+        var numbering = new MobNumbering(mobNames, _animals, ownMoves, allMoves.Results);
+        var known = new List<GroupRow>();
+        foreach (var row in _groups)
+        {
+            if (numbering.Of(row) is { } numbered)
+            {
+                known.Add(numbered);
+            }
+            else
+            {
+                OfUnknownMob.Add(row);
+                _gaps.Add([new Gap(-1, row.Kind, row.Day, row.Day, row.Line)]);
+            }
+        }
+
+        for (var i = 0; i < _animals.Length; i++)
+        {
+            _animals[i].Mob = numbering.Of(_animals[i].Mob);
+        }
+
+        var finalMoves = allMoves with { Results = Array.ConvertAll(allMoves.Results, numbering.Of) };
+        Mobs = new MobStaysBuilder(_animals, ownMoves, finalMoves, new GapIndex(_gaps.Gaps, IsMove)).Build(numbering.Names);
+        foreach (var part in new[] { moves.Moves })
+        {
+            AddAll(part, _expanded.Moves);
+        }
+
+        return [.. known.Where(row => !IsMove(row.Kind))];
+    }
+
+    private List<GroupRow> ExpandJoiningAndLeaving(List<GroupRow> groups, Membership presence)
+    {
+        var doubts = new List<Gap>();
+        GroupEvents.Expand(
+            groups.Where(row => _effects[row.Kind] != HerdEffect.None), Mobs,
+            (animal, row) => _effects[row.Kind] == HerdEffect.Joins ? BornBy(animal, row.Day) : BeforeOrOn(presence, animal, row.Day),
+            (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
+            doubts.Add);
+        _gaps.Add(doubts);
+        return [.. groups.Where(row => _effects[row.Kind] == HerdEffect.None)];
+    }
+
+    private void ExpandEvents(List<GroupRow> groups)
+    {
+        var doubts = new List<Gap>();
+        GroupEvents.Expand(
+            groups.Where(row => _vocabulary.Kinds[row.Kind] is EventKind), Mobs,
+            (animal, row) => Membership.At(animal, row.Day),
+            (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
+            doubts.Add);
+        _gaps.Add(doubts);
+    }
+
+    /// <summary>Whoever joins need only be born.</summary>
+    private Presence BornBy(int animal, int day) =>
+        day >= _animals[animal].BornLast || _animals[animal].BornFirst <= Day.Start ? Presence.In
+        : day >= _animals[animal].BornFirst ? Presence.NotKnown
+        : Presence.Out;
+
+    /// <summary>Whoever leaves was in the day before, or came that day. Whoever may be gone already is gone after it in any case.</summary>
+    private static Presence BeforeOrOn(Membership presence, int animal, int day) =>
+        presence.At(animal, day - 1) == Presence.Out && presence.At(animal, day) == Presence.Out ? Presence.Out : Presence.In;
+
+    private KindRun RunOf(Kind kind)
+    {
+        var animals = _animals.Length;
+        switch (kind)
+        {
+            case MeasureKind:
+                var measured = SortedRun<ValueRange>.Of(animals, [.. _stages.Select(stage => stage.Measures[kind.Id])]);
+                return Run(measured, low: Array.ConvertAll(measured.Results, range => range.Low), high: Array.ConvertAll(measured.Results, range => range.High));
+            case TestKind:
+                var tested = SortedRun<byte>.Of(animals, [.. _stages.Select(stage => stage.Tests[kind.Id])]);
+                return Run(tested, answers: tested.Results);
+            case EventKind { IsMobMove: true }:
+                return Run(SortedRun<int>.Of(animals, [.. _stages.Select(stage => stage.Moves), _expanded.Moves], onceADay: true));
+            default:
+                return Run(SortedRun<Nothing>.Of(animals, EventsOf(kind.Id), onceADay: true));
+        }
+    }
+
+    private static KindRun Run<TResult>(SortedRun<TResult> run, double[]? low = null, double[]? high = null, byte[]? answers = null)
+        where TResult : struct => new()
+        {
+            Starts = run.Starts,
+            Days = run.Days,
+            Lines = run.Lines,
+            Low = low ?? [],
+            High = high ?? [],
+            Answers = answers ?? [],
+        };
+
+    private MobRun MobRunOf(Kind kind, List<GroupRow> groups)
+    {
+        var rows = new ChunkedList<Staged<ValueRange>>();
+        foreach (var row in groups.Where(row => row.Kind == kind.Id))
+        {
+            rows.Add(new Staged<ValueRange>(row.Mob, row.Day, row.Line, row.Range));
+        }
+
+        var run = SortedRun<ValueRange>.Of(Mobs.Names.Length, [rows]);
+        return new MobRun
+        {
+            Starts = run.Starts,
+            Days = run.Days,
+            Lines = run.Lines,
+            Low = Array.ConvertAll(run.Results, range => range.Low),
+            High = Array.ConvertAll(run.Results, range => range.High),
+        };
+    }
+
+    private List<ChunkedList<Staged<Nothing>>> EventsOf(int kind) => [.. _stages.Append(_expanded).Select(stage => stage.Events[kind])];
+
+    private static void AddAll(ChunkedList<Staged<int>> from, ChunkedList<Staged<int>> to)
+    {
+        for (var chunk = 0; chunk < from.ChunkCount; chunk++)
+        {
+            foreach (ref var row in from.Chunk(chunk))
+            {
+                to.Add(row);
+            }
+        }
+    }
+}

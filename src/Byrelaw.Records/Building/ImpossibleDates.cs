@@ -1,0 +1,64 @@
+using Byrelaw.Records.Animals;
+using Byrelaw.Records.Events;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Building;
+
+/// <summary>A row whose date cannot be: after the known day, or before the animal was born.</summary>
+/// <param name="Gap">What it might have said.</param>
+/// <param name="Born">The first day that would have been possible; null for a row after the known day.</param>
+internal readonly record struct ImpossibleRow(Gap Gap, int? Born);
+
+/// <summary>Takes rows out whose date cannot be; each leaves a gap on any day.</summary>
+internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals)
+{
+    private readonly Lock _gate = new();
+
+    /// <summary>What was taken out.</summary>
+    public List<ImpossibleRow> Found { get; } = [];
+
+    /// <summary>Goes through rows about single animals.</summary>
+    public void TakeOut<TResult>(int kind, ChunkedList<Staged<TResult>> rows)
+        where TResult : struct
+    {
+        for (var chunk = 0; chunk < rows.ChunkCount; chunk++)
+        {
+            foreach (ref var row in rows.Chunk(chunk))
+            {
+                var born = animals[row.Animal].BornFirst;
+                if (row.Day > knownDay || row.Day < born)
+                {
+                    Add(new ImpossibleRow(new Gap(row.Animal, kind, Day.Start, Day.End, row.Line), row.Day > knownDay ? null : born));
+                    row.Animal = Staged<TResult>.TakenOut;
+                }
+            }
+        }
+    }
+
+    /// <summary>Goes through rows about mobs and the herd, and gives those that are possible.</summary>
+    public List<GroupRow> TakeOut(IEnumerable<GroupRow> rows)
+    {
+        var possible = new List<GroupRow>();
+        foreach (var row in rows)
+        {
+            if (row.Day > knownDay)
+            {
+                Add(new ImpossibleRow(new Gap(-1, row.Kind, Day.Start, Day.End, row.Line), null));
+            }
+            else
+            {
+                possible.Add(row);
+            }
+        }
+
+        return possible;
+    }
+
+    private void Add(ImpossibleRow row)
+    {
+        lock (_gate)
+        {
+            Found.Add(row);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Records.Animals;
+using Byrelaw.Records.Herds;
+using NodaTime;
+
+namespace Byrelaw.Records.Building;
+
+/// <summary>The day the records reach.</summary>
+/// <param name="KnownDay">As seen on the day that is asked about.</param>
+/// <param name="Today">As seen today: facts and births are today's whatever day is asked about.</param>
+internal readonly record struct KnownDays(int KnownDay, int Today)
+{
+    /// <summary>What is said or asked, the earlier where both are; else the latest entry; else, without any, the latest birth.</summary>
+    public static KnownDays Of(RecordKeeping? keeping, LocalDate? knownOn, int latestEntry, AnimalRow[] animals)
+    {
+        var upTo = keeping?.UpTo is { } said ? Day.Number(said) : (int?)null;
+        var asked = knownOn is { } on ? Day.Number(on) : (int?)null;
+        var latest = latestEntry > Day.Start ? latestEntry : LatestBirth(animals);
+        var knownDay = upTo is { } u && asked is { } a ? Math.Min(u, a) : upTo ?? asked ?? latest;
+        return new KnownDays(knownDay, Math.Max(upTo ?? latest, knownDay));
+    }
+
+    private static int LatestBirth(AnimalRow[] animals)
+    {
+        var latest = 0;
+        foreach (var animal in animals)
+        {
+            latest = Math.Max(latest, animal.BornFirst);
+        }
+
+        return latest;
+    }
+}

@@ -1,0 +1,210 @@
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Animals;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Building;
+
+/// <summary>
+/// Makes out of births, joining and leaving who is in the herd when, and from when to when the farm
+/// can have kept records of each animal.
+/// </summary>
+internal sealed class MembershipBuilder
+{
+    private readonly AnimalRow[] _animals;
+    private readonly SortedRun<int> _rows;
+    private readonly HerdEffect[] _effects;
+    private readonly GapIndex _gaps;
+    private readonly GapIndex _joinGaps;
+    private readonly GapIndex _leaveGaps;
+    private readonly Stretches _stretches;
+
+    /// <summary>Takes what is on record.</summary>
+    /// <param name="animals">Births.</param>
+    /// <param name="rows">Rows of joining and leaving kinds; the result is the kind's id.</param>
+    /// <param name="effects">By kind id.</param>
+    /// <param name="gaps">All gaps.</param>
+    public MembershipBuilder(AnimalRow[] animals, SortedRun<int> rows, HerdEffect[] effects, IReadOnlyCollection<Gap> gaps)
+    {
+        _animals = animals;
+        _rows = rows;
+        _effects = effects;
+        _joinGaps = Concerning(gaps, effect => effect == HerdEffect.Joins);
+        _leaveGaps = Concerning(gaps, effect => effect == HerdEffect.Leaves);
+        _gaps = Concerning(gaps, effect => effect != HerdEffect.None);
+        _stretches = new Stretches(animals.Length);
+        Joined = new int[animals.Length];
+        Left = new int[animals.Length];
+    }
+
+    /// <summary>As <see cref="Coverage.Joined"/>.</summary>
+    public int[] Joined { get; }
+
+    /// <summary>As <see cref="Coverage.Left"/>.</summary>
+    public int[] Left { get; }
+
+    /// <summary>Goes through the herd.</summary>
+    public Membership Build()
+    {
+        for (var animal = 0; animal < _animals.Length; animal++)
+        {
+            AddStretches(animal);
+            SetKept(animal);
+            _stretches.Next();
+        }
+
+        return new Membership
+        {
+            Starts = _stretches.Starts,
+            From = _stretches.From,
+            States = Array.ConvertAll(_stretches.States, state => (Presence)state),
+            Lines = _stretches.Lines,
+            Kinds = _stretches.Kinds,
+        };
+    }
+
+    private GapIndex Concerning(IReadOnlyCollection<Gap> gaps, Func<HerdEffect, bool> concerned)
+    {
+        // Where no kind has the effect, a row of an unreadable kind cannot have had it either.
+        var isPossible = _effects.Any(concerned);
+        return new GapIndex(isPossible ? gaps : [], kind => concerned(_effects[kind]));
+    }
+
+    private void AddStretches(int animal)
+    {
+        var (born, surelyBorn) = (_animals[animal].BornFirst, _animals[animal].BornLast);
+        var anyDay = _gaps.OnAnyDay(animal);
+        var first = anyDay is null ? FirstDay(animal) : Day.End;
+        var state = anyDay is null ? StateBefore(animal, first) : Presence.NotKnown;
+        if (state == Presence.Out || born <= Day.Start)
+        {
+            Add(Day.Start, state, anyDay?.Line ?? 0, anyDay?.Kind ?? -1);
+        }
+        else
+        {
+            Add(Day.Start, Presence.Out, 0, -1);
+            Add(born, born == surelyBorn ? state : Presence.NotKnown, anyDay?.Line ?? 0, anyDay?.Kind ?? -1);
+            if (surelyBorn < first)
+            {
+                Add(surelyBorn, state, anyDay?.Line ?? 0, anyDay?.Kind ?? -1);
+            }
+        }
+
+        if (anyDay is null)
+        {
+            AddChanges(animal, state);
+        }
+    }
+
+    private void AddChanges(int animal, Presence state)
+    {
+        var at = _animals[animal].BornFirst;
+        var i = _rows.Starts[animal];
+        var end = _rows.Starts[animal + 1];
+        while (true)
+        {
+            var day = i < end ? _rows.Days[i] : Day.End;
+            if (_gaps.First(animal, at, day) is { } gap)
+            {
+                state = Presence.NotKnown;
+                Add(gap.From, state, gap.Line, gap.Kind);
+            }
+
+            if (i == end)
+            {
+                return;
+            }
+
+            var (line, kind) = (_rows.Lines[i], _rows.Results[i]);
+            var (joins, leaves) = DayOf(ref i, end);
+            if (_gaps.First(animal, day, day + 1) is not null)
+            {
+                state = Presence.NotKnown;
+                Add(day, state, line, kind);
+            }
+            else if (joins && leaves)
+            {
+                // In and out again, or out and in again: from the next day on she is what she was before.
+                Add(day, Presence.NotKnown, line, kind);
+                Add(day + 1, state, line, kind);
+            }
+            else
+            {
+                state = joins ? Presence.In : Presence.Out;
+                Add(day, state, line, kind);
+            }
+
+            at = day + 1;
+        }
+    }
+
+    /// <summary>From the latest day on which she may have joined to the first after it on which she may have left.</summary>
+    private void SetKept(int animal)
+    {
+        Joined[animal] = _joinGaps.OnAnyDay(animal) is null ? _joinGaps.LastDay(animal) : Day.End;
+        for (var i = _rows.Starts[animal]; i < _rows.Starts[animal + 1]; i++)
+        {
+            if (_effects[_rows.Results[i]] == HerdEffect.Joins)
+            {
+                Joined[animal] = Math.Max(Joined[animal], _rows.Days[i]);
+            }
+        }
+
+        var left = _leaveGaps.First(animal, Math.Max(Joined[animal], _animals[animal].BornFirst), Day.End)?.From ?? Day.End;
+        for (var i = _rows.Starts[animal]; i < _rows.Starts[animal + 1]; i++)
+        {
+            var day = _rows.Days[i];
+            if (_effects[_rows.Results[i]] == HerdEffect.Leaves && day >= Joined[animal] && day < left
+                && !(day == Joined[animal] && IsInAfter(day)))
+            {
+                left = day;
+            }
+        }
+
+        Left[animal] = _leaveGaps.OnAnyDay(animal) is null ? left : Day.Start;
+    }
+
+    /// <summary>Whether the stretches of the current animal say that she is in on the day after.</summary>
+    private bool IsInAfter(int day) => _stretches.CurrentState(day + 1) == (int)Presence.In;
+
+    /// <summary>The first day on which she joins, leaves, or may have done so.</summary>
+    private int FirstDay(int animal)
+    {
+        var i = _rows.Starts[animal];
+        var day = i < _rows.Starts[animal + 1] ? _rows.Days[i] : Day.End;
+        return _gaps.First(animal, _animals[animal].BornFirst, day)?.From ?? day;
+    }
+
+    /// <summary>What she is before that first day: born here, unless the first thing is that she joins.</summary>
+    private Presence StateBefore(int animal, int first)
+    {
+        if (_gaps.First(animal, first, first + 1) is not null)
+        {
+            return _joinGaps.First(animal, first, first + 1) is null ? Presence.In : Presence.NotKnown;
+        }
+
+        var i = _rows.Starts[animal];
+        if (i == _rows.Starts[animal + 1])
+        {
+            return Presence.In;
+        }
+
+        var (joins, leaves) = DayOf(ref i, _rows.Starts[animal + 1]);
+        return !joins ? Presence.In : leaves ? Presence.NotKnown : Presence.Out;
+    }
+
+    /// <summary>What the rows of one day say; goes on to the next day.</summary>
+    private (bool Joins, bool Leaves) DayOf(ref int i, int end)
+    {
+        var day = _rows.Days[i];
+        var (joins, leaves) = (false, false);
+        for (; i < end && _rows.Days[i] == day; i++)
+        {
+            joins |= _effects[_rows.Results[i]] == HerdEffect.Joins;
+            leaves |= _effects[_rows.Results[i]] == HerdEffect.Leaves;
+        }
+
+        return (joins, leaves);
+    }
+
+    private void Add(int from, Presence state, int line, int kind) => _stretches.Add(from, (int)state, line, kind);
+}

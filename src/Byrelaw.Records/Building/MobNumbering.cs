@@ -1,0 +1,54 @@
+using Byrelaw.Records.Animals;
+using Byrelaw.Records.Events;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Building;
+
+/// <summary>Numbers the mobs that animals are ever in by the order of their names, whichever thread met them first.</summary>
+internal sealed class MobNumbering
+{
+    private readonly int[] _final;
+
+    /// <summary>Numbers the mobs.</summary>
+    /// <param name="names">In the order they were met.</param>
+    /// <param name="animals">Their <c>mob</c> cells.</param>
+    /// <param name="own">Moves of single animals: an animal with one is not where the cell says.</param>
+    /// <param name="targets">Where anyone moves to.</param>
+    public MobNumbering(IReadOnlyList<string> names, AnimalRow[] animals, SortedRun<int> own, IEnumerable<int> targets)
+    {
+        var isUsed = new bool[names.Count];
+        for (var animal = 0; animal < animals.Length; animal++)
+        {
+            if (animals[animal].Mob >= 0 && own.Starts[animal] == own.Starts[animal + 1])
+            {
+                isUsed[animals[animal].Mob] = true;
+            }
+        }
+
+        foreach (var target in targets)
+        {
+            isUsed[target] = true;
+        }
+
+        int[] order = [.. Enumerable.Range(0, names.Count).Where(mob => isUsed[mob]).OrderBy(mob => names[mob], AnimalNumberOrder.Instance)];
+        Names = [.. order.Select(mob => names[mob])];
+        _final = new int[names.Count];
+        Array.Fill(_final, MobStays.NotKnown);
+        for (var i = 0; i < order.Length; i++)
+        {
+            _final[order[i]] = i;
+        }
+    }
+
+    /// <summary>The names; a mob's number is its place.</summary>
+    public string[] Names { get; }
+
+    /// <summary>The number of a mob that animals are in; <see cref="MobStays.NotKnown"/> for one that no animal is ever in.</summary>
+    public int Of(int mob) => mob < 0 ? mob : _final[mob];
+
+    /// <summary>The same row with the mob's number, or null where no animal is ever in that mob.</summary>
+    public GroupRow? Of(GroupRow row) =>
+        row.Mob == GroupRow.WholeHerd ? row with { Target = Of(row.Target) }
+        : Of(row.Mob) is var mob and >= 0 ? row with { Mob = mob, Target = Of(row.Target) }
+        : null;
+}

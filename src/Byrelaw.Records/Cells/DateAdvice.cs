@@ -1,0 +1,35 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Byrelaw.Records.Cells;
+
+/// <summary>Guesses what date a person meant, to say how to write it. The guess is only ever shown, never used.</summary>
+internal static partial class DateAdvice
+{
+    /// <summary>How to mend the cell; null where nothing better can be said.</summary>
+    public static string? For(string text)
+    {
+        if (Numbers().Match(text) is not { Success: true } match)
+        {
+            return null;
+        }
+
+        int Part(string name) => int.Parse(match.Groups[name].ValueSpan, CultureInfo.InvariantCulture);
+        var (year, one, other) = (Part("y"), Part("a"), Part("b"));
+        string?[] meant = match.Groups["first"].Success
+            ? [Iso(year, one, other)]
+            : [Iso(year, other, one), Iso(year, one, other)];
+        return meant.Where(date => date is not null).Distinct().ToArray() switch
+        {
+            [var only] => $"write `{only}`",
+            [var dayFirst, var monthFirst] => $"write `{dayFirst}` or `{monthFirst}`, whichever is meant",
+            _ => null,
+        };
+    }
+
+    private static string? Iso(int year, int month, int day) =>
+        CivilDate.Exists(year, month, day) ? string.Create(CultureInfo.InvariantCulture, $"{year:0000}-{month:00}-{day:00}") : null;
+
+    [GeneratedRegex(@"^(?:(?<first>)(?<y>\d{4})(?<sep>[-/. ]?)(?<a>\d{1,2})\k<sep>(?<b>\d{1,2})|(?<a>\d{1,2})(?<sep>[-/. ])(?<b>\d{1,2})\k<sep>(?<y>\d{4}))(?:[T ]00:00(?::00)?)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Numbers();
+}

@@ -1,0 +1,75 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Problems;
+using Byrelaw.Records.Spellings;
+
+namespace Byrelaw.Records.Csv;
+
+/// <summary>Which cell of a row belongs to which column.</summary>
+internal sealed class ColumnMap
+{
+    private readonly Dictionary<string, int> _cells = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _doubled = new(StringComparer.Ordinal);
+
+    private ColumnMap(int cellCount) => CellCount = cellCount;
+
+    /// <summary>How many cells every row must have.</summary>
+    public int CellCount { get; }
+
+    /// <summary>The cell of a column; -1 where there is none, or two.</summary>
+    public int this[string column] => _doubled.Contains(column) ? -1 : _cells.GetValueOrDefault(column, -1);
+
+    /// <summary>Whether a column stands there twice, so that neither is read.</summary>
+    public bool IsDoubled(string column) => _doubled.Contains(column);
+
+    /// <summary>Reads a heading; null where nothing can be read under it. All problems are reported.</summary>
+    /// <param name="heading">The heading line.</param>
+    /// <param name="columns">Columns by their folded heads.</param>
+    /// <param name="required">Without these nothing can be read.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    public static ColumnMap? Read(
+        RowText heading, IReadOnlyDictionary<string, string> columns, string[] required, List<Diagnostic> problems)
+    {
+        if (heading.Cells.Any(cell => cell.Flaw != CellFlaw.None))
+        {
+            problems.Add(RowProblems.Of(heading, heading.Cells.Count));
+            return null;
+        }
+
+        var map = new ColumnMap(heading.Cells.Count);
+        for (var cell = 0; cell < heading.Cells.Count; cell++)
+        {
+            map.Place(heading, cell, columns, problems);
+        }
+
+        foreach (var column in required.Where(column => !map._cells.ContainsKey(column)))
+        {
+            problems.Add(HeadingProblems.MissingColumn(heading, column, $"expected {Listed(required)}"));
+        }
+
+        return required.All(column => map[column] >= 0) ? map : null;
+    }
+
+    /// <summary>A head as columns are compared: folded, <c>_</c> as a space.</summary>
+    public static string Fold(string head) => NameFolding.Fold(head.Replace('_', ' '));
+
+    /// <summary>Names in a sentence: <c>`a`, `b` and `c`</c>.</summary>
+    public static string Listed(IReadOnlyList<string> names) => names.Count == 1
+        ? $"`{names[0]}`"
+        : $"{string.Join(", ", names.Take(names.Count - 1).Select(name => $"`{name}`"))} and `{names[^1]}`";
+
+    private void Place(RowText heading, int cell, IReadOnlyDictionary<string, string> columns, List<Diagnostic> problems)
+    {
+        var head = heading.Cells[cell].Value;
+        if (!columns.TryGetValue(Fold(head), out var column))
+        {
+            var nearest = head.Length == 0 ? null : NearestName.To(head, columns.Keys);
+            problems.Add(HeadingProblems.UnknownColumn(heading, cell, nearest));
+        }
+        else if (!_cells.TryAdd(column, cell))
+        {
+            _doubled.Add(column);
+            problems.Add(HeadingProblems.DuplicateColumn(heading, cell, column));
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using System.Text;
+using System.Text.Unicode;
+using CsvHelper;
+
+namespace Byrelaw.Records.Csv;
+
+/// <summary>The rows of one block, read strictly.</summary>
+internal sealed class CsvRows : IDisposable
+{
+    private readonly LineBlock _block;
+    private readonly CsvReader _reader;
+    private readonly int _cellCount;
+    private readonly bool _isClean;
+
+    /// <summary>Opens a block.</summary>
+    /// <param name="block">Must not change while it is read.</param>
+    /// <param name="file">As shown.</param>
+    /// <param name="cellCount">How many cells every row must have.</param>
+    /// <param name="onBrokenRow">Told of each row that is badly quoted, has bad bytes, or too few or too many cells; such rows are passed over.</param>
+    public CsvRows(LineBlock block, string file, int cellCount, Action<RowText> onBrokenRow)
+    {
+        _block = block;
+        _cellCount = cellCount;
+        File = file;
+        OnBrokenRow = onBrokenRow;
+        var bytes = block.Bytes;
+        _isClean = Utf8.IsValid(bytes.Span) && !bytes.Span.Contains((byte)0);
+        _reader = CsvReader.Create(bytes, new CsvReaderOptions
+        {
+            Separator = ',',
+            HasHeader = false,
+            AllowLineBreaksInQuotes = false,
+            MalformedData = CsvMalformedDataHandling.Skip,
+            TrackLineNumbers = true,
+            OnMalformedRecord = row => onBrokenRow(RowText.Of(file, block.FileLine(row.LineNumber), Encoding.UTF8.GetBytes(row.RawRecord))),
+        });
+    }
+
+    private string File { get; }
+
+    private Action<RowText> OnBrokenRow { get; }
+
+    /// <summary>The line of the current row.</summary>
+    public int Line => _block.FileLine(_reader.LineNumber);
+
+    /// <summary>What a cell of the current row says, without blanks around it; empty for a column that is not there (-1).</summary>
+    public ReadOnlySpan<byte> Cell(int cell) => cell < 0 ? [] : _reader.GetSpan(cell).Trim(" \t"u8);
+
+    /// <summary>Whether the current row has nothing but blank cells, as spreadsheets leave them at the end.</summary>
+    public bool IsBlank => _reader.RawRecord.Trim(" \t,\""u8).IsEmpty;
+
+    /// <summary>The current row as text.</summary>
+    public RowText Text() => RowText.Of(File, Line, _reader.RawRecord);
+
+    /// <summary>Goes to the next row that is whole.</summary>
+    public bool Read()
+    {
+        while (_reader.Read())
+        {
+            if (_isClean && _reader.FieldCount == _cellCount)
+            {
+                return true;
+            }
+
+            if (IsBlank)
+            {
+                continue;
+            }
+
+            var raw = _reader.RawRecord;
+            if (_reader.FieldCount == _cellCount && Utf8.IsValid(raw) && !raw.Contains((byte)0))
+            {
+                return true;
+            }
+
+            OnBrokenRow(Text());
+        }
+
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _reader.Dispose();
+}

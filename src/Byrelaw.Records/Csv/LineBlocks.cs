@@ -1,0 +1,120 @@
+using System.Security.Cryptography;
+
+namespace Byrelaw.Records.Csv;
+
+/// <summary>
+/// Hands out a file in blocks of whole lines, in order, to any number of threads; knows the line
+/// each block starts at, and feeds every byte to a digest on the way.
+/// </summary>
+internal sealed class LineBlocks
+{
+    private const byte Lf = (byte)'\n';
+    private readonly Lock _gate = new();
+    private readonly Stream _stream;
+    private readonly IncrementalHash? _digest;
+    private readonly int _blockSize;
+    private byte[] _rest = [];
+    private int _restLength;
+    private int _lines;
+    private bool _started;
+    private bool _ended;
+
+    /// <summary>Starts at the beginning of a stream.</summary>
+    public LineBlocks(Stream stream, int blockSize, IncrementalHash? digest = null)
+    {
+        _stream = stream;
+        _blockSize = blockSize;
+        _digest = digest;
+    }
+
+    /// <summary>Fills the block with the next lines; false at the end of the file.</summary>
+    public bool TryNext(LineBlock block)
+    {
+        lock (_gate)
+        {
+            var length = Take(block);
+            var end = EndOfLastLine(block, ref length);
+            _restLength = length - end;
+            if (_rest.Length < _restLength)
+            {
+                _rest = new byte[_restLength];
+            }
+
+            Array.Copy(block.Buffer, end, _rest, 0, _restLength);
+            block.Buffer[0] = Lf;
+            block.Length = end;
+            block.LinesBefore = _lines;
+            _lines += LineCount.Of(block.Buffer.AsSpan(1, end - 1));
+            return end > 1;
+        }
+    }
+
+    /// <summary>Puts lines back that were not wanted: the next block starts with them.</summary>
+    public void PutBack(ReadOnlySpan<byte> bytes)
+    {
+        lock (_gate)
+        {
+            var rest = new byte[bytes.Length + _restLength];
+            bytes.CopyTo(rest);
+            _rest.AsSpan(0, _restLength).CopyTo(rest.AsSpan(bytes.Length));
+            (_rest, _restLength) = (rest, rest.Length);
+            _lines -= LineCount.Of(bytes);
+        }
+    }
+
+    /// <summary>Moves what is left over and then new bytes into the block.</summary>
+    private int Take(LineBlock block)
+    {
+        Room(block, 1 + _restLength + _blockSize);
+        _rest.AsSpan(0, _restLength).CopyTo(block.Buffer.AsSpan(1));
+        var length = 1 + _restLength;
+        length += Fill(block.Buffer.AsSpan(length, _blockSize));
+        if (!_started)
+        {
+            _started = true;
+            if (block.Buffer.AsSpan(1, length - 1).StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
+            {
+                block.Buffer.AsSpan(4, length - 4).CopyTo(block.Buffer.AsSpan(1));
+                length -= 3;
+            }
+        }
+
+        return length;
+    }
+
+    /// <summary>Where the last whole line ends; reads on where one line fills the whole block.</summary>
+    private int EndOfLastLine(LineBlock block, ref int length)
+    {
+        while (!_ended)
+        {
+            var last = block.Buffer.AsSpan(1, length - 1).LastIndexOf(Lf);
+            if (last >= 0)
+            {
+                return last + 2;
+            }
+
+            Room(block, length + _blockSize);
+            length += Fill(block.Buffer.AsSpan(length, _blockSize));
+        }
+
+        return length;
+    }
+
+    private int Fill(Span<byte> space)
+    {
+        var read = _stream.ReadAtLeast(space, space.Length, throwOnEndOfStream: false);
+        _ended |= read < space.Length;
+        _digest?.AppendData(space[..read]);
+        return read;
+    }
+
+    private static void Room(LineBlock block, int size)
+    {
+        if (block.Buffer.Length < size)
+        {
+            var buffer = new byte[size + (size / 4)];
+            block.Buffer.CopyTo(buffer, 0);
+            block.Buffer = buffer;
+        }
+    }
+}

@@ -1,0 +1,31 @@
+namespace Byrelaw.Records.Events;
+
+/// <summary>A list that grows without moving what is in it, so that millions of rows never stand in memory twice.</summary>
+internal sealed class ChunkedList<T>
+    where T : struct
+{
+    private const int ChunkSize = 8192;
+    private readonly List<T[]> _chunks = [];
+    private int _usedInLast = ChunkSize;
+
+    /// <summary>How many there are.</summary>
+    public int Count => (_chunks.Count * ChunkSize) - (ChunkSize - _usedInLast);
+
+    /// <summary>How many chunks hold them.</summary>
+    public int ChunkCount => _chunks.Count;
+
+    /// <summary>Adds one at the end.</summary>
+    public void Add(in T item)
+    {
+        if (_usedInLast == ChunkSize)
+        {
+            _chunks.Add(new T[ChunkSize]);
+            _usedInLast = 0;
+        }
+
+        _chunks[^1][_usedInLast++] = item;
+    }
+
+    /// <summary>The items of one chunk.</summary>
+    public Span<T> Chunk(int chunk) => _chunks[chunk].AsSpan(0, chunk == _chunks.Count - 1 ? _usedInLast : ChunkSize);
+}

@@ -1,0 +1,27 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Records.Csv;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>The columns of <c>events.csv</c>: the cell of each, -1 where there is none.</summary>
+internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, int Value, int Unit, int Recorded)
+{
+    private static readonly string[] Required = ["date", "animal", "kind"];
+
+    private static readonly Dictionary<string, string> Columns =
+        Required.Concat(["value", "unit", "note", "recorded"]).ToDictionary(name => name, StringComparer.Ordinal);
+
+    /// <summary>Reads the heading; null where nothing can be read under it.</summary>
+    public static EventColumns? Read(RowText heading, List<Diagnostic> problems)
+    {
+        if (ColumnMap.Read(heading, Columns, Required, problems) is not { } map)
+        {
+            return null;
+        }
+
+        // Two columns for a result, its unit or its day of entry leave every row open.
+        return map.IsDoubled("value") || map.IsDoubled("unit") || map.IsDoubled("recorded")
+            ? null
+            : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"]);
+    }
+}

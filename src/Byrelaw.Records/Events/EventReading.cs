@@ -1,0 +1,17 @@
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Spellings;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>What every thread that reads <c>events.csv</c> has to know.</summary>
+/// <param name="File">The file as shown.</param>
+/// <param name="AnimalsFile">The animals' file as shown.</param>
+/// <param name="Columns">Where each column stands.</param>
+/// <param name="Vocabulary">The words the rows may use.</param>
+/// <param name="LeaveOut">Kinds that nobody declares and nobody minds.</param>
+/// <param name="Animals">Places of animals by number.</param>
+/// <param name="Mobs">Numbers of mobs.</param>
+/// <param name="KnownOn">Rows entered after this day are not seen.</param>
+internal sealed record EventReading(
+    string File, string AnimalsFile, EventColumns Columns, Vocabulary Vocabulary, IReadOnlyList<string> LeaveOut,
+    SpellingTable Animals, MobNames Mobs, int KnownOn);

@@ -1,0 +1,51 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>What one thread has read of <c>events.csv</c>.</summary>
+internal sealed class EventStage
+{
+    /// <summary>Makes room for the kinds of a vocabulary.</summary>
+    public EventStage(Vocabulary vocabulary)
+    {
+        Events = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<Nothing>>())];
+        Tests = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<byte>>())];
+        Measures = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<ValueRange>>())];
+    }
+
+    /// <summary>By kind id: events, moves left out.</summary>
+    public ChunkedList<Staged<Nothing>>[] Events { get; }
+
+    /// <summary>By kind id: answers.</summary>
+    public ChunkedList<Staged<byte>>[] Tests { get; }
+
+    /// <summary>By kind id: measured values.</summary>
+    public ChunkedList<Staged<ValueRange>>[] Measures { get; }
+
+    /// <summary>Moves from mob to mob.</summary>
+    public ChunkedList<Staged<int>> Moves { get; } = new();
+
+    /// <summary>Rows about a mob or the herd.</summary>
+    public List<GroupRow> Groups { get; } = [];
+
+    /// <summary>What rows that could not be read might have said.</summary>
+    public List<Gap> Gaps { get; } = [];
+
+    /// <summary>What is wrong.</summary>
+    public List<Diagnostic> Problems { get; } = [];
+
+    /// <summary>Rows entered before the day they are about.</summary>
+    public List<int> EnteredEarly { get; } = [];
+
+    /// <summary>Results of a mob or the herd that no animal and no rule can use.</summary>
+    public List<int> NobodysResults { get; } = [];
+
+    /// <summary>The latest day on which a row was entered.</summary>
+    public int LatestEntry { get; set; } = Day.Start;
+
+    /// <summary>How many rows could not be read.</summary>
+    public int UnreadableRows { get; set; }
+}

@@ -1,0 +1,16 @@
+using Byrelaw.Records.Cells;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>One row that could be read, about a mob or the whole herd.</summary>
+/// <param name="Kind">What happened, or what was measured.</param>
+/// <param name="Day">When.</param>
+/// <param name="Line">Where it stands.</param>
+/// <param name="Mob">Which mob; <see cref="WholeHerd"/> for all.</param>
+/// <param name="Range">For a measure: the values that the result allows.</param>
+/// <param name="Target">For a move: the mob they move to.</param>
+internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, ValueRange Range = default, int Target = -1)
+{
+    /// <summary>Every animal that is present.</summary>
+    public const int WholeHerd = -1;
+}

@@ -1,0 +1,56 @@
+using System.Text;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Records.Csv;
+using Byrelaw.Records.Problems;
+using Byrelaw.Records.Spellings;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>Reads whom a row is about. For one thread.</summary>
+internal sealed class SubjectReader(SpellingTable animals, MobNames mobs, string animalsFile)
+{
+    private readonly SpellingTable _mobs = new();
+
+    /// <summary>Reads the cell without a word about what is wrong with it.</summary>
+    public Subject Read(ReadOnlySpan<byte> cell)
+    {
+        if (animals.TryFind(cell, out var place) && !cell.IsEmpty)
+        {
+            return new Subject(SubjectSort.Animal, place);
+        }
+
+        if (Ascii.EqualsIgnoreCase(cell, "herd"u8))
+        {
+            return new Subject(SubjectSort.Herd, 0);
+        }
+
+        return IsMob(cell) && MobName(cell) is { IsEmpty: false } name
+            ? new Subject(SubjectSort.Mob, MobNumber(name))
+            : new Subject(SubjectSort.Unreadable, 0);
+    }
+
+    /// <summary>Says what is wrong with a cell that cannot be read.</summary>
+    public Diagnostic Problem(RowText row, int cell)
+    {
+        var text = row.Cells[cell].Value;
+        return text.Length == 0 ? AnimalProblems.NoAnimal(row, cell)
+            : IsMob(Encoding.UTF8.GetBytes(text)) ? AnimalProblems.NoMobName(row, cell)
+            : AnimalProblems.UnknownAnimal(row, cell, animalsFile, NearestNumber.To(text, number => animals.TryFind(Encoding.UTF8.GetBytes(number), out _)));
+    }
+
+    /// <summary>The number of the mob with a name.</summary>
+    public int MobNumber(ReadOnlySpan<byte> name)
+    {
+        if (!_mobs.TryFind(name, out var mob))
+        {
+            mob = mobs.NumberOf(name);
+            _mobs.Set(name, mob);
+        }
+
+        return mob;
+    }
+
+    private static bool IsMob(ReadOnlySpan<byte> cell) => cell.Length >= 4 && Ascii.EqualsIgnoreCase(cell[..4], "mob:"u8);
+
+    private static ReadOnlySpan<byte> MobName(ReadOnlySpan<byte> cell) => cell[4..].TrimStart((byte)' ');
+}

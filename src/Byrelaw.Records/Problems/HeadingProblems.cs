@@ -1,0 +1,37 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Records.Csv;
+
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with a file as a whole and with its heading.</summary>
+internal static class HeadingProblems
+{
+    public static Diagnostic Utf16(string file) => new(
+        "R0101", Severity.Error, file, 1, 1, 1,
+        "the file is written in UTF-16", "expected UTF-8", "save it again as \"CSV UTF-8\"", "");
+
+    public static Diagnostic Empty(string file, string required) => new(
+        "R0102", Severity.Error, file, 1, 1, 1,
+        "the file is empty", $"expected a heading line with {required}", null, "");
+
+    public static Diagnostic MissingColumn(RowText heading, string column, string required) => heading.Problem(
+        0, "R0103", Severity.Error,
+        $"there is no column `{column}`, so nothing in this file can be read", required, Separator(heading));
+
+    public static Diagnostic DuplicateColumn(RowText heading, int cell, string column) => heading.Problem(
+        cell, "R0104", Severity.Error,
+        $"`{heading.Cells[cell].Value}` is a second column for `{column}`", "expected it once",
+        "remove one of the two: until then neither is read");
+
+    public static Diagnostic UnknownColumn(RowText heading, int cell, string? nearest) => heading.Problem(
+        cell, "R0105", Severity.Warning,
+        heading.Cells[cell].Value.Length == 0 ? "a column without a name is not read" : $"the column `{heading.Cells[cell].Value}` is not read",
+        "expected a column of these files, or a declared fact",
+        nearest is null ? null : $"perhaps `{nearest}` is meant");
+
+    private static string? Separator(RowText heading) =>
+        heading.Cells.Count > 1 ? null
+        : heading.Text.Contains(';') ? "separate the cells with commas; here they are separated by semicolons"
+        : heading.Text.Contains('\t') ? "separate the cells with commas; here they are separated by tabs"
+        : null;
+}

@@ -1,0 +1,20 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Records.Csv;
+
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with what a row says happened.</summary>
+internal static class KindProblems
+{
+    private const string Expected = "expected an event, a measure or a test that the rule files declare";
+
+    public static Diagnostic NoKind(RowText row, int cell) => row.Problem(
+        cell, "R0141", Severity.Error, "nothing says what happened", Expected);
+
+    public static Diagnostic Undeclared(RowText row, int cell, string? nearest) => row.Problem(
+        cell, "R0142", Severity.Error,
+        $"no rule file declares `{row.Cells[cell].Value}`", Expected,
+        nearest is null
+            ? $"declare it, or write `leave out {row.Cells[cell].Value}` under `records`"
+            : $"perhaps `{nearest}` is meant; else declare it, or write `leave out {row.Cells[cell].Value}` under `records`");
+}

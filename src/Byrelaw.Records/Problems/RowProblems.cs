@@ -1,0 +1,67 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Records.Csv;
+
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with a row before anyone asks what its cells say.</summary>
+internal static class RowProblems
+{
+    /// <summary>The first thing that is wrong with a row that was passed over.</summary>
+    public static Diagnostic Of(RowText row, int cellCount)
+    {
+        for (var cell = 0; cell < row.Cells.Count; cell++)
+        {
+            switch (row.Cells[cell].Flaw)
+            {
+                case CellFlaw.QuoteInside:
+                    return QuoteInside(row, cell);
+                case CellFlaw.TextAfterQuote:
+                    return TextAfterQuote(row, cell);
+                case CellFlaw.NeverClosed:
+                    return NeverClosed(row, cell);
+                case CellFlaw.NotUtf8:
+                    return NotUtf8(row, cell);
+                case CellFlaw.Nul:
+                    return Nul(row, cell);
+                default:
+                    break;
+            }
+        }
+
+        return row.Cells.Count < cellCount ? TooFewCells(row, cellCount) : TooManyCells(row, cellCount);
+    }
+
+    private static Diagnostic NotUtf8(RowText row, int cell) => row.Problem(
+        cell, "R0111", Severity.Error,
+        "characters that are not UTF-8", "expected a file in UTF-8", "save the file again as \"CSV UTF-8\"");
+
+    private static Diagnostic Nul(RowText row, int cell) => row.Problem(
+        cell, "R0112", Severity.Error,
+        "a NUL character", "expected text", "the file may be damaged: export it again");
+
+    private static Diagnostic QuoteInside(RowText row, int cell) => row.Problem(
+        cell, "R0113", Severity.Error,
+        "a quotation mark inside a cell", "expected the whole cell in quotation marks",
+        $"write `\"{row.Cells[cell].Value.Replace("\"", "\"\"", StringComparison.Ordinal)}\"`");
+
+    private static Diagnostic TextAfterQuote(RowText row, int cell) => row.Problem(
+        cell, "R0114", Severity.Error,
+        "text after a closing quotation mark", "expected a comma or the end of the line",
+        "write a quotation mark twice where it belongs to the text");
+
+    private static Diagnostic NeverClosed(RowText row, int cell) => row.Problem(
+        cell, "R0115", Severity.Error,
+        "a quotation mark that is not closed on its line", "expected a closing quotation mark",
+        "a cell cannot run over the end of a line");
+
+    private static Diagnostic TooFewCells(RowText row, int cellCount) => row.Problem(
+        row.Cells.Count, "R0116", Severity.Error,
+        Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading");
+
+    private static Diagnostic TooManyCells(RowText row, int cellCount) => row.Problem(
+        cellCount, "R0117", Severity.Error,
+        Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading",
+        "put a cell that holds a comma in quotation marks");
+
+    private static string Cells(int count) => count == 1 ? "1 cell" : $"{count} cells";
+}

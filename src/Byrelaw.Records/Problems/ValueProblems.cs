@@ -1,0 +1,72 @@
+using System.Globalization;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Units;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Csv;
+
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with a result.</summary>
+internal static class ValueProblems
+{
+    public static Diagnostic NotANumber(RowText row, int cell) => row.Problem(
+        cell, "R0151", Severity.Error,
+        $"`{row.Cells[cell].Value}` is not a number", "expected a number such as `4.5`, `<3` or `>10`, or `pending`",
+        NumberAdvice.For(row.Cells[cell].Value));
+
+    public static Diagnostic Negative(RowText row, int cell, string measure) => row.Problem(
+        cell, "R0152", Severity.Error,
+        $"`{row.Cells[cell].Value}` is less than nothing", $"expected {measure} of 0 or more");
+
+    public static Diagnostic OffScale(RowText row, int cell, MeasureKind measure) => row.Problem(
+        cell, "R0153", Severity.Error,
+        $"`{row.Cells[cell].Value}` is off the scale", $"expected {measure.Name} from {Number(measure.Scale!.From)} to {Number(measure.Scale.To)}");
+
+    public static Diagnostic NoUnit(RowText row, int cell, MeasureKind measure) => row.Problem(
+        cell, "R0154", Severity.Error,
+        "a number without a unit", $"expected {measure.Name} in `{measure.Unit!.Symbol}`, or in a unit that can be turned into it");
+
+    public static Diagnostic UnknownUnit(RowText row, int cell, string unit, Unit declared) => row.Problem(
+        cell, "R0155", Severity.Error,
+        $"`{unit}` is not a unit that is known", $"expected `{declared.Symbol}`, or a unit that can be turned into it");
+
+    public static Diagnostic OtherKindOfUnit(RowText row, int cell, string unit, string subject, Unit declared) => row.Problem(
+        cell, "R0156", Severity.Error,
+        $"`{unit}` cannot be turned into `{declared.Symbol}`", $"expected {subject} in `{declared.Symbol}`, or in a unit that can");
+
+    public static Diagnostic NoMolarMass(RowText row, int cell, string unit, MeasureKind measure) => row.Problem(
+        cell, "R0157", Severity.Error,
+        $"`{unit}` cannot be turned into `{measure.Unit!.Symbol}` without a molar mass",
+        $"expected {measure.Name} in `{measure.Unit.Symbol}`", $"declare the measure's `molar mass` in g/mol, from a source that you trust");
+
+    public static Diagnostic UnitNotTaken(RowText row, int cell, string unit, Kind kind) => row.Problem(
+        cell, "R0158", Severity.Error,
+        $"the unit `{unit}`", $"expected none: {kind.Name} has no unit",
+        kind is MeasureKind { Scale: { } scale } ? $"it is on a scale from {Number(scale.From)} to {Number(scale.To)}" : null);
+
+    public static Diagnostic TwoUnits(RowText row, int cell, string inValue) => row.Problem(
+        cell, "R0159", Severity.Error,
+        $"a second unit: the value says `{inValue}` already", "expected one unit");
+
+    public static Diagnostic ValueOnEvent(RowText row, int cell, Kind kind) => row.Problem(
+        cell, "R0161", Severity.Error,
+        $"the value `{row.Cells[cell].Value}`", $"expected none: {kind.Name} is an event, it happened or it did not",
+        "write remarks in the column `note`");
+
+    public static Diagnostic UndeclaredAnswer(RowText row, int cell, TestKind test, string? nearest) => row.Problem(
+        cell, "R0162", Severity.Error,
+        $"`{row.Cells[cell].Value}` is not an answer of {test.Name}",
+        $"expected {string.Join(", ", test.Answers.Select(answer => $"`{answer}`"))} or `pending`",
+        nearest is null ? "until then the result counts as not known" : $"perhaps `{nearest}` is meant; until then the result counts as not known");
+
+    public static Diagnostic MoveNowhere(RowText row, int cell) => row.Problem(
+        cell, "R0163", Severity.Error, "a move to no mob", "expected the mob's name as the value");
+
+    public static Diagnostic NothingBeyond(RowText row, int cell, MeasureKind measure) => row.Problem(
+        cell, "R0164", Severity.Error,
+        $"no value is `{row.Cells[cell].Value}`",
+        measure.Scale is { } scale ? $"expected {measure.Name} from {Number(scale.From)} to {Number(scale.To)}" : $"expected {measure.Name} of 0 or more");
+
+    private static string Number(double number) => number.ToString(CultureInfo.InvariantCulture);
+}

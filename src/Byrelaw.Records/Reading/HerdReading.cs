@@ -1,0 +1,177 @@
+using System.Buffers.Binary;
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Animals;
+using Byrelaw.Records.Building;
+using Byrelaw.Records.Csv;
+using Byrelaw.Records.Events;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Spellings;
+using NodaTime;
+
+namespace Byrelaw.Records.Reading;
+
+/// <summary>One reading of a folder of records, from bytes to herd.</summary>
+internal sealed class HerdReading
+{
+    private readonly RecordFile _animalsFile;
+    private readonly RecordFile _eventsFile;
+    private readonly ReadingOptions _options;
+    private readonly List<Diagnostic> _animalProblems = [];
+    private readonly List<Diagnostic> _eventProblems = [];
+    private readonly MobNames _mobs = new();
+    private readonly List<Gap> _gaps = [];
+
+    private HerdReading(RecordFile animals, RecordFile events, ReadingOptions options)
+    {
+        _animalsFile = animals;
+        _eventsFile = events;
+        _options = options;
+    }
+
+    /// <summary>The herd.</summary>
+    public Herd Herd { get; private set; } = null!;
+
+    /// <summary>The stages of reading, for what only a check of the records asks.</summary>
+    public EventStage[] Stages { get; private set; } = [];
+
+    /// <summary>How many rows of both files could not be read.</summary>
+    public int UnreadableRows { get; private set; }
+
+    /// <summary>Where the columns of the events' file stand; null where nothing in it can be read.</summary>
+    public EventColumns? EventColumns { get; private set; }
+
+    /// <summary>Reads both files.</summary>
+    public static HerdReading Read(
+        RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, ReadingOptions options)
+    {
+        var reading = new HerdReading(animals, events, options);
+        reading.Read(vocabulary, keeping, knownOn);
+        return reading;
+    }
+
+    private void Read(Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
+    {
+        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var stage = ReadAnimals(vocabulary, digest);
+        var animals = AnimalTable.Of(stage ?? new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, -1, false))]));
+        if (stage is null)
+        {
+            SuspendAll();
+        }
+
+        ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
+        var latestEntry = Stages.Select(part => part.LatestEntry).DefaultIfEmpty(Day.Start).Max();
+        var days = KnownDays.Of(keeping, knownOn, latestEntry, animals.Rows);
+        var late = LateProblems.TakeOutBirthsAfter(days.Today, animals);
+        var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay);
+        builder.Build(_mobs.Names, keeping);
+        _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
+        _eventProblems.AddRange(Stages.SelectMany(part => part.Problems));
+        if (EventColumns is { } columns)
+        {
+            _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, animals, _mobs.Names, FindEventLines));
+        }
+
+        UnreadableRows = Stages.Sum(part => part.UnreadableRows) + builder.Impossible.Count + builder.OfUnknownMob.Count + animals.WithoutNumber;
+        Herd = HerdOf(vocabulary, animals, builder, digest);
+    }
+
+    private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
+    {
+        AppendLength(digest, _animalsFile.Length);
+        using var stream = _animalsFile.Open();
+        var blocks = new LineBlocks(stream, _options.BlockSize, digest);
+        if (!_animalsFile.IsUtf16())
+        {
+            return AnimalFile.Read(blocks, _animalsFile.Shown, vocabulary, _mobs, _animalProblems);
+        }
+
+        _animalProblems.Add(Problems.HeadingProblems.Utf16(_animalsFile.Shown));
+        PassOver(blocks);
+        return null;
+    }
+
+    private void ReadEvents(Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, AnimalTable? animals, IncrementalHash digest)
+    {
+        AppendLength(digest, _eventsFile.Length);
+        using var stream = _eventsFile.Open();
+        var blocks = new LineBlocks(stream, _options.BlockSize, digest);
+        if (_eventsFile.IsUtf16())
+        {
+            _eventProblems.Add(Problems.HeadingProblems.Utf16(_eventsFile.Shown));
+        }
+        else
+        {
+            EventColumns = EventFile.ReadHeading(blocks, _eventsFile.Shown, _eventProblems);
+        }
+
+        // Without animals every row would be about an unknown one: that the animals cannot be read is said once.
+        if (EventColumns is not null && animals is not null)
+        {
+            var seenUntil = knownOn is { } on ? Day.Number(on) : Day.End;
+            Stages = EventFile.Read(
+                blocks,
+                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, keeping?.LeaveOut ?? [], animals.Places, _mobs, seenUntil),
+                _eventsFile.Length < _options.BlockSize ? 1 : _options.Threads);
+        }
+        else
+        {
+            SuspendAll();
+        }
+
+        PassOver(blocks);
+    }
+
+    /// <summary>A file that cannot be read might have said anything.</summary>
+    private void SuspendAll() => _gaps.Add(new Gap(-1, -1, Day.Start, Day.End, 1));
+
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, IncrementalHash digest) => new()
+    {
+        Vocabulary = vocabulary,
+        Numbers = animals.Numbers,
+        Sexes = Array.ConvertAll(animals.Rows, row => row.Sex),
+        BornEarliest = Array.ConvertAll(animals.Rows, row => row.BornFirst),
+        BornLatest = Array.ConvertAll(animals.Rows, row => row.BornLast),
+        RecordedParity = Array.ConvertAll(animals.Rows, row => row.Parity),
+        AnimalLines = Array.ConvertAll(animals.Rows, row => row.Line),
+        Facts = animals.Facts,
+        AnimalsWithoutNumber = animals.WithoutNumber,
+        Runs = builder.Runs,
+        MobRuns = builder.MobRuns,
+        Mobs = builder.Mobs,
+        Membership = builder.Membership,
+        Coverage = builder.Coverage,
+        KnownDay = Day.Date(builder.KnownDay),
+        Problems = [.. InOrder(_animalProblems), .. InOrder(_eventProblems)],
+        Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
+        AnimalsFile = _animalsFile.Shown,
+        EventsFile = _eventsFile.Shown,
+    };
+
+    private Dictionary<int, RowText> FindAnimalLines(IEnumerable<int> lines) => LineFinder.Find(_animalsFile, lines, _options.BlockSize);
+
+    private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines) => LineFinder.Find(_eventsFile, lines, _options.BlockSize);
+
+    private static IEnumerable<Diagnostic> InOrder(List<Diagnostic> problems) =>
+        problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal);
+
+    private static void AppendLength(IncrementalHash digest, long length)
+    {
+        Span<byte> bytes = stackalloc byte[sizeof(long)];
+        BinaryPrimitives.WriteInt64LittleEndian(bytes, length);
+        digest.AppendData(bytes);
+    }
+
+    /// <summary>Feeds the rest of a file to the digest.</summary>
+    private static void PassOver(LineBlocks blocks)
+    {
+        var block = new LineBlock();
+        while (blocks.TryNext(block))
+        {
+        }
+    }
+}

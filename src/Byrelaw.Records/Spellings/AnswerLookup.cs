@@ -1,0 +1,47 @@
+using System.Text;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Spellings;
+
+/// <summary>Finds the answers of tests as they stand in the file. For one thread.</summary>
+internal sealed class AnswerLookup
+{
+    /// <summary>Not a declared answer.</summary>
+    public const int Undeclared = -1;
+
+    private readonly Dictionary<int, SpellingTable> _byTest = [];
+
+    /// <summary>The answer's place among the declared ones, <see cref="KindRun.NotKnown"/> for a result that is not there yet, or <see cref="Undeclared"/>.</summary>
+    public int Find(TestKind test, ReadOnlySpan<byte> spelling)
+    {
+        if (!_byTest.TryGetValue(test.Id, out var answers))
+        {
+            _byTest.Add(test.Id, answers = new SpellingTable());
+        }
+
+        if (!answers.TryFind(spelling, out var answer))
+        {
+            answer = Find(test, Encoding.UTF8.GetString(spelling));
+            answers.Set(spelling, PendingCell.Is(spelling) ? KindRun.NotKnown : answer);
+            answers.TryFind(spelling, out answer);
+        }
+
+        return answer;
+    }
+
+    private static int Find(TestKind test, string spelling)
+    {
+        var folded = NameFolding.Fold(spelling);
+        for (var i = 0; i < test.Answers.Length; i++)
+        {
+            if (NameFolding.Fold(test.Answers[i]) == folded)
+            {
+                return i;
+            }
+        }
+
+        return Undeclared;
+    }
+}
