@@ -165,11 +165,7 @@ internal sealed class HerdBuilder
 
         var finalMoves = allMoves with { Results = Array.ConvertAll(allMoves.Results, numbering.Of) };
         Mobs = new MobStaysBuilder(_animals, ownMoves, finalMoves, new GapIndex(_gaps.Gaps, IsMove)).Build(numbering.Names);
-        foreach (var part in new[] { moves.Moves })
-        {
-            AddAll(part, _expanded.Moves);
-        }
-
+        AddAll(moves.Moves, _expanded.Moves);
         return [.. known.Where(row => !IsMove(row.Kind))];
     }
 
