@@ -18,7 +18,7 @@ internal sealed class DefineCriterion(string name, Criterion condition) : Criter
         }
         else
         {
-            if (animal != _animal || day != _day)
+            if (animal != _animal || day < _day || day > _until)
             {
                 Work(animal, day, null);
             }

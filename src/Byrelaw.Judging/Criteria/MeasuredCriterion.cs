@@ -59,7 +59,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         var truth = _limits.Accept(Run.Low[place], Run.High[place]);
         if (truth == Truth.Unknown)
         {
-            pending = true;
+            pending |= IsNotKnown(place);
             notes?.Pending(KindId, place);
         }
 
@@ -81,6 +81,9 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
             notes.Number(low, high, _unit, Run.Days[last], last - first + 1, _limits);
         }
     }
+
+    /// <summary>Whether a result allows any value at all, rather than some (as "below 3" does).</summary>
+    private bool IsNotKnown(int place) => double.IsInfinity(Run.Low[place]) && double.IsInfinity(Run.High[place]);
 
     /// <summary>The truth over all results in a window whose days are certain.</summary>
     private Truth Over(int animal, Bounds bounds, ref bool pending, Notes? notes)
@@ -125,7 +128,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
             {
                 if (Run.Low[i] != Run.High[i])
                 {
-                    pending = true;
+                    pending |= IsNotKnown(i);
                     notes?.Pending(KindId, i);
                 }
             }

@@ -100,7 +100,7 @@ internal abstract class MobCriterion(
         {
             foreach (var value in sample.Sure)
             {
-                pending |= value.Low != value.High;
+                pending |= double.IsInfinity(value.Low) && double.IsInfinity(value.High);
             }
 
             notes?.NoResult(measure.Id, from, to);

@@ -18,6 +18,7 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
         var counted = 0;
         var isCovered = false;
         var isStrictlyCovered = false;
+        var mayBeMore = false;
         if (calving is { } kind)
         {
             var run = Days.Herd.Runs[kind];
@@ -25,6 +26,7 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
             counted = last + 1 - run.Starts[animal];
             until = Math.Min(until, Days.NextEdge(animal, kind, day) - 1);
             isCovered = Days.Covers(animal, kind, Day.Start, day);
+            mayBeMore = Days.Coverage.AnyGap(animal, kind, Day.Start, day);
             isStrictlyCovered = isCovered && !Days.IsOpen(animal, kind, day);
             for (var i = run.Starts[animal]; i <= last; i++)
             {
@@ -38,8 +40,8 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
             notes?.Fact(animal, "parity", Numbers.Write(recorded));
         }
 
-        var least = recorded >= 0 ? recorded : counted;
-        var most = Most(recorded, counted, isCovered);
+        var least = recorded >= 0 ? recorded : recorded == Unreadable ? 0 : counted;
+        var most = mayBeMore ? double.PositiveInfinity : Most(recorded, counted, isCovered);
         var truth = _limits.Accept(least, most);
         notes?.Number(least, most, null, null, 1, _limits);
         if (truth == Truth.Unknown)
@@ -51,7 +53,7 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
             notes?.Remedy(most < _limits.Low ? new Remedy(RemedyKind.NewEvent, ["calving"]) : new Remedy(RemedyKind.ForGood, ["parity"]));
         }
 
-        return Kleene.Of(truth, _limits.Accept(least, Most(recorded, counted, isStrictlyCovered)));
+        return Kleene.Of(truth, _limits.Accept(least, mayBeMore ? most : Most(recorded, counted, isStrictlyCovered)));
     }
 
     /// <summary>A recorded parity and more calvings than that contradict each other: it may be either, or between.</summary>

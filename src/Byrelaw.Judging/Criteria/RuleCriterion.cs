@@ -10,17 +10,26 @@ namespace Byrelaw.Judging.Criteria;
 /// </summary>
 internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion needs, WaiverDays waivers) : Criterion
 {
+    // A timeline asks all rules again whenever one of them may change; the others still know their answer.
+    private int _animal = -1, _from, _until;
+    private Kleene _answer;
+
     public Rule Rule => rule;
 
     public override Kleene On(int animal, int day, ref int until, Notes? notes)
     {
-        var answer = Plain(animal, day, out _, ref until, notes);
-        if (rule.IsBroken)
+        if (animal != _animal || day < _from || day > _until)
         {
-            return Kleene.Unknown;
+            (_animal, _from, _until) = (animal, day, int.MaxValue);
+            _answer = rule.IsBroken ? Kleene.Unknown : Replaced(Plain(animal, day, out _, ref _until, null));
+            if (waivers.On(animal, day, ref _until) is not null && !rule.IsBroken)
+            {
+                _answer = Kleene.True;
+            }
         }
 
-        return waivers.On(animal, day, ref until) is not null ? Kleene.True : Replaced(answer);
+        until = Math.Min(until, _until);
+        return _answer;
     }
 
     /// <summary>The answer before <c>if not known</c> and waivers.</summary>

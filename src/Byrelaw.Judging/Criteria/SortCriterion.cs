@@ -57,9 +57,15 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
             until = Math.Min(until, run.Days[start] - 1);
         }
 
+        until = Math.Min(until, days.NextCoverageEdge(animal, kind, day) - 1);
+        if (recorded == 0 && days.Coverage.AnyGap(animal, kind, Day.Start, day))
+        {
+            // A row that could not be read may be a calving: then the parity is out of date.
+            return strict = Truth.Unknown;
+        }
+
         if (recorded < 0)
         {
-            until = Math.Min(until, days.NextCoverageEdge(animal, kind, day) - 1);
             calved = days.Covers(animal, kind, Day.Start, day) ? Truth.False : Truth.Unknown;
             strict = days.IsOpen(animal, kind, day) ? Truth.Unknown : calved;
         }

@@ -70,18 +70,19 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
             var next = Math.Min(s < lastStart ? starts.Days[s] : int.MaxValue, e < lastEnd ? ends.Days[e] : int.MaxValue);
             var to = Math.Min(high, next == int.MaxValue ? high : next - 1);
 
-            // In, until an end that is not on record; out, until a start that is not.
-            var firstDoubt = Days.FirstUncovered(animal, isIn ? _until : _from, since, to, strict);
-            var quiet = since == Day.Start ? since : since + 1;
-            if (isIn && Math.Min(to, firstDoubt - 1) >= Math.Max(low, quiet))
+            // In, until an end that is not on record (on whose day she still is); out, until a start that is not.
+            var doubt = Days.FirstUncovered(animal, isIn ? _until : _from, since, to, strict);
+            var firstMaybe = isIn && doubt != int.MaxValue ? doubt + 1 : doubt;
+            var quiet = Math.Max(low, since == Day.Start ? since : since + 1);
+            if (isIn && Math.Min(to, firstMaybe - 1) >= quiet)
             {
-                surelyIn = Math.Max(surelyIn, Math.Min(to, firstDoubt - 1));
+                surelyIn = Math.Max(surelyIn, Math.Min(to, firstMaybe - 1));
             }
 
-            if (firstDoubt <= to && to >= Math.Max(low, quiet))
+            if (firstMaybe <= to && to >= quiet)
             {
                 maybeIn = Math.Max(maybeIn, to);
-                notes?.NotKept(isIn ? _until : _from, Math.Max(firstDoubt, low), to);
+                notes?.NotKept(isIn ? _until : _from, doubt, to);
             }
 
             if (next > high)

@@ -11,14 +11,16 @@ namespace Byrelaw.Judging.Lists;
 /// <summary>Writes down all that is said of one animal on one list. For one thread.</summary>
 internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate? finalTransfer)
 {
+    private readonly StepLine _all = new();
     private readonly Concluder _concluder = new(plan, days);
     private readonly RuleExplainer _rules = new(plan, days);
-    private readonly Settling _settling = new(plan);
+    private readonly Settling _settling = new(plan, days.Length);
 
     public AnimalJudgement Explain(int animal)
     {
         var conclusion = _concluder.Conclude(animal);
-        var timeline = _concluder.All.ToTimeline();
+        _all.Trace(plan.All, animal, days.SpanFirst, days.SpanLast);
+        var timeline = _all.ToTimeline();
         var rules = ImmutableArray.CreateBuilder<RuleJudgement>(plan.Rules.Length + 2);
         rules.Add(_rules.InTheHerd(animal));
         rules.Add(_rules.OfTheRightSort(animal));

@@ -4,23 +4,27 @@ using Byrelaw.Judging.Verdicts;
 
 namespace Byrelaw.Judging.Lists;
 
-/// <summary>Comes to the answer for an animal, as "Answers" in the language reference defines it.</summary>
+/// <summary>Comes to the answer for an animal, as "Answers" in the language reference defines it, looking no
+/// further than the answer needs: most animals are settled on the judging days themselves.</summary>
 internal sealed class Concluder(ListPlan plan, JudgingDays days)
 {
-    private readonly StepLine _all = new();
-    private readonly StepLine _one = new();
-
-    /// <summary>The timeline of all rules together, of the animal last concluded.</summary>
-    public StepLine All => _all;
+    private readonly StepLine _line = new();
+    private readonly Kleene[] _each = new Kleene[plan.Judged.Length];
 
     public Conclusion Conclude(int animal)
     {
-        _all.Trace(plan.All, animal, days.SpanFirst, days.SpanLast);
-        var judged = _all.Over(days.First, days.Last);
+        var judged = Kleene.True;
+        for (var i = 0; i < _each.Length; i++)
+        {
+            _each[i] = OverJudgingDays(plan.Judged[i], animal);
+            judged &= _each[i];
+        }
+
         switch (judged.Assumed)
         {
             case Truth.True:
-                var (from, until) = _all.TrueAround(days.First);
+                _line.Trace(plan.All, animal, days.SpanFirst, days.SpanLast);
+                var (from, until) = _line.TrueAround(days.First);
                 return new Conclusion(judged.IsExpected ? Answer.OnCourse : Answer.Ready, from, until, int.MaxValue);
             case Truth.Unknown:
                 return Conclusion.Without(Answer.Ask);
@@ -31,52 +35,52 @@ internal sealed class Concluder(ListPlan plan, JudgingDays days)
             return Conclusion.Without(Answer.No);
         }
 
-        var later = _all.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out var laterUntil);
+        _line.Trace(plan.All, animal, days.First, days.SpanLast);
+        var later = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out var laterUntil);
         if (later != int.MaxValue)
         {
             return new Conclusion(Answer.Later, later, laterUntil, int.MaxValue);
         }
 
-        var maybe = _all.FirstRun(days.First + 1, days.Length, mayBeUnknown: true, out _);
+        var maybe = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: true, out _);
         return maybe != int.MaxValue ? Conclusion.Without(Answer.Ask, maybe) : Conclusion.Without(Answer.No);
+    }
+
+    private Kleene OverJudgingDays(Criterion criterion, int animal)
+    {
+        var all = Kleene.True;
+        for (var day = days.First; ;)
+        {
+            var until = int.MaxValue;
+            all &= criterion.On(animal, day, ref until, null);
+            if (until >= days.Last)
+            {
+                return all;
+            }
+
+            day = Math.Max(until, day) + 1;
+            if (day > days.Last)
+            {
+                return all;
+            }
+        }
     }
 
     /// <summary>Whether a gate or rule fails on the judging days and holds on no later ones of the span.</summary>
     private bool SomeRuleNeverTurns(int animal)
     {
-        if (NeverTurns(plan.Presence, animal) || NeverTurns(plan.Sort, animal))
+        for (var i = 0; i < _each.Length; i++)
         {
-            return true;
-        }
-
-        foreach (var rule in plan.Rules)
-        {
-            if (!rule.Rule.OnTheDay && !rule.Rule.IsBroken && NeverTurns(rule, animal))
+            if (_each[i].IsFalse)
             {
-                return true;
+                _line.Trace(plan.Judged[i], animal, days.First, days.SpanLast);
+                if (_line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out _) == int.MaxValue)
+                {
+                    return true;
+                }
             }
         }
 
         return false;
-    }
-
-    private bool NeverTurns(Criterion criterion, int animal)
-    {
-        // Most rules hold on the judging days; ask those days first, the whole span only if need be.
-        var judged = Kleene.True;
-        for (var day = days.First; day <= days.Last;)
-        {
-            var until = int.MaxValue;
-            judged &= criterion.On(animal, day, ref until, null);
-            day = until >= days.Last ? days.Last + 1 : Math.Max(until, day) + 1;
-        }
-
-        if (!judged.IsFalse)
-        {
-            return false;
-        }
-
-        _one.Trace(criterion, animal, days.First, days.SpanLast);
-        return _one.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out _) == int.MaxValue;
     }
 }

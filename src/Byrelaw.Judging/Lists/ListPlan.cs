@@ -28,13 +28,13 @@ internal sealed class ListPlan
             prefer,
             prefer.IsBroken ? BrokenCriterion.Instance : compiler.Compile(prefer.Condition)))];
         BrokenParts = [.. rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List)];
-        List<Criterion> all = [Presence, Sort, .. Rules.Where(rule => !rule.Rule.OnTheDay || rule.Rule.IsBroken)];
+        Judged = [Presence, Sort, .. Rules.Where(rule => !rule.Rule.OnTheDay || rule.Rule.IsBroken)];
         if (BrokenParts.Length > 0)
         {
-            all.Add(BrokenCriterion.Instance);
+            Judged = [.. Judged, BrokenCriterion.Instance];
         }
 
-        All = new ListCriterion([.. all], all.Count);
+        All = new ListCriterion(Judged, Judged.Length);
     }
 
     public HerdDays Days { get; }
@@ -52,6 +52,9 @@ internal sealed class ListPlan
 
     /// <summary>Lines that could not be read and may have been rules of this list.</summary>
     public BrokenPart[] BrokenParts { get; }
+
+    /// <summary>Gates and rules one by one, but for those judged on the day itself.</summary>
+    public Criterion[] Judged { get; }
 
     /// <summary>A(d): gates and rules together, but for those judged on the day itself.</summary>
     public Criterion All { get; }

@@ -10,7 +10,7 @@ namespace Byrelaw.Judging.Lists;
 /// Which records would settle an Ask: those behind the findings that are not known and decide a rule
 /// that is not known. Each such record is in some smallest set that changes the answer.
 /// </summary>
-internal sealed class Settling(ListPlan plan)
+internal sealed class Settling(ListPlan plan, int length)
 {
     public ImmutableArray<Missing> Of(int animal, IEnumerable<RuleJudgement> rules, Conclusion conclusion)
     {
@@ -28,7 +28,11 @@ internal sealed class Settling(ListPlan plan)
         }
         else
         {
-            OnDay(animal, conclusion.NotBefore, missing);
+            // On a range of judging days what is missing may be missing on a later one of them only.
+            for (var day = conclusion.NotBefore; day < conclusion.NotBefore + length && missing.Count == 0; day++)
+            {
+                OnDay(animal, day, missing);
+            }
         }
 
         return [.. missing.Distinct()];
