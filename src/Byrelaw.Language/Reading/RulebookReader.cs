@@ -1,3 +1,14 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Binding;
+using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Binding.Farm;
+using Byrelaw.Language.Binding.Rules;
+using Byrelaw.Language.Binding.Words;
+using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Layers;
+using Byrelaw.Language.Phrases;
+using Byrelaw.Language.Rulebooks;
 using NodaTime;
 
 namespace Byrelaw.Language.Reading;
@@ -5,10 +16,76 @@ namespace Byrelaw.Language.Reading;
 /// <summary>Reads a rule file and all it uses into one resolved rulebook.</summary>
 public static class RulebookReader
 {
-    /// <summary>Reads, binds and resolves.</summary>
+    /// <summary>Reads, binds and resolves. Whatever the bytes are, the result says what is wrong with them; nothing is thrown.</summary>
     /// <param name="path">The programme's file, or a rule file on its own.</param>
     /// <param name="files">Where files come from.</param>
     /// <param name="knownOn">Agreements after this day do not exist; null for all of them.</param>
     /// <returns>Null where there is no such file.</returns>
-    public static RulebookReading? Read(string path, IRuleFiles files, LocalDate? knownOn = null) => throw new NotImplementedException();
+    public static RulebookReading? Read(string path, IRuleFiles files, LocalDate? knownOn = null)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(files);
+        if (FileLoader.Load(path, files) is not { } loaded)
+        {
+            return null;
+        }
+
+        var phrases = new PhraseBook();
+        foreach (var line in loaded.Files.SelectMany(file => file.Lines))
+        {
+            phrases.Learn(line);
+        }
+
+        foreach (var file in loaded.Files)
+        {
+            file.Blocks = BlockReader.Read(file.Lines, phrases, file.Problems);
+        }
+
+        var rulebook = Bind(loaded, knownOn);
+        return new RulebookReading(rulebook, [.. loaded.Files.SelectMany(file => file.Problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column))]);
+    }
+
+    private static Rulebook Bind(FileLoader loaded, LocalDate? knownOn)
+    {
+        var (files, root) = (loaded.UsedFirst, loaded.Files[0]);
+        var names = new Namespace();
+        var farm = FarmBlocks.Find(files);
+        var vocabulary = VocabularyBinder.Bind(files, names);
+        var dates = ProgrammeDates.Declare(root, farm.Programme, names);
+        var defines = DefineBinder.Declare(files, names);
+        AmbiguousAnswers.Check(names, files);
+        defines = DefineBinder.Bind(defines, names);
+
+        var rules = new RuleBinder(names, defines);
+        rules.Broken.AddRange(loaded.Broken);
+        foreach (var file in files)
+        {
+            rules.Bind(file, knownOn);
+        }
+
+        var layers = new LayerResolver(rules, names, defines, knownOn);
+        layers.Apply(files);
+
+        var context = new Context(names, root.Problems);
+        var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block).Bind(dates) : null;
+        var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping) : null;
+        if (programme is not null)
+        {
+            DatesInRules.Check(programme, rules.Entries, defines, root.Problems);
+        }
+
+        return new Rulebook
+        {
+            Vocabulary = vocabulary,
+            Defines = [.. defines.Select(entry => new Define(entry.Name, entry.Condition!, entry.IsBroken, entry.Span))],
+            Rules = [.. rules.Entries.Where(entry => entry.Drop is null).Select(entry => entry.Rule).OfType<Rule>()],
+            Prefers = [.. rules.Entries.Select(entry => entry.Prefer).OfType<Prefer>()],
+            Drops = [.. rules.Entries.Select(entry => entry.Drop).OfType<Drop>()],
+            Waivers = [.. layers.Waivers],
+            BrokenParts = [.. rules.Broken],
+            Programme = programme,
+            Records = records,
+            Files = [.. loaded.Files.Select(file => file.Source)],
+        };
+    }
 }

@@ -1,0 +1,44 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Syntax.Conditions;
+
+namespace Byrelaw.Language.Binding.Conditions;
+
+/// <summary>Binds one condition: what its names mean, and whether its parts fit together. What cannot be bound
+/// is a <see cref="BrokenCondition"/>, and its problems are told.</summary>
+internal static class ConditionBinder
+{
+    /// <summary>Binds a condition that is not the head of a list.</summary>
+    public static Condition Bind(this Context context, ConditionSyntax condition) =>
+        condition switch
+        {
+            CountSyntax count => context.Count(count),
+            TimeSinceSyntax since => context.TimeSince(since),
+            MobCountSyntax mob => context.MobCount(mob),
+            ResultSyntax result => context.Result(result),
+            NamedSyntax named => context.Named(named),
+            _ => context.Fail<Condition>(ConditionProblems.ListInList(condition.Span)),
+        } ?? new BrokenCondition { Span = condition.Span };
+
+    private static CountCondition? Count(this Context context, CountSyntax count)
+    {
+        var tails = new TailSorter(context, count, count.Counted[0].Text);
+        var (test, counted, windows) = (context.CountTest(count.Test), context.Counted(count.Counted), context.Windows(tails));
+        var fits = tails.Finish(demandFound: false);
+        if (windows is { IsEmpty: true } && fits)
+        {
+            context.Problems.Add(ConditionProblems.CountWithoutWindow(count.Span));
+            return null;
+        }
+
+        return fits && test is not null && counted is { } what && windows is { } when
+            ? new CountCondition(test, what, when) { Span = count.Span }
+            : null;
+    }
+
+    private static TimeSinceCondition? TimeSince(this Context context, TimeSinceSyntax since)
+    {
+        var (test, kinds) = (context.TimeTest(since, since.Comparison, since.Low, since.High), context.Kinds(since.Kinds));
+        return test is not null && kinds is { } found ? new TimeSinceCondition(test, found) { Span = since.Span } : null;
+    }
+}

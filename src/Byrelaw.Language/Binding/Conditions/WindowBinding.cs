@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Syntax.Conditions;
+
+namespace Byrelaw.Language.Binding.Conditions;
+
+/// <summary>Windows: what their names and numbers mean.</summary>
+internal static class WindowBinding
+{
+    private const int Most = 2;
+
+    /// <summary>All windows of a condition; null where one of them means nothing.</summary>
+    public static ImmutableArray<Window>? Windows(this Context context, TailSorter tails)
+    {
+        var windows = ImmutableArray.CreateBuilder<Window>();
+        var isWhole = true;
+        foreach (var syntax in tails.Windows)
+        {
+            if (windows.Count == Most)
+            {
+                context.Problems.Add(ConditionProblems.TooManyWindows(syntax.Span));
+                isWhole = false;
+            }
+            else if (context.Window(syntax) is { } window)
+            {
+                windows.Add(window);
+            }
+            else
+            {
+                isWhole = false;
+            }
+        }
+
+        return isWhole ? windows.ToImmutable() : null;
+    }
+
+    private static Window? Window(this Context context, WindowSyntax syntax) => syntax switch
+    {
+        InTheLastSyntax last => context.Length(last.Length) is { } length ? new InTheLast(length) { Span = syntax.Span } : null,
+        BeforeDateSyntax before => context.Before(before),
+        AgoSyntax ago => context.Ago(ago),
+        SinceLastSyntax since => context.Kinds(since.Kinds) is { } kinds ? new SinceLast(kinds) { Span = syntax.Span } : null,
+        FromAfterLastSyntax from => context.FromAfter(from),
+        SinceDateSyntax { Date.Name: { } name } when context.Names.Find(name.Text) is BuiltInSymbol { Name: "birth" } => new SinceBirth { Span = syntax.Span },
+        SinceDateSyntax since => context.Date(since.Date) is { } date ? new SinceDate(date) { Span = syntax.Span } : null,
+        _ => new Ever { Span = syntax.Span },
+    };
+
+    private static BeforeDate? Before(this Context context, BeforeDateSyntax before)
+    {
+        var (length, date) = (context.Length(before.Length), context.Date(before.Date));
+        return length is { } found && date is not null ? new BeforeDate(found, date) { Span = before.Span } : null;
+    }
+
+    private static FromAfterLast? FromAfter(this Context context, FromAfterLastSyntax from)
+    {
+        var (wait, kinds) = (context.Length(from.Wait), context.Kinds(from.Kinds));
+        return wait is { } length && kinds is { } found ? new FromAfterLast(length, found) { Span = from.Span } : null;
+    }
+
+    private static Window? Ago(this Context context, AgoSyntax ago)
+    {
+        if (ago.Compare.Comparison is not (Comparison.AtLeast or Comparison.Between))
+        {
+            return context.Fail<Window>(WindowProblems.AgoWithOther(ago.Span));
+        }
+
+        return context.TimeTest(ago.Compare) is not { } test ? null
+            : test.Comparison == Comparison.Between ? new BetweenAgo(test.Low, test.High) { Span = ago.Span }
+            : new AtLeastAgo(test.Low) { Span = ago.Span };
+    }
+
+    private static DateReference? Date(this Context context, DateReferenceSyntax date)
+    {
+        if (date.Date is { } day)
+        {
+            return new DateReference(null, day.Value);
+        }
+
+        var name = date.Name!;
+        return context.Names.Find(name.Text) switch
+        {
+            DateSymbol found => new DateReference(found.Name, found.Value),
+            KindSymbol => context.Fail<DateReference>(WindowProblems.SinceWithoutLast(name.Span, name.Text)),
+            _ => context.Fail<DateReference>(context.NotFound(name, symbol => symbol is DateSymbol, "a date of the programme")),
+        };
+    }
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Binding.Rules;
+using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+using Byrelaw.Language.Syntax;
+using Byrelaw.Language.Syntax.Conditions;
+using Byrelaw.Language.Syntax.Lines;
+using NodaTime;
+
+namespace Byrelaw.Language.Binding.Farm;
+
+/// <summary>Binds a programme's choices.</summary>
+internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rules, Block block)
+{
+    private readonly List<Choice> _choices = [];
+
+    /// <summary>The programme; null where its first line could not be read.</summary>
+    public Programme? Bind(ProgrammeDates dates)
+    {
+        foreach (var line in block.Lines.OfType<ChooseLine>())
+        {
+            Choose(line);
+        }
+
+        if (!block.IsBroken && !block.Lines.Exists(line => line is ChooseLine))
+        {
+            context.Problems.Add(FarmProblems.ChoosesNothing(block.Span));
+        }
+
+        return block.Head is ProgrammeLine head ? new Programme(head.Name.Value, [.. dates.Set], [.. _choices], block.Span) : null;
+    }
+
+    private void Choose(ChooseLine line)
+    {
+        var list = List(line.List);
+        if (_choices.Exists(choice => NameFolding.Fold(choice.List) == NameFolding.Fold(list)))
+        {
+            context.Problems.Add(FarmProblems.ChosenTwice(line.List.Span, list));
+            return;
+        }
+
+        var from = From(line);
+        var (first, last) = (Day(line.First), line.Last is null ? null : Day(line.Last));
+        if (from is not { } source || first is not { } start || (line.Last is not null && last is null))
+        {
+            return;
+        }
+
+        if (last < start)
+        {
+            context.Problems.Add(FarmProblems.JudgedBackwards(line.First.Span.To(line.Last!.Span)));
+            return;
+        }
+
+        _choices.Add(new Choice(list, source.From, Animals(line.Animals), source.Other, start, last ?? start, line.Span));
+    }
+
+    /// <summary>The list's declared spelling. A list without rules would let everyone through: it is broken.</summary>
+    private string List(NameSyntax name)
+    {
+        if (rules.FindList(name.Text) is { } list)
+        {
+            return list;
+        }
+
+        var near = NearestName.Of(name.Text, rules.Lists.Select(other => other.Name));
+        context.Problems.Add(FarmProblems.NoRulesFor(name.Span, name.Text, near is null ? null : rules.Lists.First(other => other.Name == near)));
+        rules.Broken.Add(new BrokenPart(name.Text, name.Span));
+        return name.Text;
+    }
+
+    private (ChoiceFrom From, string? Other)? From(ChooseLine line)
+    {
+        if (line.From is not { } name)
+        {
+            return (ChoiceFrom.Named, null);
+        }
+
+        var folded = NameFolding.Fold(name.Text);
+        var other = _choices.Find(choice => NameFolding.Fold(choice.List) == folded);
+        return folded switch
+        {
+            "females" => (ChoiceFrom.Females, null),
+            "cows" => (ChoiceFrom.Cows, null),
+            "heifers" => (ChoiceFrom.Heifers, null),
+            _ when other is not null => (ChoiceFrom.AnotherList, other.List),
+            _ => context.None<(ChoiceFrom, string?)>(FarmProblems.NotAList(name.Span, name.Text)),
+        };
+    }
+
+    private ImmutableArray<string> Animals(ImmutableArray<TextSyntax> written)
+    {
+        var animals = new List<string>();
+        foreach (var animal in written)
+        {
+            if (animals.Contains(animal.Value))
+            {
+                context.Problems.Add(FarmProblems.AnimalTwice(animal.Span));
+            }
+            else
+            {
+                animals.Add(animal.Value);
+            }
+        }
+
+        return [.. animals];
+    }
+
+    private LocalDate? Day(DateReferenceSyntax date)
+    {
+        if (date.Date is { } day)
+        {
+            return day.Value;
+        }
+
+        var name = date.Name!;
+        if (context.Names.Find(name.Text) is not DateSymbol found)
+        {
+            return context.None<LocalDate>(Conditions.NameBinding.NotFound(context, name, symbol => symbol is DateSymbol, "a date of the programme"));
+        }
+
+        return found.Value is null && !block.IsBroken ? context.None<LocalDate>(FarmProblems.DateNotSet(name.Span, found.Name)) : found.Value;
+    }
+}

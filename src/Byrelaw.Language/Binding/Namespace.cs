@@ -1,0 +1,65 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Binding;
+
+/// <summary>All names of a rulebook.</summary>
+internal sealed class Namespace
+{
+    private readonly Dictionary<string, Symbol> _symbols = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _spellings = new(StringComparer.Ordinal);
+
+    /// <summary>Starts with the built-in names.</summary>
+    public Namespace()
+    {
+        foreach (var name in (string[])["age", "parity", "birth", "cows", "heifers", "females"])
+        {
+            _symbols[name] = new BuiltInSymbol(name);
+            _spellings[name] = name;
+        }
+    }
+
+    /// <summary>What a name means; null for an unknown one.</summary>
+    public Symbol? Find(string name) => _symbols.GetValueOrDefault(NameFolding.Fold(name));
+
+    /// <summary>Every declared spelling, other names included, with what it means.</summary>
+    public IEnumerable<(string Spelling, Symbol Symbol)> All => _spellings.Select(entry => (entry.Value, _symbols[entry.Key]));
+
+    /// <summary>Adds a name, unless another thing has it already.</summary>
+    /// <returns>The problem; null for none.</returns>
+    public Diagnostic? Declare(string spelling, SourceSpan at, Symbol symbol)
+    {
+        var folded = NameFolding.Fold(spelling);
+        if (folded.Length == 0)
+        {
+            return NameProblems.Empty(at);
+        }
+
+        if (_symbols.TryGetValue(folded, out var taken))
+        {
+            return NameProblems.Taken(at, spelling, taken);
+        }
+
+        _symbols[folded] = symbol;
+        _spellings[folded] = spelling;
+        return null;
+    }
+
+    /// <summary>Gives a name its meaning once it is known.</summary>
+    public void Replace(string spelling, Symbol symbol)
+    {
+        var folded = NameFolding.Fold(spelling);
+        if (_symbols.ContainsKey(folded))
+        {
+            _symbols[folded] = symbol;
+        }
+    }
+
+    /// <summary>The nearest known name of a wanted sort, for "did you mean"; null where none is near.</summary>
+    public (string Spelling, Symbol Symbol)? Nearest(string written, Func<Symbol, bool> wanted)
+    {
+        var spelling = NearestName.Of(written, _spellings.Where(entry => wanted(_symbols[entry.Key])).Select(entry => entry.Value));
+        return spelling is null ? null : (spelling, Find(spelling)!);
+    }
+}

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Syntax;
+using Byrelaw.Language.Syntax.Lines;
+
+namespace Byrelaw.Language.Binding.Words;
+
+/// <summary>One declared word, with the further names that layers over its file give it.</summary>
+/// <param name="Line">The line that declares it.</param>
+/// <param name="File">Where.</param>
+internal sealed record Declared(DeclarationLine Line, RuleFile File)
+{
+    /// <summary>Other names for it, from its own line and from layers.</summary>
+    public List<NameSyntax> Also { get; } = [];
+
+    /// <summary>The spellings of its other names.</summary>
+    public ImmutableArray<string> AlsoNames => [.. Also.Select(name => name.Text)];
+
+    /// <summary>The one clause of a kind; null where there is none.</summary>
+    public T? Clause<T>() where T : ClauseSyntax
+    {
+        foreach (var clause in Line.Clauses)
+        {
+            if (clause is T found)
+            {
+                return found;
+            }
+        }
+
+        return null;
+    }
+}

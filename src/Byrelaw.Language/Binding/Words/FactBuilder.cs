@@ -1,0 +1,34 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Syntax.Lines;
+
+namespace Byrelaw.Language.Binding.Words;
+
+/// <summary>Builds facts from their declarations.</summary>
+internal static class FactBuilder
+{
+    /// <summary>The fact; null where what it looks like is not known.</summary>
+    public static Fact? Build(Declared declared, int id, List<Diagnostic> problems)
+    {
+        var name = declared.Line.Name;
+        var fact = new Fact(name.Text, declared.AlsoNames, name.Span) { Id = id };
+        foreach (var clause in declared.Line.Clauses)
+        {
+            switch (clause)
+            {
+                case OneOfClause values:
+                    return fact with { Type = FactType.OneOf, Values = KindBuilder.Distinct(values.Values) };
+                case IsTypeClause type:
+                    return fact with { Type = type.Type };
+                case InUnitClause unit:
+                    return KindBuilder.Unit(unit.Unit, problems) is { } found ? fact with { Type = FactType.Amount, Unit = found } : null;
+                default:
+                    break;
+            }
+        }
+
+        problems.Add(WordProblems.MissingType(
+            name.Span, name.Text, "`is one of A, B`, `is number`, `is date`, `is text`, `is identity`, or `in` and a unit"));
+        return null;
+    }
+}

@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Syntax;
+using Byrelaw.Language.Syntax.Lines;
+using Byrelaw.Language.Units;
+
+namespace Byrelaw.Language.Binding.Words;
+
+/// <summary>Builds events, measures and tests from their declarations.</summary>
+internal static class KindBuilder
+{
+    /// <summary>The kind; null where what it looks like is not known.</summary>
+    public static Kind? Build(Declared declared, int id, List<Diagnostic> problems) => declared.Line.Kind switch
+    {
+        DeclarationKind.Event => Event(declared, id, problems),
+        DeclarationKind.Measure => Measure(declared, id, problems),
+        _ => Test(declared, id, problems),
+    };
+
+    /// <summary>The unit that a clause names; null, and a problem, where it names none.</summary>
+    public static Unit? Unit(UnitSyntax unit, List<Diagnostic> problems)
+    {
+        var found = UnitTable.Find(unit.Text);
+        if (found is null)
+        {
+            problems.Add(AmountProblems.UnknownUnit(unit.Span));
+        }
+
+        return found;
+    }
+
+    /// <summary>The first of each name, in the order of writing.</summary>
+    public static ImmutableArray<string> Distinct(ImmutableArray<NameSyntax> names) =>
+        [.. names.Select(name => name.Text).DistinctBy(NameFolding.Fold, StringComparer.Ordinal)];
+
+    private static EventKind Event(Declared declared, int id, List<Diagnostic> problems)
+    {
+        var context = new Context(new Namespace(), problems);
+        return new EventKind(declared.Line.Name.Text, declared.AlsoNames, declared.Line.Name.Span)
+        {
+            Id = id,
+            Effect = declared.Clause<HerdClause>() is { } herd ? herd.Joins ? HerdEffect.Joins : HerdEffect.Leaves : HerdEffect.None,
+            NotBeforeAge = declared.Clause<NotBeforeClause>() is { } before ? context.Length(before.Age) : null,
+        };
+    }
+
+    private static MeasureKind? Measure(Declared declared, int id, List<Diagnostic> problems)
+    {
+        var name = declared.Line.Name;
+        var inUnit = declared.Clause<InUnitClause>();
+        var unit = inUnit is null ? null : Unit(inUnit.Unit, problems);
+        var scale = declared.Clause<ScaleClause>() is { } onScale ? Scale(onScale, problems) : null;
+        if (inUnit is null && declared.Clause<ScaleClause>() is null)
+        {
+            problems.Add(WordProblems.MissingType(name.Span, name.Text, "`in` and a unit, or `on scale A to B`"));
+        }
+
+        return unit is null && scale is null ? null : new MeasureKind(name.Text, declared.AlsoNames, name.Span)
+        {
+            Id = id,
+            Unit = unit,
+            Scale = unit is null ? scale : null,
+            MolarMass = MolarMass(declared, unit, problems),
+            InTheYards = declared.Clause<InTheYardsClause>() is not null || unit is null
+                || unit.Quantity is Quantity.Mass or Quantity.Length or Quantity.Temperature,
+        };
+    }
+
+    private static Scale? Scale(ScaleClause clause, List<Diagnostic> problems)
+    {
+        if (clause.From.Value < clause.To.Value)
+        {
+            return new Scale(clause.From.Value, clause.To.Value);
+        }
+
+        problems.Add(WordProblems.ScaleBackwards(clause.Span));
+        return null;
+    }
+
+    private static double? MolarMass(Declared declared, Unit? unit, List<Diagnostic> problems)
+    {
+        if (declared.Clause<MolarMassClause>() is not { } clause)
+        {
+            return null;
+        }
+
+        if (unit?.Quantity is not (Quantity.MassPerVolume or Quantity.MolesPerVolume or Quantity.MassPerMass or Quantity.MolesPerMass))
+        {
+            problems.Add(WordProblems.MolarMassWithoutConcentration(clause.Span, declared.Line.Name.Text));
+            return null;
+        }
+
+        if (clause.Value.Value is >= 1 and <= 1_000_000)
+        {
+            return clause.Value.Value;
+        }
+
+        problems.Add(WordProblems.MolarMassOutOfRange(clause.Value.Span));
+        return null;
+    }
+
+    private static TestKind? Test(Declared declared, int id, List<Diagnostic> problems)
+    {
+        var name = declared.Line.Name;
+        if (declared.Clause<AnswersClause>() is not { } answers)
+        {
+            problems.Add(WordProblems.MissingType(name.Span, name.Text, "`answers` and what they can be, such as `answers positive, negative`"));
+            return null;
+        }
+
+        return new TestKind(name.Text, declared.AlsoNames, name.Span)
+        {
+            Id = id,
+            Answers = Distinct(answers.Answers),
+            InTheYards = declared.Clause<InTheYardsClause>() is not null,
+        };
+    }
+}

@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+using Byrelaw.Language.Syntax.Lines;
+
+namespace Byrelaw.Language.Binding.Words;
+
+/// <summary>Binds all declarations of all files into one vocabulary.</summary>
+internal sealed class VocabularyBinder
+{
+    private readonly Namespace _names;
+    private readonly List<Declared> _declared = [];
+    private readonly Dictionary<string, Declared> _byName = new(StringComparer.Ordinal);
+    private readonly List<(CallLine Line, RuleFile File)> _unknown = [];
+    private readonly Dictionary<SourceFile, RuleFile> _files;
+    private readonly ImmutableArray<Kind>.Builder _kinds = ImmutableArray.CreateBuilder<Kind>();
+    private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>();
+    private readonly ImmutableArray<Spell>.Builder _spells = ImmutableArray.CreateBuilder<Spell>();
+
+    private VocabularyBinder(Namespace names, IReadOnlyList<RuleFile> files)
+    {
+        _names = names;
+        _files = files.ToDictionary(file => file.Source);
+    }
+
+    /// <summary>Declares every word in the namespace and builds the vocabulary.</summary>
+    /// <param name="files">Each after those it uses.</param>
+    /// <param name="names">Receives the names.</param>
+    public static Vocabulary Bind(IReadOnlyList<RuleFile> files, Namespace names)
+    {
+        var binder = new VocabularyBinder(names, files);
+        var mob = new EventKind("mob", [], default) { Id = 0, IsMobMove = true };
+        binder._kinds.Add(mob);
+        names.Declare(mob.Name, default, new KindSymbol(mob, null));
+        foreach (var (file, line) in Heads<DeclarationLine>(files))
+        {
+            binder.Collect(line, file);
+        }
+
+        foreach (var (file, line) in Heads<CallLine>(files))
+        {
+            binder.Call(line, file);
+        }
+
+        foreach (var declared in binder._declared)
+        {
+            binder.Build(declared);
+        }
+
+        foreach (var (line, file) in binder._unknown)
+        {
+            var context = new Conditions.Context(names, file.Problems);
+            file.Problems.Add(Conditions.NameBinding.NotFound(context, line.Name, symbol => symbol is KindSymbol or FactSymbol, "an event, measure, test or fact"));
+        }
+
+        foreach (var (file, line) in Heads<SpellLine>(files))
+        {
+            binder.Spell(line, file);
+        }
+
+        return new Vocabulary(binder._kinds.ToImmutable(), binder._facts.ToImmutable(), binder._spells.ToImmutable());
+    }
+
+    private static IEnumerable<(RuleFile File, T Line)> Heads<T>(IReadOnlyList<RuleFile> files) where T : HeadLine =>
+        from file in files
+        from line in file.Blocks.Select(block => block.Head).OfType<T>()
+        select (file, line);
+
+    private void Collect(DeclarationLine line, RuleFile file)
+    {
+        var declared = new Declared(line, file);
+        declared.Also.AddRange(line.Clauses.OfType<AlsoClause>().SelectMany(clause => clause.Names));
+        _declared.Add(declared);
+        foreach (var name in declared.Also.Prepend(line.Name))
+        {
+            _byName.TryAdd(NameFolding.Fold(name.Text), declared);
+        }
+    }
+
+    /// <summary>Names that another file gives to a declared word: what people say there.</summary>
+    private void Call(CallLine line, RuleFile file)
+    {
+        if (_byName.TryGetValue(NameFolding.Fold(line.Name.Text), out var declared))
+        {
+            declared.Also.AddRange(line.Also.Names);
+        }
+        else
+        {
+            _unknown.Add((line, file));
+        }
+    }
+
+    private void Build(Declared declared)
+    {
+        var problems = declared.File.Problems;
+        ClauseChecks.Check(declared, problems);
+        if (Symbol(declared, problems) is not { } symbol || !Declare(declared.Line.Name.Text, declared.Line.Name.Span, symbol, problems))
+        {
+            return;
+        }
+
+        if (symbol is FactSymbol { Fact: var newFact })
+        {
+            _facts.Add(newFact);
+        }
+        else if (symbol is KindSymbol { Kind: var newKind })
+        {
+            _kinds.Add(newKind);
+        }
+
+        foreach (var also in declared.Also)
+        {
+            Declare(also.Text, also.Span, symbol, _files[also.Span.File].Problems);
+        }
+    }
+
+    private Symbol? Symbol(Declared declared, List<Diagnostic> problems)
+    {
+        if (declared.Line.Kind == DeclarationKind.Fact)
+        {
+            return FactBuilder.Build(declared, _facts.Count, problems) is { } fact ? new FactSymbol(fact) : null;
+        }
+
+        return KindBuilder.Build(declared, _kinds.Count, problems) is { } kind ? new KindSymbol(kind, kind.Declared) : null;
+    }
+
+    private bool Declare(string name, SourceSpan at, Symbol symbol, List<Diagnostic> problems)
+    {
+        var problem = _names.Declare(name, at, symbol);
+        if (problem is not null)
+        {
+            problems.Add(problem);
+        }
+
+        return problem is null;
+    }
+
+    private void Spell(SpellLine line, RuleFile file)
+    {
+        var (from, until) = (Event(line.From, file), Event(line.Until, file));
+        var spell = from is null || until is null ? null : new Spell(line.Name.Text, from, until, line.Name.Span);
+        if (spell is not null && spell.From == spell.Until)
+        {
+            file.Problems.Add(WordProblems.SameEventTwice(line.Until.Span, spell.From.Name));
+            spell = null;
+        }
+
+        if (Declare(line.Name.Text, line.Name.Span, new SpellSymbol(line.Name.Text, line.Name.Span, spell), file.Problems) && spell is not null)
+        {
+            _spells.Add(spell);
+        }
+    }
+
+    private EventKind? Event(Syntax.NameSyntax name, RuleFile file)
+    {
+        if (_names.Find(name.Text) is KindSymbol { Kind: EventKind found })
+        {
+            return found;
+        }
+
+        var context = new Conditions.Context(_names, file.Problems);
+        file.Problems.Add(Conditions.NameBinding.NotFound(context, name, symbol => symbol is KindSymbol { Kind: EventKind }, "an event"));
+        return null;
+    }
+}

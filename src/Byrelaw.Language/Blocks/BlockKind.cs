@@ -1,0 +1,44 @@
+namespace Byrelaw.Language.Blocks;
+
+/// <summary>What a block is; every block starts with a line whose first word says so.</summary>
+internal enum BlockKind
+{
+    /// <summary><c>use</c>.</summary>
+    Use,
+
+    /// <summary><c>event</c>, <c>measure</c>, <c>test</c>, <c>fact</c>, <c>spell</c>, <c>call</c>.</summary>
+    Word,
+
+    /// <summary><c>define</c>.</summary>
+    Define,
+
+    /// <summary><c>rules for</c>.</summary>
+    RulesFor,
+
+    /// <summary><c>rule</c>, <c>safety rule</c>.</summary>
+    Rule,
+
+    /// <summary><c>prefer</c>.</summary>
+    Prefer,
+
+    /// <summary><c>change</c>.</summary>
+    Change,
+
+    /// <summary><c>drop</c>.</summary>
+    Drop,
+
+    /// <summary><c>waive</c>.</summary>
+    Waive,
+
+    /// <summary><c>records</c>.</summary>
+    Records,
+
+    /// <summary><c>programme</c>.</summary>
+    Programme,
+
+    /// <summary>A part of the language that this version does not use.</summary>
+    Later,
+
+    /// <summary>A line that could not be read, and the lines up to the next readable head.</summary>
+    Unreadable,
+}

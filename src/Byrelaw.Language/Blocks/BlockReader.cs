@@ -1,0 +1,206 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Grammar;
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Phrases;
+using Byrelaw.Language.Syntax.Conditions;
+using Byrelaw.Language.Syntax.Lines;
+using Pidgin;
+
+namespace Byrelaw.Language.Blocks;
+
+/// <summary>
+/// Reads one file's lines into blocks. A line that cannot be read breaks the block it stands in;
+/// if nothing says what it was meant to be, it also starts an <see cref="BlockKind.Unreadable"/> block, because it may
+/// have been the head of a rule whose lines follow.
+/// </summary>
+internal sealed class BlockReader
+{
+    private static readonly Parser<Token, LineSyntax> Condition = RuleLines.Condition.Before(Parser<Token>.End);
+    private static readonly Parser<Token, LineSyntax> Bullet = RuleLines.Bullet.Before(Parser<Token>.End);
+
+    private readonly PhraseBook _phrases;
+    private readonly List<Diagnostic> _problems;
+    private readonly List<Block> _blocks = [];
+    private Block? _current;
+    private bool _bulletsMayFollow;
+
+    private BlockReader(PhraseBook phrases, List<Diagnostic> problems)
+    {
+        _phrases = phrases;
+        _problems = problems;
+    }
+
+    /// <summary>Reads all lines; adds what is wrong to <paramref name="problems"/>.</summary>
+    public static List<Block> Read(IReadOnlyList<LogicalLine> lines, PhraseBook phrases, List<Diagnostic> problems)
+    {
+        var reader = new BlockReader(phrases, problems);
+        foreach (var line in lines)
+        {
+            reader.Add(line);
+        }
+
+        return reader._blocks;
+    }
+
+    private void Add(LogicalLine line)
+    {
+        var head = line.WordAt(0);
+        if (LineTable.Heads.TryGetValue(head, out var block) && !(head == "change" && line.WordAt(1) == "in"))
+        {
+            Start(line, block.Kind, block.Grammar);
+        }
+        else if (_current?.Kind != BlockKind.Later)
+        {
+            AddBody(line, head);
+        }
+    }
+
+    private void Start(LogicalLine line, BlockKind kind, Parser<Token, LineSyntax>? grammar)
+    {
+        if (grammar is null)
+        {
+            _problems.Add(LineProblems.NotUsedYet(line.Tokens[0].Span));
+        }
+
+        var head = grammar is null ? null : Parse(line, grammar, 1) as HeadLine;
+        _current = new Block(kind, line.Span) { Head = head, IsBroken = head is null };
+        _blocks.Add(_current);
+        _bulletsMayFollow = false;
+    }
+
+    private void AddBody(LogicalLine line, string head)
+    {
+        if (_current is null)
+        {
+            Unreadable(line, head);
+            return;
+        }
+
+        _current.HasBody = true;
+        var kind = _current.Kind;
+        if (line.Tokens[0].Kind == TokenKind.Bullet && LineTable.TakesBullets(kind))
+        {
+            AddBullet(line);
+        }
+        else if (LineTable.Bodies(kind).TryGetValue(head, out var grammar))
+        {
+            Keep(Parse(line, grammar, 1) as BodyLine);
+        }
+        else if (kind == BlockKind.Programme && head is "wants" or "budget" or "agreed")
+        {
+            _problems.Add(LineProblems.NotUsedYet(line.Tokens[0].Span));
+        }
+        else if (MayBeCondition(kind, line, head))
+        {
+            Keep(Parse(line, Condition, 0) as BodyLine);
+        }
+        else
+        {
+            Unreadable(line, head);
+        }
+    }
+
+    private bool MayBeCondition(BlockKind kind, LogicalLine line, string head)
+    {
+        if (kind == BlockKind.Unreadable)
+        {
+            return ConditionStarters.Holds(head);
+        }
+
+        return LineTable.TakesCondition(kind) && line.Tokens[0].Kind != TokenKind.Bullet
+            && _current!.First<ConditionLine>() is null && !LineTable.Bodies(BlockKind.Unreadable).ContainsKey(head);
+    }
+
+    private void AddBullet(LogicalLine line)
+    {
+        if (!_bulletsMayFollow && _current!.Kind != BlockKind.Unreadable)
+        {
+            _problems.Add(LineProblems.BulletWithoutList(line.Tokens[0].Span));
+            _current.IsBroken = true;
+        }
+
+        if (Parse(line, Bullet, 1) is BodyLine bullet)
+        {
+            _current!.Lines.Add(bullet);
+        }
+        else
+        {
+            _current!.IsBroken = true;
+        }
+    }
+
+    private void Keep(BodyLine? body)
+    {
+        // After a line that could not be read a bullet is no further mistake: a list may have started there.
+        _bulletsMayFollow = body is null or NeedsLine { Condition: ListHeadSyntax } or ConditionLine { Condition: ListHeadSyntax };
+        if (body is null)
+        {
+            _current!.IsBroken = true;
+            return;
+        }
+
+        if (body.OnlyOnce is { } words && _current!.Kind != BlockKind.Unreadable && _current.Lines.Find(other => other.GetType() == body.GetType()) is { } first)
+        {
+            _problems.Add(LineProblems.Twice(body.Span, words, first.Span));
+            _current.IsBroken = true;
+        }
+
+        _current!.Lines.Add(body);
+    }
+
+    /// <summary>Nothing says what this line was meant to be.</summary>
+    private void Unreadable(LogicalLine line, string head)
+    {
+        if (!ReportBad(line))
+        {
+            var homes = LineTable.HomesOf(head).ToList();
+            _problems.Add(
+                line.Tokens[0].Kind == TokenKind.Text ? TextProblems.LineStartsWithText(line.Tokens[0].Span)
+                : line.Tokens[0].Kind == TokenKind.Bullet ? LineProblems.BulletWithoutList(line.Tokens[0].Span)
+                : homes.Count > 0 ? LineProblems.NoPlaceHere(line.Tokens[0].Span, _current?.Kind, homes)
+                : LineProblems.UnknownLine(line, _current?.Kind));
+        }
+
+        if (_current is not null && LineTable.HasBody(_current.Kind))
+        {
+            _current.IsBroken = true;
+        }
+
+        if (_current?.Kind != BlockKind.Unreadable)
+        {
+            _current = new Block(BlockKind.Unreadable, line.Span) { IsBroken = true };
+            _blocks.Add(_current);
+        }
+    }
+
+    private LineSyntax? Parse(LogicalLine line, Parser<Token, LineSyntax> grammar, int namesFrom)
+    {
+        if (ReportBad(line))
+        {
+            return null;
+        }
+
+        var fused = _phrases.Fuse(line, namesFrom);
+        var result = grammar.Parse(fused.Tokens);
+        if (result.Success)
+        {
+            return result.Value;
+        }
+
+        _problems.Add(ParseProblems.Of(fused, result.Error!));
+        return null;
+    }
+
+    private bool ReportBad(LogicalLine line)
+    {
+        foreach (var token in line.Tokens)
+        {
+            if (token.Problem is { } problem)
+            {
+                _problems.Add(problem);
+            }
+        }
+
+        return line.IsBad;
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Frozen;
+using Byrelaw.Language.Grammar;
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Syntax.Lines;
+using Pidgin;
+
+namespace Byrelaw.Language.Blocks;
+
+/// <summary>Which grammar reads a line, by its first word and the block it stands in.</summary>
+internal static class LineTable
+{
+    /// <summary>Lines that start a block.</summary>
+    public static readonly FrozenDictionary<string, (BlockKind Kind, Parser<Token, LineSyntax>? Grammar)> Heads =
+        new Dictionary<string, (BlockKind Kind, Parser<Token, LineSyntax>? Grammar)>
+        {
+            ["use"] = (BlockKind.Use, HeadLines.Use),
+            ["event"] = (BlockKind.Word, Declarations.Event),
+            ["measure"] = (BlockKind.Word, Declarations.Measure),
+            ["test"] = (BlockKind.Word, Declarations.Test),
+            ["fact"] = (BlockKind.Word, Declarations.Fact),
+            ["call"] = (BlockKind.Word, Declarations.Call),
+            ["spell"] = (BlockKind.Word, Declarations.Spell),
+            ["define"] = (BlockKind.Define, HeadLines.Define),
+            ["rules"] = (BlockKind.RulesFor, HeadLines.Rules),
+            ["rule"] = (BlockKind.Rule, HeadLines.Rule),
+            ["safety"] = (BlockKind.Rule, HeadLines.Safety),
+            ["prefer"] = (BlockKind.Prefer, HeadLines.Prefer),
+            ["change"] = (BlockKind.Change, HeadLines.Change),
+            ["drop"] = (BlockKind.Drop, HeadLines.Drop),
+            ["waive"] = (BlockKind.Waive, HeadLines.Waive),
+            ["records"] = (BlockKind.Records, HeadLines.Records),
+            ["programme"] = (BlockKind.Programme, HeadLines.Programme),
+            ["visits"] = (BlockKind.Later, null),
+            ["method"] = (BlockKind.Later, null),
+            ["assume"] = (BlockKind.Later, null),
+            ["task"] = (BlockKind.Later, null),
+            ["example"] = (BlockKind.Later, null),
+        }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar?.Before(Parser<Token>.End)));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Nothing = Table([]);
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Rule = Table(
+        ("applies", RuleLines.AppliesTo), ("needs", RuleLines.Needs), ("if", RuleLines.IfNotKnown), ("on", RuleLines.OnTheDay),
+        ("because", RuleLines.Because), ("source", RuleLines.Source), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Prefer = Table(
+        ("counts", RuleLines.Counts), ("because", RuleLines.Because), ("source", RuleLines.Source), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Change = Table(
+        [.. Rule.Select(line => (line.Key, line.Value)), ("counts", RuleLines.Counts)]);
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Drop = Table(
+        ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Waive = Table(
+        ("until", RuleLines.Until), ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Records = Table(
+        ("up", FarmLines.UpTo), ("complete", FarmLines.CompleteFor), ("leave", FarmLines.LeaveOut));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Programme = Table(
+        ("collection", FarmLines.Collection), ("transfer", FarmLines.Transfer), ("date", FarmLines.Date), ("choose", FarmLines.Choose));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Any = Table(
+        [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
+
+    /// <summary>The blocks that a line with this first word belongs in.</summary>
+    public static IEnumerable<BlockKind> HomesOf(string head) =>
+        Enum.GetValues<BlockKind>().Where(kind => kind != BlockKind.Unreadable && Bodies(kind).ContainsKey(head));
+
+    /// <summary>Lines that may stand in a block, by first word.</summary>
+    public static FrozenDictionary<string, Parser<Token, LineSyntax>> Bodies(BlockKind kind) => kind switch
+    {
+        BlockKind.Rule => Rule,
+        BlockKind.Prefer => Prefer,
+        BlockKind.Change => Change,
+        BlockKind.Drop => Drop,
+        BlockKind.Waive => Waive,
+        BlockKind.Records => Records,
+        BlockKind.Programme => Programme,
+        BlockKind.Unreadable => Any,
+        _ => Nothing,
+    };
+
+    /// <summary>Whether a condition may stand on a line of its own in a block.</summary>
+    public static bool TakesCondition(BlockKind kind) => kind is BlockKind.Define or BlockKind.Prefer or BlockKind.Change;
+
+    /// <summary>Whether a list's lines may stand in a block.</summary>
+    public static bool TakesBullets(BlockKind kind) => TakesCondition(kind) || kind is BlockKind.Rule or BlockKind.Unreadable;
+
+    /// <summary>Whether a block is more than its head line, so that a line below can break it.</summary>
+    public static bool HasBody(BlockKind kind) => Bodies(kind).Count > 0 || kind == BlockKind.Define;
+
+    private static FrozenDictionary<string, Parser<Token, LineSyntax>> Table(params (string Head, Parser<Token, LineSyntax> Grammar)[] lines) =>
+        lines.ToFrozenDictionary(line => line.Head, line => line.Grammar.Before(Parser<Token>.End));
+}

@@ -1,0 +1,57 @@
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>Conditions whose parts do not fit together.</summary>
+internal static class ConditionProblems
+{
+    public static Diagnostic CountWithoutWindow(SourceSpan at) => Problem.Error(
+        "B0301", at, "this count says nothing about when", "a count has a window",
+        "add `in the last 30 days`, `since last calving` or, for her whole life, `ever`");
+
+    public static Diagnostic LookupWithoutWindow(SourceSpan at, string name) => Problem.Warning(
+        "B0302", at, $"a result of {Quoted.Of(name)} of any age counts here", null,
+        "add a window such as `in the last 60 days`, or `ever` if any age will do");
+
+    public static Diagnostic TooManyWindows(SourceSpan at) => Problem.Error(
+        "B0303", at, "this is a third window", "a condition has at most two");
+
+    public static Diagnostic NoDemand(SourceSpan at, string name, string wanted) => Problem.Error(
+        "B0304", at, $"nothing is demanded of {Quoted.Of(name)}", $"expected {wanted}");
+
+    public static Diagnostic NoPlaceHere(SourceSpan at, string name) => Problem.Error(
+        "B0305", at, $"{Quoted.Of(at)} has no place in a condition on {Quoted.Of(name)}");
+
+    public static Diagnostic SecondDemand(SourceSpan at) => Problem.Error(
+        "B0306", at, $"{Quoted.Of(at)} is a second demand", "a condition makes one", "use `all of` and give each a line that starts with `- `");
+
+    public static Diagnostic MobWithoutAnimals(SourceSpan at) => Problem.Error(
+        "B0318", at, "nothing says how many of the mob must have results", "expected `from at least N animals`",
+        "add `, from at least 5 animals`");
+
+    public static Diagnostic NotOverAMob(SourceSpan at, string how) => Problem.Error(
+        "B0319", at, $"{Quoted.Of(how)} is not asked of a mob", "a mob has an `average`, a `lowest` and a `highest`");
+
+    public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
+        "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
+        firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}");
+
+    public static Diagnostic NotBeforeThis(SourceSpan at, string sort) => Problem.Error(
+        "B0321", at, $"`not` stands before {sort}", "it stands only before a defined name, a spell, or `in the top`",
+        "for a value write `is not`; for a count write `no`");
+
+    public static Diagnostic TopOutOfRange(SourceSpan at) => Problem.Error(
+        "B0322", at, $"there is no top {Quoted.Of(at)}", "expected a per cent above 0 and at most 100");
+
+    public static Diagnostic ListInList(SourceSpan at) => Problem.Error(
+        "B0324", at, "a list stands inside a list", "lists are one level deep", "give the inner list a name with `define` and use the name");
+
+    public static Diagnostic CountBeyondList(SourceSpan at, int items) => Problem.Error(
+        "B0325", at, $"{Quoted.Of(at)} can never be asked of this list", $"it has {items} {(items == 1 ? "line" : "lines")} that start with `- `");
+
+    public static Diagnostic EmptyList(SourceSpan at) => Problem.Error(
+        "B0326", at, "this list is empty", "each of its conditions stands on a line that starts with `- `");
+
+    public static Diagnostic ListDemand(SourceSpan at) => Problem.Error(
+        "B0327", at, $"{Quoted.Of(at)} does not start a list", "lists are `any of`, `all of`, `none of` and `at least N of`");
+}

@@ -1,0 +1,52 @@
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>What can be wrong with a farm's programme and with what it says of its records.</summary>
+internal static class FarmProblems
+{
+    public static Diagnostic SecondBlock(SourceSpan at, string what, SourceSpan first) => Problem.Error(
+        "B0801", at, $"a second `{what}` stands here", $"a farm's file has one: it starts in line {first.Line}");
+
+    public static Diagnostic DateTwice(SourceSpan at, string name) => Problem.Error(
+        "B0802", at, $"the date {Quoted.Of(name)} is set twice", "each date is set once");
+
+    public static Diagnostic DateNotSet(SourceSpan at, string name) => Problem.Error(
+        "B0803", at, $"the programme does not set {Quoted.Of(name)}", null, name switch
+        {
+            "collection" => "add a line such as `collection on 2026-10-12`",
+            "first transfer" or "final transfer" => "add a line such as `transfer 8 days after collection, over 2 days`",
+            _ => $"add a line such as `date {name} on 2026-10-26`",
+        });
+
+    public static Diagnostic DateNeeded(SourceSpan at, string name, string rule, SourceSpan place) => Problem.Error(
+        "B0804", at, $"the programme does not set {Quoted.Of(name)}", $"the rule {Quoted.Of(rule)} speaks of it ({Quoted.Place(place)})");
+
+    public static Diagnostic NoRulesFor(SourceSpan at, string list, (string Name, SourceSpan Span)? near) => Problem.Error(
+        "B0805", at, $"there are no rules for {Quoted.Of(list)}", "a list is judged by rules", near is var (name, place)
+            ? $"did you mean {Quoted.Of(name)} ({Quoted.Place(place)})?" : null);
+
+    public static Diagnostic ChosenTwice(SourceSpan at, string list) => Problem.Error(
+        "B0806", at, $"{Quoted.Of(list)} is chosen twice", "each list is drawn up once");
+
+    public static Diagnostic JudgedBackwards(SourceSpan at) => Problem.Error(
+        "B0807", at, "the last judging day is before the first", "`judged from` names the earlier one first");
+
+    public static Diagnostic NotAList(SourceSpan at, string name) => Problem.Error(
+        "B0808", at, $"{Quoted.Of(name)} is not a list chosen above", "expected `females`, `cows`, `heifers`, animals' numbers in quotes, or an earlier list");
+
+    public static Diagnostic CompleteTwice(SourceSpan at, string name) => Problem.Error(
+        "B0809", at, $"{Quoted.Of(name)} is said to be complete twice", "each kind is complete since one day");
+
+    public static Diagnostic LeftOutButDeclared(SourceSpan at, string name, SourceSpan? declared) => Problem.Error(
+        "B0810", at, $"{Quoted.Of(name)} is declared{(declared is { } place ? $" ({Quoted.Place(place)})" : "")}", "only kinds that nobody declares are left out");
+
+    public static Diagnostic ChoosesNothing(SourceSpan at) => Problem.Warning(
+        "B0811", at, "this programme draws up no list", null, "add a line such as `choose recipients from females, judged on collection`");
+
+    public static Diagnostic NotDays(SourceSpan at) => Problem.Error(
+        "B0812", at, $"{Quoted.Of(at)} is not a number of days from 1 to 60", "transfers go over days");
+
+    public static Diagnostic AnimalTwice(SourceSpan at) => Problem.Error(
+        "B0813", at, $"{Quoted.Of(at)} stands twice", "each animal is named once");
+}

@@ -1,0 +1,26 @@
+using System.Globalization;
+using Byrelaw.Language.Sources;
+using NodaTime;
+
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>What can be wrong with dates.</summary>
+internal static class DateProblems
+{
+    public static Diagnostic OtherOrder(SourceSpan at, LocalDate meant) => Problem.Error(
+        "B0121", at, $"the date {Quoted.Of(at)} is written another way", "dates are written year-month-day", $"write `{Iso(meant)}`");
+
+    public static Diagnostic EitherOrder(SourceSpan at, LocalDate one, LocalDate other) => Problem.Error(
+        "B0122", at, $"the date {Quoted.Of(at)} can be read two ways", "dates are written year-month-day",
+        $"is it {Spoken(one)}, `{Iso(one)}`, or {Spoken(other)}, `{Iso(other)}`?");
+
+    public static Diagnostic NoSuchDay(SourceSpan at, int year, int month) => Problem.Error(
+        "B0123", at, $"there is no day {Quoted.Of(at)}",
+        month is < 1 or > 12 ? "months go from 01 to 12"
+        : year is < 1900 or > 9000 ? "years go from 1900 to 9000"
+        : $"{CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month)} {year} has {CalendarSystem.Iso.GetDaysInMonth(year, month)} days");
+
+    private static string Iso(LocalDate date) => date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Spoken(LocalDate date) => date.ToString("d MMMM", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,32 @@
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>What can be wrong with texts and words.</summary>
+internal static class TextProblems
+{
+    public static Diagnostic UnclosedText(SourceSpan at) => Problem.Error(
+        "B0101", at, "this text has no closing quote", "a text ends with `\"` on the line on which it starts",
+        at.Text.AsSpan().IndexOfAny('\u201C', '\u201D') >= 0
+            ? "a curly quote does not close it: write a straight `\"`"
+            : "put a `\"` at its end; a long text goes on in a further pair of quotes on the next line");
+
+    public static Diagnostic CurlyQuotes(SourceSpan at) => Problem.Error(
+        "B0102", at, $"{Quoted.Of(at)} stands in curly quotes", "texts stand in straight quotes",
+        $"write `\"{at.Text.Trim('\u201C', '\u201D', '\u201E', '\u201F', '\u00AB', '\u00BB', '"')}\"`");
+
+    public static Diagnostic UnknownEscape(SourceSpan at) => Problem.Error(
+        "B0103", at, $"{Quoted.Of(at)} means nothing inside a text", @"only `\""` and `\\` do",
+        @"for the sign `\` itself write `\\`");
+
+    public static Diagnostic ControlCharacter(SourceSpan at) => Problem.Error(
+        "B0104", at, $"an invisible control character (U+{(int)at.Text[0]:X4}) stands inside this text", null, "delete it");
+
+    public static Diagnostic MixedScripts(SourceSpan at) => Problem.Error(
+        "B0105", at, $"the letters of {Quoted.Of(at)} come from more than one script", "a word keeps to one",
+        "some letters look alike in several scripts: type the word anew");
+
+    public static Diagnostic LineStartsWithText(SourceSpan at) => Problem.Error(
+        "B0106", at, "this line starts with a text", "a text goes on from the line before only where that ends with a text",
+        "say what it is: `because \"...\"` or `source \"...\"`");
+}

@@ -1,0 +1,24 @@
+using Byrelaw.Language.Blocks;
+
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>What blocks are called in messages.</summary>
+internal static class BlockWords
+{
+    /// <summary>The block's name with its article.</summary>
+    public static string Of(BlockKind kind) => kind switch
+    {
+        BlockKind.Use => "a `use`",
+        BlockKind.Word => "a declaration",
+        BlockKind.Define => "a `define`",
+        BlockKind.RulesFor => "`rules for`",
+        BlockKind.Rule => "a `rule`",
+        BlockKind.Prefer => "a `prefer`",
+        BlockKind.Change => "a `change`",
+        BlockKind.Drop => "a `drop`",
+        BlockKind.Waive => "a `waive`",
+        BlockKind.Records => "`records`",
+        BlockKind.Programme => "a `programme`",
+        _ => "what could not be read",
+    };
+}

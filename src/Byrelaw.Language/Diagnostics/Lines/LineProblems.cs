@@ -1,0 +1,60 @@
+using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Diagnostics;
+
+/// <summary>Lines that say nothing known, or stand in the wrong place.</summary>
+internal static class LineProblems
+{
+    public static Diagnostic UnknownLine(LogicalLine line, BlockKind? block)
+    {
+        var first = line.Tokens[0].Span;
+        var known = LineTable.Heads.Keys.Concat(block is { } kind ? LineTable.Bodies(kind).Keys : []);
+        var near = NearestName.Of(line.Tokens[0].Text, known);
+        return Problem.Error(
+            "B0401", first, $"no line starts with {Quoted.Of(first)}",
+            block is { } inside ? $"a line of {BlockWords.Of(inside)}, or the start of something new" : "a line such as `use`, `rules for`, `rule` or `event`",
+            near is null ? null : $"did you mean `{near}`?");
+    }
+
+    public static Diagnostic Unexpected(SourceSpan at, TokenKind? found, IReadOnlyList<string> expected) => Problem.Error(
+        "B0402", at,
+        found is null ? "the line ends too early" : $"{Quoted.Of(at)} is not understood here",
+        expected.Count == 0 ? null : $"expected {Quoted.Joined(expected, "or")}");
+
+    public static Diagnostic NoPlaceHere(SourceSpan at, BlockKind? block, IReadOnlyList<BlockKind> homes) => Problem.Error(
+        "B0403", at, $"a line that starts with {Quoted.Of(at)} has no place {(block is { } kind ? "in " + BlockWords.Of(kind) : "here")}",
+        $"it belongs in {Quoted.Joined([.. homes.Select(BlockWords.Of)], "or")}");
+
+    public static Diagnostic Twice(SourceSpan at, string words, SourceSpan first) => Problem.Error(
+        "B0404", at, $"`{words}` stands twice", $"once is enough: it stands in line {first.Line} already",
+        words == "needs" ? "for several conditions write `needs all of` and give each a line that starts with `- `" : null);
+
+    public static Diagnostic AndJoinsNothing(SourceSpan at) => Problem.Error(
+        "B0405", at, "`and` does not join conditions", "it stands only in `between A and B`",
+        "write `all of` and give each condition a line that starts with `- `");
+
+    public static Diagnostic OrJoinsKinds(SourceSpan at) => Problem.Error(
+        "B0406", at, "`or` does not join conditions", "it stands only between kinds, as in `no mastitis or metritis`",
+        "write `any of` and give each condition a line that starts with `- `");
+
+    public static Diagnostic DaysOld(SourceSpan at) => Problem.Error(
+        "B0407", at, "`old` is not how an age is asked for", null, "write `age at least 13 months`");
+
+    public static Diagnostic BulletWithoutList(SourceSpan at) => Problem.Error(
+        "B0408", at, "this line of a list has no list above it", "`- ` stands under `any of`, `all of`, `none of` or `at least 2 of`");
+
+    public static Diagnostic ListOnOneLine(SourceSpan at) => Problem.Error(
+        "B0409", at, $"{Quoted.Of(at)} stands on the line that starts a list", "expected the end of the line",
+        "give each condition a line of its own that starts with `- `");
+
+    public static Diagnostic AnimalWithoutQuotes(SourceSpan at) => Problem.Error(
+        "B0410", at, $"{Quoted.Of(at)} has no quotes", "animals are named by their number in quotes", $"write `\"{at.Text}\"`");
+
+    public static Diagnostic RuleWithoutQuotes(SourceSpan at) => Problem.Error(
+        "B0411", at, $"{Quoted.Of(at)} has no quotes", "expected a text in quotes", $"write `\"{at.Text}\"`");
+
+    public static Diagnostic NotUsedYet(SourceSpan at) => Problem.Warning(
+        "B0901", at, $"this version does not use {Quoted.Of(at)} yet", "it and the lines that belong to it are skipped");
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Sources;
+using Byrelaw.Language.Syntax;
+using Byrelaw.Language.Syntax.Conditions;
+using Pidgin;
+using static Pidgin.Parser;
+
+namespace Byrelaw.Language.Grammar;
+
+/// <summary>
+/// A condition: its subject, then tails in any order. Which tails a subject may have is a matter
+/// of what its name means, so it is decided when names are bound.
+/// </summary>
+internal static class Conditions
+{
+    private static readonly Parser<Token, TailSyntax> OfHerMob = Map<Token, Token, Token, TailSyntax>(
+        (start, mob) => new OfHerMobSyntax { Span = start.Span.To(mob.Span) },
+        Leaf.Word("of", ""), Leaf.Word("her").Then(Leaf.Word("mob")));
+
+    private static readonly Parser<Token, ImmutableArray<TailSyntax>> Tails =
+        Leaf.Comma.Labelled("").Optional().Then(OneOf(
+            Windows.InThe, Windows.Since, Windows.From, Windows.Ever, Comparisons.Compare, Comparisons.Is, Windows.NotInTheTop, OfHerMob))
+        .Many().Select(tails => tails.ToImmutableArray());
+
+    private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(
+        (no, counted, tails) => new CountSyntax(new CountTestSyntax(Comparison.Exactly, null, null) { Span = no.Span }, counted)
+        {
+            Span = Cover(no.Span, counted[^1].Span, tails),
+            Tails = tails,
+        },
+        Leaf.Word("no"), Lists.Kinds("what is counted, such as `heat`"), Tails);
+
+    private static readonly Parser<Token, ConditionSyntax> Result = Map<Token, (Aggregate How, SourceSpan Span), NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
+        (how, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Span, tails), Tails = tails },
+        OneOf(
+            Leaf.Word("latest").Select(token => (Aggregate.Latest, token.Span)),
+            Leaf.Word("lowest").Select(token => (Aggregate.Lowest, token.Span)),
+            Leaf.Word("highest").Select(token => (Aggregate.Highest, token.Span)),
+            Leaf.Word("average").Select(token => (Aggregate.Average, token.Span)),
+            Map((change, @in) => (Aggregate.Change, change.Span.To(@in.Span)), Leaf.Word("change"), Leaf.Word("in"))),
+        Leaf.Name("a measure or a test"), Tails);
+
+    private static readonly Parser<Token, ConditionSyntax> Named = Map<Token, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
+        (name, tails) => new NamedSyntax(name, false) { Span = Cover(name.Span, name.Span, tails), Tails = tails },
+        Leaf.Name("a name"), Tails);
+
+    private static readonly Parser<Token, ConditionSyntax> Not = Map<Token, Token, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
+        (not, name, tails) => new NamedSyntax(name, true) { Span = Cover(not.Span, name.Span, tails), Tails = tails },
+        Leaf.Word("not"), Leaf.Name("a defined name or a spell"), Tails);
+
+    // `any` and `all` are free elsewhere, so a name may start with them; `any of` may not.
+    private static readonly Parser<Token, ConditionSyntax> ListHead = Map<Token, (ListKind Kind, SourceSpan Span), Token, ConditionSyntax>(
+        (how, of) => new ListHeadSyntax(how.Kind, null) { Span = how.Span.To(of.Span) },
+        OneOf(
+            Leaf.Word("any", "`any of`").Select(token => (ListKind.AnyOf, token.Span)),
+            Leaf.Word("all", "`all of`").Select(token => (ListKind.AllOf, token.Span)),
+            Leaf.Word("none", "`none of`").Select(token => (ListKind.NoneOf, token.Span))),
+        Leaf.Word("of"));
+
+    /// <summary>One condition; the line's end is left to the caller.</summary>
+    public static readonly Parser<Token, ConditionSyntax> Condition =
+        OneOf(No, LeadingNumbers.Of(Tails), Result, Not, Try(ListHead), Named);
+
+    /// <summary>The stretch from a start over a subject and its tails.</summary>
+    public static SourceSpan Cover(SourceSpan start, SourceSpan subject, ImmutableArray<TailSyntax> tails) =>
+        start.To(tails.IsEmpty ? subject : tails[^1].Span);
+}

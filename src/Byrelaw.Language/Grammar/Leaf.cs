@@ -1,0 +1,59 @@
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Syntax;
+using Pidgin;
+using static Pidgin.Parser;
+using static Pidgin.Parser<Byrelaw.Language.Lexing.Token>;
+
+namespace Byrelaw.Language.Grammar;
+
+/// <summary>
+/// Single tokens, and the plainest joins of them. Labels, which become the "expected" of a message,
+/// stand on these only: on a longer phrase a label would hide what was expected inside it. An empty label is
+/// not shown.
+/// </summary>
+internal static class Leaf
+{
+    public static readonly Parser<Token, Token> Comma = Kind(TokenKind.Comma, "a comma");
+
+    public static readonly Parser<Token, NumberSyntax> Number = Kind(TokenKind.Number, "a number").Select(ToNumber);
+
+    public static readonly Parser<Token, NumberSyntax> Percent = Kind(TokenKind.Percent, "a per cent such as `20%`").Select(ToNumber);
+
+    public static readonly Parser<Token, DateSyntax> Date =
+        Kind(TokenKind.Date, "a date such as `2026-10-19`").Select(token => new DateSyntax(token.Date) { Span = token.Span });
+
+    public static readonly Parser<Token, UnitSyntax> Unit =
+        Token(token => token.Kind == TokenKind.Unit || (token.Kind == TokenKind.Word && token.IsNamePart))
+            .Labelled("a unit").Select(token => new UnitSyntax(token.Text) { Span = token.Span });
+
+    public static readonly Parser<Token, Token> DurationUnit =
+        Token(token => token.Kind == TokenKind.Word && TimeUnitWords.Find(token.Folded) is not null).Labelled("`days`, `weeks`, `months` or `years`");
+
+    public static readonly Parser<Token, DurationSyntax> Duration = Map(ToDuration, Number, DurationUnit);
+
+    /// <summary>A word of the language itself.</summary>
+    public static Parser<Token, Token> Word(string word, string? label = null) =>
+        Token(token => token.Is(word)).Labelled(label ?? $"`{word}`");
+
+    /// <summary>A text in quotes.</summary>
+    public static Parser<Token, TextSyntax> Text(string label) =>
+        Kind(TokenKind.Text, label).Select(token => new TextSyntax(token.Text) { Span = token.Span });
+
+    /// <summary>A name: free words, up to a reserved one.</summary>
+    public static Parser<Token, NameSyntax> Name(string label) =>
+        Map(NameSyntax.Of, Token(token => token.IsNamePart).Labelled(label), Token(token => token.IsNamePart).Labelled("").Many());
+
+    /// <summary>A name that stops at <paramref name="end"/> too.</summary>
+    public static Parser<Token, NameSyntax> NameUntil(string end, string label) => Map(
+        NameSyntax.Of,
+        Token(token => token.IsNamePart).Labelled(label),
+        Token(token => token.IsNamePart && !token.Is(end)).Labelled("").Many());
+
+    public static DurationSyntax ToDuration(NumberSyntax count, Token unit) =>
+        new(count, TimeUnitWords.Find(unit.Folded) ?? TimeUnit.Days) { Span = count.Span.To(unit.Span) };
+
+    private static Parser<Token, Token> Kind(TokenKind kind, string label) => Token(token => token.Kind == kind).Labelled(label);
+
+    private static NumberSyntax ToNumber(Token token) => new(token.Number) { Span = token.Span };
+}

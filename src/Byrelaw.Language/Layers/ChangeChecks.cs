@@ -1,0 +1,44 @@
+using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Binding.Rules;
+using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Syntax.Lines;
+
+namespace Byrelaw.Language.Layers;
+
+/// <summary>Whether a change's lines fit what it changes.</summary>
+internal static class ChangeChecks
+{
+    /// <summary>Says what does not fit; true where everything does.</summary>
+    public static bool Fit(Context context, Block block, Stated stated, RuleEntry target)
+    {
+        var count = context.Problems.Count;
+        foreach (var line in block.Lines)
+        {
+            if (target.Rule is not null && line is ConditionLine or CountsLine)
+            {
+                context.Problems.Add(LayerProblems.LineOfAPreference(line.Span, target.Name));
+            }
+            else if (target.Rule is null && line is NeedsLine or AppliesToLine or IfNotKnownLine or OnTheDayLine)
+            {
+                context.Problems.Add(LayerProblems.LineOfARule(line.Span, target.Name));
+            }
+        }
+
+        if (target.Rule is { IsSafety: true } && stated.IfNotKnown == IfNotKnown.Pass)
+        {
+            context.Problems.Add(RuleProblems.SafetyPasses(block.First<IfNotKnownLine>()!.Span));
+        }
+
+        if (!block.IsBroken && !stated.Lines.Any() && stated.Source is null)
+        {
+            context.Problems.Add(LayerProblems.ChangesNothing(block.Span));
+        }
+
+        return context.Problems.Count == count;
+    }
+
+    /// <summary>Whether a line under a change to a rule reads like a condition of a preference: it may have been the head of another block.</summary>
+    public static bool MayHideARule(Block block, RuleEntry target) => target.Rule is not null && block.First<ConditionLine>() is not null;
+}

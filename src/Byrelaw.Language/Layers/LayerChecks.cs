@@ -1,0 +1,71 @@
+using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Binding.Rules;
+using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Syntax;
+
+namespace Byrelaw.Language.Layers;
+
+/// <summary>What every change, drop and waiver must have, and whom it may be about.</summary>
+internal static class LayerChecks
+{
+    /// <summary>Whether reason and agreement are there; says what is missing.</summary>
+    public static bool IsAgreed(Context context, Block block, Stated stated, string what)
+    {
+        // A line that could not be read may have been the one that is missing.
+        if (!block.IsBroken && stated.Because is null)
+        {
+            context.Problems.Add(LayerProblems.NoBecause(block.Span, what));
+        }
+
+        if (!block.IsBroken && stated.Agreement is null)
+        {
+            context.Problems.Add(LayerProblems.NoAgreement(block.Span, what));
+        }
+
+        return stated.Because is not null && stated.Agreement is not null;
+    }
+
+    /// <summary>The rule or preference meant; null, and a problem, where there is none that the file lies over.</summary>
+    public static RuleEntry? Target(Context context, RuleBinder rules, RuleFile file, TextSyntax name)
+    {
+        if (rules.Find(name.Value) is not { } target)
+        {
+            var near = NearestName.Of(name.Value, rules.Entries.Select(entry => entry.Name));
+            context.Problems.Add(LayerProblems.UnknownRule(name.Span, name.Value, near is null ? null : (near, rules.Find(near)!.Span)));
+            return null;
+        }
+
+        if (file.Sees(target.File))
+        {
+            return target;
+        }
+
+        context.Problems.Add(LayerProblems.NotUnderThisFile(name.Span, target.Name, target.Span));
+        return null;
+    }
+
+    /// <summary>The same where it must be a rule that can be set aside.</summary>
+    public static RuleEntry? Droppable(Context context, RuleBinder rules, RuleFile file, TextSyntax name, string done)
+    {
+        if (Target(context, rules, file, name) is not { } target)
+        {
+            return null;
+        }
+
+        if (target.Rule is null)
+        {
+            context.Problems.Add(LayerProblems.PreferenceStays(name.Span, target.Name, done));
+            return null;
+        }
+
+        if (!target.Rule.IsSafety)
+        {
+            return target;
+        }
+
+        context.Problems.Add(LayerProblems.SafetyStands(name.Span, target.Name, done, target.Span));
+        return null;
+    }
+}

@@ -1,0 +1,4 @@
+namespace Byrelaw.Language.Phrases;
+
+/// <summary>The tokens of one line that make up a declared name.</summary>
+internal readonly record struct NameRange(int Start, int Count);

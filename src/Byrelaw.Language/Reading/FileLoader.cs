@@ -1,0 +1,115 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Reading;
+
+/// <summary>Reads a file and all it uses, each once.</summary>
+internal sealed class FileLoader
+{
+    private const int MostFiles = 500;
+
+    private readonly IRuleFiles _files;
+    private readonly Dictionary<string, RuleFile> _byPath = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _open = new(StringComparer.Ordinal);
+
+    private FileLoader(IRuleFiles files) => _files = files;
+
+    /// <summary>All files in the order of reading, the one asked for first.</summary>
+    public List<RuleFile> Files { get; } = [];
+
+    /// <summary>The same files, each after those it uses.</summary>
+    public List<RuleFile> UsedFirst { get; } = [];
+
+    /// <summary>Used files that could not be read: they may have held rules for any list.</summary>
+    public List<BrokenPart> Broken { get; } = [];
+
+    /// <summary>Loads; null where there is no such file.</summary>
+    public static FileLoader? Load(string path, IRuleFiles files)
+    {
+        var loader = new FileLoader(files);
+        return loader.Open(path, isRoot: true) is null ? null : loader;
+    }
+
+    // Recursion is bounded: no path is opened twice, and there are at most 500 files.
+    private RuleFile? Open(string path, bool isRoot)
+    {
+        if (_files.Read(path) is not { } bytes)
+        {
+            return null;
+        }
+
+        var file = FileDecoding.Decode(_files.Show(path), bytes, isRoot);
+        _byPath[path] = file;
+        _open.Add(path);
+        Files.Add(file);
+        if (file.Problems.Count > 0)
+        {
+            Broken.Add(new BrokenPart(null, new SourceSpan(file.Source, 0, 0)));
+        }
+
+        foreach (var line in file.Lines)
+        {
+            if (line.WordAt(0) == "use" && line.Tokens is [_, { Kind: TokenKind.Text }])
+            {
+                Use(path, file, line.Tokens[1]);
+            }
+        }
+
+        _open.Remove(path);
+        UsedFirst.Add(file);
+        return file;
+    }
+
+    private void Use(string path, RuleFile file, Token written)
+    {
+        var problem = Problem(path, written, out var used);
+        if (problem is not null)
+        {
+            file.Problems.Add(problem);
+            Broken.Add(new BrokenPart(null, written.Span));
+        }
+
+        if (used is not null)
+        {
+            file.Uses.Add(used);
+            file.Under.Add(used);
+            file.Under.UnionWith(used.Under);
+        }
+    }
+
+    private Diagnostic? Problem(string path, Token written, out RuleFile? used)
+    {
+        used = null;
+        var relative = written.Text;
+        if (relative.Contains('\\', StringComparison.Ordinal))
+        {
+            return FileProblems.Backslash(written.Span, relative);
+        }
+
+        if (relative.Length == 0 || relative[0] == '/' || relative.Contains(':', StringComparison.Ordinal))
+        {
+            return FileProblems.NotRelative(written.Span);
+        }
+
+        var target = _files.Resolve(path, relative);
+        if (_open.Contains(target))
+        {
+            return FileProblems.Circle(written.Span, _files.Show(target));
+        }
+
+        if (_byPath.TryGetValue(target, out used))
+        {
+            return null;
+        }
+
+        if (_byPath.Count >= MostFiles)
+        {
+            return FileProblems.TooMany(written.Span, MostFiles);
+        }
+
+        used = Open(target, isRoot: false);
+        return used is null ? FileProblems.Missing(written.Span, _files.Show(target)) : null;
+    }
+}

@@ -1,0 +1,38 @@
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Rulebooks;
+using NodaTime;
+
+namespace Byrelaw.Language.Syntax;
+
+/// <summary>A name: one or more words.</summary>
+/// <param name="Text">As written, one space between words.</param>
+internal sealed record NameSyntax(string Text) : SyntaxNode
+{
+    /// <summary>Joins the parts of a name.</summary>
+    public static NameSyntax Of(Token first, IEnumerable<Token> more)
+    {
+        var (text, span) = (first.Text, first.Span);
+        foreach (var part in more)
+        {
+            text += " " + part.Text;
+            span = span.To(part.Span);
+        }
+
+        return new NameSyntax(text) { Span = span };
+    }
+}
+
+/// <summary>A text in quotes.</summary>
+internal sealed record TextSyntax(string Value) : SyntaxNode;
+
+/// <summary>A number.</summary>
+internal sealed record NumberSyntax(double Value) : SyntaxNode;
+
+/// <summary>A day.</summary>
+internal sealed record DateSyntax(LocalDate Value) : SyntaxNode;
+
+/// <summary>A unit as written after a number or <c>in</c>.</summary>
+internal sealed record UnitSyntax(string Text) : SyntaxNode;
+
+/// <summary>A length of time, such as <c>56 days</c>. The count is checked when it is bound.</summary>
+internal sealed record DurationSyntax(NumberSyntax Count, TimeUnit Unit) : SyntaxNode;
