@@ -85,5 +85,9 @@ internal static class Declarations
     /// <summary>Names separated by commas; a comma that another clause follows ends them.</summary>
     private static Parser<Token, ImmutableArray<NameSyntax>> ItemsOf(string label) => Map(
         (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
-        Leaf.Name(label), Try(Leaf.Comma.Labelled("").Then(Leaf.Name(label))).Many());
+        Leaf.Name(label), Try(Leaf.Comma.Labelled("").Then(Not(Try(ClauseOfFreeWords()))).Then(Leaf.Name(label))).Many());
+
+    // Every other clause starts with a reserved word, where no name goes on anyway.
+    private static Parser<Token, Token> ClauseOfFreeWords() => OneOf(
+        Leaf.Word("joins", "").Then(Leaf.Word("the", "")), Leaf.Word("leaves", "").Then(Leaf.Word("the", "")), Leaf.Word("molar", "").Then(Leaf.Word("mass", "")));
 }
