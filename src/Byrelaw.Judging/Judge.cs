@@ -85,19 +85,42 @@ public sealed class Judge
         return (animals, answers);
     }
 
-    /// <summary>Whether all rules of a list hold on one day, for every animal of the herd, on one thread.</summary>
-    public Truth[] TruthsOn(Choice choice, LocalDate date)
+    /// <summary>What each rule of a list says on one day, for every animal of the herd, on one thread.</summary>
+    /// <returns>For each gate and rule that is judged, in the order of the files, one truth an animal.</returns>
+    public Truth[][] TruthsOn(Choice choice, LocalDate date)
     {
         var plan = PlanOf(choice);
         var day = Day.Number(date);
-        var truths = new Truth[_days.Herd.Count];
-        for (var animal = 0; animal < truths.Length; animal++)
+        var answers = new Kleene[_days.Herd.Count];
+        var truths = new Truth[plan.Judged.Length][];
+        for (var rule = 0; rule < truths.Length; rule++)
         {
-            var until = int.MaxValue;
-            truths[animal] = plan.All.On(animal, day, ref until, null).Assumed;
+            plan.Judged[rule].OnAll(day, answers);
+            var own = truths[rule] = new Truth[answers.Length];
+            for (var animal = 0; animal < own.Length; animal++)
+            {
+                own[animal] = answers[animal].Assumed;
+            }
         }
 
         return truths;
+    }
+
+    /// <summary>Works out the timeline of all rules together for every animal of the herd, on one thread.</summary>
+    /// <returns>How many stretches there are in all of them.</returns>
+    internal int TraceAll(Choice choice)
+    {
+        var plan = PlanOf(choice);
+        var days = DaysOf(choice);
+        var line = new StepLine();
+        var stretches = 0;
+        for (var animal = 0; animal < _days.Herd.Count; animal++)
+        {
+            line.Trace(plan.All, animal, days.SpanFirst, days.SpanLast);
+            stretches += line.Count;
+        }
+
+        return stretches;
     }
 
     private ImmutableArray<AnimalJudgement> InParallel(Choice choice, int[] animals, Action done)

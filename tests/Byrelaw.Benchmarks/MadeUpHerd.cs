@@ -87,7 +87,8 @@ internal static class MadeUpHerd
         {
             for (var i = 0; i < perAnimal; i++)
             {
-                own[i] = known - random.Next(0, 730);
+                // No two on one day, on which two results could contradict each other.
+                own[i] = known - (random.Next(0, 730 / perAnimal) * perAnimal) - i;
             }
 
             Array.Sort(own);

@@ -40,56 +40,39 @@ internal static class TwelveCriteria
     };
 
     /// <summary>The same twelve for every animal on one day, written by hand: no coverage, no doubt, no reasons.</summary>
-    public static int CountReadyByHand(Herd herd, LocalDate date)
+    /// <returns>For each animal one bit for each criterion that holds.</returns>
+    public static short[] ByHand(Herd herd, LocalDate date)
     {
         var d = Day.Number(date);
         KindRun calving = Run(herd, "calving"), heat = Run(herd, "heat"), mating = Run(herd, "mating"), transfer = Run(herd, "transfer");
         KindRun mastitis = Run(herd, "mastitis"), metritis = Run(herd, "metritis"), lameness = Run(herd, "lameness");
         KindRun vaccination = Run(herd, "vaccination"), condition = Run(herd, "body condition");
         KindRun virus = Run(herd, "BVD virus"), uterus = Run(herd, "uterine check");
-        var ready = 0;
+        var holds = new short[herd.Count];
         for (var a = 0; a < herd.Count; a++)
         {
-            if (d - herd.BornEarliest[a] < 400)
-            {
-                continue;
-            }
-
             var calved = LastUpTo(calving, a, d);
             var since = calved < 0 ? herd.BornEarliest[a] : calving.Days[calved];
-            if ((calved >= 0 && d - since < 56)
-                || Between(heat, a, since, d) < 1
-                || Between(mastitis, a, d - 30, d) > 0
-                || Between(metritis, a, d - 60, d) > 0
-                || Between(lameness, a, d - 30, d) > 0
-                || Between(transfer, a, since, d) > 2
-                || Between(vaccination, a, d - 365, d - 28) < 1)
-            {
-                continue;
-            }
-
             var score = LastUpTo(condition, a, d);
-            if (score < 0 || condition.Days[score] < d - 45 || condition.Low[score] < 4 || condition.Low[score] > 5.5)
-            {
-                continue;
-            }
-
             var tested = LastUpTo(virus, a, d);
-            if (tested < 0 || virus.Answers[tested] != 1)
-            {
-                continue;
-            }
-
-            var checkedOn = LastUpTo(uterus, a, d);
-            if (checkedOn < 0 || uterus.Days[checkedOn] < since + 21 || uterus.Answers[checkedOn] != 1 || Between(mating, a, since, d) > 0)
-            {
-                continue;
-            }
-
-            ready++;
+            var looked = LastUpTo(uterus, a, d);
+            var bits = 0;
+            bits |= d - herd.BornEarliest[a] >= 400 ? 1 : 0;
+            bits |= calved < 0 || d - since >= 56 ? 2 : 0;
+            bits |= Between(heat, a, since, d) >= 1 ? 4 : 0;
+            bits |= Between(mastitis, a, d - 30, d) == 0 ? 8 : 0;
+            bits |= Between(metritis, a, d - 60, d) == 0 ? 16 : 0;
+            bits |= Between(lameness, a, d - 30, d) == 0 ? 32 : 0;
+            bits |= Between(transfer, a, since, d) <= 2 ? 64 : 0;
+            bits |= Between(vaccination, a, d - 365, d - 28) >= 1 ? 128 : 0;
+            bits |= score >= 0 && condition.Days[score] >= d - 45 && condition.Low[score] is >= 4 and <= 5.5 ? 256 : 0;
+            bits |= tested >= 0 && virus.Answers[tested] == 1 ? 512 : 0;
+            bits |= looked >= 0 && uterus.Days[looked] >= since + 21 && uterus.Answers[looked] == 1 ? 1024 : 0;
+            bits |= Between(mating, a, since, d) == 0 ? 2048 : 0;
+            holds[a] = (short)bits;
         }
 
-        return ready;
+        return holds;
     }
 
     private static int LastUpTo(KindRun run, int animal, int day)

@@ -8,7 +8,7 @@ using Byrelaw.Records.Herds;
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>no mastitis or metritis in the last 30 days</c>.</summary>
-internal sealed class CountCriterion(HerdDays days, CountCondition condition, WindowSet windows)
+internal sealed partial class CountCriterion(HerdDays days, CountCondition condition, WindowSet windows)
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
     private readonly Limits _limits = Limits.Of(condition.Test);

@@ -16,4 +16,14 @@ internal abstract class Criterion
     /// <param name="until">Lowered to the last day through which the answer is sure to stay the same; it may stay the same for longer.</param>
     /// <param name="notes">Where to write down what was found; null where nobody asks.</param>
     public abstract Kleene On(int animal, int day, ref int until, Notes? notes);
+
+    /// <summary>Answers for every animal of a herd on one day: the same as one by one.</summary>
+    public virtual void OnAll(int day, Span<Kleene> answers)
+    {
+        for (var animal = 0; animal < answers.Length; animal++)
+        {
+            var until = int.MaxValue;
+            answers[animal] = On(animal, day, ref until, null);
+        }
+    }
 }

@@ -15,6 +15,11 @@ internal abstract class LeafCriterion(HerdDays days, Condition condition, bool r
 
     public sealed override Kleene On(int animal, int day, ref int until, Notes? notes)
     {
+        if (notes is null && Quick(animal, day, ref until, out var quick))
+        {
+            return quick;
+        }
+
         notes?.Begin();
         if (restsOnCoverage && day <= Days.KnownDay)
         {
@@ -24,6 +29,16 @@ internal abstract class LeafCriterion(HerdDays days, Condition condition, bool r
         var answer = Decide(animal, day, ref until, notes);
         notes?.Close(condition, answer.Assumed);
         return answer;
+    }
+
+    /// <summary>
+    /// The same answer for an animal whose case is a plain one, which most are: one kind, a certain anchor,
+    /// records kept throughout. False where it is not; nothing has been touched then.
+    /// </summary>
+    protected virtual bool Quick(int animal, int day, ref int until, out Kleene answer)
+    {
+        answer = Kleene.Unknown;
+        return false;
     }
 
     /// <summary>Decides for one animal and day: as in <see cref="Criterion.On"/>.</summary>

@@ -12,7 +12,7 @@ namespace Byrelaw.Judging.Criteria;
 /// What <c>latest</c> means, for measures and tests alike: the latest recorded in the window. A sample
 /// whose result is not known is the latest all the same, and so may be a row that could not be read.
 /// </summary>
-internal abstract class LookupCriterion(HerdDays days, Condition condition, Kind kind, WindowSet windows)
+internal abstract partial class LookupCriterion(HerdDays days, Condition condition, Kind kind, WindowSet windows)
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
     protected int KindId { get; } = kind.Id;

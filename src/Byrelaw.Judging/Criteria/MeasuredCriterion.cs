@@ -13,7 +13,9 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
 {
     private readonly NumberLimits _test = new(days, condition.Test);
     private readonly string? _unit = condition.Measure.Unit?.Symbol;
-    private Limits _limits;
+    private Limits _limits = Limits.Of(condition.Test.Comparison, condition.Test.Low.Value, condition.Test.High.Value);
+
+    protected override bool IsQuick => condition.Aggregate == Aggregate.Latest && _test.IsFixed;
 
     protected override Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes)
     {

@@ -9,14 +9,15 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class NumberLimits(HerdDays days, NumberTest test)
 {
     private readonly Limits _fixed = Limits.Of(test.Comparison, test.Low.Value, test.High.Value);
-    private readonly bool _isFixed = test.Low.PercentOf is null && test.High.PercentOf is null;
+    /// <summary>Whether the limits are the same for every animal.</summary>
+    public bool IsFixed { get; } = test.Low.PercentOf is null && test.High.PercentOf is null;
 
     /// <summary>The limits for one animal.</summary>
     /// <returns>False where a fact they are a share of is not known.</returns>
     public bool For(int animal, out Limits limits, Notes? notes)
     {
         limits = _fixed;
-        if (_isFixed)
+        if (IsFixed)
         {
             return true;
         }

@@ -32,6 +32,21 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         return _answer;
     }
 
+    /// <summary>Whether the rule says just what its conditions say, of every animal.</summary>
+    private bool IsPlain => appliesTo is null && waivers.IsEmpty && !rule.IsBroken && rule.IfNotKnown == IfNotKnown.Ask;
+
+    public override void OnAll(int day, Span<Kleene> answers)
+    {
+        if (IsPlain)
+        {
+            needs.OnAll(day, answers);
+        }
+        else
+        {
+            base.OnAll(day, answers);
+        }
+    }
+
     /// <summary>The answer before <c>if not known</c> and waivers.</summary>
     public Kleene Plain(int animal, int day, out Truth applies, ref int until, Notes? notes)
     {

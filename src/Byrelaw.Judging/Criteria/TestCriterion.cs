@@ -12,6 +12,8 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class TestCriterion(HerdDays days, TestCondition condition, WindowSet windows)
     : LookupCriterion(days, condition, condition.Test, windows)
 {
+    protected override bool IsQuick => true;
+
     protected override Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes) =>
         Latest(animal, bounds, notes);
 

@@ -8,7 +8,7 @@ using Byrelaw.Records.Herds;
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>at least 56 days since last calving</c>.</summary>
-internal sealed class TimeSinceCriterion(HerdDays days, TimeSinceCondition condition, Anchor anchor)
+internal sealed partial class TimeSinceCriterion(HerdDays days, TimeSinceCondition condition, Anchor anchor)
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
     private readonly TimeLimits _limits = new(condition.Test);

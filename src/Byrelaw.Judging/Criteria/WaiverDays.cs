@@ -25,6 +25,9 @@ internal sealed class WaiverDays
         }
     }
 
+    /// <summary>Whether nobody has one.</summary>
+    public bool IsEmpty => _byAnimal is null;
+
     /// <summary>The waiver that holds on a day, if any.</summary>
     public Waiver? On(int animal, int day, ref int until)
     {

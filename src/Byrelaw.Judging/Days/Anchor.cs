@@ -14,6 +14,35 @@ internal sealed class Anchor(HerdDays days, int[] kinds)
     /// <summary>Whether one of the anchor's kinds is this one.</summary>
     public bool Has(int kind) => Array.IndexOf(kinds, kind) >= 0;
 
+    /// <summary>
+    /// Her last X where that is plain: one kind, on record, and records kept ever since. False where it is
+    /// not; nothing has been touched then.
+    /// </summary>
+    public bool IsPlain(int animal, int day, ref int until, out int last)
+    {
+        last = 0;
+        if (kinds.Length != 1 || day > days.Left[animal])
+        {
+            return false;
+        }
+
+        var kind = kinds[0];
+        var run = days.Herd.Runs[kind];
+        var place = Runs.LastAtMost(run, animal, day);
+        if (place < run.Starts[animal] || (last = run.Days[place]) + 1 < days.SettledFrom(kind))
+        {
+            return false;
+        }
+
+        until = Math.Min(until, days.Left[animal]);
+        if (place + 1 < run.Starts[animal + 1])
+        {
+            until = Math.Min(until, run.Days[place + 1] - 1);
+        }
+
+        return true;
+    }
+
     /// <summary>Reads the anchor on a day, and lowers <paramref name="until"/> to the last day on which it reads the same
     /// (apart from its latest day moving with the day of judging).</summary>
     public AnchorReading Read(int animal, int day, ref int until, Notes? notes)

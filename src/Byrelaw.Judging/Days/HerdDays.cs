@@ -24,7 +24,7 @@ internal sealed class HerdDays
         _settledFrom = new int[herd.Runs.Length];
         for (var kind = 0; kind < _settledFrom.Length; kind++)
         {
-            _settledFrom[kind] = SettledFrom(kind);
+            _settledFrom[kind] = LastChange(kind);
         }
     }
 
@@ -34,6 +34,12 @@ internal sealed class HerdDays
 
     /// <summary>The day the records reach.</summary>
     public int KnownDay { get; }
+
+    /// <summary>By animal: the day she left; <see cref="Day.End"/> where she has not.</summary>
+    public int[] Left => _left;
+
+    /// <summary>From this day on, nothing about a kind's coverage changes for any animal but by her leaving.</summary>
+    public int SettledFrom(int kind) => _settledFrom[kind];
 
     /// <summary>Whether every one of these days is covered; no day at all is.</summary>
     public bool Covers(int animal, int kind, int from, int to) =>
@@ -114,7 +120,7 @@ internal sealed class HerdDays
         return last;
     }
 
-    private int SettledFrom(int kind)
+    private int LastChange(int kind)
     {
         if (_coverage.HasGaps[kind])
         {

@@ -52,6 +52,9 @@ internal sealed class PlainWindow : WindowReader
         HighStands = highStands;
     }
 
+    /// <summary>The first day where it stands; <see cref="Day.Start"/> for none.</summary>
+    public int Low => _low;
+
     public override WindowReading Read(int animal, int day, ref int until, Notes? notes)
     {
         var low = LowMoves?.FirstReaching(day) ?? _low;
@@ -75,13 +78,16 @@ internal sealed class AnchoredWindow : WindowReader
         SkipsAnchorDay = wait is null;
     }
 
+    /// <summary>The window's first day for an anchor on a day.</summary>
+    public int LowFrom(int anchor) => _wait is null ? anchor : _wait.After(anchor);
+
     public override WindowReading Read(int animal, int day, ref int until, Notes? notes)
     {
         var reading = Anchor!.Read(animal, day, ref until, notes);
         var fromBirth = reading.State == AnchorState.Never;
-        var bounds = fromBirth || _wait is null
-            ? new Bounds(reading.Last, reading.Latest, reading.StrictLatest, day)
-            : new Bounds(_wait.After(reading.Last), _wait.After(reading.Latest), _wait.After(reading.StrictLatest), day);
+        var bounds = fromBirth
+            ? new Bounds(reading.Last, reading.Last, reading.Last, day)
+            : new Bounds(LowFrom(reading.Last), LowFrom(reading.Latest), LowFrom(reading.StrictLatest), day);
         return new WindowReading(bounds, fromBirth, reading.State != AnchorState.NotKnown, reading.StrictState != AnchorState.NotKnown);
     }
 

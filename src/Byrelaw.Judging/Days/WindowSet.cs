@@ -18,6 +18,9 @@ internal sealed class WindowSet
     /// <summary>The only window, where it ends on the day of judging: by far the commonest, and the quickest to follow.</summary>
     public WindowReader? Only { get; }
 
+    /// <summary>The only window, where its first day moves or stands, and its last is the day of judging or lags behind it.</summary>
+    public PlainWindow? OnlyPlain => _windows is [PlainWindow { HighStands: null } plain] ? plain : null;
+
     /// <summary>A set's reading for one animal and day: each window on its own, for up to two.</summary>
     public readonly record struct Reading(WindowReading First, WindowReading Second)
     {
