@@ -36,15 +36,22 @@ internal sealed class ColumnMap
             return null;
         }
 
+        if (heading.Cells.Count == 1 && heading.Text.AsSpan().ContainsAny(';', '\t'))
+        {
+            problems.Add(HeadingProblems.OtherSeparator(heading));
+            return null;
+        }
+
         var map = new ColumnMap(heading.Cells.Count);
         for (var cell = 0; cell < heading.Cells.Count; cell++)
         {
             map.Place(heading, cell, columns, problems);
         }
 
-        foreach (var column in required.Where(column => !map._cells.ContainsKey(column)))
+        string[] missing = [.. required.Where(column => !map._cells.ContainsKey(column))];
+        if (missing.Length > 0)
         {
-            problems.Add(HeadingProblems.MissingColumn(heading, column, $"expected {Listed(required)}"));
+            problems.Add(HeadingProblems.MissingColumns(heading, missing, required));
         }
 
         return required.All(column => map[column] >= 0) ? map : null;
@@ -54,9 +61,9 @@ internal sealed class ColumnMap
     public static string Fold(string head) => NameFolding.Fold(head.Replace('_', ' '));
 
     /// <summary>Names in a sentence: <c>`a`, `b` and `c`</c>.</summary>
-    public static string Listed(IReadOnlyList<string> names) => names.Count == 1
+    public static string Listed(IReadOnlyList<string> names, string last) => names.Count == 1
         ? $"`{names[0]}`"
-        : $"{string.Join(", ", names.Take(names.Count - 1).Select(name => $"`{name}`"))} and `{names[^1]}`";
+        : $"{string.Join(", ", names.Take(names.Count - 1).Select(name => $"`{name}`"))} {last} `{names[^1]}`";
 
     private void Place(RowText heading, int cell, IReadOnlyDictionary<string, string> columns, List<Diagnostic> problems)
     {

@@ -12,7 +12,7 @@ internal static class DateProblems
 
     public static Diagnostic NotADate(RowText row, int cell) => row.Problem(
         cell, "R0121", Severity.Error,
-        $"`{row.Cells[cell].Value}` is not a date", Expected, DateAdvice.For(row.Cells[cell].Value));
+        DateAdvice.IsInOrder(row.Cells[cell].Value) ? $"there is no day `{row.Cells[cell].Value}`" : $"`{row.Cells[cell].Value}` is not a date", Expected, DateAdvice.For(row.Cells[cell].Value));
 
     public static Diagnostic NoDate(RowText row, int cell) => row.Problem(
         cell, "R0122", Severity.Error, "no date", Expected);

@@ -18,7 +18,7 @@ internal static class FactProblems
     public static Diagnostic NotAValue(RowText row, int cell, Fact fact, string? nearest) => row.Problem(
         cell, "R0173", Severity.Error,
         $"`{row.Cells[cell].Value}` is not a declared value of {fact.Name}",
-        $"expected {string.Join(", ", fact.Values.Select(value => $"`{value}`"))}",
+        $"expected {ColumnMap.Listed(fact.Values, "or")}",
         nearest is null ? null : $"perhaps `{nearest}` is meant");
 
     public static Diagnostic NotANumber(RowText row, int cell, Fact fact) => row.Problem(

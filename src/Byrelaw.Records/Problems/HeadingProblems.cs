@@ -14,9 +14,14 @@ internal static class HeadingProblems
         "R0102", Severity.Error, file, 1, 1, 1,
         "the file is empty", $"expected a heading line with {required}", null, "");
 
-    public static Diagnostic MissingColumn(RowText heading, string column, string required) => heading.Problem(
+    public static Diagnostic MissingColumns(RowText heading, IReadOnlyList<string> missing, IReadOnlyList<string> required) => heading.Problem(
         0, "R0103", Severity.Error,
-        $"there is no column `{column}`, so nothing in this file can be read", required, Separator(heading));
+        $"there is no column {ColumnMap.Listed(missing, "or")}, so nothing in this file can be read", $"expected {ColumnMap.Listed(required, "and")}");
+
+    public static Diagnostic OtherSeparator(RowText heading) => heading.Problem(
+        0, "R0106", Severity.Error,
+        $"the cells are separated by {(heading.Text.Contains(';') ? "semicolons" : "tabs")}, so nothing in this file can be read",
+        "expected commas", "save it again as \"CSV UTF-8\" with commas");
 
     public static Diagnostic DuplicateColumn(RowText heading, int cell, string column) => heading.Problem(
         cell, "R0104", Severity.Error,
@@ -28,10 +33,4 @@ internal static class HeadingProblems
         heading.Cells[cell].Value.Length == 0 ? "a column without a name is not read" : $"the column `{heading.Cells[cell].Value}` is not read",
         "expected a column of these files, or a declared fact",
         nearest is null ? null : $"perhaps `{nearest}` is meant");
-
-    private static string? Separator(RowText heading) =>
-        heading.Cells.Count > 1 ? null
-        : heading.Text.Contains(';') ? "separate the cells with commas; here they are separated by semicolons"
-        : heading.Text.Contains('\t') ? "separate the cells with commas; here they are separated by tabs"
-        : null;
 }

@@ -57,7 +57,7 @@ internal static class ValueProblems
     public static Diagnostic UndeclaredAnswer(RowText row, int cell, TestKind test, string? nearest) => row.Problem(
         cell, "R0162", Severity.Error,
         $"`{row.Cells[cell].Value}` is not an answer of {test.Name}",
-        $"expected {string.Join(", ", test.Answers.Select(answer => $"`{answer}`"))} or `pending`",
+        $"expected {ColumnMap.Listed([.. test.Answers, "pending"], "or")}",
         nearest is null ? "until then the result counts as not known" : $"perhaps `{nearest}` is meant; until then the result counts as not known");
 
     public static Diagnostic MoveNowhere(RowText row, int cell) => row.Problem(

@@ -23,7 +23,7 @@ internal sealed class HerdReading
     private readonly List<Diagnostic> _animalProblems = [];
     private readonly List<Diagnostic> _eventProblems = [];
     private readonly MobNames _mobs = new();
-    private readonly List<Gap> _gaps = [];
+    private List<Gap> _gaps = [];
 
     private HerdReading(RecordFile animals, RecordFile events, ReadingOptions options)
     {
@@ -127,7 +127,7 @@ internal sealed class HerdReading
     }
 
     /// <summary>A file that cannot be read might have said anything.</summary>
-    private void SuspendAll() => _gaps.Add(new Gap(-1, -1, Day.Start, Day.End, 1));
+    private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
     private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, IncrementalHash digest) => new()
     {
