@@ -10,6 +10,8 @@ namespace Byrelaw.Judging.Days;
 /// </summary>
 internal sealed class Reckoning
 {
+    private static readonly int LastOfCalendar = Day.Number(TimeLength.Latest);
+
     private readonly TimeLength _length;
     private readonly int _days;
     private int _askedFirst = int.MinValue, _first;
@@ -29,7 +31,7 @@ internal sealed class Reckoning
     /// <summary>The day this long after another.</summary>
     public int After(int day)
     {
-        if (day is <= Day.Start or >= Day.End)
+        if (day <= Day.Start || day >= LastOfCalendar)
         {
             return day;
         }

@@ -63,6 +63,12 @@ internal sealed class HerdmateDays
             strict.Add(belongs.Strict, value);
         }
 
+        for (var i = 0; i < _days.Herd.AnimalsWithoutNumber; i++)
+        {
+            assumed.Add(Truth.Unknown, null);
+            strict.Add(Truth.Unknown, null);
+        }
+
         assumed.Sort();
         strict.Sort();
         return (day, until, assumed, strict);
