@@ -47,6 +47,9 @@ public sealed class SmokeTests
               choose recipients from females, judged from first transfer to final transfer
             """;
         Rules.Problems(text).ShouldBe("");
+        var canonical = Canonical.CanonicalText.Of(Rules.Read(text).Rulebook);
+        Rules.Problems(canonical).ShouldBe("");
+        Canonical.CanonicalText.Of(Rules.Read(canonical).Rulebook).ShouldBe(canonical);
     }
 
     [Theory]

@@ -13,7 +13,7 @@ internal sealed class Namespace
     /// <summary>Starts with the built-in names.</summary>
     public Namespace()
     {
-        foreach (var name in (string[])["age", "parity", "birth", "cows", "heifers", "females"])
+        foreach (var name in (string[])["age", "parity", "birth", "cows", "heifers", "females", "her mob", "the herd"])
         {
             _symbols[name] = new BuiltInSymbol(name);
             _spellings[name] = name;

@@ -1,5 +1,6 @@
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
 
 namespace Byrelaw.Language.Canonical;
 
@@ -8,8 +9,51 @@ public static class CanonicalText
 {
     /// <summary>The whole rulebook: blocks sorted by kind and name, with reasons, sources, agreements and
     /// layers; without comments and paths.</summary>
-    public static string Of(Rulebook rulebook) => throw new NotImplementedException();
+    public static string Of(Rulebook rulebook)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        var words = string.Join('\n', VocabularyText.Of(rulebook.Vocabulary));
+        IEnumerable<string?> blocks =
+        [
+            words.Length == 0 ? null : words,
+            .. ByName(rulebook.Defines, define => define.Name).Select(define =>
+                RuleText.Block($"define {NameText.Exact(define.Name)}", [RuleText.Condition("", define.Condition)])),
+            .. Lists(rulebook).SelectMany(list => Of(rulebook, list)),
+            .. ByName(rulebook.Drops, drop => drop.Rule.Name).Select(drop =>
+                RuleText.Block($"drop {NameText.Text(drop.Rule.Name)}", RuleText.Reasons(drop.Because, null, drop.Agreement))),
+            .. ByName(rulebook.Waivers, waiver => waiver.Rule).ThenBy(waiver => waiver.Animal, StringComparer.Ordinal).ThenBy(waiver => waiver.Until).Select(Of),
+            rulebook.Records is { } records ? FarmText.Of(records) : null,
+            rulebook.Programme is { } programme ? FarmText.Of(programme) : null,
+        ];
+        var text = string.Join("\n\n", blocks.OfType<string>());
+        return text.Length == 0 ? text : text + "\n";
+    }
 
     /// <summary>One condition on one line (a list: <c>any of: A; B</c>), for pages that quote a rule.</summary>
-    public static string Of(Condition condition) => throw new NotImplementedException();
+    public static string Of(Condition condition)
+    {
+        ArgumentNullException.ThrowIfNull(condition);
+        return ConditionText.Spoken.Of(condition);
+    }
+
+    private static IEnumerable<string> Of(Rulebook rulebook, string list)
+    {
+        var rules = rulebook.Rules.Concat(rulebook.Drops.Select(drop => drop.Rule)).Where(rule => rule.List == list);
+        return ByName(rules, rule => rule.Name).SelectMany(RuleText.Of)
+            .Concat(ByName(rulebook.Prefers.Where(prefer => prefer.List == list), prefer => prefer.Name).SelectMany(RuleText.Of))
+            .Prepend($"rules for {NameText.Exact(list)}");
+    }
+
+    private static IEnumerable<string> Lists(Rulebook rulebook) => NameText.Sorted(
+        rulebook.Rules.Select(rule => rule.List)
+            .Concat(rulebook.Drops.Select(drop => drop.Rule.List))
+            .Concat(rulebook.Prefers.Select(prefer => prefer.List))
+            .Distinct());
+
+    private static string Of(Waiver waiver) => RuleText.Block(
+        $"waive {NameText.Text(waiver.Rule)} for {NameText.Text(waiver.Animal)}",
+        [$"until {NumberText.Of(waiver.Until)}", .. RuleText.Reasons(waiver.Because, null, waiver.Agreement)]);
+
+    private static IOrderedEnumerable<T> ByName<T>(IEnumerable<T> items, Func<T, string> name) =>
+        items.OrderBy(item => NameFolding.Fold(name(item)), StringComparer.Ordinal);
 }

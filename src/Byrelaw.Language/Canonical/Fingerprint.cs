@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using Byrelaw.Language.Rulebooks;
 
 namespace Byrelaw.Language.Canonical;
@@ -6,5 +8,6 @@ namespace Byrelaw.Language.Canonical;
 public static class Fingerprint
 {
     /// <summary><c>sha256:</c> and the lower-case hexadecimal SHA-256 of <see cref="CanonicalText"/> in UTF-8.</summary>
-    public static string Of(Rulebook rulebook) => throw new NotImplementedException();
+    public static string Of(Rulebook rulebook) =>
+        "sha256:" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(CanonicalText.Of(rulebook))));
 }

@@ -49,6 +49,7 @@ internal static class LineSplitter
         return lines;
     }
 
+    /// <summary>One space, however many people leave at the end of the first or the start of the second.</summary>
     private static Token Join(Token first, Token second) =>
-        first with { Span = first.Span.To(second.Span), Text = $"{first.Text} {second.Text}" };
+        first with { Span = first.Span.To(second.Span), Text = $"{first.Text.TrimEnd(' ')} {second.Text.TrimStart(' ')}" };
 }

@@ -1,3 +1,4 @@
+using Byrelaw.Language.Grammar;
 using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Rulebooks.Words;
 
@@ -25,7 +26,8 @@ internal sealed class PhraseBook
 
     private void Learn(string[] words)
     {
-        if (words.Length < 2)
+        // A name in quotes may start with a reserved word; without them it is only that word.
+        if (words.Length < 2 || ReservedWords.Holds(words[0]))
         {
             return;
         }
@@ -57,7 +59,7 @@ internal sealed class PhraseBook
                 next++;
             }
 
-            var count = next < declared.Count && declared[next].Start == at ? declared[next].Count : at < from ? 1 : LongestAt(line, at);
+            var count = next < declared.Count && declared[next].Start == at ? declared[next].Count : at < from || IsTimeUnit(line, at) ? 1 : LongestAt(line, at);
             fused.Add(count == 1 ? line.Tokens[at] : Phrase(line.Tokens.AsSpan(at, count)));
             at += count;
         }
@@ -83,6 +85,10 @@ internal sealed class PhraseBook
 
         return 1;
     }
+
+    /// <summary>After a number <c>days</c> is a unit, whatever names start with it.</summary>
+    private static bool IsTimeUnit(LogicalLine line, int at) =>
+        at > 0 && line.Tokens[at - 1].Kind == TokenKind.Number && TimeUnitWords.Find(line.WordAt(at)) is not null;
 
     private static Token Phrase(ReadOnlySpan<Token> words)
     {

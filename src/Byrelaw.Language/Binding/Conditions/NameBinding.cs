@@ -74,18 +74,25 @@ internal static class NameBinding
         }
     }
 
-    /// <summary>Splits words into an answer and the test right after it; the longest test's name wins.</summary>
+    /// <summary>Splits words into an answer and the test right after it. Where no test has the answer, the longest test's name is meant.</summary>
     private static (TestKind Test, string Answer)? AnswerOf(this Context context, NameSyntax name)
     {
+        (TestKind, string)? meant = null;
         for (var space = name.Text.IndexOf(' ', StringComparison.Ordinal); space > 0; space = name.Text.IndexOf(' ', space + 1))
         {
             if (context.Names.Find(name.Text[(space + 1)..]) is KindSymbol { Kind: TestKind test })
             {
-                return (test, name.Text[..space]);
+                var answer = name.Text[..space];
+                if (Place(test, answer) >= 0)
+                {
+                    return (test, answer);
+                }
+
+                meant ??= (test, answer);
             }
         }
 
-        return null;
+        return meant;
     }
 
     /// <summary>The place of an answer among a test's; -1 where it has no such answer.</summary>

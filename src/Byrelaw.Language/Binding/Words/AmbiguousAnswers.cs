@@ -20,20 +20,25 @@ internal static class AmbiguousAnswers
             order[file.Source] = order.Count;
         }
 
-        foreach (var (spelling, symbol) in names.All.ToList())
+        var phrases = new Dictionary<string, KindSymbol>(StringComparer.Ordinal);
+        foreach (var (phrase, test) in Phrases(names))
         {
-            if (symbol is KindSymbol { Kind: TestKind test })
+            var folded = NameFolding.Fold(phrase);
+            var other = names.Find(phrase) ?? (phrases.TryGetValue(folded, out var twin) && twin.Kind != test.Kind ? twin : null);
+            phrases.TryAdd(folded, test);
+            if (other?.Declared is { } place)
             {
-                foreach (var answer in test.Answers)
-                {
-                    if (names.Find($"{answer} {spelling}") is { Declared: { } other } found)
-                    {
-                        var isLater = (order[test.Declared.File], test.Declared.Start).CompareTo((order[other.File], other.Start)) > 0;
-                        var at = isLater ? test.Declared : other;
-                        files[order[at.File]].Problems.Add(NameProblems.AnswerReadsAsName(at, $"{answer} {spelling}", found, test.Name));
-                    }
-                }
+                var here = test.Kind.Declared;
+                var at = (order[here.File], here.Start).CompareTo((order[place.File], place.Start)) > 0 ? here : place;
+                files[order[at.File]].Problems.Add(NameProblems.AnswerReadsAsName(at, phrase, other.Sort, test.Name));
             }
         }
     }
+
+    private static IEnumerable<(string Phrase, KindSymbol Test)> Phrases(Namespace names) =>
+        from name in names.All
+        let symbol = name.Symbol as KindSymbol
+        where symbol?.Kind is TestKind
+        from answer in ((TestKind)symbol.Kind).Answers
+        select ($"{answer} {name.Spelling}", symbol);
 }

@@ -15,9 +15,9 @@ internal static class NameProblems
     public static Diagnostic BuiltIn(SourceSpan at, string name, Symbol taken) => Problem.Error(
         "B0202", at, $"the name {Quoted.Of(name)} is taken", $"it is {taken.Sort} that is always there", "choose another name");
 
-    public static Diagnostic AnswerReadsAsName(SourceSpan at, string phrase, Symbol other, string test) => Problem.Error(
+    public static Diagnostic AnswerReadsAsName(SourceSpan at, string phrase, string otherSort, string test) => Problem.Error(
         "B0203", at, $"{Quoted.Of(phrase)} can be read two ways",
-        $"as {other.Sort} of its own and as an answer of the test {Quoted.Of(test)}", "give one of them another name");
+        $"as {otherSort} of its own and as an answer of the test {Quoted.Of(test)}", "give one of them another name");
 
     public static Diagnostic Unknown(SourceSpan at, string name, string wanted, (string Spelling, Symbol Symbol)? near) => Problem.Error(
         "B0204", at, $"{Quoted.Of(name)} is not {wanted}", null, near is var (spelling, symbol) ? DidYouMean(name, spelling, symbol) : null);

@@ -1,0 +1,91 @@
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Language.Canonical;
+
+/// <summary>Conditions the one way.</summary>
+/// <param name="Name">How a name is written inside a line.</param>
+/// <param name="First">How a name is written that the condition starts with.</param>
+/// <param name="Plurals">Whether several of a kind are called by their plural, where one is declared.</param>
+internal sealed record ConditionText(Func<string, string> Name, Func<string, string> First, bool Plurals)
+{
+    /// <summary>For pages: names as declared.</summary>
+    public static readonly ConditionText Spoken = new(name => name, name => name, Plurals: true);
+
+    /// <summary>For files: names so that they read back.</summary>
+    public static readonly ConditionText Exact = new(NameText.Exact, NameText.ExactAtStart, Plurals: false);
+
+    /// <summary>A condition on one line.</summary>
+    public string Of(Condition condition) => condition switch
+    {
+        CountCondition count => $"{How(count.Test)} {string.Join(" or ", count.Counted.Select(counted => Of(counted, count.Test)))}{Windows(count.Windows)}",
+        TimeSinceCondition since => $"{DemandText.Of(since.Test)} since last {WindowText.Kinds(since.Kinds, Name)}",
+        AgeCondition age => $"age {DemandText.Of(age.Test)}",
+        ParityCondition parity => $"parity {DemandText.Of(parity.Test)}",
+        FactNumberCondition fact => $"{First(fact.Fact.Name)} {DemandText.Of(fact.Test, fact.Fact.Unit, Name)}",
+        FactTextCondition fact => $"{First(fact.Fact.Name)} {Is(fact.IsNot, [.. fact.Values])}",
+        FactDateCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}{NumberText.Of(fact.Date)}",
+        RecordedCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}recorded",
+        MeasuredCondition measured =>
+            $"{Of(measured.Aggregate)} {Name(measured.Measure.Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
+        TestCondition test =>
+            $"latest {Name(test.Test.Name)}{Windows(test.Windows)} {Is(test.IsNot, [.. test.Answers.Select(answer => test.Test.Answers[answer])])}",
+        MobMeasuredCondition mob =>
+            $"{Of(mob.Aggregate)} {Name(mob.Measure.Name)} of her mob{Windows(mob.Windows)}, {From(mob.FromAtLeast)}, {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}",
+        MobCountCondition mob =>
+            $"{DemandText.Of(mob.Count)} of her mob with {Name(mob.Measure.Name)}{Windows(mob.Windows)} {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}, {From(mob.FromAtLeast)}",
+        SpellCondition spell => $"{(spell.Not ? "not " : "")}{First(spell.Spell.Name)}{Windows(spell.Windows)}",
+        StandingCondition standing =>
+            $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
+        NamedCondition named => $"{(named.Not ? "not " : "")}{First(named.Define)}",
+        ListCondition list => $"{Head(list)}: {string.Join("; ", list.Items.Select(Of))}",
+        _ => "(could not be read)",
+    };
+
+    /// <summary><c>any of</c>, <c>at least 2 of</c>.</summary>
+    public static string Head(ListCondition list) => list.Kind switch
+    {
+        ListKind.AnyOf => "any of",
+        ListKind.AllOf => "all of",
+        ListKind.NoneOf => "none of",
+        _ => $"at least {NumberText.Of(list.Count)} of",
+    };
+
+    private string Windows(System.Collections.Immutable.ImmutableArray<Window> windows) => WindowText.Of(windows, Name);
+
+    private static string How(CountTest test) => test is { Comparison: Comparison.Exactly, Low: 0 } ? "no" : DemandText.Of(test);
+
+    /// <summary>An event, or an answer and its test; where one of the two needs quotes they share them.</summary>
+    private string Of(Counted counted, CountTest test)
+    {
+        var name = Plurals && test.High > 1 ? PluralName.Of(counted.Kind) : counted.Kind.Name;
+        if (counted.Kind is not TestKind found || counted.Answer < 0)
+        {
+            return Name(name);
+        }
+
+        var answer = found.Answers[counted.Answer];
+        return Name(answer) == answer && Name(name) == name ? $"{answer} {name}" : Name($"{answer} {name}");
+    }
+
+    private string Is(bool not, IReadOnlyList<string> values) =>
+        $"is {(not ? "not " : "")}{(values.Count == 1 ? "" : "one of ")}{string.Join(", ", values.Select(Name))}";
+
+    private static string From(int animals) => $"from at least {NumberText.Of(animals)} {(animals == 1 ? "animal" : "animals")}";
+
+    private static string Of(Aggregate aggregate) => aggregate switch
+    {
+        Aggregate.Latest => "latest",
+        Aggregate.Lowest => "lowest",
+        Aggregate.Highest => "highest",
+        Aggregate.Average => "average",
+        _ => "change in",
+    };
+
+    private static string Of(HerdGroup group) => group switch
+    {
+        HerdGroup.Cows => "cows",
+        HerdGroup.Heifers => "heifers",
+        _ => "the herd",
+    };
+}

@@ -1,0 +1,67 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using NodaTime;
+
+namespace Byrelaw.Language.Canonical;
+
+/// <summary>A programme, and what a farm says of its records, the one way; without the folder, which is a path.</summary>
+internal static class FarmText
+{
+    private const int MostTransferDays = 60;
+
+    /// <summary>The <c>records</c> block.</summary>
+    public static string Of(RecordKeeping records) => RuleText.Block("records",
+    [
+        records.UpTo is { } day ? $"up to {NumberText.Of(day)}" : null,
+        .. records.Complete.Select(Of).Order(StringComparer.Ordinal),
+        records.LeaveOut.IsEmpty ? null : $"leave out {Names(records.LeaveOut)}",
+    ]);
+
+    /// <summary>The <c>programme</c> block.</summary>
+    public static string Of(Programme programme) => RuleText.Block(
+        $"programme {NameText.Text(programme.Name)}", [.. Dates(programme), .. programme.Choices.Select(Of)]);
+
+    private static IEnumerable<string> Dates(Programme programme)
+    {
+        var (first, final) = (programme.Date("first transfer"), programme.Date("final transfer"));
+        var days = first is { } a && final is { } b ? Period.DaysBetween(a, b) + 1 : 0;
+        var isOneLine = days is >= 1 and <= MostTransferDays;
+        foreach (var date in programme.Dates)
+        {
+            var day = NumberText.Of(date.Date);
+            switch (NameFolding.Fold(date.Name))
+            {
+                case "collection":
+                    yield return $"collection on {day}";
+                    break;
+                case "first transfer" when isOneLine:
+                    yield return $"transfer on {day}" + (days == 1 ? "" : $", over {NumberText.Of(days)} days");
+                    break;
+                case "final transfer" when isOneLine:
+                    break;
+                default:
+                    yield return $"date {NameText.Exact(date.Name)} on {day}";
+                    break;
+            }
+        }
+    }
+
+    private static string Of(Completeness complete) =>
+        $"complete for {Names(complete.Kinds.Select(kind => kind.Name))} since {NumberText.Of(complete.Since)}";
+
+    private static string Of(Choice choice)
+    {
+        var from = choice.From switch
+        {
+            ChoiceFrom.Named => string.Join(", ", choice.Animals.Select(NameText.Text)),
+            ChoiceFrom.AnotherList => NameText.Exact(choice.OtherList!),
+            var group => group.ToString().ToLowerInvariant(),
+        };
+        var days = choice.JudgedFrom == choice.JudgedTo
+            ? $"on {NumberText.Of(choice.JudgedFrom)}"
+            : $"from {NumberText.Of(choice.JudgedFrom)} to {NumberText.Of(choice.JudgedTo)}";
+        return $"choose {NameText.Exact(choice.List)} from {from}, judged {days}";
+    }
+
+    private static string Names(IEnumerable<string> names) => string.Join(", ", NameText.Sorted(names).Select(NameText.Exact));
+}

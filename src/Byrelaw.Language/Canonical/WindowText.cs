@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Language.Canonical;
+
+/// <summary>Windows, each with a space before it.</summary>
+internal static class WindowText
+{
+    /// <summary>All windows of a condition, in their order.</summary>
+    public static string Of(ImmutableArray<Window> windows, Func<string, string> name) =>
+        string.Concat(windows.Select(window => " " + Of(window, name)));
+
+    /// <summary><c>calving or abortion</c>.</summary>
+    public static string Kinds(ImmutableArray<Kind> kinds, Func<string, string> name) =>
+        string.Join(" or ", kinds.Select(kind => name(kind.Name)));
+
+    private static string Of(Window window, Func<string, string> name) => window switch
+    {
+        InTheLast last => $"in the last {last.Length}",
+        AtLeastAgo ago => $"at least {ago.Near} ago",
+        BetweenAgo ago => $"between {DemandText.Between(ago.Near, ago.Far)} ago",
+        BeforeDate before => $"in the {before.Length} before {Of(before.Date, name)}",
+        SinceLast since => $"since last {Kinds(since.Kinds, name)}",
+        FromAfterLast from => $"from {from.Wait} after last {Kinds(from.Kinds, name)}",
+        SinceDate since => $"since {Of(since.Date, name)}",
+        SinceBirth => "since birth",
+        _ => "ever",
+    };
+
+    private static string Of(DateReference date, Func<string, string> name) =>
+        date.Name is { } named ? name(named) : date.Value is { } day ? NumberText.Of(day) : "";
+}
