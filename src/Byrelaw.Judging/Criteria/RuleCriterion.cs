@@ -62,7 +62,8 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         var applied = appliesTo.On(animal, day, ref own, notes);
         if (appliesTo is SortCriterion)
         {
-            notes?.Node(applied.Assumed, isForGood: false);
+            // A cow is never a heifer again; a heifer may calve, and the rule is hers no more.
+            notes?.Node(applied.Assumed, isForGood: rule.Audience != Audience.Heifers);
         }
 
         notes?.CloseNot();
