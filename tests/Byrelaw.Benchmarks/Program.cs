@@ -1,1 +1,14 @@
-BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+using Byrelaw.Benchmarks;
+
+switch (args)
+{
+    case ["many", ..]:
+        ManyAnimals.Run(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 1_000_000);
+        break;
+    case ["write", var folder, var count]:
+        MadeUpFiles.Write(folder, int.Parse(count, System.Globalization.CultureInfo.InvariantCulture));
+        break;
+    default:
+        BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(MadeUpHerd).Assembly).Run(args);
+        break;
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using System.Text;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+using Byrelaw.Records.Herds;
+using NodaTime.Text;
+
+namespace Byrelaw.Benchmarks;
+
+/// <summary>The made-up herd as the two files that a farm would hand in.</summary>
+internal static class MadeUpFiles
+{
+    private static readonly SourceSpan Span = new(new SourceFile("made-up.byre", "-"), 0, 1);
+
+    /// <summary>Everything is on record, since before anything happened.</summary>
+    public static RecordKeeping Keeping { get; } = new(
+        ".", MadeUpHerd.Known, [new Completeness([.. MadeUpHerd.Words.Kinds.Where(kind => kind.Name != "mob")], MadeUpHerd.Known.PlusDays(-1500), Span)], [], Span);
+
+    /// <summary>Writes the files of a herd into a folder; returns how many events there are.</summary>
+    public static int Write(string folder, int count)
+    {
+        var herd = MadeUpHerd.Of(count);
+        using (var animals = new StreamWriter(Path.Combine(folder, "animals.csv"), false, new UTF8Encoding(false), 1 << 20))
+        {
+            animals.Write("animal,born,sex\n");
+            for (var animal = 0; animal < count; animal++)
+            {
+                animals.Write(string.Create(
+                    CultureInfo.InvariantCulture, $"{herd.Numbers[animal]},{Date(herd.BornEarliest[animal])},F\n"));
+            }
+        }
+
+        using var events = new StreamWriter(Path.Combine(folder, "events.csv"), false, new UTF8Encoding(false), 1 << 20);
+        events.Write("date,animal,kind,value,unit,note,recorded\n");
+        var written = 0;
+        for (var animal = 0; animal < count; animal++)
+        {
+            foreach (var kind in MadeUpHerd.Words.Kinds)
+            {
+                var run = herd.Runs[kind.Id];
+                for (var i = run.Starts[animal]; i < run.Starts[animal + 1]; i++)
+                {
+                    events.Write(string.Create(
+                        CultureInfo.InvariantCulture, $"{Date(run.Days[i])},{herd.Numbers[animal]},{kind.Name},{Value(kind, run, i)},,,\n"));
+                    written++;
+                }
+            }
+        }
+
+        return written;
+    }
+
+    private static string Date(int day) => LocalDatePattern.Iso.Format(Day.Date(day));
+
+    private static string Value(Kind kind, KindRun run, int i) => kind switch
+    {
+        MeasureKind => run.Low[i].ToString(CultureInfo.InvariantCulture),
+        TestKind test => test.Answers[run.Answers[i]],
+        _ => "",
+    };
+}
