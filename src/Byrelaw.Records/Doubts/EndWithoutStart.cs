@@ -1,0 +1,44 @@
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Doubts;
+
+/// <summary>The end of a spell, such as the bull going out, without its start before it.</summary>
+internal static class EndWithoutStart
+{
+    public static IEnumerable<Doubt> Find(Herd herd)
+    {
+        foreach (var spell in herd.Vocabulary.Spells)
+        {
+            var starts = herd.Runs[spell.From.Id];
+            foreach (var (animal, ends) in Entries.Animals(herd, spell.Until))
+            {
+                var after = Day.Start;
+                foreach (var i in Entries.Of(ends, animal))
+                {
+                    if (!AnyIn(starts.DaysOf(animal), after, ends.Days[i]))
+                    {
+                        yield return new Doubt(
+                            "R0209", ends.Lines[i], DoubtfulCell.Kind,
+                            $"{spell.Until.Name} of {herd.Numbers[animal]} without {spell.From.Name} before it",
+                            $"expected {spell.From.Name} to be on record too");
+                    }
+
+                    after = ends.Days[i];
+                }
+            }
+        }
+    }
+
+    private static bool AnyIn(ReadOnlySpan<int> days, int from, int to)
+    {
+        foreach (var day in days)
+        {
+            if (day >= from && day <= to)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

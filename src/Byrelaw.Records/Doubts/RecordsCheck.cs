@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Csv;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Reading;
+using NodaTime;
+
+namespace Byrelaw.Records.Doubts;
+
+/// <summary>Records read and looked over.</summary>
+/// <param name="Herd">The herd; what could not be read is in its problems.</param>
+/// <param name="Doubts">Warnings about what could be read and is hard to believe, by file and line. They suspend nothing.</param>
+/// <param name="Summary">What is there.</param>
+public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts, RecordSummary Summary)
+{
+    /// <summary>Reads and looks over a folder of records, as <see cref="HerdReader"/> does.</summary>
+    /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
+    public static RecordsCheck Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
+        Check(
+            HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile),
+            vocabulary, keeping, knownOn);
+
+    /// <summary>The same from texts in memory.</summary>
+    public static RecordsCheck Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
+        Check(RecordFile.Of(HerdReader.AnimalsFile, animals), RecordFile.Of(HerdReader.EventsFile, events), vocabulary, keeping, knownOn);
+
+    private static RecordsCheck Check(RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
+    {
+        var reading = HerdReading.Read(animals, events, vocabulary, keeping, knownOn, ReadingOptions.Default);
+        Doubt[] doubts = [.. Find(reading, isReachSaid: keeping?.UpTo is not null || knownOn is not null)];
+        var ofAnimals = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell == DoubtfulCell.RowOfAnimals)], animals, columns: null);
+        var ofEvents = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell != DoubtfulCell.RowOfAnimals)], events, reading.EventColumns);
+        return new RecordsCheck(reading.Herd, [.. ofAnimals, .. ofEvents], RecordSummary.Of(reading.Herd, reading.UnreadableRows));
+    }
+
+    private static IEnumerable<Doubt> Find(HerdReading reading, bool isReachSaid)
+    {
+        var herd = reading.Herd;
+        var linesOfGroups = reading.Stages.SelectMany(stage => stage.Groups).Select(row => row.Line).ToHashSet();
+        return
+        [
+            .. CalvedAgainSoon.Find(herd),
+            .. TooYoung.Find(herd),
+            .. AfterLeaving.Find(herd),
+            .. NotForMales.Find(herd, linesOfGroups),
+            .. ParityAgainstCalvings.Find(herd),
+            .. TwoResultsOnOneDay.Find(herd),
+            .. SameIdentity.Find(herd),
+            .. EndWithoutStart.Find(herd),
+            .. isReachSaid ? [] : FarAhead.Find(herd),
+            .. reading.Stages.SelectMany(OddRows.Find),
+        ];
+    }
+}
