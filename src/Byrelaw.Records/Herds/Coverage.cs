@@ -53,20 +53,40 @@ public sealed class Coverage
         return to <= end && Math.Max(from, needed) >= start;
     }
 
-    /// <summary>Whether a gap of this animal and kind can be dated in the days given.</summary>
-    public bool AnyGap(int animal, int kind, int from, int to)
+    /// <summary>Whether a gap of this animal and kind can be dated in the days given; in no day at all, none can.</summary>
+    public bool AnyGap(int animal, int kind, int from, int to) => HasGaps[kind] && from <= to
+        && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to) || AnyOf(-1, animal, from, to) || AnyOf(-1, -1, from, to));
+
+    /// <summary>A gap is of one day or of any day, and those of any day stand first.</summary>
+    private bool AnyOf(int kind, int animal, int from, int to)
     {
-        if (HasGaps[kind])
+        var first = Place(kind, animal, Day.Start);
+        if (first == Gaps.Length || Gaps[first].Kind != kind || Gaps[first].Animal != animal)
         {
-            foreach (var gap in Gaps)
-            {
-                if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animal || gap.Animal < 0) && gap.From <= to && gap.To >= from)
-                {
-                    return true;
-                }
-            }
+            return false;
         }
 
-        return false;
+        if (Gaps[first].To == Day.End)
+        {
+            return true;
+        }
+
+        var next = Place(kind, animal, from);
+        return next < Gaps.Length && Gaps[next].Kind == kind && Gaps[next].Animal == animal && Gaps[next].From <= to;
+    }
+
+    /// <summary>The place of the first gap that is not before this one.</summary>
+    private int Place(int kind, int animal, int day)
+    {
+        var (low, high) = (0, Gaps.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            ref readonly var gap = ref Gaps[middle];
+            var isBefore = gap.Kind != kind ? gap.Kind < kind : gap.Animal != animal ? gap.Animal < animal : gap.From < day;
+            (low, high) = isBefore ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 }

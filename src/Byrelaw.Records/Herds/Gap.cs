@@ -3,6 +3,7 @@ namespace Byrelaw.Records.Herds;
 /// <summary>
 /// What a row that could not be read might have said. It suspends coverage; for a lookup it is a
 /// sample with result not known in every window that its date could fall in.
+/// It is dated on one day, or on any.
 /// </summary>
 /// <param name="Animal">Whose; -1 for any animal.</param>
 /// <param name="Kind">The kind's id; -1 for any kind.</param>
