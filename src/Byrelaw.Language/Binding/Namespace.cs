@@ -15,8 +15,19 @@ internal sealed class Namespace
     {
         foreach (var name in (string[])["age", "parity", "birth", "cows", "heifers", "females", "her mob", "the herd"])
         {
-            _symbols[name] = new BuiltInSymbol(name);
-            _spellings[name] = name;
+            Add(new BuiltInSymbol(name));
+        }
+
+        // Every programme may set these, and rule files name them without one.
+        foreach (var name in (string[])[Farm.ProgrammeDates.Collection, Farm.ProgrammeDates.FirstTransfer, Farm.ProgrammeDates.FinalTransfer])
+        {
+            Add(new DateSymbol(name, null, null));
+        }
+
+        void Add(Symbol symbol)
+        {
+            _symbols[symbol.Name] = symbol;
+            _spellings[symbol.Name] = symbol.Name;
         }
     }
 

@@ -29,10 +29,6 @@ internal sealed class ProgrammeDates
     {
         _names = names;
         _context = new Context(names, problems);
-        foreach (var name in (string[])[Collection, FirstTransfer, FinalTransfer])
-        {
-            names.Declare(name, default, new DateSymbol(name, null, null));
-        }
     }
 
     /// <summary>The dates that are set, earliest first.</summary>
