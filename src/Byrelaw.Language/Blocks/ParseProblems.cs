@@ -33,6 +33,7 @@ internal static class ParseProblems
             _ when found.Is("and") => LineProblems.AndJoinsNothing(found.Span),
             _ when found.Is("or") => LineProblems.OrJoinsKinds(found.Span),
             _ when before is not null && before.Is("or") && ConditionStarters.Holds(found.Folded) => LineProblems.OrJoinsKinds(before.Span),
+            _ when before?.Kind == TokenKind.Comma && ConditionStarters.Holds(found.Folded) => LineProblems.CommaJoinsNothing(before.Span),
             _ when found.Is("old") => LineProblems.DaysOld(found.Span),
             _ when at > 1 && line.WordAt(at - 1) == "of" && line.WordAt(at - 2) is "any" or "all" or "none" => LineProblems.ListOnOneLine(found.Span),
             { Kind: TokenKind.Number } when before is not null && before.Is("choose") || line.WordAt(0) == "choose" && found.Kind == TokenKind.Number

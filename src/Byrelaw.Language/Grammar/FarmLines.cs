@@ -39,7 +39,7 @@ internal static class FarmLines
 
     public static readonly Parser<Token, LineSyntax> Date = Map<Token, Token, NameSyntax, DateSyntax, LineSyntax>(
         (start, name, day) => new DateLine(name, day) { Span = start.Span.To(day.Span) },
-        Leaf.Word("date"), Leaf.Name("a name for the date"), Leaf.Word("on").Then(Leaf.Date));
+        Leaf.Word("date"), Leaf.DeclaredName("a name for the date"), Leaf.Word("on").Then(Leaf.Date));
 
     private static readonly Parser<Token, ImmutableArray<TextSyntax>> Animals = Map(
         (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),

@@ -13,7 +13,7 @@ internal static class HeadLines
 
     public static readonly Parser<Token, LineSyntax> Use = Head("use", Leaf.Text("a file's path in quotes"), path => new UseLine(path) { Span = path.Span });
 
-    public static readonly Parser<Token, LineSyntax> Define = Head("define", Leaf.Name("a name"), name => new DefineLine(name) { Span = name.Span });
+    public static readonly Parser<Token, LineSyntax> Define = Head("define", Leaf.DeclaredName("a name"), name => new DefineLine(name) { Span = name.Span });
 
     public static readonly Parser<Token, LineSyntax> Rules = Head(
         "rules", Leaf.Word("for").Then(Leaf.Name("the name of a list, such as `recipients`")), list => new RulesForLine(list) { Span = list.Span });

@@ -44,6 +44,11 @@ internal static class Leaf
     public static Parser<Token, NameSyntax> Name(string label) =>
         Map(NameSyntax.Of, Token(token => token.IsNamePart).Labelled(label), Token(token => token.IsNamePart).Labelled("").Many());
 
+    /// <summary>A name that is being declared: one token by now, see <see cref="Phrases.DeclaredNames"/>. Free words after it
+    /// belong to something else.</summary>
+    public static Parser<Token, NameSyntax> DeclaredName(string label) =>
+        Token(token => token.IsNamePart).Labelled(label).Select(token => NameSyntax.Of(token, []));
+
     /// <summary>A name that stops at <paramref name="end"/> too.</summary>
     public static Parser<Token, NameSyntax> NameUntil(string end, string label) => Map(
         NameSyntax.Of,

@@ -61,7 +61,7 @@ internal sealed class Lexer
         }
     }
 
-    private char Next => _at + 1 < _text.Length ? _text[_at + 1] : '\n';
+    private char Next => _at + 1 < _text.Length ? _text[_at + 1] : ' ';
 
     private Token Read(char c) => c switch
     {

@@ -37,6 +37,7 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
     public void Bind(RuleFile file, LocalDate? knownOn)
     {
         string? list = null;
+        var isListUnreadable = false;
         var context = new Context(names, file.Problems);
         foreach (var block in file.Blocks)
         {
@@ -44,14 +45,15 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
             {
                 case BlockKind.RulesFor:
                     list = block.Head is RulesForLine head ? List(head) : null;
-                    if (list is null)
+                    isListUnreadable = list is null;
+                    if (isListUnreadable)
                     {
                         Broken.Add(new BrokenPart(null, block.Span));
                     }
 
                     break;
                 case BlockKind.Rule or BlockKind.Prefer:
-                    Bind(context, file, block, list, knownOn);
+                    Bind(context, file, block, list, knownOn, isListUnreadable);
                     break;
                 case BlockKind.Use when block.Head is null:
                     Broken.Add(new BrokenPart(null, block.Span));
@@ -78,7 +80,7 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
         return list.Name;
     }
 
-    private void Bind(Context context, RuleFile file, Block block, string? list, LocalDate? knownOn)
+    private void Bind(Context context, RuleFile file, Block block, string? list, LocalDate? knownOn, bool isListUnreadable)
     {
         var stated = Stated.Bind(context, block, defines);
         if (block.Head is null)
@@ -93,7 +95,11 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
 
         if (list is null)
         {
-            context.Problems.Add(RuleProblems.NoList(block.Span));
+            if (!isListUnreadable)
+            {
+                context.Problems.Add(RuleProblems.NoList(block.Span));
+            }
+
             Broken.Add(new BrokenPart(null, block.Span));
             return;
         }

@@ -27,7 +27,7 @@ internal static class SignProblems
         "B0133", at, $"{Quoted.Of(at)} starts this line", "the lines of a list start with `- `", "write a hyphen and a space");
 
     public static Diagnostic SingleQuote(SourceSpan at) => Problem.Error(
-        "B0134", at, $"{Quoted.Of(at)} stands apart from a word", "texts stand in straight double quotes", "write `\"`");
+        "B0134", at, $"{Quoted.Of(at)} stands apart from a word", "texts stand in straight double quotes", "write a double quote: `\"`");
 
     public static Diagnostic LoneCarriageReturn(SourceSpan at) => Problem.Error(
         "B0135", at, "a line ends the way very old computers ended lines", "lines end with LF or CRLF", "save the file anew with such line ends");

@@ -14,7 +14,9 @@ internal static class LineProblems
         var near = NearestName.Of(line.Tokens[0].Text, known);
         return Problem.Error(
             "B0401", first, $"no line starts with {Quoted.Of(first)}",
-            block is { } inside ? $"a line of {BlockWords.Of(inside)}, or the start of something new" : "a line such as `use`, `rules for`, `rule` or `event`",
+            block is { } inside && LineTable.HasBody(inside)
+                ? $"expected a line of {BlockWords.Of(inside)}, or the start of something new"
+                : "expected a line that starts something, such as `rule`, `define` or `event`",
             near is null ? null : $"did you mean `{near}`?");
     }
 
@@ -54,6 +56,10 @@ internal static class LineProblems
 
     public static Diagnostic RuleWithoutQuotes(SourceSpan at) => Problem.Error(
         "B0411", at, $"{Quoted.Of(at)} has no quotes", "expected a text in quotes", $"write `\"{at.Text}\"`");
+
+    public static Diagnostic CommaJoinsNothing(SourceSpan at) => Problem.Error(
+        "B0412", at, "a comma does not join conditions", "a rule has one condition, or a list of them",
+        "write `all of` and give each condition a line that starts with `- `");
 
     public static Diagnostic NotUsedYet(SourceSpan at) => Problem.Warning(
         "B0901", at, $"this version does not use {Quoted.Of(at)} yet", "it and the lines that belong to it are skipped");

@@ -20,7 +20,8 @@ internal static class NameProblems
         $"as {otherSort} of its own and as an answer of the test {Quoted.Of(test)}", "give one of them another name");
 
     public static Diagnostic Unknown(SourceSpan at, string name, string wanted, (string Spelling, Symbol Symbol)? near) => Problem.Error(
-        "B0204", at, $"{Quoted.Of(name)} is not {wanted}", null, near is var (spelling, symbol) ? DidYouMean(name, spelling, symbol) : null);
+        "B0204", at, $"{Quoted.Of(name)} is not {wanted}", null,
+        near is var (spelling, symbol) ? DidYouMean(name, spelling, symbol) : "if it is spelt as meant, a line of a vocabulary file has to declare it");
 
     public static Diagnostic WrongSort(SourceSpan at, Symbol found, string wanted, string? help = null) => Problem.Error(
         "B0205", at, $"{Quoted.Of(at)} is {found.Sort}{(found.Declared is { } place ? $" ({Quoted.Place(place)})" : "")}", $"expected {wanted}", help);

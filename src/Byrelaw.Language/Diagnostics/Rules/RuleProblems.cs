@@ -18,9 +18,9 @@ internal static class RuleProblems
         "B0604", at, $"this {block} gives no reason", null, "add `because \"...\"`: every number carries its reason");
 
     public static Diagnostic NameTaken(SourceSpan at, string name, SourceSpan first) => Problem.Error(
-        "B0605", at, $"there is a {Quoted.Of(name)} already", $"names of rules are unique: the first is in {Quoted.Place(first)}",
+        "B0605", at, $"the name {Quoted.Of(name)} is taken", $"there is such a rule or preference already ({Quoted.Place(first)})",
         "to replace a rule of another file write `change` instead");
 
     public static Diagnostic SafetyPasses(SourceSpan at) => Problem.Error(
-        "B0606", at, "a safety rule cannot be passed where it is not known", "`ask` or `exclude`");
+        "B0606", at, "a safety rule cannot be passed where it is not known", "expected `ask` or `exclude`");
 }

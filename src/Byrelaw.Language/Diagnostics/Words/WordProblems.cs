@@ -24,9 +24,6 @@ internal static class WordProblems
     public static Diagnostic ValueTwice(SourceSpan at) => Problem.Error(
         "B0506", at, $"{Quoted.Of(at)} stands twice", "each answer or value is named once");
 
-    public static Diagnostic JoinsAndLeaves(SourceSpan at, string name) => Problem.Error(
-        "B0507", at, $"{Quoted.Of(name)} both joins and leaves the herd", "an event does one of them");
-
     public static Diagnostic SameEventTwice(SourceSpan at, string name) => Problem.Error(
-        "B0508", at, $"{Quoted.Of(name)} starts and ends the spell", "a spell lies between two different events");
+        "B0507", at, $"{Quoted.Of(name)} starts and ends the spell", "a spell lies between two different events");
 }

@@ -38,6 +38,3 @@ internal sealed record DateLine(NameSyntax Name, DateSyntax Day) : BodyLine;
 internal sealed record ChooseLine(
     NameSyntax List, ImmutableArray<TextSyntax> Animals, NameSyntax? From,
     Conditions.DateReferenceSyntax First, Conditions.DateReferenceSyntax? Last) : BodyLine;
-
-/// <summary>A line of a part of the language that this version does not use.</summary>
-internal sealed record LaterLine(string Head) : BodyLine;

@@ -1,0 +1,19 @@
+using Byrelaw.Language.Reading;
+
+namespace Byrelaw.Language.Tests.Support;
+
+/// <summary>Rule files in a folder of the checkout, by path with forward slashes.</summary>
+public sealed class RuleFilesInFolder(string folder) : IRuleFiles
+{
+    private readonly RuleFilesInMemory _paths = new();
+
+    public string Resolve(string from, string relative) => _paths.Resolve(from, relative);
+
+    public string Show(string path) => path;
+
+    public byte[]? Read(string path)
+    {
+        var full = Path.Combine(folder, path);
+        return File.Exists(full) ? File.ReadAllBytes(full) : null;
+    }
+}

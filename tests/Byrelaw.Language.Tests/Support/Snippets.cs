@@ -1,0 +1,95 @@
+namespace Byrelaw.Language.Tests.Support;
+
+/// <summary>Texts in the language that several tests read.</summary>
+public static class Snippets
+{
+    /// <summary>One rule file with every kind of line and condition; <see cref="Rules.Words"/> stand above it.</summary>
+    public const string Everything = """
+        call heat  also seen bulling
+        define empty
+          any of
+            - no mating or transfer since last calving
+            - latest pregnancy test from 28 days after last mating or transfer is negative
+
+        define cycling
+          at least 2 of
+            - at least 1 heat or mating since last calving
+            - between 6 and 8 days since last heat
+            - at most 2 transfers since birth
+
+        rules for recipients
+
+        rule "Eight weeks calved"
+          applies to cows
+          needs at least 56 days since last calving
+          if not known exclude
+          because "The uterus needs about eight weeks "
+            "to clean up."
+          source "common practice"
+
+        safety rule "Not in calf"
+          applies to cycling
+          needs empty
+          because "A pipette ends a pregnancy."
+
+        rule "Looks right"
+          on the day
+          needs all of
+            - no positive BVD virus or mastitis ever
+            - age between 13 months and 12 years
+            - parity at most 6
+            - breed is not one of Friesian, Jersey
+            - dam genomic date is 2026-02-01
+            - official identity is recorded
+            - breeding index not in the top 20% of the herd
+            - breeding index in the top 50% of heifers
+            - latest body condition in the last 45 days between 4.0 and 5.5
+            - change in body condition since last calving at least -1
+            - lowest weight since 2026-01-01 at least 60% of mature weight
+            - highest weight at least 28 days ago more than 300 kg
+            - average liver copper of her mob in the last 90 days, from at least 5 animals, at least 95 umol/kg
+            - at most 1 of her mob with serum copper in the last 60 days less than 7 umol/L, from at least 10 animals
+            - latest uterine check between 28 and 365 days ago is clean
+            - not running with bull in the 35 days before collection
+            - not cycling
+          because "All of it counts."
+          agreed by "herd vet" on 2026-06-14
+
+        prefer "Settled in milk"
+          between 60 and 120 days since last calving
+          counts 2
+          because "Past the peak."
+
+        change "Eight weeks calved"
+          needs at least 63 days since last calving
+          because "Cows were slow to clean up."
+          agreed by "herd vet", "farmer" on 2026-06-14
+
+        drop "Looks right"
+          because "No time."
+          agreed by "adviser" on 2026-06-14
+
+        waive "Eight weeks calved" for "1423"
+          until 2026-10-31
+          because "Scanned clean."
+          agreed by "herd vet" on 2026-09-20
+
+        records "records"
+          up to 2026-09-20
+          complete for calving, heat, bull in since 2024-06-01
+          leave out foot trim
+
+        programme "Withy Bend, spring 2026"
+          collection on 2026-10-12
+          transfer 8 days after collection, over 2 days
+          date planned start of mating on 2026-10-26
+          choose donors from "1021", "1188", judged on collection
+          choose recipients from females, judged from first transfer to final transfer
+
+        rules for donors
+
+        rule "Two months clean"
+          needs no mastitis in the 60 days before collection
+          because "Eggs remember."
+        """;
+}

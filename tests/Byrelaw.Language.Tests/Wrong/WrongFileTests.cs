@@ -1,0 +1,46 @@
+using System.Text.RegularExpressions;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Tests.Support;
+using Byrelaw.Testing;
+
+namespace Byrelaw.Language.Tests.Wrong;
+
+/// <summary>
+/// Wrong rule files, one mistake each, named for the code of the problem that answers it. The
+/// whole text that people read is held to the approved copy beside this test.
+/// </summary>
+public sealed partial class WrongFileTests
+{
+    private static readonly string Folder = Repository.At("tests/Byrelaw.Language.Tests/Wrong/Files");
+
+    public static TheoryData<string> Names() =>
+        new(Directory.EnumerateFileSystemEntries(Folder).Select(path => Path.GetFileNameWithoutExtension(path)).Where(name => name != "words").Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Each_wrong_file_is_answered(string name)
+    {
+        var isFolder = Directory.Exists(Path.Combine(Folder, name));
+        var path = isFolder ? $"{name}/farm.byre" : $"{name}.byre";
+        var reading = RulebookReader.Read(path, new RuleFilesInFolder(Folder)).ShouldNotBeNull();
+        reading.Problems.Select(problem => problem.Code).ShouldContain(name[..5]);
+        Snapshot.Verify(DiagnosticText.Of(reading.Problems), name);
+    }
+
+    [Fact]
+    public void Each_code_has_a_wrong_file()
+    {
+        var sources = Directory.EnumerateFiles(Repository.At("src/Byrelaw.Language/Diagnostics"), "*.cs", SearchOption.AllDirectories);
+        var codes = sources.SelectMany(file => Code().Matches(File.ReadAllText(file)).Select(match => match.Groups[1].Value)).ToList();
+        codes.Count.ShouldBeGreaterThan(90);
+        codes.ShouldBeUnique();
+
+        // Five hundred files in one rulebook are made in TooManyFilesTests.
+        var names = Names().Select(row => row.Data).ToList();
+        codes.Except(["B0006"]).Where(code => !names.Exists(name => name.StartsWith(code, StringComparison.Ordinal))).ShouldBeEmpty();
+    }
+
+    [GeneratedRegex("\"(B[0-9]{4})\"")]
+    private static partial Regex Code();
+}
