@@ -1,0 +1,53 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Explaining;
+
+/// <summary>Why this answer rather than the better one, in one sentence.</summary>
+public static class WhyNot
+{
+    /// <summary>Such as <c>Out rather than Ready because of Eight weeks calved: 43 of 56 days.</c></summary>
+    public static string Of(AnimalReport report)
+    {
+        var (list, animal) = (report.On, report.Animal);
+        return animal.Answer switch
+        {
+            Answer.Ready => Closest(report),
+            Answer.OnCourse => OnCourse(report),
+            Answer.Ask when animal.NotBefore is not null => $"Not Ready because of {Because(report, RuleAnswer.NotMet)}; not Later because of {Because(report, RuleAnswer.NotKnown)}.",
+            Answer.Ask when report.InTheWay.Any(rule => rule.Answer == RuleAnswer.Broken) || list.List.IsBroken =>
+                "Ask rather than Ready because lines of the rule files cannot be read, and a broken rule lets no animal through.",
+            Answer.Ask => $"Ask rather than Ready because of {Because(report, RuleAnswer.NotKnown)}. Ask rather than No because no record rules her out.",
+            Answer.No when animal.NeverTogether is [var one, var other, ..] =>
+                $"Out rather than Later because {one} and {other} each hold on some later day, but never together.",
+            _ => $"Out rather than Ready because of {Because(report, RuleAnswer.NotMet)}.",
+        };
+    }
+
+    private static string Because(AnimalReport report, RuleAnswer answer)
+    {
+        var rules = report.InTheWay.Where(rule => rule.Answer == answer).ToList();
+        var chief = ChiefRule.Of(report);
+        var said = rules.OrderBy(rule => ReferenceEquals(rule, chief) ? 0 : 1).Take(2).Select(rule => $"{rule.Name}: {RuleWords.Found(rule, report.On)}");
+        var more = rules.Count > 2 ? $"; and {Numbers.Count(rules.Count - 2, "more rule", "more rules")}" : "";
+        return rules.Count == 0 ? "rules that do not hold on one day" : string.Join("; ", said) + more;
+    }
+
+    private static string OnCourse(AnimalReport report)
+    {
+        var rules = report.Animal.Rules.Where(rule => rule.Expected).Select(rule => rule.Name).ToList();
+        var rest = rules.Count == 1 ? "rests" : "rest";
+        var day = report.On.Long(report.On.Herd.KnownDay);
+        return rules.Count == 0
+            ? $"On course rather than Ready because the records end on {day}."
+            : $"On course rather than Ready because {Phrases.And(rules)} {rest} on days after {day}, when the records end.";
+    }
+
+    private static string Closest(AnimalReport report)
+    {
+        var shaky = report.Animal.Rules.Where(rule => rule.IsShaky).ToList();
+        return shaky.Count == 0
+            ? "Ready rather than On course because nothing here rests on days after the records end."
+            : $"Ready, but shaky: {string.Join("; ", shaky.Select(rule => $"{rule.Name}, {RuleWords.Found(rule, report.On)}"))}.";
+    }
+}

@@ -1,0 +1,37 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>What is wrong in the records, with file and line.</summary>
+public static class RecordProblems
+{
+    private const int AtMost = 200;
+
+    /// <summary>The part of the list's page.</summary>
+    public static Part Of(ListReport list)
+    {
+        var problems = list.Herd.Problems;
+        var part = new MarkdownPart().Heading(2, "Problems in the records");
+        if (problems.IsEmpty)
+        {
+            return part.Words("None found.").As("problems");
+        }
+
+        part.BulletsOf(problems.Take(AtMost).Select(Line));
+        if (problems.Length > AtMost)
+        {
+            part.Words($"And {Numbers.Count(problems.Length - AtMost, "more", "more")}: byrelaw records lists them all.");
+        }
+
+        return part.As("problems");
+    }
+
+    private static string Line(Diagnostic problem)
+    {
+        var word = problem.Severity == Severity.Error ? "error" : "warning";
+        var help = problem.Help is null ? "" : $" {MarkdownText.Of(Phrases.Sentence(problem.Help))}.";
+        return $"{MarkdownText.Bold($"{problem.File} line {problem.Line}")}, {word} {MarkdownText.Of(problem.Code)}: {MarkdownText.Of(problem.Message)}.{help}";
+    }
+}
