@@ -42,7 +42,9 @@ public static class Cautions
     /// <summary>A safety rule named <c>Not in calf</c> that is not known is a cow <c>maybe in calf</c>.</summary>
     private static string Unsafe(RuleJudgement rule)
     {
-        var feared = rule.Name.StartsWith("not ", StringComparison.OrdinalIgnoreCase) ? rule.Name[4..] : null;
+        var feared = rule.Name.Contains("not in calf", StringComparison.OrdinalIgnoreCase) ? "in calf"
+            : rule.Name.StartsWith("not ", StringComparison.OrdinalIgnoreCase) ? rule.Name[4..]
+            : null;
         return rule.Answer switch
         {
             RuleAnswer.NotMet => feared is null ? $"fails for safety: {rule.Name}" : $"{feared} on record",

@@ -23,15 +23,15 @@ public static class DraftCsv
         {
             var report = new AnimalReport(list, animal);
             csv.Append(Csv.Record(
-                MarkdownText.Clean(animal.Number),
-                MarkdownText.Clean(Particulars.OfficialIdentity(report)),
-                MarkdownText.Clean(Particulars.Mob(report)),
+                PlainText.Clean(animal.Number),
+                PlainText.Clean(Particulars.OfficialIdentity(report)),
+                PlainText.Clean(Particulars.Mob(report)),
                 Particulars.Sort(report),
                 AnswerWords.Word(animal.Answer),
                 Iso(animal.ReadyFrom), Iso(animal.ReadyUntil),
                 $"{animal.Rank}", Numbers.Of(animal.Score),
-                MarkdownText.Clean(Reason.Of(report)),
-                MarkdownText.Clean(DraftList.Beware(report)),
+                PlainText.Clean(Reason.Of(report)),
+                PlainText.Clean(DraftList.Beware(report)),
                 Iso(choice.JudgedFrom), Iso(choice.JudgedTo), Iso(list.Herd.KnownDay), Iso(choice.JudgedTo), ""));
         }
 

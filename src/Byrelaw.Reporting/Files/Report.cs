@@ -12,8 +12,8 @@ public sealed record ReportFile(string Path, string Text);
 /// <summary>All files of a draft's report, made one by one.</summary>
 public static class Report
 {
-    /// <summary>How many animals' pages there will be.</summary>
-    public static int PagesOf(Draft draft) => draft.Lists.Sum(list => list.Animals.Length);
+    /// <summary>How many files there will be.</summary>
+    public static int FilesOf(Draft draft) => 2 + draft.Lists.Sum(list => 3 + (2 * list.Animals.Length));
 
     /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
     public static IEnumerable<ReportFile> Of(Draft draft)

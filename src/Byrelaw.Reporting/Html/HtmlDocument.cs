@@ -10,9 +10,9 @@ public static class HtmlDocument
     public static string Of(Page page)
     {
         var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-            .Append("<meta name=\"color-scheme\" content=\"light dark\">\n")
+        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\" />\n")
+            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n")
+            .Append("<meta name=\"color-scheme\" content=\"light dark\" />\n")
             .Append("<title>").Append(HtmlText.Of(page.Title)).Append("</title>\n")
             .Append("<style>\n").Append(StyleSheet.Text).Append("</style>\n</head>\n<body>\n")
             .Append("<a class=\"skip\" href=\"#main\">Skip to the page</a>\n")

@@ -1,4 +1,5 @@
 using System.Text;
+using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Html;
 
@@ -9,7 +10,7 @@ public static class HtmlText
     public static string Of(string words)
     {
         var text = new StringBuilder(words.Length + 8);
-        foreach (var c in Markdown.MarkdownText.Clean(words))
+        foreach (var c in PlainText.Clean(words))
         {
             _ = c switch
             {

@@ -55,7 +55,7 @@ internal sealed class TableToHtml : HtmlObjectRenderer<Table>
     {
         var tag = namesRow ? "th" : "td";
         renderer.Write('<').Write(tag).Write(namesRow ? " scope=\"row\"" : "").Write(" data-label=\"").WriteEscape(heading).Write("\">");
-        if (Words(cell) == DraftList.Box)
+        if (heading == DraftList.TickHeading)
         {
             renderer.Write("<span class=\"box\" role=\"img\" aria-label=\"box to tick\"></span>");
         }

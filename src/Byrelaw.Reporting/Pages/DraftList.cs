@@ -10,6 +10,9 @@ public static class DraftList
     /// <summary>The box to tick.</summary>
     public const string Box = "☐";
 
+    /// <summary>The heading of its column.</summary>
+    public const string TickHeading = "tick";
+
     /// <summary>The part of the list's page.</summary>
     public static Part Of(ListReport list, Func<string, string> linkTo)
     {
@@ -19,7 +22,7 @@ public static class DraftList
             part.Bullets(NotProven(list)).Words(SafetyNotes.Prostaglandin);
         }
 
-        var table = new MarkdownTable($"{list.Title}, by number", "tick", "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
+        var table = new MarkdownTable($"{list.Title}, by number", TickHeading, "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
         foreach (var animal in list.List.Animals)
         {
             var report = new AnimalReport(list, animal);
