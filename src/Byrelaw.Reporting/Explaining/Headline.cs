@@ -15,7 +15,7 @@ public static class Headline
             Answer.Ready => $"Ready for {list.Days}",
             Answer.OnCourse => $"On course for {list.Days}",
             Answer.Later => animal.ReadyFrom is { } from ? $"Later: ready from {Dates.Long(from)}" : "Later",
-            Answer.Ask => $"Ask: {Reason.Of(report)}",
+            Answer.Ask => $"Ask: {Open(report)}",
             _ => $"No: {Reason.Of(report)}",
         };
     }
@@ -37,6 +37,13 @@ public static class Headline
             _ when animal.ForGood => (on + "the answer is ", "No", ", for good: nothing that can still happen changes it."),
             _ => (on + "the answer is ", "No", ": time alone does not change it."),
         };
+    }
+
+    /// <summary>What is open, without the rule's name, which follows below.</summary>
+    private static string Open(AnimalReport report)
+    {
+        var missing = ChiefRule.Of(report) is { Answer: RuleAnswer.NotKnown } chief ? RuleWords.Missing(chief) : [];
+        return missing.Count == 0 ? Reason.Of(report) : MissingWords.Brief(missing[0], report.On);
     }
 
     private static string ReadySpan(AnimalReport report) => (report.Animal.ReadyFrom, report.Animal.ReadyUntil) switch

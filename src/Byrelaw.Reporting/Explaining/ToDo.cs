@@ -47,6 +47,6 @@ public static class ToDo
         var first = settle.FirstOrDefault(missing => missing.SettledBy == SettledBy.Yards) ?? settle[0];
         var who = first.SettledBy == SettledBy.Yards ? "in the yards or from the farm's book" : "this needs a laboratory, or time";
         var more = settle.Length > 1 ? $" Then {Numbers.Count(settle.Length - 1, "more record", "more records")}, below." : "";
-        return $"Find out {MissingWords.Of(first, report.On)} ({who}).{more}";
+        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {who}.{more}";
     }
 }

@@ -14,7 +14,7 @@ namespace Byrelaw.Reporting.Html;
 internal sealed class TableToHtml : HtmlObjectRenderer<Table>
 {
     /// <summary>The columns that say which row it is.</summary>
-    private static readonly string[] RowNames = ["number", "rule", "from", "find out", "rank", "list", "what is preferred"];
+    private static readonly string[] RowNames = ["number", "rule", "from", "what to do", "rank", "list", "what is preferred"];
 
     protected override void Write(HtmlRenderer renderer, Table table)
     {

@@ -32,10 +32,15 @@ public static class TimelinePicture
         Months(svg, axis, height);
         for (var i = 0; i < rows.Count; i++)
         {
-            Draw(svg, axis, rows[i].Name, rows[i].Timeline, Top + (i * Row), first: i == 0);
+            Draw(svg, axis, rows[i].Timeline, Top + (i * Row));
         }
 
         Marks(svg, axis, report, height);
+        for (var i = 0; i < rows.Count; i++)
+        {
+            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{Top + (i * Row) + 11}\"{(i == 0 ? " class=\"all\"" : "")}>{HtmlText.Of(rows[i].Name)}</text>\n");
+        }
+
         svg.Append("</svg>\n");
         return $"<figure>\n{svg}{Key(report, rows.Count)}</figure>\n";
     }
@@ -48,9 +53,8 @@ public static class TimelinePicture
 
     private static bool HoldsThroughout(Timeline timeline) => timeline.Stretches.All(stretch => stretch.Truth == Truth.True);
 
-    private static void Draw(StringBuilder svg, Axis axis, string name, Timeline timeline, int y, bool first)
+    private static void Draw(StringBuilder svg, Axis axis, Timeline timeline, int y)
     {
-        svg.Append(CultureInfo.InvariantCulture, $"<text x=\"0\" y=\"{y + 11}\"{(first ? " class=\"all\"" : "")}>{HtmlText.Of(name)}</text>\n");
         for (var i = 0; i < timeline.Stretches.Length; i++)
         {
             var stretch = timeline.Stretches[i];
@@ -62,7 +66,13 @@ public static class TimelinePicture
                 Truth.Unknown => "url(#not-known)",
                 _ => "none",
             };
-            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{axis.At(stretch.From)}%\" y=\"{y + 15}\" width=\"{axis.Width(stretch.From, end)}%\" height=\"{Bar}\" fill=\"{fill}\"/>\n");
+            var (left, right) = (Math.Max(0, axis.At(stretch.From)), Math.Min(100, axis.At(end)));
+            if (right <= left)
+            {
+                continue;
+            }
+
+            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{left}%\" y=\"{y + 15}\" width=\"{Math.Round(right - left, 3)}%\" height=\"{Bar}\" fill=\"{fill}\"/>\n");
         }
 
         svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"frame\" x=\"0\" y=\"{y + 15}\" width=\"100%\" height=\"{Bar}\" fill=\"none\"/>\n");
@@ -76,7 +86,7 @@ public static class TimelinePicture
             svg.Append(CultureInfo.InvariantCulture, $"<line class=\"month\" x1=\"{axis.At(month)}%\" x2=\"{axis.At(month)}%\" y1=\"{Top}\" y2=\"{height - 16}\"/>");
             if (axis.Width(month, axis.Last) >= 6)
             {
-                svg.Append(CultureInfo.InvariantCulture, $"<text class=\"small\" x=\"{axis.At(month)}%\" y=\"{height - 3}\">{name}</text>");
+                svg.Append(CultureInfo.InvariantCulture, $"<text class=\"small{(month.Month % 2 == 0 ? " even" : "")}\" x=\"{axis.At(month)}%\" y=\"{height - 3}\">{name}</text>");
             }
 
             svg.Append('\n');

@@ -36,8 +36,7 @@ public static class DoNext
         var course = list.List.Count(Answer.OnCourse);
         if (course > 0)
         {
-            tasks.Add($"Write down whatever happens to the {Numbers.Count(course, "animal", "animals")} On course, "
-                + $"and draw up this list again before {list.Long(list.List.Choice.JudgedFrom)}.");
+            tasks.Add($"Write down whatever happens to {(course == 1 ? "the one animal" : $"the {course} animals")} On course, and draw up this list again before {list.Long(list.List.Choice.JudgedFrom)}.");
         }
 
         return tasks;
@@ -47,10 +46,10 @@ public static class DoNext
     {
         var who = found.Who == SettledBy.Yards ? "in the yards" : "laboratory or time";
         var from = found.From is { } day && day > list.Herd.KnownDay ? $", from {list.Long(day)}" : "";
-        var settles = found.Alone == found.Numbers.Count ? "It settles " + (found.Alone == 1 ? "her." : "all of them.")
-            : found.Alone == 0 ? "Each needs more besides."
-            : $"It settles {found.Alone} of them.";
-        return $"Find out {found.What}, {who}, for {Numbers.Count(found.Numbers.Count, "animal", "animals")} before "
+        var settles = found.Alone == found.Numbers.Count ? found.Alone == 1 ? "That settles her." : "That settles all of them."
+            : found.Alone == 0 ? found.Numbers.Count == 1 ? "She needs more besides." : "Each of them needs more besides."
+            : $"That settles {found.Alone} of them; the others need more besides.";
+        return $"{Phrases.Sentence(found.What)} ({who}), for {Numbers.Count(found.Numbers.Count, "animal", "animals")} before "
             + $"{list.Long(list.List.Choice.JudgedFrom)}{from}: {Phrases.FirstOf(found.Numbers, NumbersShown)}. {settles}";
     }
 }

@@ -7,7 +7,7 @@ using NodaTime;
 namespace Byrelaw.Reporting.Lists;
 
 /// <summary>One thing to find out, for all the animals whose answer hangs on it.</summary>
-/// <param name="What">The thing, such as <c>a result of pregnancy test</c>.</param>
+/// <param name="What">The task, such as <c>get a pregnancy test result</c>.</param>
 /// <param name="Who">In the yards, or a laboratory or time.</param>
 /// <param name="Numbers">The animals, in order.</param>
 /// <param name="Alone">How many of them need nothing else.</param>
@@ -37,13 +37,8 @@ public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> N
     /// <summary>Sampling a mob is one task for all its animals; the mob is named.</summary>
     private static string WhatFor(AnimalJudgement animal, Missing missing, ListReport list)
     {
-        if (missing.Reason != MissingReason.TooFewOfTheMob)
-        {
-            return MissingWords.What(missing, list);
-        }
-
-        var mob = Particulars.Mob(new AnimalReport(list, animal));
-        var more = missing.Needed > 0 ? Words.Numbers.Count(missing.Needed, "more animal", "more animals") : "more animals";
-        return $"{missing.Subject} of {more} in {(mob.Length == 0 ? "her mob" : $"mob {mob}")}";
+        var task = MissingWords.TaskForMany(missing, list);
+        var mob = missing.Reason == MissingReason.TooFewOfTheMob ? Particulars.Mob(new AnimalReport(list, animal)) : "";
+        return mob.Length == 0 ? task : task.Replace("in her mob", $"in mob {mob}", StringComparison.Ordinal);
     }
 }

@@ -44,5 +44,6 @@ public static class MarkdownText
 
     /// <summary>Whether this is the dot or bracket of <c>12.</c> at the start, which would open a numbered list.</summary>
     private static bool IsListNumberEnd(string text, int at) =>
-        text[at] is '.' or ')' && at is > 0 and < 10 && text.AsSpan(0, at).IndexOfAnyExceptInRange('0', '9') < 0;
+        text[at] is '.' or ')' && at is > 0 and < 10 && text.AsSpan(0, at).IndexOfAnyExceptInRange('0', '9') < 0
+        && (at + 1 == text.Length || text[at + 1] == ' ');
 }

@@ -16,7 +16,7 @@ public static class AnimalPage
     /// <param name="previous">The number and page of the one before her on the list, if any.</param>
     /// <param name="next">The number and page of the one after her, if any.</param>
     public static Page Of(AnimalReport report, string path, (string Number, string Link)? previous = null, (string Number, string Link)? next = null) =>
-        new(path, $"{report.Animal.Number} · {Headline.Of(report)}", $"{report.On.Title} · {report.On.Standing}",
+        new(path, $"{report.Animal.Number} · {Headline.Of(report)}", $"{Phrases.Sentence(report.On.Name)} · {report.On.Standing}",
         [
             Top(report),
             Why(report),
@@ -38,10 +38,15 @@ public static class AnimalPage
         var part = new MarkdownPart()
             .HeadingOf(1, $"{MarkdownText.Bold(report.Animal.Number)} · {MarkdownText.Of($"{AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")}")
             .Words(who)
-            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.Of(after)} {MarkdownText.Of($"{Phrases.Sentence(report.On.Standing)}.")}");
+            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.Of(after)} Records to {Dates.Long(report.On.Herd.KnownDay)}.");
+        if (report.On.Draft.KnownOn is { } day)
+        {
+            part.Words(ListPage.AsKnownOn(day));
+        }
+
         if (DraftList.Beware(report) is { Length: > 0 } beware)
         {
-            part.Led("Beware:", beware.EndsWith('.') ? beware : beware + ".");
+            part.Led("Beware:", Phrases.Stop(beware));
         }
 
         return part.As("top");
@@ -58,7 +63,7 @@ public static class AnimalPage
             part.Led($"{(i == 0 ? "In the way" : "Also in the way")}: {inTheWay[i].Rule}.", inTheWay[i].Sentences);
         }
 
-        return part.Words(WhyNot.Of(report)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
+        return part.Words(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
     }
 
     private static Part Timeline(AnimalReport report) =>
@@ -68,7 +73,7 @@ public static class AnimalPage
     private static Part Table(AnimalReport report)
     {
         var table = new MarkdownTable($"Every rule, for {report.On.Days}", "answer", "rule", "found", "needed", "margin", "settles", "records");
-        foreach (var rule in report.Animal.Rules)
+        foreach (var rule in RuleOrder.Of(report.Animal))
         {
             table.Add(
                 MarkdownText.Of(RuleAnswerWords.Both(rule.Answer)),

@@ -1,6 +1,7 @@
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Reporting.Lists;
 using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Pages;
 
@@ -24,10 +25,10 @@ public static class FindOutPart
 
     private static void Table(MarkdownPart part, string heading, string caption, IEnumerable<FindOut> found)
     {
-        var table = new MarkdownTable(caption, "find out", "animals", "settles alone", "for");
+        var table = new MarkdownTable(caption, "what to do", "animals", "settles alone", "for");
         foreach (var one in found)
         {
-            table.Add(MarkdownText.Of(one.What), $"{one.Numbers.Count}", $"{one.Alone}", MarkdownText.Of(string.Join(", ", one.Numbers)));
+            table.Add(MarkdownText.Of(Phrases.Sentence(one.What)), $"{one.Numbers.Count}", $"{one.Alone}", MarkdownText.Of(string.Join(", ", one.Numbers)));
         }
 
         if (!table.IsEmpty)

@@ -48,18 +48,22 @@ public static class ListPage
         var unreadable = list.Herd.Problems.Count(problem => problem.Severity == Severity.Error);
         if (unreadable > 0)
         {
-            part.Led($"{Numbers.Count(unreadable, "problem", "problems")} in the records.",
-                "What those lines might have said is in doubt, and nothing is guessed. They are listed below.");
+            part.Led($"{Numbers.Count(unreadable, "error", "errors")} in the records.",
+                $"What {(unreadable == 1 ? "that line" : "those lines")} might have said is in doubt, and nothing is guessed. See “Problems in the records” below.");
         }
 
         if (list.Draft.KnownOn is { } day)
         {
-            part.Words($"Judged as known on {Dates.Long(day)}: rows entered and agreements made after that day are not seen. "
-                + "Facts without a date, and what the farm says is complete, are today's.");
+            part.Words(AsKnownOn(day));
         }
 
         return part.As("top");
     }
+
+    /// <summary>What judging by an earlier day's knowledge does and does not take back.</summary>
+    public static string AsKnownOn(NodaTime.LocalDate day) =>
+        $"Judged as known on {Dates.Long(day)}: rows entered and agreements made after that day are not seen. "
+        + "Facts without a date, and what the farm says is complete, are today's.";
 
     private static IEnumerable<string> BrokenRules(ListReport list) =>
         list.Rulebook.Rules.Where(rule => rule.IsBroken && rule.List == list.Name).Select(rule => $"{rule.Span.File.Path} line {rule.Span.Line}");

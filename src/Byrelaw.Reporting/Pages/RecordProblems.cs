@@ -31,7 +31,14 @@ public static class RecordProblems
     private static string Line(Diagnostic problem)
     {
         var word = problem.Severity == Severity.Error ? "error" : "warning";
-        var help = problem.Help is null ? "" : $" {MarkdownText.Of(Phrases.Sentence(problem.Help))}.";
-        return $"{MarkdownText.Bold($"{problem.File} line {problem.Line}")}, {word} {MarkdownText.Of(problem.Code)}: {MarkdownText.Of(problem.Message)}.{help}";
+        var help = problem.Help is null ? "" : $" {Phrases.Sentence(Phrases.Stop(problem.Help))}";
+        return $"{MarkdownText.Bold($"{problem.File} line {problem.Line}")}, {word} {MarkdownText.Of($"{problem.Code}: {Quoted(Phrases.Stop(problem.Message) + help)}")}";
+    }
+
+    /// <summary>Messages quote with back-ticks; on a page for people they are quotation marks.</summary>
+    private static string Quoted(string message)
+    {
+        var pieces = message.Split('`');
+        return pieces.Length % 2 == 0 ? message : string.Concat(pieces.Select((piece, i) => i == 0 ? piece : (i % 2 == 1 ? "“" : "”") + piece));
     }
 }

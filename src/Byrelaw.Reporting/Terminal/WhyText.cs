@@ -20,11 +20,11 @@ public static class WhyText
     {
         var (list, animal) = (report.On, report.Animal);
         var text = new StringBuilder();
-        var head = $"{ink.Bold(PlainText.Clean(animal.Number))} · {PlainText.Clean(list.Name)}, {list.Days} (records to {Dates.Long(list.Herd.KnownDay)}"
+        var head = $"{ink.Bold(PlainText.Clean(animal.Number))} · {PlainText.Clean(list.Name)} for {list.Days} (records to {Dates.Long(list.Herd.KnownDay)}"
             + (list.Draft.KnownOn is { } day ? $", as known on {Dates.Long(day)})" : ")");
         text.Append(head).Append("\n\n");
         Line(text, $"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(animal.TooLate ? ", too late for this programme" : "")}.", ink.Bold);
-        Line(text, WhyNot.Of(report));
+        Line(text, WhyNot.Of(report, withClauses: true));
         Line(text, SmallestChange.Of(report));
         Line(text, $"To do: {ToDo.Of(report)}");
         if (DraftList.Beware(report) is { Length: > 0 } beware)
@@ -49,7 +49,7 @@ public static class WhyText
 
     private static void Table(StringBuilder text, AnimalReport report, bool all, Ink ink)
     {
-        var shown = report.Animal.Rules.Where(rule => all || IsWorthALine(rule)).ToList();
+        var shown = RuleOrder.Of(report.Animal).Where(rule => all || IsWorthALine(rule)).ToList();
         var rows = shown.Select(rule => Cells(rule, report.On)).ToList();
         var widths = Enumerable.Range(0, 3).Select(i => Math.Min(WidestColumn, rows.Select(row => row[i].Length).DefaultIfEmpty(0).Max())).ToList();
         for (var i = 0; i < rows.Count; i++)
@@ -65,9 +65,16 @@ public static class WhyText
 
         if (report.Animal.Rules.Length > shown.Count)
         {
-            var met = report.Animal.Rules.Count(rule => !shown.Contains(rule) && rule.Answer == RuleAnswer.Met);
-            var not = report.Animal.Rules.Length - shown.Count - met;
-            var parts = new[] { met > 0 ? $"{met} more met" : "", not == 1 ? "1 does not apply" : not > 0 ? $"{not} do not apply" : "" };
+            var hidden = report.Animal.Rules.Except(shown).ToList();
+            var onTheDay = hidden.Count(rule => rule.Rule?.OnTheDay == true);
+            var met = hidden.Count(rule => rule.Rule?.OnTheDay != true && rule.Answer == RuleAnswer.Met);
+            var not = hidden.Count - onTheDay - met;
+            string[] parts =
+            [
+                met > 0 ? $"{met} more met" : "",
+                not == 1 ? "1 does not apply" : not > 0 ? $"{not} do not apply" : "",
+                onTheDay > 0 ? $"{onTheDay} judged on the day" : "",
+            ];
             text.Append("  … ").AppendJoin(", ", parts.Where(part => part.Length > 0)).Append(": --all shows them\n");
         }
     }
@@ -80,7 +87,7 @@ public static class WhyText
     {
         var records = RuleWords.Records(rule, list);
         var changed = rule.Rule is { Before: { } before } written
-            ? $"changed here: {LocalPractice.Was(written, before)}{(written.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}" : "";
+            ? $"changed here: was {ConditionText.Of(before.Needs)}{(written.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}" : "";
         string[] cells =
         [
             rule.Name, RuleWords.Found(rule, list), RuleWords.Settles(rule, list),

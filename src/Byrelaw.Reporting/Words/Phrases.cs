@@ -20,6 +20,9 @@ public static class Phrases
     public static string Small(string text) =>
         text.Length > 1 && char.IsUpper(text[1]) ? text : text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];
 
+    /// <summary>With a full stop at the end, unless it ends a sentence already.</summary>
+    public static string Stop(string text) => text.Length == 0 || ".?!”".Contains(text[^1]) ? text : text + ".";
+
     private static string Join(IReadOnlyList<string> items, string word) => items.Count switch
     {
         0 => "",
