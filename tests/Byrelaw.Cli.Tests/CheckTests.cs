@@ -23,10 +23,10 @@ public sealed class CheckTests : IDisposable
     [Fact]
     public void A_problem_in_a_file_that_two_others_use_is_told_once()
     {
-        _farm.Change("vocabulary.byre", "event mating", "event mating of");
+        _farm.Change("vocabulary.byre", "on scale 1 to 10", "on scale 1 too 10");
         var run = _farm.Run("check", "spring.byre", "recipients.byre");
         run.Code.ShouldBe(ExitCode.Bad);
-        run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:2:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
+        run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:5:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
     }
 
     [Fact]

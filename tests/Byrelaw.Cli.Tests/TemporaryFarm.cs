@@ -10,7 +10,7 @@ internal sealed class TemporaryFarm : IDisposable
         event sale               leaves the herd
         test pregnancy test      answers pregnant, empty  in the yards
         measure body condition   on scale 1 to 10
-        fact official identity   is identity  also official_id
+        fact official identity   is identity
 
         """;
 

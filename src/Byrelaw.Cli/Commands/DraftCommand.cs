@@ -35,6 +35,12 @@ internal static class DraftCommand
             throw new CannotDoException("--out wants the name of a folder");
         }
 
+        var target = folder ?? (json ? null : DefaultOut);
+        if (target is not null)
+        {
+            ReportFolder.Check(doors.Full(target));
+        }
+
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
         if (loaded is null)
@@ -45,7 +51,6 @@ internal static class DraftCommand
         var draft = Judge(loaded, on, knownOn, doors);
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
-        var target = folder ?? (json ? null : DefaultOut);
         if (target is not null)
         {
             Write(draft, doors.Full(target), doors);

@@ -1,6 +1,6 @@
 namespace Byrelaw.Cli.Loading;
 
-/// <summary>Finds the shared base rules: beside the program, or in a checkout around the program or the farm's folder.</summary>
+/// <summary>Finds the shared base rules: around the farm's folder, beside the program, or in the checkout around it.</summary>
 public static class RulesetsFolder
 {
     /// <summary>The folder's name.</summary>
@@ -8,7 +8,7 @@ public static class RulesetsFolder
 
     /// <summary>Where they are; null where they are not found.</summary>
     public static string? Find(string nearFolder) =>
-        Above(AppContext.BaseDirectory).Concat(Above(nearFolder)).Select(folder => Path.Combine(folder, Name))
+        Above(nearFolder).Concat(Above(AppContext.BaseDirectory)).Select(folder => Path.Combine(folder, Name))
             .FirstOrDefault(folder => File.Exists(Path.Combine(folder, "vocabulary.byre")));
 
     private static IEnumerable<string> Above(string folder)

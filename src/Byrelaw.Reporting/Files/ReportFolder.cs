@@ -23,7 +23,7 @@ public static class ReportFolder
     public static void Write(string target, IEnumerable<ReportFile> files, Action<int>? written = null)
     {
         target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
-        Refuse(target);
+        Check(target);
         var parent = Path.GetDirectoryName(target)!;
         Directory.CreateDirectory(parent);
         var fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.new");
@@ -65,9 +65,12 @@ public static class ReportFolder
         File.WriteAllText(Path.Combine(folder, Manifest), manifest.ToString(), utf8);
     }
 
-    /// <summary>A folder that is neither empty nor a report is someone's work.</summary>
-    private static void Refuse(string target)
+    /// <summary>Whether a report may go there; a folder that is neither empty nor a report is someone's work.</summary>
+    /// <param name="target">The folder.</param>
+    /// <exception cref="IOException">It may not; the message says why.</exception>
+    public static void Check(string target)
     {
+        target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
         if (File.Exists(target))
         {
             throw new IOException($"{target} is a file; a report needs a folder");
