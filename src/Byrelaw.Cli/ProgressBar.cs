@@ -3,13 +3,13 @@ namespace Byrelaw.Cli;
 /// <summary>Shows how far long work is, on a terminal only, and wipes itself away when done.</summary>
 /// <param name="doors">Where to.</param>
 /// <param name="doing">What is being done: <c>Judging</c>.</param>
-internal sealed class ProgressBar(Doors doors, string doing) : IProgress<(int Done, int Of)>, IDisposable
+/// <param name="quietFor">Work that is done sooner shows nothing; 0.4 seconds where it is not said.</param>
+internal sealed class ProgressBar(Doors doors, string doing, TimeSpan? quietFor = null) : IProgress<(int Done, int Of)>, IDisposable
 {
     private const int Width = 30;
-    private const int FirstAfterMilliseconds = 400;
     private const int AgainAfterMilliseconds = 100;
     private readonly Lock _lock = new();
-    private long _next = Environment.TickCount64 + FirstAfterMilliseconds;
+    private long _next = Environment.TickCount64 + (long)(quietFor ?? TimeSpan.FromSeconds(0.4)).TotalMilliseconds;
     private int _drawn;
 
     /// <inheritdoc/>
