@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Records.Herds;
+using Byrelaw.Reporting.Explaining;
 using Byrelaw.Reporting.Words;
 using NodaTime;
 
@@ -11,6 +14,15 @@ namespace Byrelaw.Reporting;
 /// <param name="List">The list.</param>
 public sealed record ListReport(Draft Draft, ListJudgement List)
 {
+    private readonly Lazy<ImmutableArray<Kind>> _kinds = new(() => [.. RuleKinds.Of(Draft.Rulebook, List.Choice.List)]);
+    private readonly Lazy<ImmutableArray<EventKind>> _unwanted = new(() => [.. RuleKinds.UnwantedBy(Draft.Rulebook, List.Choice.List)]);
+
+    /// <summary>Every kind of record that the list's rules look at.</summary>
+    public ImmutableArray<Kind> Kinds => _kinds.Value;
+
+    /// <summary>Events of which a rule of the list wants none, or at most so many.</summary>
+    public ImmutableArray<EventKind> UnwantedKinds => _unwanted.Value;
+
     /// <summary>The rules.</summary>
     public Rulebook Rulebook => Draft.Rulebook;
 

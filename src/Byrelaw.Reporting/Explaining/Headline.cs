@@ -15,6 +15,7 @@ public static class Headline
             Answer.Ready => $"Ready for {list.Days}",
             Answer.OnCourse => $"On course for {list.Days}",
             Answer.Later => animal.ReadyFrom is { } from ? $"Later: ready from {Dates.Long(from)}" : "Later",
+            Answer.Ask when animal.NotBefore is { } day => $"Ask: not before {Dates.Long(day)}",
             Answer.Ask => $"Ask: {Open(report)}",
             _ => $"No: {Reason.Of(report)}",
         };
@@ -29,10 +30,10 @@ public static class Headline
         {
             Answer.Ready => (on + "she is ", "Ready", ReadySpan(report)),
             Answer.OnCourse => (on + "she is ", "On course", $": Ready if nothing happens after {Dates.Long(list.Herd.KnownDay)}."),
-            Answer.Later when animal.TooLate => (on + "the answer is ", "Later", ", and that is too late for this programme."),
+            Answer.Later when report.IsTooLate => (on + "the answer is ", "Later", ", and that is too late for this programme."),
             Answer.Later => (on + "the answer is ", "Later", "."),
             Answer.Ask when animal.NotBefore is { } day =>
-                (on + "the answer is ", "Ask", $": not before {Dates.Long(day)}, and the records do not say whether then."),
+                (on + "the answer is ", "Ask", $": not before {Dates.Long(day)}{(report.IsTooLate ? ", which is too late for this programme" : "")}, and the records do not say whether then."),
             Answer.Ask => (on + "the answer is ", "Ask", ": the records do not say."),
             _ when animal.ForGood => (on + "the answer is ", "No", ", for good: nothing that can still happen changes it."),
             _ => (on + "the answer is ", "No", ": time alone does not change it."),

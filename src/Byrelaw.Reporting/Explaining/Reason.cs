@@ -17,8 +17,10 @@ public static class Reason
             Answer.Ready => Ready(report),
             Answer.OnCourse => $"if nothing happens after {list.Long(list.Herd.KnownDay)}",
             _ when chief is { Answer: RuleAnswer.Broken } => $"{chief.Name}: the rule cannot be read",
-            Answer.Later when chief is not null => $"{chief.Name}: {RuleWords.Found(chief, list)}{From(report)}",
-            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => $"{chief.Name}: {NotKnown(chief, list)}{NotBefore(report)}",
+            Answer.Ask when animal.NotBefore is { } day && chief is not null =>
+                $"{chief.Name}: {RuleWords.Found(chief, list)}; not before {list.Short(day)}, and not known then{(report.IsTooLate ? ", too late" : "")}",
+            Answer.Later when chief is not null => $"{chief.Name}: {RuleWords.Found(chief, list)}{From(report)}{(report.IsTooLate ? ", too late" : "")}",
+            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => $"{chief.Name}: {NotKnown(chief, list)}",
             Answer.Ask when list.List.IsBroken => "lines of the rule files cannot be read",
             Answer.No when animal.NeverTogether is [var one, var other, ..] => $"{one} and {other} never hold together",
             _ when chief is { Gate: not Gate.None } => GateReason(chief, list),
@@ -46,9 +48,6 @@ public static class Reason
 
     private static string From(AnimalReport report) =>
         report.Animal.ReadyFrom is { } from ? $"; ready from {report.On.Short(from)}" : "";
-
-    private static string NotBefore(AnimalReport report) =>
-        report.Animal.NotBefore is { } day ? $"; not before {report.On.Short(day)}" : "";
 
     private static string NotKnown(RuleJudgement rule, ListReport list)
     {

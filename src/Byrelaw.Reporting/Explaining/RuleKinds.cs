@@ -8,16 +8,16 @@ namespace Byrelaw.Reporting.Explaining;
 public static class RuleKinds
 {
     /// <summary>Every kind, once, in the order of the rules.</summary>
-    public static IEnumerable<Kind> Of(ListReport list) => Conditions(list).SelectMany(KindsIn).Distinct();
+    public static IEnumerable<Kind> Of(Rulebook rulebook, string list) => Conditions(rulebook, list).SelectMany(KindsIn).Distinct();
 
     /// <summary>Events of which a rule wants none, or at most so many.</summary>
-    public static IEnumerable<EventKind> UnwantedBy(ListReport list) =>
-        Conditions(list).OfType<CountCondition>()
+    public static IEnumerable<EventKind> UnwantedBy(Rulebook rulebook, string list) =>
+        Conditions(rulebook, list).OfType<CountCondition>()
             .Where(count => count.Test.Comparison is Comparison.AtMost or Comparison.LessThan or Comparison.Exactly && count.Test.Low == 0)
             .SelectMany(count => count.Counted).Select(counted => counted.Kind).OfType<EventKind>().Distinct();
 
-    private static IEnumerable<Condition> Conditions(ListReport list) =>
-        list.Rulebook.Rules.Where(rule => rule.List == list.Name).SelectMany(rule => Leaves(rule.Needs, list.Rulebook));
+    private static IEnumerable<Condition> Conditions(Rulebook rulebook, string list) =>
+        rulebook.Rules.Where(rule => rule.List == list).SelectMany(rule => Leaves(rule.Needs, rulebook));
 
     private static IEnumerable<Condition> Leaves(Condition condition, Rulebook rulebook) => condition switch
     {

@@ -65,7 +65,7 @@ public static class Story
     private static IEnumerable<string> Tests(AnimalReport report)
     {
         var herd = report.On.Herd;
-        return RuleKinds.Of(report.On).OfType<TestKind>()
+        return report.On.Kinds.OfType<TestKind>()
             .Select(kind => (Kind: kind, Place: LastPlace(herd, kind, report.Animal.Animal)))
             .Where(found => found.Place >= 0)
             .OrderByDescending(found => herd.Runs[found.Kind.Id].Days[found.Place])
@@ -82,7 +82,7 @@ public static class Story
     private static string? LastAgainst(AnimalReport report)
     {
         var herd = report.On.Herd;
-        var found = RuleKinds.UnwantedBy(report.On)
+        var found = report.On.UnwantedKinds
             .Where(kind => kind.Name != Calving && Milestones.All(milestone => milestone.Kind != kind.Name))
             .Select(kind => (kind.Name, Day: LastDay(herd, kind, report.Animal.Animal)))
             .Where(found => found.Day is not null).OrderByDescending(found => found.Day).FirstOrDefault();

@@ -21,6 +21,8 @@ public static class ToDo
             Answer.OnCourse => $"Leave her be, and write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}.{OnTheDay(report)}",
             Answer.Later when animal.TooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
             Answer.Later => $"{Nothing(report)} Keep her for then.",
+            Answer.Ask when report.IsTooLate =>
+                $"Nothing helps before {list.Long(animal.NotBefore!.Value)}. Leave her out of this programme, or find out for a later one: {Phrases.Small(Ask(report))}",
             Answer.Ask => Ask(report),
             _ when animal.ForGood => "Leave her out.",
             _ => $"Leave her out, unless something changes: {Phrases.Small(SmallestChange.Of(report))}",

@@ -16,7 +16,7 @@ public static class WhyNot
         {
             Answer.Ready => Closest(report),
             Answer.OnCourse => OnCourse(report),
-            Answer.Ask when animal.NotBefore is not null => $"Not Ready because of {Because(report, RuleAnswer.NotMet, withClauses)}; not Later because of {Because(report, RuleAnswer.NotKnown, withClauses)}.",
+            Answer.Ask when animal.NotBefore is not null => $"Not Ready because of {Because(report, RuleAnswer.NotMet, withClauses)}; not Later because {Then(report)}.",
             Answer.Ask when report.InTheWay.Any(rule => rule.Answer == RuleAnswer.Broken) || list.List.IsBroken =>
                 "Ask rather than Ready because lines of the rule files cannot be read, and a broken rule lets no animal through.",
             Answer.Ask => $"Ask rather than Ready because of {Because(report, RuleAnswer.NotKnown, withClauses)}. Ask rather than No because no record rules her out.",
@@ -24,6 +24,15 @@ public static class WhyNot
                 $"Out rather than Later because {one} and {other} each hold on some later day, but never together.",
             _ => $"Out rather than Ready because of {Because(report, RuleAnswer.NotMet, withClauses)}.",
         };
+    }
+
+    /// <summary>What is not known on the first later day on which the rules may hold.</summary>
+    private static string Then(AnimalReport report)
+    {
+        var rules = report.OpenThen.Select(rule => rule.Name).ToList();
+        var day = report.On.Long(report.Animal.NotBefore!.Value);
+        return rules.Count == 0 ? $"it is not known whether the rules hold on {day}"
+            : $"{Phrases.And(rules)} {(rules.Count == 1 ? "is" : "are")} not known on {day}";
     }
 
     private static string Because(AnimalReport report, RuleAnswer answer, bool withClauses)

@@ -47,7 +47,7 @@ public static class JsonText
         [.. RuleWords.Said(rule).SelectMany(finding => finding.Evidence).Distinct().Select(Evidence)]);
 
     private static EvidenceJson Evidence(Evidence evidence) =>
-        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), evidence.File, evidence.Line);
+        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line);
 
     private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 

@@ -15,10 +15,10 @@ namespace Byrelaw.Reporting.Lists;
 /// <param name="Line">The line it is about; 0 for none.</param>
 public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> Numbers, int Alone, LocalDate? From, int Line)
 {
-    /// <summary>All that would settle an Ask of the list, what settles most first.</summary>
+    /// <summary>All that would settle an Ask of the list while it can still be of use, what settles most first.</summary>
     public static IReadOnlyList<FindOut> Of(ListReport list)
     {
-        var asked = list.List.Animals.Where(animal => animal.Answer == Answer.Ask)
+        var asked = list.List.Animals.Where(animal => animal.Answer == Answer.Ask && !new AnimalReport(list, animal).IsTooLate)
             .SelectMany(animal => animal.Settle.Select(missing => (Animal: animal, Missing: missing, What: WhatFor(animal, missing, list))));
         return [.. asked
             .GroupBy(one => (one.What, one.Missing.SettledBy))

@@ -32,7 +32,7 @@ public static class RecordProblems
     {
         var word = problem.Severity == Severity.Error ? "error" : "warning";
         var help = problem.Help is null ? "" : $" {Phrases.Sentence(Phrases.Stop(problem.Help))}";
-        return $"{MarkdownText.Bold($"{problem.File} line {problem.Line}")}, {word} {MarkdownText.Of($"{problem.Code}: {Quoted(Phrases.Stop(problem.Message) + help)}")}";
+        return $"{MarkdownText.Bold($"{FileWords.Short(problem.File)} line {problem.Line}")}, {word} {MarkdownText.Of($"{problem.Code}: {Quoted(Phrases.Stop(problem.Message) + help)}")}";
     }
 
     /// <summary>Messages quote with back-ticks; on a page for people they are quotation marks.</summary>

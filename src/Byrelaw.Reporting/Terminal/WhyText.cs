@@ -23,7 +23,7 @@ public static class WhyText
         var head = $"{ink.Bold(PlainText.Clean(animal.Number))} · {PlainText.Clean(list.Name)} for {list.Days} (records to {Dates.Long(list.Herd.KnownDay)}"
             + (list.Draft.KnownOn is { } day ? $", as known on {Dates.Long(day)})" : ")");
         text.Append(head).Append("\n\n");
-        Line(text, $"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(animal.TooLate ? ", too late for this programme" : "")}.", ink.Bold);
+        Line(text, $"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(report.IsTooLate ? ", too late for this programme" : "")}.", ink.Bold);
         Line(text, WhyNot.Of(report, withClauses: true));
         Line(text, SmallestChange.Of(report));
         Line(text, $"To do: {ToDo.Of(report)}");

@@ -16,7 +16,7 @@ public static class EvidenceWords
         {
             var records = string.Join(", ", group.Select(item => Record(item, list)).Where(text => text.Length > 0));
             var lines = string.Join(", ", group.Select(item => item.Line).Where(line => line > 0).Distinct());
-            var place = lines.Length == 0 ? "" : $" ({group.Key.File} {lines})";
+            var place = lines.Length == 0 ? "" : $" ({FileWords.Short(group.Key.File)} {lines})";
             return records.Length == 0 ? group.Key.Item1 + place : $"{group.Key.Item1} {records}{place}";
         });
         var more = all.Count > AtMost ? $"; and {Numbers.Count(all.Count - AtMost, "more record", "more records")}" : "";

@@ -32,14 +32,14 @@ public static class MissingWords
 
     private static string What(Missing missing, ListReport list) => missing.Reason switch
     {
-        MissingReason.NoResult => $"{Article(missing.Subject)} {missing.Subject} result",
+        MissingReason.NoResult => $"{Article.With(missing.Subject)} result",
         MissingReason.ResultPending => $"the {missing.Subject} result that is not in{(missing.Line > 0 ? $" ({PlaceOf(missing, list)})" : "")}",
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.Subject}",
-        MissingReason.NeverRecorded => $"whether there ever was {Article(missing.Subject)} {missing.Subject}",
+        MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.Subject)}",
         MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which may say {missing.Subject} and cannot be read",
-        MissingReason.FactMissing => $"{missing.Subject}, which is blank in {list.Herd.AnimalsFile}",
-        MissingReason.FactUnreadable => $"{missing.Subject}, which cannot be read in {PlaceOf(missing, list)}",
+        MissingReason.FactMissing => $"{missing.Subject}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
+        MissingReason.FactUnreadable => $"{missing.Subject} in {PlaceOf(missing, list)}, which cannot be read",
         MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} in her mob",
         MissingReason.MobNotKnown => "which mob she is in",
         _ => $"{missing.Subject} of the others in the herd",
@@ -49,7 +49,7 @@ public static class MissingWords
     {
         MissingReason.NoResult or MissingReason.ResultPending or MissingReason.ResultTooVague => "get ",
         MissingReason.NotKept or MissingReason.NeverRecorded => "find out ",
-        MissingReason.UnreadableRow => "mend ",
+        MissingReason.UnreadableRow or MissingReason.FactUnreadable => "mend ",
         MissingReason.TooFewOfTheMob => "sample ",
         _ => "write down ",
     };
@@ -66,11 +66,9 @@ public static class MissingWords
     private static string More(Missing missing) =>
         missing.Needed > 0 ? Numbers.Count(missing.Needed, "more animal", "more animals") : "more animals";
 
-    private static string Article(string noun) => noun.Length > 0 && "aeiouAEIOU".Contains(noun[0]) ? "an" : "a";
-
     private static string PlaceOf(Missing missing, ListReport list)
     {
         var file = missing.Reason is MissingReason.FactUnreadable ? list.Herd.AnimalsFile : list.Herd.EventsFile;
-        return missing.Line > 0 ? $"{file} line {missing.Line}" : $"a line of {file}";
+        return missing.Line > 0 ? $"{FileWords.Short(file)} line {missing.Line}" : $"a line of {FileWords.Short(file)}";
     }
 }
