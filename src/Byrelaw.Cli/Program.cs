@@ -1,1 +1,3 @@
-return 0;
+using Byrelaw.Cli;
+
+return ByrelawApp.Run(args, Doors.OfTheProcess());

@@ -1,0 +1,74 @@
+using System.CommandLine;
+using Byrelaw.Cli.Commands;
+using Byrelaw.Records.Reading;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Cli;
+
+/// <summary>The program: reads its arguments, runs one command, ends with its exit code. Never throws.</summary>
+public static class ByrelawApp
+{
+    /// <summary>Runs one command.</summary>
+    /// <param name="args">As given after the program's name.</param>
+    /// <param name="doors">Where it writes to and works in.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    public static int Run(string[] args, Doors doors)
+    {
+        try
+        {
+            var code = Invoke(args, doors);
+            doors.Out.Flush();
+            return code;
+        }
+        catch (Exception exception)
+        {
+            return Fail(exception, doors);
+        }
+    }
+
+    private static int Invoke(string[] args, Doors doors)
+    {
+        var root = new RootCommand("Judges a herd against the plain-text rules of an embryo-transfer programme, and says why.")
+        {
+            NewCommand.Make(doors), CheckCommand.Make(doors), RecordsCommand.Make(doors), DraftCommand.Make(doors), WhyCommand.Make(doors),
+        };
+        foreach (var version in root.Options.OfType<VersionOption>())
+        {
+            version.Action = new PrintVersion(doors);
+        }
+
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0 && parsed.Action is not System.CommandLine.Help.HelpAction)
+        {
+            foreach (var error in parsed.Errors.Select(error => error.Message).Distinct())
+            {
+                doors.Err.WriteLine($"byrelaw: {PlainText.Clean(error)}");
+            }
+
+            doors.Err.WriteLine("byrelaw --help lists the commands; byrelaw COMMAND --help says how to use one.");
+            return ExitCode.CouldNot;
+        }
+
+        return parsed.Invoke(new InvocationConfiguration { Output = doors.Out, Error = doors.Err, EnableDefaultExceptionHandler = false });
+    }
+
+    private static int Fail(Exception exception, Doors doors)
+    {
+        var message = exception switch
+        {
+            CannotDoException or RecordsNotFoundException => exception.Message,
+            IOException or UnauthorizedAccessException => exception.Message.TrimEnd('.'),
+            _ => $"something went wrong inside the program, not in your files ({exception.GetType().Name}: {exception.Message})",
+        };
+        try
+        {
+            doors.Err.WriteLine($"byrelaw: {PlainText.Clean(message)}");
+        }
+        catch (IOException)
+        {
+            // Nobody reads the errors either: the exit code is all that can be said.
+        }
+
+        return ExitCode.CouldNot;
+    }
+}

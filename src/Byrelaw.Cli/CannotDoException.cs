@@ -1,0 +1,4 @@
+namespace Byrelaw.Cli;
+
+/// <summary>A command cannot be done; the message is the whole story, in one line.</summary>
+public sealed class CannotDoException(string message) : Exception(message);

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using Byrelaw.Cli.Loading;
+using Byrelaw.Judging;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Reporting.Files;
+using Byrelaw.Reporting.Json;
+using Byrelaw.Reporting.Terminal;
+using NodaTime;
+
+namespace Byrelaw.Cli.Commands;
+
+/// <summary><c>byrelaw draft PROGRAMME</c>: judges every animal of every list and writes the report.</summary>
+internal static class DraftCommand
+{
+    private const string DefaultOut = "out";
+
+    public static Command Make(Doors doors)
+    {
+        var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
+        var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
+        var (on, knownOn, format) = (Options.On(), Options.KnownOn(), Options.Format());
+        var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
+        {
+            programme, folder, on, knownOn, format,
+        };
+        command.SetAction(parsed => Run(
+            parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(format) == "json", doors));
+        return command;
+    }
+
+    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, bool json, Doors doors)
+    {
+        if (folder is "")
+        {
+            throw new CannotDoException("--out wants the name of a folder");
+        }
+
+        var target = folder ?? (json ? null : DefaultOut);
+        if (target is not null)
+        {
+            ReportFolder.Check(doors.Full(target));
+        }
+
+        var problems = new Problems();
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
+        if (loaded is null)
+        {
+            return NotJudged(problems, json, doors);
+        }
+
+        var draft = Judge(loaded, on, knownOn, doors);
+        problems.Add(UnknownAnimals.In(draft));
+        problems.Print(doors);
+        if (target is not null)
+        {
+            Write(draft, doors.Full(target), doors);
+        }
+
+        doors.Out.Write(json ? JsonText.Of(draft) + "\n" : DraftText.Of(draft, doors.OutInk) + $"The lists and a page for every animal: {doors.Show(doors.Full(target!))}/index.html\n");
+        if (problems.All.Count > 0)
+        {
+            doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");
+        }
+
+        return problems.Errors > 0 || draft.Lists.Any(list => list.IsBroken) ? ExitCode.Bad : ExitCode.Done;
+    }
+
+    /// <summary>Says why there is no programme to judge.</summary>
+    public static int NotJudged(Problems problems, bool json, Doors doors)
+    {
+        problems.Print(doors);
+        if (json)
+        {
+            doors.Out.WriteLine(JsonText.Of(problems.All));
+        }
+
+        doors.Err.WriteLine($"{problems.Counted()}. Nobody can be judged until they are mended: a broken rule lets no animal through.");
+        return ExitCode.Bad;
+    }
+
+    private static Draft Judge(LoadedProgramme loaded, LocalDate? on, LocalDate? knownOn, Doors doors)
+    {
+        using var bar = new ProgressBar(doors, "Judging");
+        return new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeAll(on, bar);
+    }
+
+    private static void Write(Draft draft, string folder, Doors doors)
+    {
+        using var bar = new ProgressBar(doors, "Writing");
+        var files = Report.FilesOf(draft);
+        ReportFolder.Write(folder, Report.Of(draft), written => bar.Report((written, files)));
+    }
+}

@@ -1,0 +1,38 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Byrelaw.Cli.Commands;
+
+/// <summary>The options that several commands share.</summary>
+internal static class Options
+{
+    public static Option<LocalDate?> On() => DateOption("--on", "Judge for this day instead of the programme's judging days.");
+
+    public static Option<LocalDate?> KnownOn() =>
+        DateOption("--known-on", "Judge as known on this day: rows entered and agreements made later are not seen.");
+
+    public static Option<string> Format()
+    {
+        var format = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = "text|json", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        return format;
+    }
+
+    private static Option<LocalDate?> DateOption(string name, string description) =>
+        new(name) { Description = description, HelpName = "YYYY-MM-DD", CustomParser = result => Parse(name, result) };
+
+    private static LocalDate? Parse(string name, ArgumentResult result)
+    {
+        var text = result.Tokens.Count == 1 ? result.Tokens[0].Value : "";
+        var parsed = LocalDatePattern.Iso.Parse(text);
+        if (!parsed.Success || parsed.Value.Year is < 1900 or > 9000)
+        {
+            result.AddError($"{name} wants a date such as 2026-10-20, not `{text}`");
+            return null;
+        }
+
+        return parsed.Value;
+    }
+}

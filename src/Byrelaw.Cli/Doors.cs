@@ -1,0 +1,59 @@
+using System.Text;
+using Byrelaw.Reporting.Terminal;
+using Microsoft.Win32.SafeHandles;
+
+namespace Byrelaw.Cli;
+
+/// <summary>Where the program writes to and works in: the real terminal, or a test's.</summary>
+/// <param name="Out">Answers.</param>
+/// <param name="Err">Problems and progress.</param>
+/// <param name="Here">The folder that relative paths start from.</param>
+/// <param name="OutInk">How answers are set off.</param>
+/// <param name="ErrInk">How problems are set off.</param>
+/// <param name="ShowsProgress">Whether someone watches <paramref name="Err"/>.</param>
+public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutInk, Ink ErrInk, bool ShowsProgress)
+{
+    /// <summary>Plain text into two writers, as for a pipe.</summary>
+    public static Doors Plain(TextWriter @out, TextWriter err, string here) => new(@out, err, here, Ink.Plain, Ink.Plain, ShowsProgress: false);
+
+    /// <summary>The process's own.</summary>
+    public static Doors OfTheProcess()
+    {
+        var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        var wantsColour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb";
+        if (OperatingSystem.IsWindows())
+        {
+            Console.OutputEncoding = utf8;
+        }
+
+        return new Doors(
+            new StreamWriter(StandardOutput(), utf8, bufferSize: 16384) { NewLine = "\n" }, Console.Error, Directory.GetCurrentDirectory(),
+            new Ink(wantsColour && !Console.IsOutputRedirected), new Ink(wantsColour && !Console.IsErrorRedirected),
+            ShowsProgress: !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb");
+    }
+
+    /// <summary>The console's own stream, except for a pipe: there it hides that nobody reads any more.</summary>
+    private static Stream StandardOutput()
+    {
+        if (!OperatingSystem.IsWindows() && Console.IsOutputRedirected)
+        {
+            var stream = new FileStream(new SafeFileHandle(1, ownsHandle: false), FileAccess.Write, bufferSize: 0);
+            if (!stream.CanSeek)
+            {
+                return stream;
+            }
+        }
+
+        return Console.OpenStandardOutput();
+    }
+
+    /// <summary>A path as the system wants it.</summary>
+    public string Full(string path) => Path.GetFullPath(path, Here);
+
+    /// <summary>A path as people are shown it: relative to where they work, forward slashes.</summary>
+    public string Show(string path)
+    {
+        var relative = Path.GetRelativePath(Here, path).Replace(Path.DirectorySeparatorChar, '/');
+        return relative.StartsWith("../../../", StringComparison.Ordinal) ? path.Replace(Path.DirectorySeparatorChar, '/') : relative;
+    }
+}

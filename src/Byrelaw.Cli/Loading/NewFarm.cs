@@ -1,0 +1,83 @@
+using Byrelaw.Language.Reading;
+
+namespace Byrelaw.Cli.Loading;
+
+/// <summary>What a farm's folder starts with.</summary>
+public static class NewFarm
+{
+    /// <summary>Stands where only the farm knows; no rule file with it in can be read, so none is forgotten.</summary>
+    public const string FillIn = "FILL-IN";
+
+    /// <summary>The programme's file in the folder.</summary>
+    public const string Programme = "programme.byre";
+
+    /// <summary>The columns every <c>animals.csv</c> may have; a column for each declared fact follows.</summary>
+    private const string AnimalColumns = "animal,official_id,born,sex,breed,mob,parity";
+
+    /// <summary>The columns of <c>events.csv</c>.</summary>
+    private const string EventColumns = "date,animal,kind,value,unit,note,recorded";
+
+    /// <summary>The files, by path within the folder.</summary>
+    /// <param name="name">What the programme is called.</param>
+    /// <param name="rulesets">The way from the folder to the base rules, forward slashes.</param>
+    /// <param name="facts">Names of facts that the base rules ask for.</param>
+    public static IReadOnlyList<(string Path, string Text)> Files(string name, string rulesets, IEnumerable<string> facts)
+    {
+        var columns = string.Join(',', [AnimalColumns, .. facts]);
+        return
+        [
+            (Programme, ProgrammeText(name, rulesets)),
+            ("records/animals.csv", columns + "\n"),
+            ("records/events.csv", EventColumns + "\n"),
+        ];
+    }
+
+    /// <summary>The facts that the base rules declare and that no fixed column holds.</summary>
+    public static IReadOnlyList<string> FactsOf(string? rulesets, Doors doors)
+    {
+        string[] fixedColumns = ["official identity", "breed"];
+        var reading = rulesets is null ? null : RulebookReader.Read(Path.Combine(rulesets, "vocabulary.byre"), new RuleFilesOnDisk(doors));
+        return reading is null ? [] : [.. reading.Rulebook.Vocabulary.Facts.Select(fact => fact.Name).Where(name => !fixedColumns.Contains(name))];
+    }
+
+    private static string ProgrammeText(string name, string rulesets) =>
+        $"""
+        # {name}
+        # Replace every {FillIn} by a date such as 2026-10-12, then run:  byrelaw check {Programme}
+
+        # The words of one country, if you use them: take away the # before the line you want.
+        # use "{rulesets}/words-new-zealand.byre"
+        # use "{rulesets}/words-britain-and-ireland.byre"
+        # use "{rulesets}/words-north-america.byre"
+
+        # Whom the lists are for, and by which rules. Every rule there has its reason and its source beside it.
+        # use "{rulesets}/donors.byre"
+        use "{rulesets}/treatment.byre"
+        use "{rulesets}/recipients.byre"
+
+        records "records"
+          # The day the book was last brought up to date. Nothing after it counts as "did not happen".
+          up to {FillIn}
+          # Only what is written down every single time it happens, and since when. Take out what is not.
+          complete for calving, abortion, heat, mating, transfer, bull in, bull out since {FillIn}
+          complete for hard calving, twins, retained membranes, metritis, milk fever, ketosis since {FillIn}
+          complete for mastitis, lameness, fever, pneumonia, displaced abomasum, injury since {FillIn}
+          complete for leptospirosis vaccination, hormone given, transport, drench since {FillIn}
+
+        programme "{name.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}"
+          # The day the first hormone would be given, and the day the embryos are collected.
+          date first treatment on {FillIn}
+          collection on {FillIn}
+          transfer 8 days after collection, over 2 days
+          choose treatment from females, judged on first treatment
+          choose recipients from females, judged from first transfer to final transfer
+
+        # What is done differently on this farm goes below, each with its reason and who agreed, for example:
+        #
+        # change "Eight weeks calved"
+        #   needs at least 63 days since last calving
+        #   because "Cows were slow to clean up after last year's wet spring."
+        #   agreed by "herd vet" on 2026-06-14
+
+        """;
+}

@@ -1,0 +1,60 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Reporting.Terminal;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Cli.Loading;
+
+/// <summary>Collects the problems of a run and prints each once, in the one form.</summary>
+public sealed class Problems
+{
+    private readonly List<Diagnostic> _all = [];
+    private readonly HashSet<Diagnostic> _seen = [];
+
+    /// <summary>All of them, in the order they were found.</summary>
+    public IReadOnlyList<Diagnostic> All => _all;
+
+    /// <summary>How many are errors.</summary>
+    public int Errors => _all.Count(problem => problem.Severity == Severity.Error);
+
+    /// <summary>How many are warnings.</summary>
+    public int Warnings => _all.Count - Errors;
+
+    /// <summary>Adds those not added before.</summary>
+    public void Add(IEnumerable<Diagnostic> problems) => _all.AddRange(problems.Where(_seen.Add));
+
+    /// <summary>Prints them all.</summary>
+    public void Print(Doors doors)
+    {
+        foreach (var problem in _all)
+        {
+            doors.Err.Write(Coloured(DiagnosticText.Of(problem), problem.Severity, doors.ErrInk));
+            doors.Err.Write('\n');
+        }
+    }
+
+    /// <summary><c>2 errors and 1 warning</c>; empty for none.</summary>
+    public string Counted()
+    {
+        var parts = new List<string>();
+        if (Errors > 0)
+        {
+            parts.Add(Numbers.Count(Errors, "error", "errors"));
+        }
+
+        if (Warnings > 0)
+        {
+            parts.Add(Numbers.Count(Warnings, "warning", "warnings"));
+        }
+
+        return Phrases.And(parts);
+    }
+
+    /// <summary>Sets off the word that says how bad it is; the word itself stays.</summary>
+    private static string Coloured(string text, Severity severity, Ink ink)
+    {
+        var word = severity == Severity.Error ? " error " : " warning ";
+        var at = text.IndexOf(word, StringComparison.Ordinal);
+        return !ink.IsColoured || at < 0 ? text
+            : $"{ink.Bold(text[..at])}{(severity == Severity.Error ? ink.Red(word) : ink.Yellow(word))}{text[(at + word.Length)..]}";
+    }
+}

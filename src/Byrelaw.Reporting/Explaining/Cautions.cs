@@ -1,0 +1,70 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Explaining;
+
+/// <summary>What to beware of with one animal, for the line she stands on.</summary>
+public static class Cautions
+{
+    /// <summary>Short phrases, the gravest first; none of them is the reason for the answer.</summary>
+    public static IReadOnlyList<string> Of(AnimalReport report)
+    {
+        var cautions = new List<string>();
+        foreach (var rule in report.Animal.Rules)
+        {
+            if (rule.Rule?.IsSafety == true && rule.Answer is RuleAnswer.NotKnown or RuleAnswer.NotMet or RuleAnswer.Broken)
+            {
+                cautions.Add(Unsafe(rule));
+            }
+        }
+
+        foreach (var rule in report.Animal.Rules.Where(rule => rule.Rule?.IsSafety != true))
+        {
+            if (Withholding(rule) is { } withholding)
+            {
+                cautions.Add(withholding);
+            }
+        }
+
+        cautions.AddRange(Pending(report));
+        cautions.AddRange(report.Animal.Rules.Where(rule => rule.Waiver is not null)
+            .Select(rule => $"waived until {report.On.Short(rule.Waiver!.Until)}: {rule.Name}"));
+        cautions.AddRange(report.Animal.Rules.Where(rule => rule.Replaced == IfNotKnown.Pass).Select(rule => $"not known, and let pass: {rule.Name}"));
+        cautions.AddRange(report.Animal.AlsoReadyOn.Select(other => $"also on {other}"));
+        return [.. cautions.Distinct()];
+    }
+
+    /// <summary>Whether a safety rule is not proven: nothing says that she is safe.</summary>
+    public static bool NotProven(AnimalJudgement animal) =>
+        animal.Rules.Any(rule => rule.Rule?.IsSafety == true && rule.Answer is not (RuleAnswer.Met or RuleAnswer.DoesNotApply));
+
+    /// <summary>A safety rule named <c>Not in calf</c> that is not known is a cow <c>maybe in calf</c>.</summary>
+    private static string Unsafe(RuleJudgement rule)
+    {
+        var feared = rule.Name.Contains("not in calf", StringComparison.OrdinalIgnoreCase) ? "in calf"
+            : rule.Name.StartsWith("not ", StringComparison.OrdinalIgnoreCase) ? rule.Name[4..]
+            : null;
+        return rule.Answer switch
+        {
+            RuleAnswer.NotMet => feared is null ? $"fails for safety: {rule.Name}" : $"{feared} on record",
+            _ => feared is null ? $"safety not proven: {rule.Name}" : $"maybe {feared}",
+        };
+    }
+
+    private static string? Withholding(RuleJudgement rule)
+    {
+        var about = rule.Name.Contains("withholding", StringComparison.OrdinalIgnoreCase)
+            || (rule.Rule is { } written && ConditionText.Of(written.Needs).Contains("withholding", StringComparison.OrdinalIgnoreCase));
+        return !about ? null : rule.Answer switch
+        {
+            RuleAnswer.NotMet => "withholding period",
+            RuleAnswer.NotKnown or RuleAnswer.Broken => "withholding period not known",
+            _ => null,
+        };
+    }
+
+    private static IEnumerable<string> Pending(AnimalReport report) =>
+        report.Animal.Rules.SelectMany(rule => rule.Findings).SelectMany(finding => finding.Missing).Concat(report.Animal.Settle)
+            .Where(missing => missing.Reason == MissingReason.ResultPending).Select(missing => $"test pending: {missing.Subject}").Distinct();
+}

@@ -1,0 +1,56 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Explaining;
+
+/// <summary>The answer in a line and in a sentence.</summary>
+public static class Headline
+{
+    /// <summary>Such as <c>Later: ready from 2 November 2026</c>.</summary>
+    public static string Of(AnimalReport report)
+    {
+        var (list, animal) = (report.On, report.Animal);
+        return animal.Answer switch
+        {
+            Answer.Ready => $"Ready for {list.Days}",
+            Answer.OnCourse => $"On course for {list.Days}",
+            Answer.Later => animal.ReadyFrom is { } from ? $"Later: ready from {Dates.Long(from)}" : "Later",
+            Answer.Ask when animal.NotBefore is { } day => $"Ask: not before {Dates.Long(day)}",
+            Answer.Ask => $"Ask: {Open(report)}",
+            _ => $"No: {Reason.Of(report)}",
+        };
+    }
+
+    /// <summary>The answer for which day, in a sentence. The words between asterisks are the answer itself.</summary>
+    public static (string Before, string Answer, string After) Sentence(AnimalReport report)
+    {
+        var (list, animal) = (report.On, report.Animal);
+        var on = $"On the list {list.Name}, judged for {list.Days}, ";
+        return animal.Answer switch
+        {
+            Answer.Ready => (on + "she is ", "Ready", ReadySpan(report)),
+            Answer.OnCourse => (on + "she is ", "On course", $": Ready if nothing happens after {Dates.Long(list.Herd.KnownDay)}."),
+            Answer.Later when report.IsTooLate => (on + "the answer is ", "Later", ", and that is too late for this programme."),
+            Answer.Later => (on + "the answer is ", "Later", "."),
+            Answer.Ask when animal.NotBefore is { } day =>
+                (on + "the answer is ", "Ask", $": not before {Dates.Long(day)}{(report.IsTooLate ? ", which is too late for this programme" : "")}, and the records do not say whether then."),
+            Answer.Ask => (on + "the answer is ", "Ask", ": the records do not say."),
+            _ when animal.ForGood => (on + "the answer is ", "No", ", for good: nothing that can still happen changes it."),
+            _ => (on + "the answer is ", "No", ": time alone does not change it."),
+        };
+    }
+
+    /// <summary>What is open, without the rule's name, which follows below.</summary>
+    private static string Open(AnimalReport report)
+    {
+        var missing = ChiefRule.Of(report) is { Answer: RuleAnswer.NotKnown } chief ? RuleWords.Missing(chief) : [];
+        return missing.Count == 0 ? Reason.Of(report) : MissingWords.Brief(missing[0], report.On);
+    }
+
+    private static string ReadySpan(AnimalReport report) => (report.Animal.ReadyFrom, report.Animal.ReadyUntil) switch
+    {
+        ({ } from, { } until) => $": from {report.On.Long(from)} until {report.On.Long(until)}.",
+        (_, { } until) => $" until {report.On.Long(until)}.",
+        _ => ".",
+    };
+}

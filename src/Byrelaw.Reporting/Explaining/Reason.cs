@@ -1,0 +1,63 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Explaining;
+
+/// <summary>The one reason for an answer, short enough for a line of the draft list.</summary>
+public static class Reason
+{
+    /// <summary>Such as <c>Eight weeks calved: 43 of 56 days; ready from 2 Nov</c>.</summary>
+    public static string Of(AnimalReport report)
+    {
+        var (list, animal) = (report.On, report.Animal);
+        var chief = ChiefRule.Of(report);
+        return animal.Answer switch
+        {
+            Answer.Ready => Ready(report),
+            Answer.OnCourse => $"if nothing happens after {list.Long(list.Herd.KnownDay)}",
+            _ when chief is { Answer: RuleAnswer.Broken } => $"{chief.Name}: the rule cannot be read",
+            Answer.Ask when animal.NotBefore is { } day && chief is not null =>
+                $"{chief.Name}: {RuleWords.Found(chief, list)}; not before {list.Short(day)}, and not known then{(report.IsTooLate ? ", too late" : "")}",
+            Answer.Later when chief is not null => $"{chief.Name}: {RuleWords.Found(chief, list)}{From(report)}{(report.IsTooLate ? ", too late" : "")}",
+            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => $"{chief.Name}: {NotKnown(chief, list)}",
+            Answer.Ask when list.List.IsBroken => "lines of the rule files cannot be read",
+            Answer.No when animal.NeverTogether is [var one, var other, ..] => $"{one} and {other} never hold together",
+            _ when chief is { Gate: not Gate.None } => GateReason(chief, list),
+            _ when chief is not null => $"{chief.Name}: {RuleWords.Found(chief, list)}",
+            _ => AnswerWords.Meaning(animal.Answer),
+        };
+    }
+
+    /// <summary>How many of the list's own rules there are that apply to her.</summary>
+    public static int RulesThatApply(AnimalJudgement animal) =>
+        animal.Rules.Count(rule => rule.Gate == Gate.None && rule.Answer != RuleAnswer.DoesNotApply && rule.Rule?.OnTheDay != true);
+
+    private static string Ready(AnimalReport report)
+    {
+        var shaky = report.Animal.Rules.FirstOrDefault(rule => rule.IsShaky);
+        if (shaky is not null)
+        {
+            return $"{shaky.Name}: {RuleWords.Found(shaky, report.On)}, shaky";
+        }
+
+        var rules = RulesThatApply(report.Animal);
+        var all = rules switch { 0 => "no rule in the way", 1 => "the one rule is met", 2 => "both rules met", _ => $"all {rules} rules met" };
+        return report.Animal.ReadyUntil is { } until ? $"{all}, until {report.On.Short(until)}" : all;
+    }
+
+    private static string From(AnimalReport report) =>
+        report.Animal.ReadyFrom is { } from ? $"; ready from {report.On.Short(from)}" : "";
+
+    private static string NotKnown(RuleJudgement rule, ListReport list)
+    {
+        var missing = RuleWords.Missing(rule);
+        return missing.Count == 0 ? "not known" : MissingWords.Brief(missing[0], list) + (missing.Count > 1 ? " ..." : "");
+    }
+
+    private static string GateReason(RuleJudgement gate, ListReport list)
+    {
+        var records = RuleWords.Records(gate, list);
+        return RuleWords.Found(gate, list) + (records.Length == 0 ? "" : $": {records}");
+    }
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
+using NodaTime;
+
+namespace Byrelaw.Reporting.Explaining;
+
+/// <summary>An animal's story in one line: calved, last heat, last served, last transfer, checked, last ill.</summary>
+public static class Story
+{
+    private const string Calving = "calving";
+    private static readonly (string Kind, string Said)[] Milestones = [("heat", "heat"), ("mating", "served"), ("transfer", "transfer")];
+
+    /// <summary>The parts of the line, each a few words.</summary>
+    public static IReadOnlyList<string> Of(AnimalReport report)
+    {
+        var (list, herd, animal) = (report.On, report.On.Herd, report.Animal.Animal);
+        var parts = new List<string>();
+        var calved = LastDay(herd, herd.Vocabulary.FindKind(Calving), animal);
+        if (calved is { } day)
+        {
+            parts.Add($"calved {list.Short(Day.Date(day))}");
+        }
+        else if (herd.BornEarliest[animal] is var born and not Day.Start && born == herd.BornLatest[animal])
+        {
+            parts.Add($"born {list.Short(Day.Date(born))}");
+        }
+
+        foreach (var (name, said) in Milestones)
+        {
+            if (herd.Vocabulary.FindKind(name) is { } kind)
+            {
+                parts.Add(Milestone(list, kind, said, animal, calved));
+            }
+        }
+
+        parts.AddRange(Tests(report).Take(2));
+        if (LastAgainst(report) is { } ill)
+        {
+            parts.Add(ill);
+        }
+
+        return parts;
+    }
+
+    private static string Milestone(ListReport list, Kind kind, string said, int animal, int? calved)
+    {
+        var herd = list.Herd;
+        var last = LastDay(herd, kind, animal);
+        if (last is { } day && (calved is null || day >= calved))
+        {
+            return $"{said} {list.Short(Day.Date(day))}";
+        }
+
+        var from = calved ?? Day.Start;
+        var known = herd.Coverage.Covers(animal, kind.Id, from, herd.Coverage.KnownDay, strict: true);
+        var since = calved is null ? "" : " since";
+        return said == "served"
+            ? known ? $"not served{since}" : $"no service on record{since}"
+            : known ? $"no {said}{since}" : $"no {said} on record{since}";
+    }
+
+    /// <summary>Latest results of the tests that the list's rules ask for, newest first.</summary>
+    private static IEnumerable<string> Tests(AnimalReport report)
+    {
+        var herd = report.On.Herd;
+        return report.On.Kinds.OfType<TestKind>()
+            .Select(kind => (Kind: kind, Place: LastPlace(herd, kind, report.Animal.Animal)))
+            .Where(found => found.Place >= 0)
+            .OrderByDescending(found => herd.Runs[found.Kind.Id].Days[found.Place])
+            .Select(found =>
+            {
+                var run = herd.Runs[found.Kind.Id];
+                var answer = run.Answers[found.Place];
+                var said = answer < found.Kind.Answers.Length ? found.Kind.Answers[answer] : "result not known";
+                return $"{found.Kind.Name} {said} {report.On.Short(Day.Date(run.Days[found.Place]))}";
+            });
+    }
+
+    /// <summary>The latest event that some rule of the list wants not to have happened, apart from those told already.</summary>
+    private static string? LastAgainst(AnimalReport report)
+    {
+        var herd = report.On.Herd;
+        var found = report.On.UnwantedKinds
+            .Where(kind => kind.Name != Calving && Milestones.All(milestone => milestone.Kind != kind.Name))
+            .Select(kind => (kind.Name, Day: LastDay(herd, kind, report.Animal.Animal)))
+            .Where(found => found.Day is not null).OrderByDescending(found => found.Day).FirstOrDefault();
+        return found.Day is { } day ? $"{found.Name} {report.On.Short(Day.Date(day))}" : null;
+    }
+
+    private static int? LastDay(Herd herd, Kind? kind, int animal) =>
+        kind is not null && LastPlace(herd, kind, animal) is var place and >= 0 ? herd.Runs[kind.Id].Days[place] : null;
+
+    private static int LastPlace(Herd herd, Kind kind, int animal)
+    {
+        var run = herd.Runs[kind.Id];
+        return run.Starts[animal + 1] > run.Starts[animal] ? run.Starts[animal + 1] - 1 : -1;
+    }
+}

@@ -1,0 +1,54 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Explaining;
+
+/// <summary>The single thing to do with an animal now.</summary>
+public static class ToDo
+{
+    /// <summary>One sentence or two.</summary>
+    public static string Of(AnimalReport report)
+    {
+        var (list, animal) = (report.On, report.Animal);
+        if (list.List.IsBroken)
+        {
+            return "Mend the rule files first: until then nobody on this list is Ready.";
+        }
+
+        return animal.Answer switch
+        {
+            Answer.Ready => $"Keep her as she is until {list.Long(list.List.Choice.JudgedTo)}.{OnTheDay(report)}",
+            Answer.OnCourse => $"Leave her be, and write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}.{OnTheDay(report)}",
+            Answer.Later when animal.TooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
+            Answer.Later => $"{Nothing(report)} Keep her for then.",
+            Answer.Ask when report.IsTooLate =>
+                $"Nothing helps before {list.Long(animal.NotBefore!.Value)}. Leave her out of this programme, or find out for a later one: {Phrases.Small(Ask(report))}",
+            Answer.Ask => Ask(report),
+            _ when animal.ForGood => "Leave her out.",
+            _ => $"Leave her out, unless something changes: {Phrases.Small(SmallestChange.Of(report))}",
+        };
+    }
+
+    private static string Nothing(AnimalReport report) =>
+        report.Animal.ReadyFrom is { } from ? $"Nothing helps before {report.On.Long(from)}." : "Nothing helps but time.";
+
+    private static string OnTheDay(AnimalReport report)
+    {
+        var rules = report.Animal.Rules.Where(rule => rule.Rule?.OnTheDay == true && rule.Answer != RuleAnswer.DoesNotApply).Select(rule => rule.Name).ToList();
+        return rules.Count == 0 ? "" : $" On the day, look for: {Phrases.And(rules)}.";
+    }
+
+    private static string Ask(AnimalReport report)
+    {
+        var settle = report.Animal.Settle;
+        if (settle.IsEmpty)
+        {
+            return "Find out what is not known in the table below.";
+        }
+
+        var first = settle.FirstOrDefault(missing => missing.SettledBy == SettledBy.Yards) ?? settle[0];
+        var who = first.SettledBy == SettledBy.Yards ? "in the yards or from the farm's book" : "this needs a laboratory, or time";
+        var more = settle.Length > 1 ? $" Then {Numbers.Count(settle.Length - 1, "more record", "more records")}, below." : "";
+        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {who}.{more}";
+    }
+}

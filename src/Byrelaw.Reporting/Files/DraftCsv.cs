@@ -1,0 +1,42 @@
+using System.Text;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Lists;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Byrelaw.Reporting.Files;
+
+/// <summary>The draft list for a spreadsheet or a hand-held in the yards: one line an animal, dates ISO 8601.</summary>
+public static class DraftCsv
+{
+    /// <summary>The file's text.</summary>
+    public static string Of(ListReport list)
+    {
+        var csv = new StringBuilder(Csv.Record(
+            "number", "official identity", "mob", "cow or heifer", "answer", "ready from", "ready until", "rank", "points",
+            "reason", "beware", "judged from", "judged to", "records to", "void after", "done"));
+        var choice = list.List.Choice;
+        foreach (var animal in list.List.Animals)
+        {
+            var report = new AnimalReport(list, animal);
+            csv.Append(Csv.Record(
+                PlainText.Clean(animal.Number),
+                PlainText.Clean(Particulars.OfficialIdentity(report)),
+                PlainText.Clean(Particulars.Mob(report)),
+                Particulars.Sort(report),
+                AnswerWords.Word(animal.Answer),
+                Iso(animal.ReadyFrom), Iso(animal.ReadyUntil),
+                $"{animal.Rank}", Numbers.Of(animal.Score),
+                PlainText.Clean(Reason.Of(report)),
+                PlainText.Clean(DraftList.Beware(report)),
+                Iso(choice.JudgedFrom), Iso(choice.JudgedTo), Iso(list.Herd.KnownDay), Iso(choice.JudgedTo), ""));
+        }
+
+        return csv.ToString();
+    }
+
+    private static string Iso(LocalDate? date) => date is { } day ? LocalDatePattern.Iso.Format(day) : "";
+}

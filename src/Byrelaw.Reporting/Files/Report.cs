@@ -1,0 +1,54 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Reporting.Html;
+using Byrelaw.Reporting.Pages;
+
+namespace Byrelaw.Reporting.Files;
+
+/// <summary>One file of a report.</summary>
+/// <param name="Path">Within the report, forward slashes.</param>
+/// <param name="Text">All of it.</param>
+public sealed record ReportFile(string Path, string Text);
+
+/// <summary>All files of a draft's report, made one by one.</summary>
+public static class Report
+{
+    /// <summary>How many files there will be.</summary>
+    public static int FilesOf(Draft draft) => 2 + draft.Lists.Sum(list => 3 + (2 * list.Animals.Length));
+
+    /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
+    public static IEnumerable<ReportFile> Of(Draft draft)
+    {
+        var folders = new FileNames();
+        var animals = new FileNames();
+        foreach (var file in Both(OverviewPage.Of(draft, folders.For)))
+        {
+            yield return file;
+        }
+
+        foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
+        {
+            var folder = folders.For(list.Name);
+            foreach (var file in Both(ListPage.Of(list, $"{folder}/index", number => $"animals/{animals.For(number)}.md")))
+            {
+                yield return file;
+            }
+
+            yield return new ReportFile($"{folder}/draft.csv", DraftCsv.Of(list));
+            for (var i = 0; i < list.List.Animals.Length; i++)
+            {
+                var page = AnimalPage.Of(new AnimalReport(list, list.List.Animals[i]), $"{folder}/animals/{animals.For(list.List.Animals[i].Number)}",
+                    Neighbour(list, i - 1, animals), Neighbour(list, i + 1, animals));
+                foreach (var file in Both(page))
+                {
+                    yield return file;
+                }
+            }
+        }
+    }
+
+    private static (string, string)? Neighbour(ListReport list, int at, FileNames animals) =>
+        at >= 0 && at < list.List.Animals.Length && list.List.Animals[at].Number is var number ? (number, $"{animals.For(number)}.md") : null;
+
+    private static ReportFile[] Both(Page page) =>
+        [new($"{page.Path}.md", page.ToMarkdown()), new($"{page.Path}.html", HtmlDocument.Of(page))];
+}

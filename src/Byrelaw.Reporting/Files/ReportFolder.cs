@@ -1,0 +1,133 @@
+using System.Text;
+
+namespace Byrelaw.Reporting.Files;
+
+/// <summary>
+/// Puts a report into a folder, whole or not at all: it is written beside the target and moved into
+/// place. An older report stays until the new one is whole; files in it that are not the report's
+/// own are kept.
+/// </summary>
+public static class ReportFolder
+{
+    /// <summary>Names the files that belong to the report, one a line, so that the next one replaces only those.</summary>
+    public const string Manifest = "report-files.txt";
+
+    private const string ManifestHead = "# Files of this report. The next report replaces them and leaves all others alone.";
+
+    /// <summary>Writes a report.</summary>
+    /// <param name="target">The folder; made where it is missing.</param>
+    /// <param name="files">Made while they are written.</param>
+    /// <param name="written">Told after each file how many are written.</param>
+    /// <exception cref="IOException">Something cannot be written; the target is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">The same.</exception>
+    public static void Write(string target, IEnumerable<ReportFile> files, Action<int>? written = null)
+    {
+        target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
+        Check(target);
+        var parent = Path.GetDirectoryName(target)!;
+        Directory.CreateDirectory(parent);
+        var fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.new");
+        var old = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.old");
+        try
+        {
+            WriteAll(fresh, files, written);
+            KeepForeign(target, fresh);
+            if (Directory.Exists(target))
+            {
+                Directory.Move(target, old);
+            }
+
+            MoveIn(fresh, target, old);
+        }
+        finally
+        {
+            Remove(fresh);
+            Remove(old);
+        }
+    }
+
+    private static void WriteAll(string folder, IEnumerable<ReportFile> files, Action<int>? written)
+    {
+        Remove(folder);
+        Directory.CreateDirectory(folder);
+        var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        var manifest = new StringBuilder(ManifestHead).Append('\n');
+        var count = 0;
+        foreach (var file in files)
+        {
+            var path = Path.Combine(folder, file.Path.Replace('/', Path.DirectorySeparatorChar));
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllText(path, file.Text, utf8);
+            manifest.Append(file.Path).Append('\n');
+            written?.Invoke(++count);
+        }
+
+        File.WriteAllText(Path.Combine(folder, Manifest), manifest.ToString(), utf8);
+    }
+
+    /// <summary>Whether a report may go there; a folder that is neither empty nor a report is someone's work.</summary>
+    /// <param name="target">The folder.</param>
+    /// <exception cref="IOException">It may not; the message says why.</exception>
+    public static void Check(string target)
+    {
+        target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
+        if (File.Exists(target))
+        {
+            throw new IOException($"{target} is a file; a report needs a folder");
+        }
+
+        if (Directory.Exists(target) && Directory.EnumerateFileSystemEntries(target).Any() && !File.Exists(Path.Combine(target, Manifest)))
+        {
+            throw new IOException($"{target} holds files that are not a report; give an empty or a new folder");
+        }
+
+        var here = Path.TrimEndingDirectorySeparator(Directory.GetCurrentDirectory()) + Path.DirectorySeparatorChar;
+        if (Directory.Exists(target) && here.StartsWith(Path.TrimEndingDirectorySeparator(target) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+        {
+            throw new IOException($"{target} is the folder you work in; give another one");
+        }
+    }
+
+    /// <summary>Copies what is not the older report's own, so that notes laid beside its pages stay.</summary>
+    private static void KeepForeign(string target, string fresh)
+    {
+        var manifest = Path.Combine(target, Manifest);
+        if (!File.Exists(manifest))
+        {
+            return;
+        }
+
+        var own = new HashSet<string>(File.ReadLines(manifest), StringComparer.Ordinal) { Manifest };
+        foreach (var path in Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories))
+        {
+            var name = Path.GetRelativePath(target, path);
+            var copy = Path.Combine(fresh, name);
+            if (!own.Contains(name.Replace(Path.DirectorySeparatorChar, '/')) && !File.Exists(copy))
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+                File.Copy(path, copy);
+            }
+        }
+    }
+
+    private static void MoveIn(string fresh, string target, string old)
+    {
+        try
+        {
+            Directory.Move(fresh, target);
+        }
+        catch when (Directory.Exists(old) && !Directory.Exists(target))
+        {
+            Directory.Move(old, target);
+            throw;
+        }
+    }
+
+    private static void Remove(string folder)
+    {
+        if (Directory.Exists(folder))
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+}

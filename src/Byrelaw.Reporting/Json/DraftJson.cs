@@ -1,0 +1,42 @@
+using System.Text.Json.Serialization;
+
+namespace Byrelaw.Reporting.Json;
+
+/// <summary>A draft for programs. Keys are stable; a value that is not there is null.</summary>
+public sealed record DraftJson(
+    string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay, IReadOnlyList<ListJson> Lists);
+
+/// <summary>One list.</summary>
+public sealed record ListJson(
+    string List, string JudgedFrom, string JudgedTo, CountsJson Counts, IReadOnlyList<AnimalJson> Animals);
+
+/// <summary>How many have each answer.</summary>
+public sealed record CountsJson(int Ready, int OnCourse, int Later, int Ask, int No);
+
+/// <summary>One animal on one list.</summary>
+public sealed record AnimalJson(
+    string Animal, string Answer, string? ReadyFrom, string? ReadyUntil, double Score,
+    IReadOnlyList<string> InTheWay, IReadOnlyList<MissingJson> Settle, IReadOnlyList<RuleJson> Rules);
+
+/// <summary>A record that would settle an Ask.</summary>
+public sealed record MissingJson(string Record, string Reason, string? From, string? To, string SettledBy, int? Line, int? Needed);
+
+/// <summary>One rule's answer.</summary>
+public sealed record RuleJson(
+    string Rule, string Answer, bool Expected, string? TurnsOn, string Found, string Basis, IReadOnlyList<EvidenceJson> Evidence);
+
+/// <summary>A record an answer rests on.</summary>
+public sealed record EvidenceJson(string Kind, string? Date, string File, int Line);
+
+/// <summary>Problems in files, for programs.</summary>
+public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
+
+/// <summary>One problem.</summary>
+public sealed record ProblemJson(
+    string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help);
+
+/// <summary>How the records above are written; made by the compiler, so that nothing is looked up while running.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n")]
+[JsonSerializable(typeof(DraftJson))]
+[JsonSerializable(typeof(ProblemsJson))]
+internal sealed partial class JsonShapes : JsonSerializerContext;

@@ -1,0 +1,55 @@
+using System.Text.Json;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Byrelaw.Reporting.Json;
+
+/// <summary>The same facts as the pages, for programs.</summary>
+public static class JsonText
+{
+    /// <summary>A draft, or a part of one that was cut out of it.</summary>
+    public static string Of(Draft draft) => JsonSerializer.Serialize(
+        new DraftJson(
+            draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
+            Iso(draft.Herd.KnownDay), [.. draft.Lists.Select(list => List(new ListReport(draft, list)))]),
+        JsonShapes.Default.DraftJson);
+
+    /// <summary>Problems in files.</summary>
+    public static string Of(IEnumerable<Diagnostic> problems) => JsonSerializer.Serialize(
+        new ProblemsJson([.. problems.Select(problem => new ProblemJson(
+            problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
+            problem.Length, problem.Found, problem.Expected, problem.Help))]),
+        JsonShapes.Default.ProblemsJson);
+
+    private static ListJson List(ListReport list) => new(
+        list.Name, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),
+        new CountsJson(list.List.Count(Answer.Ready), list.List.Count(Answer.OnCourse), list.List.Count(Answer.Later),
+            list.List.Count(Answer.Ask), list.List.Count(Answer.No)),
+        [.. list.List.Animals.Select(animal => Animal(animal, list))]);
+
+    private static AnimalJson Animal(AnimalJudgement animal, ListReport list) => new(
+        animal.Number, Keys.Of(animal.Answer), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), animal.Score,
+        [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)],
+        [.. animal.Settle.Select(Missing)],
+        [.. animal.Rules.Select(rule => Rule(rule, list))]);
+
+    private static MissingJson Missing(Missing missing) => new(
+        missing.Subject, Keys.Of(missing.Reason), Iso(missing.From), Iso(missing.To), Keys.Of(missing.SettledBy),
+        missing.Line > 0 ? missing.Line : null, missing.Needed > 0 ? missing.Needed : null);
+
+    private static RuleJson Rule(RuleJudgement rule, ListReport list) => new(
+        rule.Name, Keys.Of(rule.Answer), rule.Expected, Iso(rule.TurnsOn ?? rule.ChangesOn), RuleWords.Found(rule, list), Keys.BasisOf(rule),
+        [.. RuleWords.Said(rule).SelectMany(finding => finding.Evidence).Distinct().Select(Evidence)]);
+
+    private static EvidenceJson Evidence(Evidence evidence) =>
+        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line);
+
+    private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
+
+    private static string? Iso(LocalDate? date) => date is { } day ? Iso(day) : null;
+}

@@ -1,0 +1,51 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Reporting.Json;
+
+/// <summary>The words that stand for answers and reasons in JSON. They never change.</summary>
+internal static class Keys
+{
+    public static string Of(Answer answer) => answer switch
+    {
+        Answer.Ready => "ready",
+        Answer.OnCourse => "on_course",
+        Answer.Later => "later",
+        Answer.Ask => "ask",
+        _ => "no",
+    };
+
+    public static string Of(RuleAnswer answer) => answer switch
+    {
+        RuleAnswer.Met => "met",
+        RuleAnswer.NotMet => "not_met",
+        RuleAnswer.NotKnown => "not_known",
+        RuleAnswer.DoesNotApply => "does_not_apply",
+        _ => "broken",
+    };
+
+    public static string Of(SettledBy who) => who == SettledBy.Yards ? "yards" : "laboratory_or_time";
+
+    public static string Of(MissingReason reason) => reason switch
+    {
+        MissingReason.NoResult => "no_result",
+        MissingReason.ResultPending => "result_pending",
+        MissingReason.ResultTooVague => "result_too_vague",
+        MissingReason.NotKept => "not_kept",
+        MissingReason.NeverRecorded => "never_recorded",
+        MissingReason.UnreadableRow => "unreadable_row",
+        MissingReason.FactMissing => "fact_missing",
+        MissingReason.FactUnreadable => "fact_unreadable",
+        MissingReason.TooFewOfTheMob => "too_few_of_the_mob",
+        MissingReason.MobNotKnown => "mob_not_known",
+        _ => "herd_values_missing",
+    };
+
+    public static string BasisOf(RuleJudgement rule) => rule switch
+    {
+        { Waiver: not null } => "waived",
+        { Rule.Basis: Basis.Changed } => "changed",
+        { Rule.Basis: Basis.Local } => "local",
+        _ => "base",
+    };
+}

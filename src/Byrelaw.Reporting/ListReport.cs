@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+
+namespace Byrelaw.Reporting;
+
+/// <summary>One list of a draft, with what every page about it says of its days.</summary>
+/// <param name="Draft">The whole draft.</param>
+/// <param name="List">The list.</param>
+public sealed record ListReport(Draft Draft, ListJudgement List)
+{
+    private readonly Lazy<ImmutableArray<Kind>> _kinds = new(() => [.. RuleKinds.Of(Draft.Rulebook, List.Choice.List)]);
+    private readonly Lazy<ImmutableArray<EventKind>> _unwanted = new(() => [.. RuleKinds.UnwantedBy(Draft.Rulebook, List.Choice.List)]);
+
+    /// <summary>Every kind of record that the list's rules look at.</summary>
+    public ImmutableArray<Kind> Kinds => _kinds.Value;
+
+    /// <summary>Events of which a rule of the list wants none, or at most so many.</summary>
+    public ImmutableArray<EventKind> UnwantedKinds => _unwanted.Value;
+
+    /// <summary>The rules.</summary>
+    public Rulebook Rulebook => Draft.Rulebook;
+
+    /// <summary>The records.</summary>
+    public Herd Herd => Draft.Herd;
+
+    /// <summary>The list's name as written.</summary>
+    public string Name => List.Choice.List;
+
+    /// <summary>The judging days: <c>20 and 21 October 2026</c>.</summary>
+    public string Days => Dates.Range(List.Choice.JudgedFrom, List.Choice.JudgedTo);
+
+    /// <summary>Whether there is more than one judging day.</summary>
+    public bool SeveralDays => List.Choice.JudgedTo > List.Choice.JudgedFrom;
+
+    /// <summary><c>Recipients for 20 and 21 October 2026</c>.</summary>
+    public string Title => $"{Phrases.Sentence(Name)} for {Days}";
+
+    /// <summary>The programme's name; empty where the rules stand on their own.</summary>
+    public string Programme => Rulebook.Programme?.Name ?? "";
+
+    /// <summary>What it is judged for, what the records reach to and when the answers are void, and as known when.</summary>
+    public string Standing =>
+        $"judged for {Days} · records to {Dates.Long(Herd.KnownDay)} · void after {Dates.Long(List.Choice.JudgedTo)}"
+        + (Draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
+
+    /// <summary>Whether the list says who may be given a hormone.</summary>
+    public bool IsForTreatment => Name.Contains("treatment", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>A date with little room: <c>7 Sep</c>.</summary>
+    public string Short(LocalDate date) => Dates.Short(date, List.Choice.JudgedFrom.Year);
+
+    /// <summary>A date in a sentence: <c>7 September</c>.</summary>
+    public string Long(LocalDate date) => Dates.Long(date, List.Choice.JudgedFrom.Year);
+}

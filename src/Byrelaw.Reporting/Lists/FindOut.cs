@@ -1,0 +1,44 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Records.Herds;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+
+namespace Byrelaw.Reporting.Lists;
+
+/// <summary>One thing to find out, for all the animals whose answer hangs on it.</summary>
+/// <param name="What">The task, such as <c>get a pregnancy test result</c>.</param>
+/// <param name="Who">In the yards, or a laboratory or time.</param>
+/// <param name="Numbers">The animals, in order.</param>
+/// <param name="Alone">How many of them need nothing else.</param>
+/// <param name="From">The first day it may be dated, for the earliest of them; null for any.</param>
+/// <param name="Line">The line it is about; 0 for none.</param>
+public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> Numbers, int Alone, LocalDate? From, int Line)
+{
+    /// <summary>All that would settle an Ask of the list while it can still be of use, what settles most first.</summary>
+    public static IReadOnlyList<FindOut> Of(ListReport list)
+    {
+        var asked = list.List.Animals.Where(animal => animal.Answer == Answer.Ask && !new AnimalReport(list, animal).IsTooLate)
+            .SelectMany(animal => animal.Settle.Select(missing => (Animal: animal, Missing: missing, What: WhatFor(animal, missing, list))));
+        return [.. asked
+            .GroupBy(one => (one.What, one.Missing.SettledBy))
+            .Select(group => Group(group.Key.What, group.Key.SettledBy, [.. group], list))
+            .OrderByDescending(found => found.Alone).ThenByDescending(found => found.Numbers.Count).ThenBy(found => found.What, StringComparer.Ordinal)];
+    }
+
+    private static FindOut Group(string what, SettledBy who, List<(AnimalJudgement Animal, Missing Missing, string What)> group, ListReport list)
+    {
+        var animals = group.Select(one => one.Animal).Distinct().ToList();
+        var alone = animals.Count(animal => animal.Settle.All(missing => WhatFor(animal, missing, list) == what));
+        var first = group.Any(one => one.Missing.From is null) ? null : group.Min(one => one.Missing.From);
+        return new FindOut(what, who, [.. animals.Select(animal => animal.Number)], alone, first, group[0].Missing.Line);
+    }
+
+    /// <summary>Sampling a mob is one task for all its animals; the mob is named.</summary>
+    private static string WhatFor(AnimalJudgement animal, Missing missing, ListReport list)
+    {
+        var task = MissingWords.TaskForMany(missing, list);
+        var mob = missing.Reason == MissingReason.TooFewOfTheMob ? Particulars.Mob(new AnimalReport(list, animal)) : "";
+        return mob.Length == 0 ? task : task.Replace("in her mob", $"in mob {mob}", StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,68 @@
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>The draft list for the yards: by number, with a box to tick.</summary>
+public static class DraftList
+{
+    /// <summary>The box to tick.</summary>
+    public const string Box = "☐";
+
+    /// <summary>The heading of its column.</summary>
+    public const string TickHeading = "tick";
+
+    /// <summary>The part of the list's page.</summary>
+    public static Part Of(ListReport list, Func<string, string> linkTo)
+    {
+        var part = new MarkdownPart().Heading(2, "The draft list");
+        if (list.IsForTreatment)
+        {
+            part.Bullets(NotProven(list)).Words(SafetyNotes.Prostaglandin);
+        }
+
+        var table = new MarkdownTable($"{list.Title}, by number", TickHeading, "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
+        foreach (var animal in list.List.Animals)
+        {
+            var report = new AnimalReport(list, animal);
+            table.Add(
+                Box,
+                MarkdownText.Of(AnswerWords.Both(animal.Answer)),
+                MarkdownText.Link(MarkdownText.Bold(animal.Number), linkTo(animal.Number)),
+                MarkdownText.Of(Particulars.Tag(report)),
+                MarkdownText.Of(Particulars.Mob(report)),
+                MarkdownText.Of(Particulars.Sort(report)),
+                MarkdownText.Of(Reason.Of(report)),
+                MarkdownText.Of(Beware(report)));
+        }
+
+        return (table.IsEmpty ? part.Words("No animal of the herd is on this list.") : part.Table(table)).As("draft");
+    }
+
+    /// <summary>All cautions of a line, with what a hormone does where the list is for treatment.</summary>
+    public static string Beware(AnimalReport report)
+    {
+        var cautions = Cautions.Of(report);
+        var text = string.Join("; ", cautions);
+        return !report.On.IsForTreatment ? text
+            : text.Length == 0 ? SafetyNotes.HormoneLine
+            : $"{Phrases.Sentence(text)}. {SafetyNotes.HormoneLine}";
+    }
+
+    private static IEnumerable<string> NotProven(ListReport list)
+    {
+        var rules = list.Rulebook.Rules.Where(rule => rule.IsSafety && rule.List == list.Name).ToList();
+        if (rules.Count == 0)
+        {
+            yield return "No safety rule on this list says that an animal must be proven not in calf: nobody's status is proven.";
+        }
+
+        foreach (var rule in rules)
+        {
+            var open = list.List.Animals.Count(animal => animal.Rules.Any(judged =>
+                judged.Name == rule.Name && judged.Answer is not (Judging.Verdicts.RuleAnswer.Met or Judging.Verdicts.RuleAnswer.DoesNotApply)));
+            yield return $"{rule.Name}: not proven for {open} of {Numbers.Count(list.List.Animals.Length, "animal", "animals")}.";
+        }
+    }
+}

@@ -1,0 +1,22 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Canonical;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>What exactly was judged by what, so that anyone can tell whether two drafts rest on the same.</summary>
+public static class Fingerprints
+{
+    /// <summary>The part of a page.</summary>
+    public static Part Of(Draft draft) => new MarkdownPart().Heading(2, "Fingerprints")
+        .Bullets(
+        [
+            $"Judged with: {JudgedWith.NameAndVersion}",
+            $"Rulebook: {RulebookOf(draft)}",
+            $"Records: {draft.Herd.Fingerprint}",
+            $"Known day: {Dates.Long(draft.Herd.KnownDay)}",
+        ]).As("fingerprints");
+
+    /// <summary>The rulebook's fingerprint.</summary>
+    public static string RulebookOf(Draft draft) => Fingerprint.Of(draft.Rulebook);
+}

@@ -1,0 +1,136 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Lists;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>A list's first page: counts, what to do next, the draft list, and what is behind it.</summary>
+public static class ListPage
+{
+    /// <summary>The page.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="path">Where it lies in the report, without an ending.</param>
+    /// <param name="linkTo">The path of an animal's page, relative to this one.</param>
+    public static Page Of(ListReport list, string path, Func<string, string> linkTo) =>
+        new(path, list.Title, list.Standing,
+        [
+            Top(list),
+            new MarkdownPart().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
+            DraftList.Of(list, linkTo),
+            Ranked(list, linkTo),
+            Later(list),
+            FindOutPart.Of(list),
+            Keeping(list),
+            ShakyOnes(list, linkTo),
+            LocalPractice.Of(list),
+            RecordProblems.Of(list),
+            Reading(),
+            Fingerprints.Of(list.Draft),
+            new MarkdownPart().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+        ]);
+
+    private static Part Top(ListReport list)
+    {
+        var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{MarkdownText.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer)}"));
+        var part = new MarkdownPart().Heading(1, list.Title)
+            .Words(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
+            .Markdown($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}");
+        if (list.List.IsBroken)
+        {
+            var places = list.List.BrokenParts.Select(broken => $"{broken.Span.File.Path} line {broken.Span.Line}")
+                .Concat(BrokenRules(list)).Distinct().ToList();
+            part.Led("Nobody on this list is Ready: lines of the rule files cannot be read.", $"{Phrases.And(places)}. A broken rule lets no animal through.");
+        }
+
+        var unreadable = list.Herd.Problems.Count(problem => problem.Severity == Severity.Error);
+        if (unreadable > 0)
+        {
+            part.Led($"{Numbers.Count(unreadable, "error", "errors")} in the records.",
+                $"What {(unreadable == 1 ? "that line" : "those lines")} might have said is in doubt, and nothing is guessed. See “Problems in the records” below.");
+        }
+
+        if (list.Draft.KnownOn is { } day)
+        {
+            part.Words(AsKnownOn(day));
+        }
+
+        return part.As("top");
+    }
+
+    /// <summary>What judging by an earlier day's knowledge does and does not take back.</summary>
+    public static string AsKnownOn(NodaTime.LocalDate day) =>
+        $"Judged as known on {Dates.Long(day)}: rows entered and agreements made after that day are not seen. "
+        + "Facts without a date, and what the farm says is complete, are today's.";
+
+    private static IEnumerable<string> BrokenRules(ListReport list) =>
+        list.Rulebook.Rules.Where(rule => rule.IsBroken && rule.List == list.Name).Select(rule => $"{rule.Span.File.Path} line {rule.Span.Line}");
+
+    private static IReadOnlyList<string> NextOrNothing(ListReport list) =>
+        DoNext.Of(list) is { Count: > 0 } tasks ? tasks : ["Nothing is open on this list."];
+
+    private static Part Ranked(ListReport list, Func<string, string> linkTo)
+    {
+        var table = new MarkdownTable("Ready and On course, the best first; ties by number", "rank", "number", "answer", "points", "for");
+        foreach (var animal in list.List.Animals.Where(animal => animal.Rank is not null).OrderBy(animal => animal.Rank))
+        {
+            table.Add($"{animal.Rank}", Linked(animal, linkTo), MarkdownText.Of(AnswerWords.Both(animal.Answer)),
+                Numbers.Of(animal.Score), MarkdownText.Of(RankReasons.Of(animal)));
+        }
+
+        var part = new MarkdownPart().Heading(2, "Ready, ranked");
+        return (table.IsEmpty ? part.Words("Nobody is Ready or On course.") : part.Table(table)).As("ranked");
+    }
+
+    private static Part Later(ListReport list)
+    {
+        var dates = list.List.Animals.Where(animal => animal is { Answer: Answer.Later, ReadyFrom: not null }).GroupBy(animal => animal.ReadyFrom!.Value)
+            .OrderBy(group => group.Key).ToList();
+        var table = new MarkdownTable("Later: ready from which day, if nothing else happens", "from", "animals", "numbers");
+        foreach (var date in dates)
+        {
+            table.Add(MarkdownText.Of(Dates.Long(date.Key)), $"{date.Count()}", MarkdownText.Of(string.Join(", ", date.Select(animal => animal.Number))));
+        }
+
+        var part = new MarkdownPart().Heading(2, "Later, by date");
+        return (table.IsEmpty ? part.Words("Nobody is Later.") : part.Table(table)).As("later");
+    }
+
+    private static Part Keeping(ListReport list)
+    {
+        var table = new MarkdownTable("Rules by how many animals each keeps from being Ready", "rule", "keeps back alone", "in all");
+        foreach (var rule in KeepsBack.Of(list))
+        {
+            table.Add(MarkdownText.Of(rule.Rule), $"{rule.Alone}", $"{rule.InAll}");
+        }
+
+        var part = new MarkdownPart().Heading(2, "What keeps them back");
+        return (table.IsEmpty ? part.Words("Nothing: no rule keeps anyone back.") : part.Table(table)).As("keeping");
+    }
+
+    private static Part ShakyOnes(ListReport list, Func<string, string> linkTo)
+    {
+        var table = new MarkdownTable(
+            $"Met, but at the very limit or lapsing within {Shaky.Days} days after the judging days", "number", "answer", "rule", "found");
+        foreach (var animal in list.List.Animals.Where(animal => animal.Answer is Answer.Ready or Answer.OnCourse))
+        {
+            foreach (var rule in animal.Rules.Where(rule => rule.IsShaky))
+            {
+                table.Add(Linked(animal, linkTo), MarkdownText.Of(AnswerWords.Both(animal.Answer)), MarkdownText.Of(rule.Name),
+                    MarkdownText.Of(RuleWords.Found(rule, list)));
+            }
+        }
+
+        var part = new MarkdownPart().Heading(2, "What is shaky");
+        return (table.IsEmpty ? part.Words("Nothing: no answer rests on a limit just reached or about to lapse.") : part.Table(table)).As("shaky");
+    }
+
+    private static Part Reading() => new MarkdownPart().Heading(2, "How to read the answers")
+        .BulletsOf(AnswerWords.All.Select(answer => $"{MarkdownText.Bold(AnswerWords.Both(answer))}: {MarkdownText.Of(AnswerWords.Meaning(answer))}."))
+        .As("reading");
+
+    private static string Linked(AnimalJudgement animal, Func<string, string> linkTo) =>
+        MarkdownText.Link(MarkdownText.Bold(animal.Number), linkTo(animal.Number));
+}

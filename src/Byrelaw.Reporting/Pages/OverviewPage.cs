@@ -1,0 +1,55 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>The report's first page: the programme and its lists.</summary>
+public static class OverviewPage
+{
+    /// <summary>The page.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="folderOf">A list's folder within the report.</param>
+    public static Page Of(Draft draft, Func<string, string> folderOf)
+    {
+        var title = draft.Rulebook.Programme?.Name ?? "Draft lists";
+        var standing = $"records to {Dates.Long(draft.Herd.KnownDay)}"
+            + (draft.Lists.IsEmpty ? "" : $" · void after {Dates.Long(draft.Lists.Max(list => list.Choice.JudgedTo))}")
+            + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
+        return new Page("index", title, standing,
+        [
+            new MarkdownPart().Heading(1, title).Words(Phrases.Sentence(standing)).As("top"),
+            Lists(draft, folderOf),
+            Calendar(draft),
+            Fingerprints.Of(draft),
+            new MarkdownPart().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+        ]);
+    }
+
+    private static Part Lists(Draft draft, Func<string, string> folderOf)
+    {
+        var table = new MarkdownTable("The lists of this programme", ["list", "judged for", "animals", .. AnswerWords.All.Select(AnswerWords.Both), "for the yards"]);
+        foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
+        {
+            var folder = folderOf(list.Name);
+            table.Add([
+                MarkdownText.Link(MarkdownText.Bold(Phrases.Sentence(list.Name)), $"{folder}/index.md"),
+                MarkdownText.Of(list.Days + (list.List.IsBroken ? ": lines of its rules cannot be read, so nobody is Ready" : "")),
+                $"{list.List.Animals.Length}",
+                .. AnswerWords.All.Select(answer => $"{list.List.Count(answer)}"),
+                MarkdownText.Link("draft\\.csv", $"{folder}/draft.csv"),
+            ]);
+        }
+
+        var part = new MarkdownPart();
+        return (table.IsEmpty ? part.Words("The programme chooses no list.") : part.Table(table)).As("lists");
+    }
+
+    private static Part Calendar(Draft draft)
+    {
+        var dates = draft.Rulebook.Programme?.Dates ?? [];
+        return dates.Length == 0 ? new Part("dates", "") : new MarkdownPart().Heading(2, "Dates of the programme")
+            .Bullets(dates.OrderBy(date => date.Date).Select(date => $"{Phrases.Sentence(date.Name)}: {Dates.Long(date.Date)}")).As("dates");
+    }
+}

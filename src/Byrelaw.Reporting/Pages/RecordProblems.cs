@@ -1,0 +1,44 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>What is wrong in the records, with file and line.</summary>
+public static class RecordProblems
+{
+    private const int AtMost = 200;
+
+    /// <summary>The part of the list's page.</summary>
+    public static Part Of(ListReport list)
+    {
+        var problems = list.Herd.Problems;
+        var part = new MarkdownPart().Heading(2, "Problems in the records");
+        if (problems.IsEmpty)
+        {
+            return part.Words("None found.").As("problems");
+        }
+
+        part.BulletsOf(problems.Take(AtMost).Select(Line));
+        if (problems.Length > AtMost)
+        {
+            part.Words($"And {Numbers.Count(problems.Length - AtMost, "more", "more")}: byrelaw records lists them all.");
+        }
+
+        return part.As("problems");
+    }
+
+    private static string Line(Diagnostic problem)
+    {
+        var word = problem.Severity == Severity.Error ? "error" : "warning";
+        var help = problem.Help is null ? "" : $" {Phrases.Sentence(Phrases.Stop(problem.Help))}";
+        return $"{MarkdownText.Bold($"{FileWords.Short(problem.File)} line {problem.Line}")}, {word} {MarkdownText.Of($"{problem.Code}: {Quoted(Phrases.Stop(problem.Message) + help)}")}";
+    }
+
+    /// <summary>Messages quote with back-ticks; on a page for people they are quotation marks.</summary>
+    private static string Quoted(string message)
+    {
+        var pieces = message.Split('`');
+        return pieces.Length % 2 == 0 ? message : string.Concat(pieces.Select((piece, i) => i == 0 ? piece : (i % 2 == 1 ? "“" : "”") + piece));
+    }
+}

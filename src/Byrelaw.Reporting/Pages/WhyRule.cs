@@ -1,0 +1,54 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>Why a rule is there: what its names stand for, its reason and source, and what it was before this farm changed it.</summary>
+public static class WhyRule
+{
+    /// <summary>One item of a list, Markdown.</summary>
+    public static string Of(RuleJudgement judged, AnimalReport report)
+    {
+        var rule = judged.Rule!;
+        var lead = MarkdownText.Bold($"{rule.Name}{(rule.IsSafety ? " (safety rule)" : "")}.");
+        var words = string.Join(' ', Sentences(rule, report).Where(text => !string.IsNullOrEmpty(text)));
+        var caution = SafetyNotes.For($"{rule.Name} {words}") is { } note ? $" {MarkdownText.Bold(note)}" : "";
+        return $"{lead} {MarkdownText.Of(words)}{caution}";
+    }
+
+    private static IEnumerable<string?> Sentences(Rule rule, AnimalReport report)
+    {
+        yield return Audience(rule);
+        foreach (var define in ConditionText.DefinesOf(rule.Needs, report.On.Rulebook))
+        {
+            yield return $"“{define.Name}” stands for: {ConditionText.Of(define.Condition)}.";
+        }
+
+        yield return rule.IfNotKnown switch
+        {
+            IfNotKnown.Pass => "If not known, it lets her pass.",
+            IfNotKnown.Exclude => "If not known, it keeps her out.",
+            _ => null,
+        };
+        yield return rule.OnTheDay ? "Judged on the day, by the person beside her." : null;
+        yield return rule.Because ?? "No reason is given.";
+        yield return rule.Source is null ? null : $"Source: {rule.Source.TrimEnd('.')}.";
+        if (rule.Before is { } before)
+        {
+            yield return $"Changed: {LocalPractice.Was(rule, before)}.";
+            yield return before.Because is { } reason && reason != rule.Because ? $"The reason before: {reason}" : null;
+        }
+        else if (rule.Basis == Basis.Local)
+        {
+            yield return "This farm's own rule.";
+        }
+
+        yield return LocalPractice.Agreed(rule.Agreement);
+        yield return rule.Span.File is null ? null : $"({rule.Span.File.Path} line {rule.Span.Line})";
+    }
+
+    private static string? Audience(Rule rule) => RuleWords.Audience(rule) is { Length: > 0 } words ? $"Only {words}." : null;
+}

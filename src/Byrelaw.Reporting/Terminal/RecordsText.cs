@@ -1,0 +1,48 @@
+using System.Text;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+
+namespace Byrelaw.Reporting.Terminal;
+
+/// <summary>What is in the records, for a terminal.</summary>
+public static class RecordsText
+{
+    /// <summary>Animals, kinds and days, with line ends LF.</summary>
+    public static string Of(Herd herd, Ink ink)
+    {
+        var text = new StringBuilder();
+        var females = herd.Sexes.Count(sex => sex == Sex.Female);
+        var males = herd.Sexes.Count(sex => sex == Sex.Male);
+        var open = herd.Count - females - males;
+        var present = Enumerable.Range(0, herd.Count).Count(animal => herd.Membership.At(animal, herd.Coverage.KnownDay) == Presence.In);
+        text.Append(ink.Bold(Numbers.Count(herd.Count, "animal", "animals")))
+            .Append($": {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}")
+            .Append(open > 0 ? $", {open} whose sex is not on record" : "")
+            .Append($"; {present} in the herd on {Dates.Long(herd.KnownDay)}, the day the records reach\n\n");
+        var rows = herd.Vocabulary.Kinds.Select(kind => Row(herd, kind)).Where(row => row.Count > 0).ToList();
+        if (rows.Count == 0)
+        {
+            return text.Append("No events.\n").ToString();
+        }
+
+        var width = rows.Max(row => row.Name.Length);
+        foreach (var row in rows.OrderByDescending(row => row.Count).ThenBy(row => row.Name, StringComparer.Ordinal))
+        {
+            text.Append($"  {row.Name.PadRight(width)}  {row.Count,7}  {Dates.Long(row.First)} to {Dates.Long(row.Last)}{row.Complete}\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static (string Name, int Count, LocalDate First, LocalDate Last, string Complete) Row(Herd herd, Kind kind)
+    {
+        var mob = herd.MobRuns[kind.Id]?.Days ?? [];
+        int[] days = [.. herd.Runs[kind.Id].Days, .. mob];
+        var since = herd.Coverage.Since[kind.Id];
+        var complete = since == Day.End ? kind is EventKind { IsMobMove: false } ? ", not said to be complete" : "" : $", complete since {Dates.Long(Day.Date(since))}";
+        return days.Length == 0 ? (kind.Name, 0, default, default, "")
+            : (PlainText.Clean(kind.Name), days.Length, Day.Date(days.Min()), Day.Date(days.Max()), complete);
+    }
+}

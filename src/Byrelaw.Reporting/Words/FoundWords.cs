@@ -1,0 +1,112 @@
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>What a condition found, in a few words.</summary>
+public static class FoundWords
+{
+    /// <summary>Such as <c>43 of 56 days</c>, <c>clean, 28 Sep</c>, <c>twice</c>.</summary>
+    public static string Of(Finding finding, ListReport list) => finding.Found switch
+    {
+        FoundCount count => Count(count, finding.Condition),
+        FoundSince since => Time(since.Elapsed, TimeTestOf(finding.Condition)),
+        FoundNever => "never",
+        FoundAge age when age.Youngest == age.Oldest => Time(age.Youngest, TimeTestOf(finding.Condition)),
+        FoundAge age => $"between {age.Youngest} and {age.Oldest}",
+        FoundNumber number => Number(number, finding, list),
+        FoundAnswers answers => $"{Phrases.And([.. answers.Answers.Select(answer => answer ?? "result not known")])}, {list.Short(answers.Date)}",
+        FoundText text => text.Text,
+        FoundSpell spell => Spell(spell, finding.Condition, list),
+        FoundStanding standing => Standing(standing),
+        _ => Nothing(finding.Condition),
+    };
+
+    private static string Count(FoundCount count, Condition condition)
+    {
+        Func<int, string> say = condition switch
+        {
+            CountCondition => Numbers.Times,
+            MobCountCondition => number => Numbers.Count(number, "animal", "animals"),
+            _ => number => number.ToString(System.Globalization.CultureInfo.InvariantCulture),
+        };
+        return count switch
+        {
+            { AtMost: null } => count.AtLeast == 0 ? "not known how often" : $"at least {say(count.AtLeast)}",
+            { AtMost: var most } when most == count.AtLeast => say(count.AtLeast),
+            { AtLeast: 0 } => $"at most {say(count.AtMost.Value)}",
+            _ => $"between {count.AtLeast} and {say(count.AtMost.Value)}",
+        };
+    }
+
+    /// <summary>Time beside a demand that it has not passed is said as a part of it: 43 of 56 days.</summary>
+    private static string Time(TimeLength found, TimeTest? test) =>
+        test is { Comparison: Comparison.AtLeast } && test.Low.Unit == found.Unit && found.Count <= test.Low.Count
+            ? $"{found.Count} of {test.Low}"
+            : found.ToString();
+
+    private static TimeTest? TimeTestOf(Condition condition) => condition switch
+    {
+        TimeSinceCondition since => since.Test,
+        AgeCondition age => age.Test,
+        _ => null,
+    };
+
+    private static string Number(FoundNumber number, Finding finding, ListReport list)
+    {
+        var unit = number.Unit is null ? "" : $" {number.Unit}";
+        var limit = LimitOf(finding.Condition, finding.Margin);
+        var value = number switch
+        {
+            { Low: double.NegativeInfinity, High: double.PositiveInfinity } => "result not known",
+            { Low: double.NegativeInfinity } => $"at most {Numbers.Of(number.High)}{unit}",
+            { High: double.PositiveInfinity } => $"more than {Numbers.Of(number.Low)}{unit}",
+            _ when number.Low == number.High => $"{(limit is null ? Numbers.Of(number.Low) : Numbers.Beside(number.Low, limit.Value))}{unit}",
+            _ => $"between {Numbers.Of(number.Low)} and {Numbers.Of(number.High)}{unit}",
+        };
+        var of = finding.Condition switch
+        {
+            MobMeasuredCondition mob when number.From < mob.FromAtLeast => $", {number.From} of {mob.FromAtLeast} sampled",
+            MobMeasuredCondition => $", {number.From} sampled",
+            MeasuredCondition { Aggregate: Aggregate.Average or Aggregate.Change } when number.From > 1 => $", {number.From} results",
+            _ => "",
+        };
+        return value + of + (number.Date is { } date ? $", {list.Short(date)}" : "");
+    }
+
+    /// <summary>The limit that a value nearly touches, so that rounding never hides on which side it is.</summary>
+    private static double? LimitOf(Condition condition, double? margin)
+    {
+        var test = condition switch
+        {
+            MeasuredCondition measured => measured.Test,
+            MobMeasuredCondition mob => mob.Test,
+            FactNumberCondition fact => fact.Test,
+            _ => null,
+        };
+        return test is null || margin is null || test.Low.PercentOf is not null || test.High.PercentOf is not null ? null
+            : test.Comparison is Comparison.AtMost or Comparison.LessThan ? test.High.Value
+            : test.Low.Value;
+    }
+
+    private static string Spell(FoundSpell spell, Condition condition, ListReport list)
+    {
+        var name = (condition as SpellCondition)?.Spell.Name ?? "in it";
+        return spell.Day is { } day ? $"{name}, last on {list.Short(day)}" : $"not {name}";
+    }
+
+    private static string Standing(FoundStanding standing)
+    {
+        var open = standing.NoValue == 0 ? "" : $", {standing.NoValue} have no value";
+        return $"{Numbers.Of(standing.Value)}: {standing.Greater} of {standing.Of} stand higher{open}";
+    }
+
+    private static string Nothing(Condition condition) => condition switch
+    {
+        MobMeasuredCondition mob => $"none of {mob.FromAtLeast} sampled",
+        MobCountCondition mob => $"none of {mob.FromAtLeast} sampled",
+        _ => "nothing on record",
+    };
+}

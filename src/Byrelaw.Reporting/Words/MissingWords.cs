@@ -1,0 +1,74 @@
+using Byrelaw.Judging.Verdicts;
+
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>What is not on record: as a thing, as a task, and in a word or two.</summary>
+public static class MissingWords
+{
+    /// <summary>The thing with the days it may be dated: <c>a pregnancy test result (30 August or later)</c>.</summary>
+    public static string Of(Missing missing, ListReport list) => What(missing, list) + When(missing, list);
+
+    /// <summary>The task with the days it may be dated: <c>get a pregnancy test result (30 August or later)</c>.</summary>
+    public static string Task(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list) + When(missing, list);
+
+    /// <summary>The task for many animals, without days: <c>get a pregnancy test result</c>.</summary>
+    public static string TaskForMany(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list);
+
+    /// <summary>A word or two for a narrow column: <c>no pregnancy test result</c>.</summary>
+    public static string Brief(Missing missing, ListReport list) => missing.Reason switch
+    {
+        MissingReason.NoResult => $"no {missing.Subject} result",
+        MissingReason.ResultPending => $"{missing.Subject} result not in",
+        MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
+        MissingReason.NotKept => $"{missing.Subject} records not complete",
+        MissingReason.NeverRecorded => $"no {missing.Subject} on record, perhaps never",
+        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} cannot be read",
+        MissingReason.FactMissing => $"{missing.Subject} is blank",
+        MissingReason.FactUnreadable => $"{missing.Subject} cannot be read",
+        MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} of her mob",
+        MissingReason.MobNotKnown => "her mob is not known",
+        _ => $"others have no {missing.Subject}",
+    };
+
+    private static string What(Missing missing, ListReport list) => missing.Reason switch
+    {
+        MissingReason.NoResult => $"{Article.With(missing.Subject)} result",
+        MissingReason.ResultPending => $"the {missing.Subject} result that is not in{(missing.Line > 0 ? $" ({PlaceOf(missing, list)})" : "")}",
+        MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
+        MissingReason.NotKept => $"whether there was any {missing.Subject}",
+        MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.Subject)}",
+        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which may say {missing.Subject} and cannot be read",
+        MissingReason.FactMissing => $"{missing.Subject}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
+        MissingReason.FactUnreadable => $"{missing.Subject} in {PlaceOf(missing, list)}, which cannot be read",
+        MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} in her mob",
+        MissingReason.MobNotKnown => "which mob she is in",
+        _ => $"{missing.Subject} of the others in the herd",
+    };
+
+    private static string Verb(MissingReason reason) => reason switch
+    {
+        MissingReason.NoResult or MissingReason.ResultPending or MissingReason.ResultTooVague => "get ",
+        MissingReason.NotKept or MissingReason.NeverRecorded => "find out ",
+        MissingReason.UnreadableRow or MissingReason.FactUnreadable => "mend ",
+        MissingReason.TooFewOfTheMob => "sample ",
+        _ => "write down ",
+    };
+
+    private static string When(Missing missing, ListReport list) => (missing.From, missing.To) switch
+    {
+        (null, null) => "",
+        ({ } from, null) => $" ({list.Long(from)} or later)",
+        (null, { } to) => $" ({list.Long(to)} or earlier)",
+        ({ } from, { } to) when from == to => $" ({list.Long(from)})",
+        ({ } from, { } to) => $" ({list.Long(from)} to {list.Long(to)})",
+    };
+
+    private static string More(Missing missing) =>
+        missing.Needed > 0 ? Numbers.Count(missing.Needed, "more animal", "more animals") : "more animals";
+
+    private static string PlaceOf(Missing missing, ListReport list)
+    {
+        var file = missing.Reason is MissingReason.FactUnreadable ? list.Herd.AnimalsFile : list.Herd.EventsFile;
+        return missing.Line > 0 ? $"{FileWords.Short(file)} line {missing.Line}" : $"a line of {FileWords.Short(file)}";
+    }
+}

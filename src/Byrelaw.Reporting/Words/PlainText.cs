@@ -1,0 +1,42 @@
+using System.Globalization;
+using System.Text;
+
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>Makes text from files safe to show anywhere: on a terminal, in a table, in a page.</summary>
+public static class PlainText
+{
+    /// <summary>
+    /// One line of printable text: control characters, line ends and runs of blanks become one blank;
+    /// halves of broken characters and marks that turn the direction of writing become U+FFFD.
+    /// </summary>
+    public static string Clean(string words)
+    {
+        var text = new StringBuilder(words.Length);
+        for (var i = 0; i < words.Length; i++)
+        {
+            var c = words[i];
+            if (char.IsHighSurrogate(c) && i + 1 < words.Length && char.IsLowSurrogate(words[i + 1]))
+            {
+                text.Append(c).Append(words[++i]);
+            }
+            else if (char.IsWhiteSpace(c) || char.IsControl(c))
+            {
+                if (text.Length > 0 && text[^1] != ' ')
+                {
+                    text.Append(' ');
+                }
+            }
+            else
+            {
+                text.Append(char.IsSurrogate(c) || TurnsDirection(c) || c is '\uFFFE' or '\uFFFF' ? '\uFFFD' : c);
+            }
+        }
+
+        return text.ToString().TrimEnd(' ');
+    }
+
+    private static bool TurnsDirection(char c) =>
+        c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200E' or '\u200F' or '\uFEFF'
+        || char.GetUnicodeCategory(c) is UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
+}

@@ -1,0 +1,142 @@
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using NodaTime;
+
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>One rule's answer in words, a method for each column of the audit.</summary>
+public static class RuleWords
+{
+    /// <summary>What was found: <c>43 of 56 days</c>.</summary>
+    public static string Found(RuleJudgement rule, ListReport list)
+    {
+        switch (rule)
+        {
+            case { Answer: RuleAnswer.Broken }:
+                return "the rule cannot be read";
+            case { Answer: RuleAnswer.DoesNotApply }:
+                return "does not apply";
+            case { Gate: not Gate.None }:
+                return Gates(rule);
+            default:
+                var said = Said(rule);
+                return said.Count == 1
+                    ? FoundWords.Of(said[0], list)
+                    : string.Join("; ", said.Select(finding => $"{ConditionText.Of(finding.Condition)}: {FoundWords.Of(finding, list)}"));
+        }
+    }
+
+    /// <summary>What the rule asks for, in the rule file's words.</summary>
+    public static string Needed(RuleJudgement rule) =>
+        rule.Rule is { } written ? ConditionText.Of(written.Needs) : Phrases.Small(rule.Name);
+
+    /// <summary>For whom the rule is, where it is not for everyone: <c>for cows</c>.</summary>
+    public static string Audience(Rule rule) => rule.Audience switch
+    {
+        Language.Rulebooks.Audience.Cows => "for cows",
+        Language.Rulebooks.Audience.Heifers => "for heifers",
+        Language.Rulebooks.Audience.Females => "for females",
+        Language.Rulebooks.Audience.Named when rule.AppliesTo is { } named => $"for those that are {ConditionText.Of(named)}",
+        _ => "",
+    };
+
+    /// <summary>How far from the limit; empty where several conditions or none have one.</summary>
+    public static string Margin(RuleJudgement rule) =>
+        rule.Answer is RuleAnswer.Broken or RuleAnswer.DoesNotApply || Said(rule) is not [var only] ? "" : MarginWords.Of(only);
+
+    /// <summary>When it turns or what would settle it.</summary>
+    public static string Settles(RuleJudgement rule, ListReport list)
+    {
+        var parts = new List<string>();
+        switch (rule.Answer)
+        {
+            case RuleAnswer.Met when rule.Waiver is { } waiver:
+                parts.Add($"waived until {list.Long(waiver.Until)}");
+                break;
+            case RuleAnswer.Met:
+                parts.Add(rule.ChangesOn is { } lapses ? $"lapses {list.Short(lapses)}" : "holds");
+                break;
+            case RuleAnswer.NotMet:
+                parts.Add(rule.TurnsOn is { } turns ? $"turns {list.Short(turns)}" : Remedies(rule, list));
+                break;
+            case RuleAnswer.NotKnown:
+                parts.Add(Phrases.And([.. Missing(rule).Select(missing => MissingWords.Of(missing, list))]));
+                break;
+            case RuleAnswer.Broken:
+                parts.Add("mend the rule file");
+                break;
+        }
+
+        if (rule.IsShaky)
+        {
+            parts.Add("shaky");
+        }
+
+        if (rule is { Expected: true, Answer: RuleAnswer.Met, Waiver: null })
+        {
+            parts.Add("if nothing happens");
+        }
+
+        if (rule.Replaced != IfNotKnown.Ask)
+        {
+            parts.Add(rule.Replaced == IfNotKnown.Pass ? "not known, and let pass" : "not known, and so kept out");
+        }
+
+        if (rule.Rule?.OnTheDay == true)
+        {
+            parts.Add("judged on the day");
+        }
+
+        return string.Join(", ", parts.Where(part => part.Length > 0));
+    }
+
+    /// <summary>The records it rests on.</summary>
+    public static string Records(RuleJudgement rule, ListReport list) =>
+        EvidenceWords.Of(Said(rule).SelectMany(finding => finding.Evidence), list);
+
+    /// <summary>What would settle a rule that is not known, without doubles.</summary>
+    public static IReadOnlyList<Missing> Missing(RuleJudgement rule) =>
+        [.. Said(rule).SelectMany(finding => finding.Missing).Distinct()];
+
+    /// <summary>The findings that speak for the rule: those that decide it, else all.</summary>
+    public static IReadOnlyList<Finding> Said(RuleJudgement rule)
+    {
+        var deciding = rule.Findings.Where(finding => finding.Decides).ToList();
+        return deciding.Count > 0 ? deciding : rule.Findings;
+    }
+
+    /// <summary>The judging day that decides: the first on which the rule has its answer.</summary>
+    public static LocalDate DecidingDay(RuleJudgement rule, ListReport list)
+    {
+        var choice = list.List.Choice;
+        var wanted = rule.Answer switch { RuleAnswer.NotMet => Truth.False, RuleAnswer.NotKnown => Truth.Unknown, _ => Truth.True };
+        for (var day = choice.JudgedFrom; day <= choice.JudgedTo; day = day.PlusDays(1))
+        {
+            if (rule.Timeline.At(day).Truth == wanted)
+            {
+                return day;
+            }
+        }
+
+        return choice.JudgedFrom;
+    }
+
+    /// <summary>What would turn a rule that is not met, without doubles.</summary>
+    public static string Remedies(RuleJudgement rule, ListReport list) =>
+        Phrases.And([.. Said(rule).Select(finding => finding.Remedy).OfType<Remedy>().Select(remedy => RemedyWords.Of(remedy, list)).Distinct()]);
+
+    private static string Gates(RuleJudgement rule)
+    {
+        var no = rule.Gate == Gate.InTheHerd ? "not in the herd" : $"not {Kind(rule)}";
+        return rule.Answer switch
+        {
+            RuleAnswer.Met => rule.Gate == Gate.InTheHerd ? "in the herd" : Kind(rule),
+            RuleAnswer.NotMet => no,
+            _ => rule.Gate == Gate.InTheHerd ? "not known whether she is in the herd" : $"not known whether {Kind(rule)}",
+        };
+    }
+
+    private static string Kind(RuleJudgement rule) => Phrases.Small(rule.Name) switch { "cow" => "a cow", "heifer" => "a heifer", var other => other };
+}

@@ -1,0 +1,56 @@
+using System.Text.Json;
+using Byrelaw.Testing;
+
+namespace Byrelaw.Cli.Tests;
+
+public sealed class CheckTests : IDisposable
+{
+    private readonly TemporaryFarm _farm = new();
+
+    public void Dispose() => _farm.Dispose();
+
+    [Fact]
+    public void A_good_file_ends_with_0_and_says_what_is_in_it() => Snapshot.Verify(_farm.Run("check", "spring.byre").ToString());
+
+    [Fact]
+    public void All_problems_of_a_file_are_told_at_once_and_end_with_1()
+    {
+        _farm.Change("recipients.byre", "since last calving\n  because", "since last clving\n  because");
+        _farm.Change("recipients.byre", "between 4.0 and 5.5", "betwen 4.0 and 5.5");
+        Snapshot.Verify(_farm.Run("check", "spring.byre").ToString());
+    }
+
+    [Fact]
+    public void A_problem_in_a_file_that_two_others_use_is_told_once()
+    {
+        _farm.Change("vocabulary.byre", "on scale 1 to 10", "on scale 1 too 10");
+        var run = _farm.Run("check", "spring.byre", "recipients.byre");
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:5:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_ends_with_2_and_the_others_are_still_checked()
+    {
+        var run = _farm.Run("check", "nothing.byre", "spring.byre");
+        run.Code.ShouldBe(ExitCode.CouldNot);
+        run.Err.ShouldBe("byrelaw: no such file: nothing.byre\n");
+        run.Out.ShouldStartWith("spring.byre: ");
+    }
+
+    [Fact]
+    public void A_folder_is_no_rule_file() => _farm.Run("check", "records").ShouldBeOneClearLine("records is a folder");
+
+    [Fact]
+    public void Json_stands_alone_on_the_output_and_tells_the_same_problems()
+    {
+        _farm.Change("recipients.byre", "since last calving\n  because", "since last clving\n  because");
+        var run = _farm.Run("check", "spring.byre", "--format", "json");
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Err.ShouldBeEmpty();
+        var problem = JsonDocument.Parse(run.Out).RootElement.GetProperty("problems").EnumerateArray().First();
+        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help"]);
+        problem.GetProperty("file").GetString().ShouldBe("recipients.byre");
+        problem.GetProperty("line").GetInt32().ShouldBe(6);
+    }
+}

@@ -1,0 +1,49 @@
+using System.Text.Json;
+using Byrelaw.Testing;
+
+namespace Byrelaw.Cli.Tests;
+
+public sealed class RecordsTests : IDisposable
+{
+    private readonly TemporaryFarm _farm = new();
+
+    public void Dispose() => _farm.Dispose();
+
+    [Fact]
+    public void Records_are_summed_up_with_the_words_of_the_programme_beside_them() => Snapshot.Verify(_farm.Run("records", "records").ToString());
+
+    [Fact]
+    public void What_is_wrong_is_told_and_ends_with_1()
+    {
+        _farm.Change("records/events.csv", "2026-09-07,1423,calving", "2026-09-07,1432,calving");
+        _farm.Change("records/events.csv", "body condition,3.5", "body condition,35");
+        Snapshot.Verify(_farm.Run("records", "records").ToString());
+        var json = _farm.Run("records", "records", "--format", "json");
+        json.Err.ShouldBeEmpty();
+        json.Code.ShouldBe(ExitCode.Bad);
+        JsonDocument.Parse(json.Out).RootElement.GetProperty("problems").GetArrayLength().ShouldBe(2);
+    }
+
+    [Fact]
+    public void Without_a_programme_it_says_what_is_missing()
+    {
+        File.Delete(_farm.At("spring.byre"));
+        _farm.Run("records", "records").ShouldBeOneClearLine("--rules FILE");
+        _farm.Run("records", "records", "--rules", "vocabulary.byre").Code.ShouldBe(ExitCode.Done);
+    }
+
+    [Fact]
+    public void Several_programmes_over_the_same_records_have_to_be_told_apart()
+    {
+        File.Copy(_farm.At("spring.byre"), _farm.At("autumn.byre"));
+        _farm.Run("records", "records").ShouldBeOneClearLine("autumn.byre, spring.byre");
+        _farm.Run("records", "records", "--rules", "autumn.byre").Code.ShouldBe(ExitCode.Done);
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_named()
+    {
+        _farm.Run("records", "nothing").ShouldBeOneClearLine("no such folder: nothing");
+        _farm.Run("records", "spring.byre").ShouldBeOneClearLine("spring.byre is a file");
+    }
+}

@@ -1,0 +1,69 @@
+using System.Text.Json;
+using Byrelaw.Testing;
+
+namespace Byrelaw.Cli.Tests;
+
+public sealed class WhyTests : IDisposable
+{
+    private readonly TemporaryFarm _farm = new();
+
+    public void Dispose() => _farm.Dispose();
+
+    [Theory]
+    [InlineData("1007")]
+    [InlineData("1019")]
+    [InlineData("1033")]
+    [InlineData("1423")]
+    public void An_animal_is_explained_as_approved(string number) => Snapshot.Verify(_farm.Run("why", "spring.byre", number).ToString(), number);
+
+    [Fact]
+    public void All_shows_every_rule() => Snapshot.Verify(_farm.Run("why", "spring.byre", "1423", "--all").ToString());
+
+    [Fact]
+    public void Another_day_and_what_was_known_then() =>
+        Snapshot.Verify(_farm.Run("why", "spring.byre", "1423", "--on", "2026-11-03", "--known-on", "2026-09-19").ToString());
+
+    [Fact]
+    public void An_unknown_number_offers_the_nearest()
+    {
+        _farm.Run("why", "spring.byre", "1432").ShouldBeOneClearLine("no animal 1432 in records/animals.csv; did you mean 1423?");
+        _farm.Run("why", "spring.byre", "Daisy").ShouldBeOneClearLine("no animal Daisy in records/animals.csv");
+    }
+
+    [Fact]
+    public void Several_lists_have_a_section_each_and_a_list_that_does_not_name_her_has_none()
+    {
+        _farm.Change("recipients.byre", "rules for recipients", "rules for donors\n\nrule \"Calved at all\"\n  needs at least 1 calving ever\n  because \"Donors have calved.\"\n  source \"common practice, no source\"\n\nrules for recipients");
+        _farm.Change("spring.byre", "  choose recipients", "  choose donors from \"1007\", judged on collection\n  choose recipients");
+        Sections("1007").ShouldBe(["donors", "recipients"]);
+        Sections("1012").ShouldBe(["recipients"]);
+    }
+
+    [Fact]
+    public void Json_has_the_shape_of_a_draft_with_one_animal()
+    {
+        var animals = JsonDocument.Parse(_farm.Run("why", "spring.byre", "1423", "--format", "json").Out).RootElement.GetProperty("lists")[0].GetProperty("animals");
+        animals.GetArrayLength().ShouldBe(1);
+        animals[0].GetProperty("animal").GetString().ShouldBe("1423");
+        animals[0].GetProperty("answer").GetString().ShouldBe("ask");
+    }
+
+    [Fact]
+    public void It_says_what_the_draft_says()
+    {
+        var draft = JsonDocument.Parse(_farm.Run("draft", "spring.byre", "--format", "json").Out).RootElement.GetProperty("lists")[0].GetProperty("animals");
+        foreach (var animal in draft.EnumerateArray())
+        {
+            var number = animal.GetProperty("animal").GetString()!;
+            var hers = JsonDocument.Parse(_farm.Run("why", "spring.byre", number, "--format", "json").Out).RootElement.GetProperty("lists")[0].GetProperty("animals")[0];
+            hers.GetRawText().ShouldBe(animal.GetRawText());
+        }
+    }
+
+    private IEnumerable<string> Sections(string number)
+    {
+        var run = _farm.Run("why", "spring.byre", number, "--format", "json");
+        run.Code.ShouldBe(ExitCode.Done, run.Err);
+        return JsonDocument.Parse(run.Out).RootElement.GetProperty("lists").EnumerateArray().Select(list => list.GetProperty("list").GetString()!);
+    }
+}

@@ -1,0 +1,75 @@
+using System.Xml.Linq;
+using Byrelaw.Reporting.Files;
+using Byrelaw.Reporting.Tests.Invented;
+
+namespace Byrelaw.Reporting.Tests.Pages;
+
+/// <summary>
+/// What WCAG 2.2 asks of such pages and a machine can see: language, title, headings, table headings
+/// with scope, captions, a way past the top, names for pictures. Source: W3C, WCAG 2.2, criteria 1.1.1, 1.3.1, 2.4.1, 2.4.2, 3.1.1.
+/// </summary>
+public sealed class AccessibilityTests
+{
+    private static readonly List<(string Path, XElement Html)> Pages =
+        [.. Report.Of(InventedDraft.Make()).Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal)).Select(file => (file.Path, HtmlTree.Parse(file.Text)))];
+
+    [Fact]
+    public void Every_page_names_its_language_and_its_title_and_has_a_way_past_the_top()
+    {
+        foreach (var (path, html) in Pages)
+        {
+            html.Attribute("lang")!.Value.ShouldBe("en", path);
+            html.Descendants("title").First().Value.ShouldNotBeEmpty(path);
+            var skip = html.Descendants("a").First();
+            skip.Attribute("href")!.Value.ShouldBe("#main", path);
+            html.Descendants("main").Single().Attribute("id")!.Value.ShouldBe("main", path);
+        }
+    }
+
+    [Fact]
+    public void Every_table_has_a_caption_and_headings_with_scope()
+    {
+        foreach (var table in Pages.SelectMany(page => page.Html.Descendants("table")))
+        {
+            table.Elements("caption").Single().Value.ShouldNotBeEmpty();
+            table.Descendants("th").ShouldAllBe(heading => heading.Attribute("scope") != null);
+            table.Element("tbody")!.Elements("tr").ShouldAllBe(row => row.Elements("th").Count() == 1);
+        }
+    }
+
+    [Fact]
+    public void Every_animals_page_has_a_picture_with_a_name_and_its_content_in_words()
+    {
+        foreach (var (path, html) in Pages.Where(page => page.Path.Contains("animals/")))
+        {
+            var picture = html.Descendants("svg").Single(svg => svg.Attribute("role")?.Value == "img");
+            picture.Element("title")!.Value.ShouldNotBeEmpty(path);
+            picture.Element("desc")!.Value.ShouldStartWith("All rules together", Case.Sensitive, path);
+            html.Descendants("svg").Where(svg => svg != picture).ShouldAllBe(svg => svg.Attribute("aria-hidden") != null);
+        }
+    }
+
+    [Fact]
+    public void Nothing_is_fetched_and_nothing_runs()
+    {
+        foreach (var (path, html) in Pages)
+        {
+            html.Descendants("script").ShouldBeEmpty(path);
+            html.Descendants("link").ShouldBeEmpty(path);
+            html.DescendantsAndSelf().Attributes().ShouldAllBe(attribute => attribute.Name != "src" && !attribute.Name.LocalName.StartsWith("on"));
+            html.Descendants("style").Single().Value.ShouldNotContain("url(");
+        }
+    }
+
+    [Fact]
+    public void Every_printed_page_says_judged_for_records_to_and_void_after()
+    {
+        foreach (var (path, html) in Pages.Where(page => page.Path != "index.html"))
+        {
+            var running = html.Descendants("div").Single(div => div.Attribute("class")?.Value == "running").Value;
+            running.ShouldContain("judged for 20 and 21 October 2026", Case.Sensitive, path);
+            running.ShouldContain("records to 20 September 2026", Case.Sensitive, path);
+            running.ShouldContain("void after 21 October 2026", Case.Sensitive, path);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using Byrelaw.Reporting.Files;
+using Byrelaw.Reporting.Tests.Invented;
+using Byrelaw.Testing;
+
+namespace Byrelaw.Reporting.Tests.Pages;
+
+/// <summary>Every sort of page, whole.</summary>
+public sealed class PageTests
+{
+    private static readonly Dictionary<string, string> Files = Report.Of(InventedDraft.Make()).ToDictionary(file => file.Path, file => file.Text);
+
+    [Theory]
+    [InlineData("index")]
+    [InlineData("recipients/index")]
+    [InlineData("recipients/animals/1007")]
+    [InlineData("recipients/animals/1012")]
+    [InlineData("recipients/animals/1019")]
+    [InlineData("recipients/animals/1031")]
+    [InlineData("recipients/animals/1033")]
+    [InlineData("recipients/animals/1040")]
+    [InlineData("recipients/animals/1055")]
+    [InlineData("recipients/animals/1423")]
+    public void Pages_read_as_approved(string path) => Snapshot.Verify(Files[path + ".md"], path.Replace('/', '-'), "md");
+
+    [Theory]
+    [InlineData("recipients/index")]
+    [InlineData("recipients/animals/1423")]
+    public void Html_is_made_of_the_pages_as_approved(string path) => Snapshot.Verify(Files[path + ".html"], path.Replace('/', '-'), "html");
+
+    [Fact]
+    public void The_list_for_the_yards_reads_as_approved() => Snapshot.Verify(Files["recipients/draft.csv"], extension: "csv");
+
+    [Fact]
+    public void A_list_for_treatment_says_on_every_line_what_a_hormone_does()
+    {
+        var page = Report.Of(InventedDraft.Make(list: "treatment")).Single(file => file.Path == "treatment/index.md").Text;
+        Snapshot.Verify(page, extension: "md");
+        var lines = page.Split('\n').Where(line => line.StartsWith("| ☐", StringComparison.Ordinal)).ToList();
+        lines.Count.ShouldBe(8);
+        lines.ShouldAllBe(line => line.Contains("ends a pregnancy") && line.Contains("check her status today") && line.Contains("Not to be handled by"));
+        page.ShouldContain("Not in calf: not proven for 1 of 8 animals.");
+    }
+
+    [Fact]
+    public void A_list_with_broken_lines_says_so_at_the_top() =>
+        Snapshot.Verify(Report.Of(InventedDraft.Make(broken: true)).Single(file => file.Path == "recipients/index.md").Text.Split("## The draft list")[0], extension: "md");
+
+    [Fact]
+    public void A_draft_as_known_on_an_earlier_day_says_what_that_does_not_take_back() =>
+        Report.Of(InventedDraft.Make() with { KnownOn = new NodaTime.LocalDate(2026, 8, 31) })
+            .Where(file => file.Path.EndsWith(".md", StringComparison.Ordinal) && file.Path != "index.md").ShouldAllBe(file => file.Text.Contains("Judged as known on 31 August 2026"));
+
+    [Fact]
+    public void No_dose_is_ever_named() =>
+        Files.Values.ShouldAllBe(text => !System.Text.RegularExpressions.Regex.IsMatch(text, @"\d\s*(mg|mL|ml|IU|µg|mcg)\b"));
+}
