@@ -44,7 +44,7 @@ public static class Snapshot
                 : $"Differs from {path}\n{Diff(approved, text)}");
     }
 
-    private static string Diff(string approved, string actual)
+    internal static string Diff(string approved, string actual)
     {
         var diff = InlineDiffBuilder.Diff(approved, actual);
         var lines = new StringBuilder();
