@@ -7,7 +7,7 @@ namespace Byrelaw.Language.Tests.Documents;
 public sealed class BaseRulesTests
 {
     public static TheoryData<string> Files() =>
-        [.. Directory.EnumerateFiles(Repository.At("rulesets"), "*.byre").Select(Path.GetFileName).Order(StringComparer.Ordinal)!];
+        [.. Directory.EnumerateFiles(Repository.At("rulesets"), "*.byre").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Files))]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
@@ -68,7 +69,7 @@ internal sealed class PageExamples
         }
     }
 
-    private IEnumerable<Diagnostic> Read(Fence fence)
+    private ImmutableArray<Diagnostic> Read(Fence fence)
     {
         var (name, text) = fence.Rest.Split(' ') switch
         {
