@@ -44,6 +44,11 @@ internal static class Leaf
     public static Parser<Token, NameSyntax> Name(string label) =>
         Map(NameSyntax.Of, Token(token => token.IsNamePart).Labelled(label), Token(token => token.IsNamePart).Labelled("").Many());
 
+    /// <summary>A name where it is declared: one phrase already, so that free words after it (<c>leaves the herd</c>) are not part of it.</summary>
+    public static Parser<Token, NameSyntax> DeclaredName(string label) => OneOf(
+        Token(token => token.Kind is TokenKind.Phrase or TokenKind.Text).Labelled("").Select(token => NameSyntax.Of(token, [])),
+        Name(label));
+
     /// <summary>A name that stops at <paramref name="end"/> too.</summary>
     public static Parser<Token, NameSyntax> NameUntil(string end, string label) => Map(
         NameSyntax.Of,
