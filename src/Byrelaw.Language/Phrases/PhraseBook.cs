@@ -51,6 +51,7 @@ internal sealed class PhraseBook
     {
         var declared = DeclaredNames.In(line);
         var fused = new List<Token>(line.Tokens.Length);
+        var isFused = false;
         var next = 0;
         for (var at = 0; at < line.Tokens.Length;)
         {
@@ -59,12 +60,16 @@ internal sealed class PhraseBook
                 next++;
             }
 
-            var count = next < declared.Count && declared[next].Start == at ? declared[next].Count : at < from || IsTimeUnit(line, at) ? 1 : LongestAt(line, at);
-            fused.Add(count == 1 ? line.Tokens[at] : Phrase(line.Tokens.AsSpan(at, count)));
+            // A declared name of one word ends there too: `event sale leaves the herd` declares `sale`.
+            var isDeclared = next < declared.Count && declared[next].Start == at && line.Tokens[at].Kind != TokenKind.Text;
+            var count = isDeclared ? declared[next].Count : at < from || IsTimeUnit(line, at) ? 1 : LongestAt(line, at);
+            var isPhrase = isDeclared || count > 1;
+            fused.Add(isPhrase ? Phrase(line.Tokens.AsSpan(at, count)) : line.Tokens[at]);
+            isFused |= isPhrase;
             at += count;
         }
 
-        return fused.Count == line.Tokens.Length ? line : new LogicalLine([.. fused]);
+        return isFused ? new LogicalLine([.. fused]) : line;
     }
 
     private int LongestAt(LogicalLine line, int at)
