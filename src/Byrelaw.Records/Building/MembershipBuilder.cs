@@ -160,7 +160,7 @@ internal sealed class MembershipBuilder
             }
         }
 
-        Left[animal] = _leaveGaps.OnAnyDay(animal) is null ? left : Day.Start;
+        Left[animal] = _leaveGaps.OnAnyDay(animal) is null ? left : Joined[animal];
     }
 
     /// <summary>Whether the stretches of the current animal say that she is in on the day after.</summary>
