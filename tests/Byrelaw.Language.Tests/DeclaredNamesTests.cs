@@ -1,6 +1,5 @@
-using Byrelaw.Language.Reading;
 using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tests.Documents;
+using Byrelaw.Language.Tests.Support;
 
 namespace Byrelaw.Language.Tests;
 
@@ -11,13 +10,6 @@ public sealed class DeclaredNamesTests
     [InlineData("event sale also sold leaves the herd", "sold", HerdEffect.Leaves)]
     [InlineData("event purchase joins the herd", "purchase", HerdEffect.Joins)]
     [InlineData("event return to the farm joins the herd", "return to the farm", HerdEffect.Joins)]
-    public void A_name_ends_where_a_clause_of_free_words_starts(string line, string name, HerdEffect effect)
-    {
-        var files = new PageFiles { ["words.byre"] = line };
-
-        var reading = RulebookReader.Read("words.byre", files)!;
-
-        reading.Problems.ShouldBeEmpty();
-        reading.Rulebook.Vocabulary.FindKind(name).ShouldBeOfType<EventKind>().Effect.ShouldBe(effect);
-    }
+    public void A_name_ends_where_a_clause_of_free_words_starts(string line, string name, HerdEffect effect) =>
+        Rules.Good(line).Vocabulary.FindKind(name).ShouldBeOfType<EventKind>().Effect.ShouldBe(effect);
 }

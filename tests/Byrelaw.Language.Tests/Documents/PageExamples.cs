@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
+using Byrelaw.Language.Tests.Support;
 using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Language.Tests.Documents;
@@ -17,7 +18,7 @@ internal sealed class PageExamples
     private const string Words = "words.byre";
     private const string Example = "example.byre";
 
-    private readonly PageFiles _files = new();
+    private readonly RuleFilesInMemory _files = new();
     private readonly List<string> _unstated = [];
     private string _problems = "";
     private int _line;
@@ -80,7 +81,7 @@ internal sealed class PageExamples
             [""] => (Example, fence.Text),
             _ => throw new FormatException($"line {fence.Line}: no such kind of example: {fence.Rest}"),
         };
-        _files[name] = text;
+        _files.Add(name, text);
         return RulebookReader.Read(name, _files)!.Problems;
     }
 
