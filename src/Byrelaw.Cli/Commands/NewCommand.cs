@@ -91,6 +91,7 @@ internal static class NewCommand
             doors.Out.WriteLine($"The shared base rules were not found beside the program: put the way to their folder into the use lines of {NewFarm.Programme}.");
         }
 
-        doors.Out.WriteLine($"Then: byrelaw check {shown}/{NewFarm.Programme}");
+        var file = $"{shown}/{NewFarm.Programme}";
+        doors.Out.WriteLine($"Then: byrelaw check {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
     }
 }

@@ -1,5 +1,4 @@
 using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Explaining;
@@ -30,7 +29,6 @@ public static class Cautions
         cautions.AddRange(Pending(report));
         cautions.AddRange(report.Animal.Rules.Where(rule => rule.Waiver is not null)
             .Select(rule => $"waived until {report.On.Short(rule.Waiver!.Until)}: {rule.Name}"));
-        cautions.AddRange(report.Animal.Rules.Where(rule => rule.Replaced == IfNotKnown.Pass).Select(rule => $"not known, and let pass: {rule.Name}"));
         cautions.AddRange(report.Animal.AlsoReadyOn.Select(other => $"also on {other}"));
         return [.. cautions.Distinct()];
     }
@@ -47,7 +45,7 @@ public static class Cautions
             : null;
         return rule.Answer switch
         {
-            RuleAnswer.NotMet => feared is null ? $"fails for safety: {rule.Name}" : $"{feared} on record",
+            RuleAnswer.NotMet => feared is null ? $"fails for safety: {rule.Name}" : $"take her as {feared}",
             _ => feared is null ? $"safety not proven: {rule.Name}" : $"maybe {feared}",
         };
     }

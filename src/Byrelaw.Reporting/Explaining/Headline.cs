@@ -17,6 +17,8 @@ public static class Headline
             Answer.Later => animal.ReadyFrom is { } from ? $"Later: ready from {Dates.Long(from)}" : "Later",
             Answer.Ask when animal.NotBefore is { } day => $"Ask: not before {Dates.Long(day)}",
             Answer.Ask => $"Ask: {Open(report)}",
+            _ when ChiefRule.Of(report) is { Gate: Gate.None, Answer: RuleAnswer.NotMet } chief && animal.NeverTogether.IsEmpty =>
+                $"No: {RuleWords.Told(chief, list)} ({chief.Name})",
             _ => $"No: {Reason.Of(report)}",
         };
     }

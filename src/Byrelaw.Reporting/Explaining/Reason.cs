@@ -12,19 +12,20 @@ public static class Reason
     {
         var (list, animal) = (report.On, report.Animal);
         var chief = ChiefRule.Of(report);
+        var found = chief is null ? "" : Named(chief, RuleWords.Told(chief, list));
         return animal.Answer switch
         {
             Answer.Ready => Ready(report),
             Answer.OnCourse => $"if nothing happens after {list.Long(list.Herd.KnownDay)}",
             _ when chief is { Answer: RuleAnswer.Broken } => $"{chief.Name}: the rule cannot be read",
             Answer.Ask when animal.NotBefore is { } day && chief is not null =>
-                $"{chief.Name}: {RuleWords.Found(chief, list)}; not before {list.Short(day)}, and not known then{(report.IsTooLate ? ", too late" : "")}",
-            Answer.Later when chief is not null => $"{chief.Name}: {RuleWords.Found(chief, list)}{From(report)}{(report.IsTooLate ? ", too late" : "")}",
-            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => $"{chief.Name}: {NotKnown(chief, list)}",
+                $"{found}; {list.Short(day)} at the earliest, {(report.IsTooLate ? "too late" : "not known then")}",
+            Answer.Later when chief is not null => $"{found}{From(report)}{(report.IsTooLate ? ", too late" : "")}",
+            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => Named(chief, NotKnown(chief, list)),
             Answer.Ask when list.List.IsBroken => "lines of the rule files cannot be read",
             Answer.No when animal.NeverTogether is [var one, var other, ..] => $"{one} and {other} never hold together",
             _ when chief is { Gate: not Gate.None } => GateReason(chief, list),
-            _ when chief is not null => $"{chief.Name}: {RuleWords.Found(chief, list)}",
+            _ when chief is not null => found,
             _ => AnswerWords.Meaning(animal.Answer),
         };
     }
@@ -33,12 +34,16 @@ public static class Reason
     public static int RulesThatApply(AnimalJudgement animal) =>
         animal.Rules.Count(rule => rule.Gate == Gate.None && rule.Answer != RuleAnswer.DoesNotApply && rule.Rule?.OnTheDay != true);
 
+    /// <summary>A rule's name and what was found, without saying one thing twice: <c>Body condition: 3.5, 2 Oct</c>.</summary>
+    private static string Named(RuleJudgement rule, string told) =>
+        told.StartsWith(rule.Name + " ", StringComparison.OrdinalIgnoreCase) ? $"{rule.Name}: {told[(rule.Name.Length + 1)..]}" : $"{rule.Name}: {told}";
+
     private static string Ready(AnimalReport report)
     {
         var shaky = report.Animal.Rules.FirstOrDefault(rule => rule.IsShaky);
         if (shaky is not null)
         {
-            return $"{shaky.Name}: {RuleWords.Found(shaky, report.On)}, shaky";
+            return $"{Named(shaky, RuleWords.Told(shaky, report.On))}, shaky";
         }
 
         var rules = RulesThatApply(report.Animal);

@@ -35,7 +35,7 @@ public static class Story
             }
         }
 
-        parts.AddRange(Tests(report).Take(2));
+        parts.AddRange(Checks(report, calved ?? Day.Start).Take(2));
         if (LastAgainst(report) is { } ill)
         {
             parts.Add(ill);
@@ -61,13 +61,13 @@ public static class Story
             : known ? $"no {said}{since}" : $"no {said} on record{since}";
     }
 
-    /// <summary>Latest results of the tests that the list's rules ask for, newest first.</summary>
-    private static IEnumerable<string> Tests(AnimalReport report)
+    /// <summary>What a hand or an eye has seen since she calved, where the list's rules ask for it; the newest first.</summary>
+    private static IEnumerable<string> Checks(AnimalReport report, int since)
     {
         var herd = report.On.Herd;
         return report.On.Kinds.OfType<TestKind>()
             .Select(kind => (Kind: kind, Place: LastPlace(herd, kind, report.Animal.Animal)))
-            .Where(found => found.Place >= 0)
+            .Where(found => found.Kind.InTheYards && found.Place >= 0 && herd.Runs[found.Kind.Id].Days[found.Place] >= since)
             .OrderByDescending(found => herd.Runs[found.Kind.Id].Days[found.Place])
             .Select(found =>
             {

@@ -17,6 +17,8 @@ public static class ToDo
 
         return animal.Answer switch
         {
+            Answer.Ready or Answer.OnCourse when list.IsForTreatment =>
+                $"Show her to the vet on {list.Long(list.List.Choice.JudgedFrom)}, and look up her status again that day: nothing here orders a treatment.",
             Answer.Ready => $"Keep her as she is until {list.Long(list.List.Choice.JudgedTo)}.{OnTheDay(report)}",
             Answer.OnCourse => $"Leave her be, and write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}.{OnTheDay(report)}",
             Answer.Later when animal.TooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
@@ -47,8 +49,7 @@ public static class ToDo
         }
 
         var first = settle.FirstOrDefault(missing => missing.SettledBy == SettledBy.Yards) ?? settle[0];
-        var who = first.SettledBy == SettledBy.Yards ? "in the yards or from the farm's book" : "this needs a laboratory, or time";
         var more = settle.Length > 1 ? $" Then {Numbers.Count(settle.Length - 1, "more record", "more records")}, below." : "";
-        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {who}.{more}";
+        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {MissingWords.Where(first)}.{more}";
     }
 }

@@ -51,11 +51,11 @@ public static class WhyNot
 
     /// <summary>What was found and what is asked for: the clause and the value, not only the rule's name.</summary>
     private static string Clause(RuleJudgement rule, ListReport list) =>
-        rule.Rule is null ? RuleWords.Found(rule, list) : $"{RuleWords.Found(rule, list)}; asked for: {RuleWords.Needed(rule)}";
+        rule.Rule is null ? RuleWords.Found(rule, list) : $"{RuleWords.Told(rule, list)}; asked for: {RuleWords.Needed(rule)}";
 
     private static string OnCourse(AnimalReport report)
     {
-        var rules = report.Animal.Rules.Where(rule => rule.Expected).Select(rule => rule.Name).ToList();
+        var rules = report.Animal.Rules.Where(rule => rule is { Expected: true, Answer: RuleAnswer.Met } && rule.Rule?.OnTheDay != true).Select(rule => rule.Name).ToList();
         var rest = rules.Count == 1 ? "rests" : "rest";
         var day = report.On.Long(report.On.Herd.KnownDay);
         return rules.Count == 0

@@ -30,7 +30,7 @@ public static class DoNext
         if (errors.Count > 0)
         {
             tasks.Add($"Mend the records: {Numbers.Count(errors.Count, "line cannot be trusted", "lines cannot be trusted")} "
-                + $"({Phrases.FirstOf([.. errors.Select(error => $"{FileWords.Short(error.File)} line {error.Line}").Distinct()], 6)}); what they might have said is in doubt.");
+                + $"({Phrases.FirstOf([.. errors.Select(error => $"{FileWords.Short(error.File)} line {error.Line}").Distinct()], 6)}); what {(errors.Count == 1 ? "it" : "they")} might have said is in doubt.");
         }
 
         var course = list.List.Count(Answer.OnCourse);
@@ -44,12 +44,11 @@ public static class DoNext
 
     private static string Task(FindOut found, ListReport list)
     {
-        var who = found.Who == SettledBy.Yards ? "in the yards" : "by a laboratory or with time";
         var from = found.From is { } day && day > list.Herd.KnownDay ? $", not before {list.Long(day)}" : "";
         var settles = found.Alone == found.Numbers.Count ? found.Alone switch { 1 => "That settles her.", 2 => "That settles both.", _ => "That settles all of them." }
             : found.Alone == 0 ? found.Numbers.Count == 1 ? "She needs more besides." : "Each of them needs more besides."
             : $"That settles {found.Alone} of them; the others need more besides.";
-        return $"{Phrases.Sentence(found.What)}, {who}, for {Numbers.Count(found.Numbers.Count, "animal", "animals")} by "
+        return $"{Phrases.Sentence(found.What)}, {found.Where}, for {Numbers.Count(found.Numbers.Count, "animal", "animals")} by "
             + $"{list.Long(list.List.Choice.JudgedFrom)}{from}: {Phrases.FirstOf(found.Numbers, NumbersShown)}. {settles}";
     }
 }

@@ -12,8 +12,8 @@ namespace Byrelaw.Reporting.Lists;
 /// <param name="Numbers">The animals, in order.</param>
 /// <param name="Alone">How many of them need nothing else.</param>
 /// <param name="From">The first day it may be dated, for the earliest of them; null for any.</param>
-/// <param name="Line">The line it is about; 0 for none.</param>
-public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> Numbers, int Alone, LocalDate? From, int Line)
+/// <param name="Where">Who can find out, in words.</param>
+public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> Numbers, int Alone, LocalDate? From, string Where)
 {
     /// <summary>All that would settle an Ask of the list while it can still be of use, what settles most first.</summary>
     public static IReadOnlyList<FindOut> Of(ListReport list)
@@ -31,7 +31,7 @@ public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> N
         var animals = group.Select(one => one.Animal).Distinct().ToList();
         var alone = animals.Count(animal => animal.Settle.All(missing => WhatFor(animal, missing, list) == what));
         var first = group.Any(one => one.Missing.From is null) ? null : group.Min(one => one.Missing.From);
-        return new FindOut(what, who, [.. animals.Select(animal => animal.Number)], alone, first, group[0].Missing.Line);
+        return new FindOut(what, who, [.. animals.Select(animal => animal.Number)], alone, first, MissingWords.Where(group[0].Missing));
     }
 
     /// <summary>Sampling a mob is one task for all its animals; the mob is named.</summary>

@@ -13,23 +13,10 @@ public static class MarkdownText
     private const string LineStart = "#+-=:!>";
 
     /// <summary>Words as they stand, on one line.</summary>
-    public static string Of(string words)
-    {
-        var clean = PlainText.Clean(words);
-        var text = new StringBuilder(clean.Length + 8);
-        for (var i = 0; i < clean.Length; i++)
-        {
-            var c = clean[i];
-            if (Markup.Contains(c) || (i == 0 && LineStart.Contains(c)) || IsListNumberEnd(clean, i))
-            {
-                text.Append('\\');
-            }
+    public static string Of(string words) => Escape(words, startsLine: true);
 
-            text.Append(c);
-        }
-
-        return text.ToString();
-    }
+    /// <summary>Words that follow others on their line.</summary>
+    public static string After(string words) => Escape(words, startsLine: false);
 
     /// <summary>Words in bold; empty for none.</summary>
     public static string Bold(string words) => PlainText.Clean(words).Length == 0 ? "" : $"**{Of(words)}**";
@@ -41,6 +28,24 @@ public static class MarkdownText
     /// <param name="markdown">What is shown, Markdown already.</param>
     /// <param name="target">Made by <see cref="Files.FileNames"/>: no blanks, brackets or quotes.</param>
     public static string Link(string markdown, string target) => $"[{markdown}]({target})";
+
+    private static string Escape(string words, bool startsLine)
+    {
+        var clean = PlainText.Clean(words);
+        var text = new StringBuilder(clean.Length + 8);
+        for (var i = 0; i < clean.Length; i++)
+        {
+            var c = clean[i];
+            if (Markup.Contains(c) || (startsLine && ((i == 0 && LineStart.Contains(c)) || IsListNumberEnd(clean, i))))
+            {
+                text.Append('\\');
+            }
+
+            text.Append(c);
+        }
+
+        return text.ToString();
+    }
 
     /// <summary>Whether this is the dot or bracket of <c>12.</c> at the start, which would open a numbered list.</summary>
     private static bool IsListNumberEnd(string text, int at) =>

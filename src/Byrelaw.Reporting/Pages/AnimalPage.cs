@@ -38,7 +38,7 @@ public static class AnimalPage
         var part = new MarkdownPart()
             .HeadingOf(1, $"{MarkdownText.Bold(report.Animal.Number)} · {MarkdownText.Of($"{AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")}")
             .Words(who)
-            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.Of(after)} Records to {Dates.Long(report.On.Herd.KnownDay)}.");
+            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.After(after)} Records to {Dates.Long(report.On.Herd.KnownDay)}.");
         if (report.On.Draft.KnownOn is { } day)
         {
             part.Words(ListPage.AsKnownOn(day));
@@ -76,7 +76,7 @@ public static class AnimalPage
         foreach (var rule in RuleOrder.Of(report.Animal))
         {
             table.Add(
-                MarkdownText.Of(RuleAnswerWords.Both(rule.Answer)),
+                MarkdownText.Of(RuleAnswerWords.Both(rule)),
                 MarkdownText.Of(rule.Name),
                 MarkdownText.Of(RuleWords.Found(rule, report.On)),
                 MarkdownText.Of(RuleWords.Needed(rule)),

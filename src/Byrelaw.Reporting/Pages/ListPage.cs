@@ -124,8 +124,15 @@ public static class ListPage
         }
 
         var part = new MarkdownPart().Heading(2, "What is shaky");
-        return (table.IsEmpty ? part.Words("Nothing: no answer rests on a limit just reached or about to lapse.") : part.Table(table)).As("shaky");
+        part = table.IsEmpty ? part.Words("No answer rests on a limit just reached or about to lapse.") : part.Table(table);
+        return part.Bullets(LetPass(list)).As("shaky");
     }
+
+    /// <summary>Rules that let pass what is not known, and how many of those who may be used passed that way.</summary>
+    private static IEnumerable<string> LetPass(ListReport list) =>
+        list.List.Animals.Where(animal => animal.Answer is Answer.Ready or Answer.OnCourse)
+            .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == Language.Rulebooks.IfNotKnown.Pass)
+            .GroupBy(rule => rule.Name).Select(group => $"{group.Key}: not known, and let pass, for {group.Count()} of the Ready and On course.");
 
     private static Part Reading() => new MarkdownPart().Heading(2, "How to read the answers")
         .BulletsOf(AnswerWords.All.Select(answer => $"{MarkdownText.Bold(AnswerWords.Both(answer))}: {MarkdownText.Of(AnswerWords.Meaning(answer))}."))

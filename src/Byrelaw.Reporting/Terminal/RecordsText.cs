@@ -30,7 +30,7 @@ public static class RecordsText
         var width = rows.Max(row => row.Name.Length);
         foreach (var row in rows.OrderByDescending(row => row.Count).ThenBy(row => row.Name, StringComparer.Ordinal))
         {
-            text.Append($"  {row.Name.PadRight(width)}  {row.Count,7}  {Dates.Long(row.First)} to {Dates.Long(row.Last)}{row.Complete}\n");
+            text.Append($"  {row.Name.PadRight(width)}  {row.Count,7}  {Dates.Range(row.First, row.Last)}{row.Complete}\n");
         }
 
         return text.ToString();

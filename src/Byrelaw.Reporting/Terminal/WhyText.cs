@@ -55,7 +55,7 @@ public static class WhyText
         for (var i = 0; i < rows.Count; i++)
         {
             var row = rows[i];
-            var shape = RuleAnswerWords.Shape(shown[i].Answer);
+            var shape = RuleAnswerWords.Shape(shown[i]);
             var name = row[0].PadRight(widths[0]);
             text.Append("  ").Append(shape).Append(' ').Append(shown[i].InTheWay ? ink.Bold(name) : name)
                 .Append("  ").Append(row[1].PadRight(widths[1])).Append("  ").Append(row[2].PadRight(widths[2])).Append("  ").Append(ink.Faint(row[3]));
@@ -80,7 +80,7 @@ public static class WhyText
     }
 
     private static bool IsWorthALine(RuleJudgement rule) =>
-        rule.InTheWay || rule.IsShaky || rule.Expected || rule.Waiver is not null || rule.Replaced != IfNotKnown.Ask
+        rule.InTheWay || rule.IsShaky || rule.Waiver is not null || rule.Replaced != IfNotKnown.Ask
         || rule.Rule is { Basis: Basis.Changed or Basis.Local, OnTheDay: false } && rule.Answer != RuleAnswer.DoesNotApply;
 
     private static string[] Cells(RuleJudgement rule, ListReport list)

@@ -15,20 +15,21 @@ public static class FoundWords
         FoundSince since => Time(since.Elapsed, TimeTestOf(finding.Condition)),
         FoundNever => "never",
         FoundAge age when age.Youngest == age.Oldest => Time(age.Youngest, TimeTestOf(finding.Condition)),
+        FoundAge age when age.Youngest.Unit == age.Oldest.Unit => $"between {age.Youngest.Count} and {age.Oldest}",
         FoundAge age => $"between {age.Youngest} and {age.Oldest}",
         FoundNumber number => Number(number, finding, list),
         FoundAnswers answers => $"{Phrases.And([.. answers.Answers.Select(answer => answer ?? "result not known")])}, {list.Short(answers.Date)}",
         FoundText text => text.Text,
         FoundSpell spell => Spell(spell, finding.Condition, list),
         FoundStanding standing => Standing(standing),
-        _ => Nothing(finding.Condition),
+        _ => Nothing(finding),
     };
 
     private static string Count(FoundCount count, Condition condition)
     {
         Func<int, string> say = condition switch
         {
-            CountCondition => Numbers.Times,
+            CountCondition => number => number == 0 ? "none" : Numbers.Times(number),
             MobCountCondition => number => Numbers.Count(number, "animal", "animals"),
             _ => number => number.ToString(System.Globalization.CultureInfo.InvariantCulture),
         };
@@ -60,6 +61,7 @@ public static class FoundWords
         var limit = LimitOf(finding.Condition, finding.Margin);
         var value = number switch
         {
+            _ when TooFew(number, finding.Condition) is { } few => few,
             { Low: double.NegativeInfinity, High: double.PositiveInfinity } => "result not known",
             { Low: double.NegativeInfinity } => $"at most {Numbers.Of(number.High)}{unit}",
             { High: double.PositiveInfinity } => $"more than {Numbers.Of(number.Low)}{unit}",
@@ -68,13 +70,17 @@ public static class FoundWords
         };
         var of = finding.Condition switch
         {
-            MobMeasuredCondition mob when number.From < mob.FromAtLeast => $", {number.From} of {mob.FromAtLeast} sampled",
-            MobMeasuredCondition => $", {number.From} sampled",
+            MobMeasuredCondition mob when number.From >= mob.FromAtLeast => $", {number.From} sampled",
             MeasuredCondition { Aggregate: Aggregate.Average or Aggregate.Change } when number.From > 1 => $", {number.From} results",
             _ => "",
         };
         return value + of + (number.Date is { } date ? $", {list.Short(date)}" : "");
     }
+
+    /// <summary>With too few of a mob sampled the number says nothing, and how many are sampled says all.</summary>
+    private static string? TooFew(FoundNumber number, Condition condition) =>
+        condition is MobMeasuredCondition mob && number.From < mob.FromAtLeast
+            ? $"{(number.From == 0 ? "none" : number.From)} of {mob.FromAtLeast} sampled" : null;
 
     /// <summary>The limit that a value nearly touches, so that rounding never hides on which side it is.</summary>
     private static double? LimitOf(Condition condition, double? margin)
@@ -99,12 +105,14 @@ public static class FoundWords
 
     private static string Standing(FoundStanding standing)
     {
-        var open = standing.NoValue == 0 ? "" : $", {standing.NoValue} have no value";
-        return $"{Numbers.Of(standing.Value)}: {standing.Greater} of {standing.Of} stand higher{open}";
+        var open = standing.NoValue switch { 0 => "", 1 => ", 1 has no value", _ => $", {standing.NoValue} have no value" };
+        var higher = standing.Greater switch { 0 => $"none of {standing.Of} stands higher", 1 => $"1 of {standing.Of} stands higher", _ => $"{standing.Greater} of {standing.Of} stand higher" };
+        return $"{Numbers.Of(standing.Value)}, {higher}{open}";
     }
 
-    private static string Nothing(Condition condition) => condition switch
+    private static string Nothing(Finding finding) => finding.Condition switch
     {
+        _ when finding.Missing.Any(missing => missing.Reason == MissingReason.FactUnreadable) => "cannot be read",
         MobMeasuredCondition mob => $"none of {mob.FromAtLeast} sampled",
         MobCountCondition mob => $"none of {mob.FromAtLeast} sampled",
         _ => "nothing on record",

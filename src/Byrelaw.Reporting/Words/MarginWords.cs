@@ -15,6 +15,11 @@ public static class MarginWords
             return "";
         }
 
+        if (ComparisonOf(finding.Condition) == Comparison.Exactly && margin >= 0)
+        {
+            return "";
+        }
+
         if (margin == 0)
         {
             return "at the limit";
@@ -42,7 +47,7 @@ public static class MarginWords
 
     private static string Time(double amount, TimeTest test) => new TimeLength((int)amount, test.Low.Unit).ToString();
 
-    private static string WithUnit(double amount, string? unit) => unit is null ? Numbers.Of(amount) : $"{Numbers.Of(amount)} {unit}";
+    private static string WithUnit(double amount, string? unit) => unit is null ? Numbers.Beside(amount, 0) : $"{Numbers.Beside(amount, 0)} {unit}";
 
     private static Comparison? ComparisonOf(Condition condition) => condition switch
     {

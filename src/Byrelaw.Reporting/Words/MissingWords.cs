@@ -1,4 +1,6 @@
 using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Herds;
 
 namespace Byrelaw.Reporting.Words;
 
@@ -30,6 +32,17 @@ public static class MissingWords
         _ => $"others have no {missing.Subject}",
     };
 
+    /// <summary>Who can find out: <c>in the yards</c>, <c>from the farm's book</c>, <c>through a laboratory</c>.</summary>
+    public static string Where(Missing missing) => (missing.SettledBy, missing.Reason) switch
+    {
+        (SettledBy.LaboratoryOrTime, MissingReason.NoResult or MissingReason.ResultPending or MissingReason.ResultTooVague or MissingReason.TooFewOfTheMob) =>
+            "through a laboratory",
+        (SettledBy.LaboratoryOrTime, _) => "with time",
+        (_, MissingReason.NoResult or MissingReason.ResultPending or MissingReason.ResultTooVague or MissingReason.TooFewOfTheMob) => "in the yards",
+        (_, MissingReason.FactMissing or MissingReason.FactUnreadable) => "in the yards or from the farm's book",
+        _ => "from the farm's book",
+    };
+
     private static string What(Missing missing, ListReport list) => missing.Reason switch
     {
         MissingReason.NoResult => $"{Article.With(missing.Subject)} result",
@@ -42,8 +55,24 @@ public static class MissingWords
         MissingReason.FactUnreadable => $"{missing.Subject} in {PlaceOf(missing, list)}, which cannot be read",
         MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} in her mob",
         MissingReason.MobNotKnown => "which mob she is in",
-        _ => $"{missing.Subject} of the others in the herd",
+        _ => $"{missing.Subject} of those in the herd that have none{Without(missing, list)}",
     };
+
+    /// <summary>Who has no value, by number, where they are few.</summary>
+    private static string Without(Missing missing, ListReport list)
+    {
+        var herd = list.Herd;
+        if (herd.Vocabulary.FindFact(missing.Subject) is not { } fact)
+        {
+            return "";
+        }
+
+        var numbers = Enumerable.Range(0, herd.Count)
+            .Where(animal => herd.Sexes[animal] != Sex.Male && herd.Facts[fact.Id].States[animal] != FactState.Known
+                && herd.Membership.At(animal, herd.Coverage.KnownDay) != Presence.Out)
+            .Select(animal => herd.Numbers[animal]).ToList();
+        return numbers.Count == 0 ? "" : $" ({Phrases.FirstOf(numbers, 6)})";
+    }
 
     private static string Verb(MissingReason reason) => reason switch
     {

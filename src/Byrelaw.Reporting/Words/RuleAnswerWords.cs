@@ -25,6 +25,10 @@ public static class RuleAnswerWords
         _ => "broken",
     };
 
-    /// <summary>Both: <c>✗ not met</c>.</summary>
-    public static string Both(RuleAnswer answer) => $"{Shape(answer)} {Word(answer)}";
+    /// <summary>The shape; a rule for the day is a box to tick by the person beside her, whatever the records say today.</summary>
+    public static string Shape(RuleJudgement rule) => rule.Rule?.OnTheDay == true && rule.Answer != RuleAnswer.DoesNotApply ? "☐" : Shape(rule.Answer);
+
+    /// <summary>Both: <c>✗ not met</c>, <c>☐ on the day</c>.</summary>
+    public static string Both(RuleJudgement rule) =>
+        $"{Shape(rule)} {(rule.Rule?.OnTheDay == true && rule.Answer != RuleAnswer.DoesNotApply ? "on the day" : Word(rule.Answer))}";
 }

@@ -17,15 +17,29 @@ public static class RuleWords
             case { Answer: RuleAnswer.Broken }:
                 return "the rule cannot be read";
             case { Answer: RuleAnswer.DoesNotApply }:
-                return "does not apply";
+                return rule.Rule is { } other && Audience(other) is { Length: > 0 } audience ? $"only {audience}" : "does not apply";
             case { Gate: not Gate.None }:
                 return Gates(rule);
             default:
                 var said = Said(rule);
                 return said.Count == 1
                     ? FoundWords.Of(said[0], list)
-                    : string.Join("; ", said.Select(finding => $"{ConditionText.Of(finding.Condition)}: {FoundWords.Of(finding, list)}"));
+                    : string.Join("; ", said.Select(finding => ToldWords.Of(finding, list)));
         }
+    }
+
+    /// <summary>What was found, so that it stands without the rule's words beside it; the most telling finding where there are several.</summary>
+    public static string Told(RuleJudgement rule, ListReport list)
+    {
+        if (rule.Answer is RuleAnswer.Broken or RuleAnswer.DoesNotApply || rule.Gate != Gate.None || Said(rule) is not { Count: > 0 } said)
+        {
+            return Found(rule, list);
+        }
+
+        var telling = said.MaxBy(finding => finding.Evidence.Max(evidence => evidence.Date) ?? LocalDate.MinIsoValue)!;
+        return said.Count == 1 && telling.Condition is TimeSinceCondition or MobMeasuredCondition
+            ? FoundWords.Of(telling, list)
+            : ToldWords.Of(telling, list);
     }
 
     /// <summary>What the rule asks for, in the rule file's words.</summary>
@@ -50,6 +64,11 @@ public static class RuleWords
     public static string Settles(RuleJudgement rule, ListReport list)
     {
         var parts = new List<string>();
+        if (rule.Rule?.OnTheDay == true)
+        {
+            return rule.Answer == RuleAnswer.DoesNotApply ? "" : "by the person beside her";
+        }
+
         switch (rule.Answer)
         {
             case RuleAnswer.Met when rule.Waiver is { } waiver:
@@ -82,11 +101,6 @@ public static class RuleWords
         if (rule.Replaced != IfNotKnown.Ask)
         {
             parts.Add(rule.Replaced == IfNotKnown.Pass ? "not known, and let pass" : "not known, and so kept out");
-        }
-
-        if (rule.Rule?.OnTheDay == true)
-        {
-            parts.Add("judged on the day");
         }
 
         return string.Join(", ", parts.Where(part => part.Length > 0));

@@ -1,0 +1,63 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Conditions;
+
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>What a condition found, told with what it was found of, so that it stands without the condition beside it.</summary>
+public static class ToldWords
+{
+    /// <summary>Such as <c>parity 8</c>, <c>pregnancy test pregnant, 11 Mar</c>, <c>43 of 56 days since calving</c>.</summary>
+    public static string Of(Finding finding, ListReport list)
+    {
+        var found = FoundWords.Of(finding, list);
+        var nothing = finding.Found is FoundNothing;
+        return finding.Condition switch
+        {
+            CountCondition count => Count(count, finding, found, list),
+            TimeSinceCondition since when finding.Found is FoundNever => $"no {Kinds(since)} ever",
+            TimeSinceCondition since when nothing => $"no {Kinds(since)} on record",
+            TimeSinceCondition since => $"{found} since {Kinds(since)}",
+            AgeCondition => nothing ? "age not known" : $"age {found}",
+            ParityCondition => nothing ? "parity not known" : $"parity {found}",
+            FactNumberCondition fact => $"{fact.Fact.Name} {found}",
+            FactTextCondition fact => $"{fact.Fact.Name} {found}",
+            FactDateCondition fact => $"{fact.Fact.Name} {found}",
+            RecordedCondition fact => nothing && found == "nothing on record" ? $"{fact.Fact.Name} not on record" : $"{fact.Fact.Name} {found}",
+            MeasuredCondition measured when nothing => $"no {measured.Measure.Name} result",
+            MeasuredCondition measured => $"{Aggregated(measured.Aggregate)}{measured.Measure.Name} {found}",
+            TestCondition test => nothing ? $"no {test.Test.Name} result" : $"{test.Test.Name} {found}",
+            MobMeasuredCondition mob => $"{mob.Measure.Name} of her mob: {found}",
+            MobCountCondition mob => $"{mob.Measure.Name} of her mob: {found}",
+            StandingCondition standing => nothing ? $"no {standing.Fact.Name} on record" : $"{standing.Fact.Name} {found}",
+            _ => found,
+        };
+    }
+
+    /// <summary><c>no mating</c>, <c>lameness on 28 Sep</c>, <c>mating or transfer twice, last on 12 Sep</c>.</summary>
+    private static string Count(CountCondition count, Finding finding, string found, ListReport list)
+    {
+        var last = finding.Evidence.Where(evidence => count.Counted.Any(one => one.Kind == evidence.Kind)).Max(evidence => evidence.Date);
+        return (finding.Found, last) switch
+        {
+            (FoundCount { AtMost: 0 }, _) => $"no {Counted(count)}",
+            (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Counted(count)} on {list.Short(day)}",
+            (_, { } day) => $"{Counted(count)} {found}, last on {list.Short(day)}",
+            _ => $"{Counted(count)} {found}",
+        };
+    }
+
+    private static string Counted(CountCondition count) =>
+        Phrases.Or([.. count.Counted.Select(one => one.Kind is Language.Rulebooks.Words.TestKind test && one.Answer >= 0 && one.Answer < test.Answers.Length
+            ? $"{test.Answers[one.Answer]} {test.Name}" : one.Kind.Name)]);
+
+    private static string Kinds(TimeSinceCondition since) => Phrases.Or([.. since.Kinds.Select(kind => kind.Name)]);
+
+    private static string Aggregated(Aggregate aggregate) => aggregate switch
+    {
+        Aggregate.Lowest => "lowest ",
+        Aggregate.Highest => "highest ",
+        Aggregate.Average => "average ",
+        Aggregate.Change => "change in ",
+        _ => "",
+    };
+}
