@@ -16,7 +16,19 @@ public sealed class NewTests : IDisposable
         run.Code.ShouldBe(ExitCode.Done);
         Snapshot.Verify(run.Out, "answers");
         Snapshot.Verify(Programme("Withy Bend"), "programme", "byre");
-        Snapshot.Verify(File.ReadAllText(_farm.At("Withy Bend/records/animals.csv")) + File.ReadAllText(_farm.At("Withy Bend/records/events.csv")), "records", "csv");
+        File.ReadAllText(_farm.At("Withy Bend/records/events.csv")).ShouldBe("date,animal,kind,value,unit,note,recorded\n");
+    }
+
+    [Fact]
+    public void The_headings_have_a_column_for_every_fact_that_the_base_rules_may_ask_for()
+    {
+        _farm.Run("new", "farm");
+        var columns = File.ReadAllText(_farm.At("farm/records/animals.csv")).TrimEnd('\n').Split(',');
+        columns.Take(7).ShouldBe(["animal", "official_id", "born", "sex", "breed", "mob", "parity"]);
+        var declared = File.ReadLines(Repository.At("rulesets/vocabulary.byre")).Where(line => line.StartsWith("fact ", StringComparison.Ordinal))
+            .Select(line => line["fact ".Length..].Split("  ")[0].Trim()).ToList();
+        declared.Count.ShouldBeGreaterThan(5);
+        declared.Where(fact => fact is not ("official identity" or "breed")).ShouldBe(columns.Skip(7));
     }
 
     [Fact]
