@@ -130,7 +130,9 @@ public static class Garbling
         _ => row with { Facts = row.Facts.SetItem(column - 4, Words.Vocabulary.Facts[column - 4].Type is FactType.Text or FactType.Identity ? "" : text) },
     };
 
-    private static Condition Broken(Condition condition) => condition is ListCondition list
-        ? list with { Items = list.Items.SetItem(0, new BrokenCondition { Span = Words.Nowhere }) }
-        : new BrokenCondition { Span = Words.Nowhere };
+    private static Condition Broken(Condition condition)
+    {
+        Condition broken = new BrokenCondition { Span = Words.Nowhere };
+        return condition is ListCondition list ? list with { Items = list.Items.SetItem(0, broken) } : broken;
+    }
 }

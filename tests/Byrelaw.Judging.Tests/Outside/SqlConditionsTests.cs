@@ -46,7 +46,7 @@ public sealed class SqlConditionsTests
             "(SELECT standing >= 110.5 FROM animals WHERE number = @0)"),
         // k = ceil(T x P / 100), in whole numbers: (T x 25 + 99) / 100.
         (new StandingCondition(Words.Index, false, 25, HerdGroup.Herd) { Span = Words.Nowhere },
-            "(SELECT CASE WHEN hers IS NULL THEN NULL WHEN r + u < k THEN 1 WHEN r >= k THEN 0 END FROM (SELECT (SELECT standing FROM animals WHERE number = @0) AS hers, COUNT(standing > (SELECT standing FROM animals WHERE number = @0) OR NULL) AS r, COUNT(*) - COUNT(standing) AS u, (COUNT(*) * 25 + 99) / 100 AS k FROM animals WHERE sex = 'F'))"),
+            "(SELECT CASE WHEN hers IS NULL THEN NULL WHEN r + u < k THEN 1 WHEN r >= k THEN 0 END FROM (SELECT (SELECT standing FROM animals WHERE number = @0) AS hers, COUNT(standing > (SELECT standing FROM animals WHERE number = @0) OR NULL) AS r, COUNT(*) - COUNT(standing) AS u, (COUNT(*) * 25 + 99) / 100 AS k FROM animals WHERE sex = 'F' AND born <= @1))"),
     ];
 
     private static readonly ImmutableArray<(ListKind Kind, string Sql)> Lists = [(ListKind.AllOf, "{0} AND {1}"), (ListKind.AnyOf, "{0} OR {1}"), (ListKind.NoneOf, "NOT ({0} OR {1})")];

@@ -82,13 +82,18 @@ public sealed class ReferenceJudge
     private IReadOnlyList<(string Name, Gate Gate, Func<Moment, Truth> On)> Gates(Choice choice) =>
     [
         ("In the herd", Gate.InTheHerd, moment => Knowledge.Farm.Presence.At(moment.Animal, moment.Day)),
-        choice.From switch
+        SortOf(choice) switch
         {
             ChoiceFrom.Cows => ("Cow", Gate.OfTheRightSort, moment => SortReference.Cow(Knowledge, moment)),
             ChoiceFrom.Heifers => ("Heifer", Gate.OfTheRightSort, moment => SortReference.Heifer(Knowledge, moment)),
             _ => ("Female", Gate.OfTheRightSort, moment => SortReference.Female(Knowledge, moment)),
         },
     ];
+
+    /// <summary>A list drawn from another takes the other's sort: whoever is on that one only in doubt is no surer here.</summary>
+    private ChoiceFrom SortOf(Choice choice) => choice.From == ChoiceFrom.AnotherList
+        ? SortOf(_rulebook.Programme!.Choices.First(other => other.List == choice.OtherList))
+        : choice.From;
 
     private IReadOnlyList<JudgedRule> Rules(Choice choice, int animal, int first, int last)
     {
