@@ -1,4 +1,3 @@
-using System.Text;
 using Byrelaw.Records.Herds;
 using Byrelaw.Records.Spellings;
 
@@ -26,7 +25,7 @@ internal sealed class AnimalTable
     public required List<(int Line, int FirstLine)> Duplicates { get; init; }
 
     /// <summary>Finds an animal's place by her number.</summary>
-    public required SpellingTable Places { get; init; }
+    public required AnimalPlaces Places { get; init; }
 
     /// <summary>Sorts what was read; rows of one number become one animal.</summary>
     public static AnimalTable Of(AnimalStage stage)
@@ -62,7 +61,7 @@ internal sealed class AnimalTable
             Facts = [.. stage.Facts.Select(fact => fact.InOrder(rows))],
             WithoutNumber = stage.RowsWithoutNumber + duplicates.Count,
             Duplicates = duplicates,
-            Places = PlacesOf(numbers),
+            Places = new AnimalPlaces(numbers),
         };
     }
 
@@ -80,24 +79,5 @@ internal sealed class AnimalTable
         }
 
         return order;
-    }
-
-    private static SpellingTable PlacesOf(string[] numbers)
-    {
-        var places = new SpellingTable(numbers.Length);
-        Span<byte> spelling = new byte[256];
-        for (var i = 0; i < numbers.Length; i++)
-        {
-            if (Encoding.UTF8.TryGetBytes(numbers[i], spelling, out var length))
-            {
-                places.Set(spelling[..length], i);
-            }
-            else
-            {
-                places.Set(Encoding.UTF8.GetBytes(numbers[i]), i);
-            }
-        }
-
-        return places;
     }
 }

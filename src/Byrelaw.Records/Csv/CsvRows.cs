@@ -44,7 +44,16 @@ internal sealed class CsvRows : IDisposable
     public int Line => _block.FileLine(_reader.LineNumber);
 
     /// <summary>What a cell of the current row says, without blanks around it; empty for a column that is not there (-1).</summary>
-    public ReadOnlySpan<byte> Cell(int cell) => cell < 0 ? [] : _reader.GetSpan(cell).Trim(" \t"u8);
+    public ReadOnlySpan<byte> Cell(int cell)
+    {
+        if (cell < 0)
+        {
+            return [];
+        }
+
+        var span = _reader.GetSpan(cell);
+        return span.IsEmpty || (span[0] > ' ' && span[^1] > ' ') ? span : span.Trim(" \t"u8);
+    }
 
     /// <summary>Whether the current row has nothing but blank cells, as spreadsheets leave them at the end.</summary>
     public bool IsBlank => _reader.RawRecord.Trim(" \t,\""u8).IsEmpty;

@@ -14,4 +14,4 @@ namespace Byrelaw.Records.Events;
 /// <param name="KnownOn">Rows entered after this day are not seen.</param>
 internal sealed record EventReading(
     string File, string AnimalsFile, EventColumns Columns, Vocabulary Vocabulary, IReadOnlyList<string> LeaveOut,
-    SpellingTable Animals, MobNames Mobs, int KnownOn);
+    AnimalPlaces Animals, MobNames Mobs, int KnownOn);

@@ -7,14 +7,14 @@ using Byrelaw.Records.Spellings;
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads whom a row is about. For one thread.</summary>
-internal sealed class SubjectReader(SpellingTable animals, MobNames mobs, string animalsFile)
+internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string animalsFile)
 {
     private readonly SpellingTable _mobs = new();
 
     /// <summary>Reads the cell without a word about what is wrong with it.</summary>
     public Subject Read(ReadOnlySpan<byte> cell)
     {
-        if (animals.TryFind(cell, out var place) && !cell.IsEmpty)
+        if (animals.TryFind(cell, out var place))
         {
             return new Subject(SubjectSort.Animal, place);
         }

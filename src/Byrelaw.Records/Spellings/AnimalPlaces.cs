@@ -1,0 +1,89 @@
+using System.Text;
+
+namespace Byrelaw.Records.Spellings;
+
+/// <summary>
+/// Finds an animal's place in the herd by her number as it stands in a file. Plain whole numbers that
+/// lie near each other, as on most farms, are looked up in one small array; all others by their spelling.
+/// </summary>
+internal sealed class AnimalPlaces
+{
+    private const int MostDigits = 9;
+    private const int None = -1;
+    private readonly int[] _byNumber;
+    private readonly int _lowest;
+    private readonly SpellingTable _others;
+
+    /// <summary>Takes the numbers in the order of the herd.</summary>
+    public AnimalPlaces(string[] numbers)
+    {
+        var (lowest, highest, plain) = (int.MaxValue, 0, 0);
+        foreach (var text in numbers)
+        {
+            if (TryPlain(text, out var number))
+            {
+                (lowest, highest, plain) = (Math.Min(lowest, number), Math.Max(highest, number), plain + 1);
+            }
+        }
+
+        var isDense = plain > 0 && highest - lowest < (4L * plain) + 1024;
+        _lowest = lowest;
+        _byNumber = isDense ? new int[highest - lowest + 1] : [];
+        _others = new SpellingTable(isDense ? numbers.Length - plain : numbers.Length);
+        Array.Fill(_byNumber, None);
+        for (var place = 0; place < numbers.Length; place++)
+        {
+            if (isDense && TryPlain(numbers[place], out var number))
+            {
+                _byNumber[number - _lowest] = place;
+            }
+            else
+            {
+                _others.Set(Encoding.UTF8.GetBytes(numbers[place]), place);
+            }
+        }
+    }
+
+    /// <summary>The animal's place; false where there is no such animal.</summary>
+    public bool TryFind(ReadOnlySpan<byte> spelling, out int place)
+    {
+        if (_byNumber.Length > 0 && TryPlain(spelling, out var number))
+        {
+            var index = number - _lowest;
+            place = (uint)index < (uint)_byNumber.Length ? _byNumber[index] : None;
+            return place != None;
+        }
+
+        return _others.TryFind(spelling, out place);
+    }
+
+    /// <summary>A whole number with one way to write it: digits without a zero before them.</summary>
+    private static bool TryPlain(ReadOnlySpan<byte> text, out int number)
+    {
+        number = 0;
+        if (text.Length is 0 or > MostDigits || text[0] == '0')
+        {
+            return false;
+        }
+
+        foreach (var c in text)
+        {
+            var digit = c - '0';
+            if ((uint)digit > 9)
+            {
+                return false;
+            }
+
+            number = (number * 10) + digit;
+        }
+
+        return true;
+    }
+
+    private static bool TryPlain(string text, out int number)
+    {
+        Span<byte> bytes = stackalloc byte[MostDigits + 1];
+        number = 0;
+        return text.Length is > 0 and <= MostDigits && Encoding.UTF8.TryGetBytes(text, bytes, out var length) && TryPlain(bytes[..length], out number);
+    }
+}
