@@ -40,15 +40,5 @@ public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? K
         return text.ToString();
     }
 
-    private static string Rules(Rulebook rulebook)
-    {
-        try
-        {
-            return Say.Book(rulebook);
-        }
-        catch (NotImplementedException)
-        {
-            return Say.Book(rulebook);
-        }
-    }
+    private static string Rules(Rulebook rulebook) => Say.Book(rulebook);
 }
