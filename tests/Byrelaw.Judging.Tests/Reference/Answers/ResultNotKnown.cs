@@ -1,0 +1,36 @@
+using Byrelaw.Judging.Truths;
+using Byrelaw.Language.Rulebooks.Conditions;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>"<c>pass</c> never applies where a sample exists whose result is not known."</summary>
+public static class ResultNotKnown
+{
+    /// <summary>The condition is not known, and one of those that make it so looks at such a sample.</summary>
+    public static bool StandsIn(Condition condition, Knowledge knowledge, Moment moment) =>
+        ConditionReference.At(condition, knowledge, moment) == Truth.Unknown
+        && Leaves.Of(condition, knowledge, moment).Any(leaf => leaf.Decides && IsUsedBy(leaf.Condition, knowledge, moment));
+
+    private static bool IsUsedBy(Condition leaf, Knowledge knowledge, Moment moment) => leaf switch
+    {
+        CountCondition count => Stretches(count.Windows, knowledge, moment).Any(stretch => CountReference.UsesResultNotKnown(count, stretch, knowledge, moment)),
+        TestCondition test => Stretches(test.Windows, knowledge, moment).Any(stretch =>
+            SampleReference.In(test.Test, stretch, knowledge, moment).Latest().Any(sample => sample.ResultNotKnown)),
+        MeasuredCondition measured => Stretches(measured.Windows, knowledge, moment).Any(stretch =>
+            IsUsed(measured.Aggregate, SampleReference.In(measured.Measure, stretch, knowledge, moment))),
+        MobMeasuredCondition or MobCountCondition => MobReference.UsesResultNotKnown(leaf, knowledge, moment),
+        _ => false,
+    };
+
+    private static bool IsUsed(Aggregate aggregate, Samples samples) => aggregate switch
+    {
+        Aggregate.Latest => samples.Latest().Any(sample => sample.ResultNotKnown),
+        Aggregate.Change => samples.Latest().Concat(samples.Earliest()).Any(sample => sample.ResultNotKnown),
+        _ => Any(samples),
+    };
+
+    private static bool Any(Samples samples) => samples.AnyUnread || samples.Recorded.Any(sample => sample.ResultNotKnown);
+
+    private static IEnumerable<Stretch> Stretches(IReadOnlyList<Window> windows, Knowledge knowledge, Moment moment) =>
+        knowledge.Windows.Possible(windows, moment.Animal, moment.Day, moment.Strict) ?? [];
+}

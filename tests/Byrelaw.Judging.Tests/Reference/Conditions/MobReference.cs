@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>
+/// "<c>of her mob</c> uses results dated while she was in that mob both then and on <c>d</c>: mob rows and members' own, each
+/// counted once, the number shown." Mob rows of that mob (each counts as one animal) and results of animals that were in that
+/// mob on the result's day (each animal once: her latest day in the window; several results that day: the range over them).
+/// Animals whose mob on that day is not known may or may not be counted: the answer holds only if it holds either way.
+/// </summary>
+public static class MobReference
+{
+    public static Truth At(Condition condition, Knowledge knowledge, Moment moment)
+    {
+        var (measure, _) = Parts(condition);
+        var mob = knowledge.Farm.Mobs.At(moment.Animal, moment.Day);
+        return Kleene.SameForAll(Stretches(condition, knowledge, moment).Select(days =>
+            MayHideOne(measure, mob!, days.From, days.To, knowledge)
+                ? Truth.Unknown
+                : Kleene.SameForAll(Choices(measure, mob!, days.From, days.To, knowledge).Select(values => Judge(condition, values, knowledge, moment)))));
+    }
+
+    /// <summary>A sample that the answer rests on has no known result, or a row that may be one cannot be read.</summary>
+    public static bool UsesResultNotKnown(Condition condition, Knowledge knowledge, Moment moment)
+    {
+        var (measure, _) = Parts(condition);
+        var mob = knowledge.Farm.Mobs.At(moment.Animal, moment.Day);
+        return Stretches(condition, knowledge, moment).Any(days =>
+            MayHideOne(measure, mob!, days.From, days.To, knowledge)
+            || Choices(measure, mob!, days.From, days.To, knowledge).Any(values => values.Any(value => value.IsAny)));
+    }
+
+    private static (MeasureKind Measure, IReadOnlyList<Window> Windows) Parts(Condition condition) => condition switch
+    {
+        MobMeasuredCondition measured => (measured.Measure, measured.Windows),
+        MobCountCondition count => (count.Measure, count.Windows),
+        _ => throw new ArgumentOutOfRangeException(nameof(condition)),
+    };
+
+    /// <summary>The days looked at, within her stay in the mob that she is in on d; none where that mob or the days are not known.</summary>
+    private static IEnumerable<(int From, int To)> Stretches(Condition condition, Knowledge knowledge, Moment moment)
+    {
+        var (_, windows) = Parts(condition);
+        if (knowledge.Farm.Mobs.At(moment.Animal, moment.Day) is not { } mob
+            || knowledge.Windows.Possible(windows, moment.Animal, moment.Day, moment.Strict) is not { } possible)
+        {
+            return [];
+        }
+
+        var stay = knowledge.Farm.Mobs.StaysSince(moment.Animal, mob, moment.Day, knowledge.Coverage.Dawn);
+        return possible.Select(stretch => (Math.Max(stretch.From, stay), stretch.To));
+    }
+
+    /// <summary>"A gap of that measure that could be dated in the window and could be of her mob: not known."</summary>
+    private static bool MayHideOne(MeasureKind measure, string mob, int from, int to, Knowledge knowledge) =>
+        knowledge.Farm.Unread.Where(row => row.MayBeA(measure) && row.MayBeIn(from, to)).Any(row =>
+            row.Animal is null
+                || knowledge.Farm.Animals.Any(animal => row.MayBeOf(animal)
+                    && Enumerable.Range(row.Day ?? from, row.Day is null ? to - from + 1 : 1).Any(day => knowledge.Farm.Mobs.IsIn(animal.Index, mob, day) != Truth.False)));
+
+    /// <summary>Every set of results that may be her mob's.</summary>
+    private static IEnumerable<ImmutableList<ValueRange>> Choices(MeasureKind measure, string mob, int from, int to, Knowledge knowledge)
+    {
+        var rows = knowledge.Farm.MobResults.Where(row => row.Mob == mob && row.Measure == measure && row.Day >= from && row.Day <= to);
+        IEnumerable<ImmutableList<ValueRange>> sets = [[.. rows.Select(row => row.Values)]];
+        foreach (var animal in knowledge.Farm.Animals)
+        {
+            var hers = Possible(animal.Index, measure, mob, from, to, knowledge).Distinct().ToList();
+            sets = sets.SelectMany(set => hers.Select(one => one is { } value ? set.Add(value) : set));
+        }
+
+        return sets;
+    }
+
+    /// <summary>The results that one animal may stand for: null for none.</summary>
+    private static IEnumerable<ValueRange?> Possible(int animal, MeasureKind measure, string mob, int from, int to, Knowledge knowledge)
+    {
+        var days = knowledge.Farm.Of(animal, measure).Where(row => row.Day >= from && row.Day <= to).GroupBy(row => row.Day).OrderByDescending(day => day.Key);
+        foreach (var day in days)
+        {
+            var isIn = knowledge.Farm.Mobs.IsIn(animal, mob, day.Key);
+            if (isIn != Truth.False)
+            {
+                yield return day.Select(row => row.Values).Aggregate(ValueRange.Hull);
+            }
+
+            if (isIn == Truth.True)
+            {
+                yield break;
+            }
+        }
+
+        yield return null;
+    }
+
+    private static Truth Judge(Condition condition, ImmutableList<ValueRange> values, Knowledge knowledge, Moment moment)
+    {
+        var facts = knowledge.Farm.Animals[moment.Animal].Facts;
+        if (condition is MobCountCondition count)
+        {
+            if (values.Count < count.FromAtLeast)
+            {
+                return Truth.Unknown;
+            }
+
+            var each = values.Select(value => NumberReference.Compare(count.Test, value, facts)).ToList();
+            return Comparing.Count(count.Count, each.Count(truth => truth == Truth.True), each.Count(truth => truth != Truth.False));
+        }
+
+        var measured = (MobMeasuredCondition)condition;
+        return values.Count == 0 || values.Count < measured.FromAtLeast
+            ? Truth.Unknown
+            : NumberReference.Compare(measured.Test, Together(measured.Aggregate, values), facts);
+    }
+
+    private static ValueRange Together(Aggregate aggregate, ImmutableList<ValueRange> values) => aggregate switch
+    {
+        Aggregate.Lowest => new ValueRange(
+            values.Any(value => value.Low is null) ? null : values.Min(value => value.Low),
+            values.Select(value => value.High).Where(high => high is not null).DefaultIfEmpty(null).Min()),
+        Aggregate.Highest => new ValueRange(
+            values.Select(value => value.Low).Where(low => low is not null).DefaultIfEmpty(null).Max(),
+            values.Any(value => value.High is null) ? null : values.Max(value => value.High)),
+        Aggregate.Average => new ValueRange(
+            values.All(value => value.Low is not null) ? values.Average(value => value.Low!.Value) : null,
+            values.All(value => value.High is not null) ? values.Average(value => value.High!.Value) : null).Rounded(),
+        _ => throw new ArgumentOutOfRangeException(nameof(aggregate)),
+    };
+}

@@ -1,0 +1,30 @@
+using Byrelaw.Judging.Truths;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>
+/// "A cow is a female with a calving or a recorded parity above 0; a heifer a female for whom calving never happened, or
+/// with recorded parity 0; otherwise both are not known."
+/// </summary>
+public static class SortReference
+{
+    public static Truth Female(Knowledge knowledge, Moment moment) =>
+        knowledge.Farm.Animals[moment.Animal].IsFemale is { } female ? Kleene.Of(female) : Truth.Unknown;
+
+    public static Truth Cow(Knowledge knowledge, Moment moment) => Kleene.And(Female(knowledge, moment), HasCalved(knowledge, moment));
+
+    public static Truth Heifer(Knowledge knowledge, Moment moment) => Kleene.And(Female(knowledge, moment), Kleene.Not(HasCalved(knowledge, moment)));
+
+    private static Truth HasCalved(Knowledge knowledge, Moment moment)
+    {
+        var parity = knowledge.Farm.Animals[moment.Animal].Parity;
+        if (Calvings.Counted(knowledge, moment) > 0 || parity > 0)
+        {
+            return Truth.True;
+        }
+
+        // A recorded parity of 0 does not outweigh a row that may be a calving.
+        var never = Calvings.CoveredFromBirth(knowledge, moment) || (parity == 0 && !Calvings.MayBeUnread(knowledge, moment));
+        return never ? Truth.False : Truth.Unknown;
+    }
+}

@@ -1,0 +1,103 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>
+/// On which days "not on record" means "did not happen". "An absence counts as did not happen only where the farm declares
+/// that it keeps that kind of record, and only up to the day the records reach."
+/// </summary>
+public sealed class CoverageReference
+{
+    private readonly FarmAsRead _farm;
+    private readonly RecordKeeping? _keeping;
+    private readonly Dictionary<int, int[]> _uncoveredBefore = [];
+
+    /// <param name="farm">What the rows say.</param>
+    /// <param name="keeping">What the farm says is complete.</param>
+    /// <param name="dawn">A day before everything on record, declared or born.</param>
+    /// <param name="dusk">The last day anything is judged on.</param>
+    public CoverageReference(FarmAsRead farm, RecordKeeping? keeping, int dawn, int dusk)
+    {
+        _farm = farm;
+        _keeping = keeping;
+        Dawn = dawn;
+        Dusk = dusk;
+    }
+
+    /// <summary>A day before everything; it stands for all the days before it too.</summary>
+    public int Dawn { get; }
+
+    /// <summary>The last day.</summary>
+    public int Dusk { get; }
+
+    /// <summary>Whether every day from one to another is covered; no day at all is.</summary>
+    public bool Covers(int animal, Kind kind, int from, int to, bool strict)
+    {
+        var uncovered = UncoveredBefore(animal, kind, strict);
+        from = Math.Max(from, Dawn);
+        return to < from || uncovered[to + 1 - Dawn] == uncovered[from - Dawn];
+    }
+
+    /// <summary>The days from one to another on which a kind may have happened unrecorded, the latest first.</summary>
+    public IEnumerable<int> Uncovered(int animal, IReadOnlyList<Kind> kinds, int from, int to, bool strict)
+    {
+        var uncovered = kinds.Select(kind => UncoveredBefore(animal, kind, strict)).ToArray();
+        for (var day = to; day >= from; day--)
+        {
+            foreach (var before in uncovered)
+            {
+                if (before[day + 1 - Dawn] != before[day - Dawn])
+                {
+                    yield return day;
+                    break;
+                }
+            }
+        }
+    }
+
+    /// <summary>How many days before each day are not covered, counted from dawn: so that a stretch needs no walk.</summary>
+    private int[] UncoveredBefore(int animal, Kind kind, bool strict)
+    {
+        var key = (((animal * 1000) + kind.Id) * 2) + (strict ? 1 : 0);
+        if (!_uncoveredBefore.TryGetValue(key, out var before))
+        {
+            before = new int[Dusk - Dawn + 2];
+            var covered = Covered(animal, kind, strict);
+            for (var day = Dawn; day <= Dusk; day++)
+            {
+                before[day + 1 - Dawn] = before[day - Dawn] + (covered(day) ? 0 : 1);
+            }
+
+            _uncoveredBefore[key] = before;
+        }
+
+        return before;
+    }
+
+    /// <summary>"An animal born on the farm has nothing before her birth to cover. <c>event calving ... not before 15 months of
+    /// age</c> says that nothing before that age need be covered either."</summary>
+    public static int NeededFrom(AnimalAsRead animal, Kind kind) =>
+        animal.BornFirst is not { } born ? int.MinValue
+        : kind is EventKind { NotBeforeAge: { } age } ? Sums.After(age, born)
+        : born;
+
+    /// <summary>Tells of single days whether a kind is covered for an animal.</summary>
+    /// <param name="animal">Her place.</param>
+    /// <param name="kind">Of what.</param>
+    /// <param name="strict">Coverage stops at the known day; else "later days are judged as if nothing more happens".</param>
+    private Func<int, bool> Covered(int animal, Kind kind, bool strict)
+    {
+        var declared = (_keeping?.Complete ?? [])
+            .Where(complete => complete.Kinds.Any(one => one.Id == kind.Id))
+            .Select(complete => DayNumber.Of(complete.Since))
+            .DefaultIfEmpty(int.MaxValue)
+            .Min();
+        // "Coverage of a kind starts at the later of the declared date and her latest event that joins the herd, and ends at one that leaves it."
+        var from = Math.Max(declared, _farm.Presence.CoveredFrom(animal));
+        var until = strict ? Math.Min(_farm.Known, _farm.Presence.CoveredUntil(animal)) : _farm.Presence.CoveredUntil(animal);
+        var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind)).ToList();
+        var needed = NeededFrom(_farm.Animals[animal], kind);
+        return day => day < needed || (day >= from && day <= until && !unread.Any(row => row.MayBeIn(day, day)));
+    }
+}

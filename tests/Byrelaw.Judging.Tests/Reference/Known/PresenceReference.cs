@@ -1,0 +1,100 @@
+using Byrelaw.Judging.Truths;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>
+/// "On the day she leaves she is out, on the day she joins she is in. An unreadable joining/leaving row makes presence not
+/// known from its first possible day (for all animals if the animal is unreadable)."
+/// </summary>
+public sealed class PresenceReference
+{
+    private readonly FarmAsRead _farm;
+    private readonly Dictionary<int, List<(int Day, HerdEffect Effect)>> _changes;
+    private readonly List<Unread> _unread;
+    private readonly Dictionary<(int Animal, int Day), Truth> _found = [];
+
+    public PresenceReference(FarmAsRead farm, RowSorting rows)
+    {
+        _farm = farm;
+        _unread = [.. rows.Unread.Where(row => row.MayJoinOrLeave)];
+        _changes = rows.Happenings
+            .Where(row => row.Kind is EventKind { Effect: not HerdEffect.None })
+            .GroupBy(row => row.Animal)
+            .ToDictionary(rows => rows.Key, rows => rows.Select(row => (row.Day, ((EventKind)row.Kind).Effect)).OrderBy(row => row.Day).ToList());
+    }
+
+    /// <summary>Whether she is in the herd on a day.</summary>
+    public Truth At(int animal, int day)
+    {
+        if (!_found.TryGetValue((animal, day), out var found))
+        {
+            found = Find(animal, day);
+            _found[(animal, day)] = found;
+        }
+
+        return found;
+    }
+
+    private Truth Find(int animal, int day)
+    {
+        var born = _farm.Animals[animal];
+        if (born.BornFirst is { } first && day < first)
+        {
+            return Truth.False;
+        }
+
+        var changes = _changes.GetValueOrDefault(animal) ?? [];
+        var last = changes.LastOrDefault(change => change.Day <= day, (Day: int.MinValue, Effect: HerdEffect.None));
+        var hidden = _unread.Where(row => row.MayBeOf(_farm.Animals[animal])).ToList();
+        if (hidden.Any(row => row.MayBeIn(last.Day, day)))
+        {
+            return Truth.Unknown;
+        }
+
+        if (last.Effect != HerdEffect.None)
+        {
+            // In and out again, or out and in again: not known on that day, then what she was before.
+            var both = changes.Where(change => change.Day == last.Day).Select(change => change.Effect).Distinct().Count() > 1;
+            return !both ? Kleene.Of(last.Effect == HerdEffect.Joins) : day == last.Day ? Truth.Unknown : At(animal, last.Day - 1);
+        }
+
+        // Nothing on record up to this day: she is born here, unless the next row says that she joins later.
+        var next = changes.FirstOrDefault(change => change.Day > day, (Day: int.MaxValue, Effect: HerdEffect.None));
+        var nextJoins = changes.Any(change => change.Day == next.Day && change.Effect == HerdEffect.Joins);
+        var nextLeaves = changes.Any(change => change.Day == next.Day && change.Effect == HerdEffect.Leaves);
+        if (nextJoins && !nextLeaves)
+        {
+            return Truth.False;
+        }
+
+        if ((nextJoins && nextLeaves) || hidden.Any(row => row.MayJoin && row.MayBeIn(day, next.Day)))
+        {
+            return Truth.Unknown;
+        }
+
+        return born.BornLast is { } latest && day < latest ? Truth.Unknown : Truth.True;
+    }
+
+    /// <summary>
+    /// "For one animal, coverage of a kind starts at the later of the declared date and her latest event that joins the
+    /// herd." A row that may be one counts as one, on its last possible day: else garbling her purchase would make her born here.
+    /// </summary>
+    public int CoveredFrom(int animal)
+    {
+        var joined = _changes.GetValueOrDefault(animal)?.Where(change => change.Effect == HerdEffect.Joins).Select(change => change.Day) ?? [];
+        var perhaps = _unread.Where(row => row.MayJoin && row.MayBeOf(_farm.Animals[animal])).Select(row => row.Day ?? int.MaxValue);
+        return joined.Concat(perhaps).DefaultIfEmpty(int.MinValue).Max();
+    }
+
+    /// <summary>"... and ends at one that leaves it": the last day covered. A row that may be one counts as one, on its first possible day.</summary>
+    public int CoveredUntil(int animal)
+    {
+        var since = CoveredFrom(animal);
+        var left = (_changes.GetValueOrDefault(animal) ?? [])
+            .Where(change => change.Effect == HerdEffect.Leaves && change.Day >= since && !(change.Day == since && At(animal, since + 1) == Truth.True))
+            .Select(change => change.Day);
+        var perhaps = _unread.Where(row => row.MayLeave && row.MayBeOf(_farm.Animals[animal])).Select(row => row.Day ?? int.MinValue).Where(day => day == int.MinValue || day >= since);
+        return left.Concat(perhaps).DefaultIfEmpty(int.MaxValue).Min();
+    }
+}

@@ -1,0 +1,79 @@
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>A fact's cell: blank, read or unreadable.</summary>
+public sealed record FactCell(bool IsBlank, decimal? Number, string? Text, int? Day)
+{
+    public static readonly FactCell Blank = new(true, null, null, null);
+    public static readonly FactCell Unreadable = new(false, null, null, null);
+
+    public bool IsKnown => Number is not null || Text is not null || Day is not null;
+
+    public static FactCell Read(Fact fact, string cell)
+    {
+        if (cell.Length == 0)
+        {
+            return Blank;
+        }
+
+        return fact.Type switch
+        {
+            FactType.Number or FactType.Amount => new FactCell(false, CellReading.Number(cell), null, null),
+            FactType.Date => new FactCell(false, null, null, CellReading.Day(cell)),
+            // "A text outside a fact's declared values is an error in the record."
+            FactType.OneOf => new FactCell(false, null, fact.Values.FirstOrDefault(value => NameFolding.Fold(value) == NameFolding.Fold(cell)), null),
+            _ => new FactCell(false, null, cell, null),
+        };
+    }
+}
+
+/// <summary>What one row of <c>animals.csv</c> says.</summary>
+public sealed record AnimalAsRead
+{
+    public required int Index { get; init; }
+
+    public required string Number { get; init; }
+
+    /// <summary>First possible day of birth; null where not known.</summary>
+    public required int? BornFirst { get; init; }
+
+    /// <summary>Last possible day of birth; null where not known.</summary>
+    public required int? BornLast { get; init; }
+
+    /// <summary>True for F, false for M, null for anything else.</summary>
+    public required bool? IsFemale { get; init; }
+
+    /// <summary>Folded; null where blank.</summary>
+    public required string? Mob { get; init; }
+
+    public required int? Parity { get; init; }
+
+    public required bool ParityUnreadable { get; init; }
+
+    /// <summary>By fact id.</summary>
+    public required FactCell[] Facts { get; init; }
+
+    public static AnimalAsRead Read(int index, AnimalRow row, PlainFarm farm, Vocabulary vocabulary)
+    {
+        var (first, last) = CellReading.Born(row.Born);
+        var facts = vocabulary.Facts.Select(fact =>
+        {
+            var column = farm.FactNames.IndexOf(fact.Name);
+            return column < 0 ? FactCell.Blank : FactCell.Read(fact, row.Facts[column]);
+        });
+        var parity = CellReading.Number(row.Parity) is { } number && number >= 0 && number == Math.Truncate(number) ? (int?)number : null;
+        return new AnimalAsRead
+        {
+            Index = index,
+            Number = row.Number,
+            BornFirst = first,
+            BornLast = last,
+            IsFemale = row.Sex switch { "F" => true, "M" => false, _ => null },
+            Mob = row.Mob.Length == 0 ? null : NameFolding.Fold(row.Mob),
+            Parity = parity,
+            ParityUnreadable = parity is null && row.Parity.Length > 0,
+            Facts = [.. facts],
+        };
+    }
+}

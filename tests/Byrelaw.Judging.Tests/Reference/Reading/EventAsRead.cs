@@ -1,0 +1,50 @@
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>Something on record of one animal on one day.</summary>
+/// <param name="Animal">Her place.</param>
+/// <param name="Kind">What.</param>
+/// <param name="Day">When.</param>
+/// <param name="Line">Of <c>events.csv</c>.</param>
+/// <param name="Values">For a measure: the values that the result allows.</param>
+/// <param name="Answer">For a test: the answer's place; -1 where it is not known.</param>
+/// <param name="Mob">For a mob move: the mob, folded.</param>
+public sealed record Happening(int Animal, Kind Kind, int Day, int Line, ValueRange Values = default, int Answer = -1, string? Mob = null)
+{
+    /// <summary>A sample whose result is blank, pending or not a declared answer.</summary>
+    public bool ResultNotKnown => (Kind is MeasureKind && Values.IsAny) || (Kind is TestKind && Answer < 0);
+}
+
+/// <summary>A mob's own result: "a mob row of a measure or test is never an animal's own result".</summary>
+public sealed record MobResult(string Mob, MeasureKind Measure, int Day, int Line, ValueRange Values);
+
+/// <summary>
+/// "A row left out suspends coverage for what can be read of it: that animal and kind; every kind for her if the
+/// kind is unreadable; that kind for all if the animal is."
+/// </summary>
+/// <param name="Animal">Whose it is; null for anyone's.</param>
+/// <param name="Kind">What it may be; null for any kind.</param>
+/// <param name="Day">When; null for any day.</param>
+/// <param name="Line">Of <c>events.csv</c>.</param>
+public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
+{
+    /// <summary>It may be hers: nothing happened to her before she was born.</summary>
+    public bool MayBeOf(AnimalAsRead animal) => (Animal is null || Animal == animal.Index) && !(Day < animal.BornFirst);
+
+    public bool MayBeA(Kind kind) => Kind is null || Kind.Id == kind.Id;
+
+    public bool MayBeIn(int from, int to) => from <= to && (Day is not { } day || (day >= from && day <= to));
+
+    /// <summary>It may have brought her into the herd.</summary>
+    public bool MayJoin => Kind is null or EventKind { Effect: HerdEffect.Joins };
+
+    /// <summary>It may have taken her out of the herd.</summary>
+    public bool MayLeave => Kind is null or EventKind { Effect: HerdEffect.Leaves };
+
+    /// <summary>It may have brought her into the herd or taken her out.</summary>
+    public bool MayJoinOrLeave => Kind is null or EventKind { Effect: not HerdEffect.None };
+
+    /// <summary>It may have moved her to another mob.</summary>
+    public bool MayMove => Kind is null or EventKind { IsMobMove: true };
+}

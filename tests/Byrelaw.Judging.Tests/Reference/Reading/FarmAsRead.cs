@@ -1,0 +1,71 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+using NodaTime;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>What a farm's rows say, and what they might have said.</summary>
+public sealed class FarmAsRead
+{
+    private readonly List<Happening>[,] _byAnimalAndKind;
+
+    public FarmAsRead(PlainFarm farm, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
+    {
+        Animals = [.. farm.Animals.Select((row, i) => AnimalAsRead.Read(i, row, farm, vocabulary))];
+        var places = Animals.ToDictionary(animal => animal.Number, animal => animal.Index);
+        var seen = farm.Events.Select((row, i) => (row, Line: PlainFarm.LineOf(i))).Where(row => KnownDay.IsSeen(row.row, knownOn)).ToList();
+        Known = KnownDay.Of(keeping, knownOn, seen.Select(row => row.row), Animals);
+        var today = KnownDay.Today(keeping, knownOn, farm.Events, Animals);
+        Animals = [.. Animals.Select(animal => animal.BornFirst > today ? animal with { BornFirst = null, BornLast = null } : animal)];
+        var leaveOut = keeping?.LeaveOut.Select(NameFolding.Fold).ToHashSet() ?? [];
+        var rows = seen
+            .Select(row => RowAsRead.Read(row.row, row.Line, places, vocabulary))
+            .Where(row => row.Kind is not null || !leaveOut.Contains(NameFolding.Fold(row.Row.Kind)))
+            .Select(WithPossibleDate)
+            .ToList();
+
+        // Whole mobs and the herd can be moved and sold too; who is in them then is what the single animals' rows say.
+        var single = new RowSorting(rows, Animals, members: null);
+        Mobs = new MobsReference(this, single);
+        Presence = new PresenceReference(this, single);
+        var all = new RowSorting(rows, Animals, members: this);
+        Happenings = all.Happenings;
+        MobResults = all.MobResults;
+        Unread = all.Unread;
+        Mobs = new MobsReference(this, all);
+        Presence = new PresenceReference(this, all);
+        _byAnimalAndKind = new List<Happening>[Animals.Count, vocabulary.Kinds.Length];
+        foreach (var row in Happenings.OrderBy(row => row.Day).ThenBy(row => row.Line))
+        {
+            (_byAnimalAndKind[row.Animal, row.Kind.Id] ??= []).Add(row);
+        }
+    }
+
+    public IReadOnlyList<AnimalAsRead> Animals { get; }
+
+    /// <summary>The known day.</summary>
+    public int Known { get; }
+
+    public IReadOnlyList<Happening> Happenings { get; }
+
+    public IReadOnlyList<MobResult> MobResults { get; }
+
+    public IReadOnlyList<Unread> Unread { get; }
+
+    public MobsReference Mobs { get; }
+
+    public PresenceReference Presence { get; }
+
+    /// <summary>What is on record of one animal and kind, oldest first.</summary>
+    public IReadOnlyList<Happening> Of(int animal, Kind kind) => _byAnimalAndKind[animal, kind.Id] ?? [];
+
+    /// <summary>
+    /// "A row dated after the known day is an error in the records"; so is one before her birth. Such a date says nothing:
+    /// the row may be of any day.
+    /// </summary>
+    private RowAsRead WithPossibleDate(RowAsRead row)
+    {
+        var impossible = row.Day > Known || (row.Whom == Whom.One && row.Day < Animals[row.Animal].BornFirst);
+        return impossible ? row with { Day = null } : row;
+    }
+}

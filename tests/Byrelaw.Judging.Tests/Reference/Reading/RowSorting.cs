@@ -1,0 +1,100 @@
+using Byrelaw.Judging.Truths;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>Sorts rows into what happened to whom, what is a mob's own result, and what could not be read.</summary>
+public sealed class RowSorting
+{
+    private readonly IReadOnlyList<AnimalAsRead> _animals;
+    private readonly FarmAsRead? _members;
+
+    /// <summary>Mobs that some animal is in at some time; a mob that nobody is ever in is as good as an unknown animal.</summary>
+    private readonly HashSet<string> _mobNames;
+
+
+    /// <param name="rows">All rows seen.</param>
+    /// <param name="animals">All animals.</param>
+    /// <param name="members">Tells who is in a mob and in the herd; null to leave the events of mobs and the herd out.</param>
+    public RowSorting(IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals, FarmAsRead? members)
+    {
+        _animals = animals;
+        _members = members;
+        var moves = rows.Where(row => row is { Kind: EventKind { IsMobMove: true }, Day: not null, RestCanBeRead: true } && row.Whom != Whom.CannotBeRead).ToList();
+        var moved = moves.Where(move => move.Whom == Whom.One).Select(move => move.Animal).ToHashSet();
+        _mobNames = [.. animals.Where(animal => !moved.Contains(animal.Index)).Select(animal => animal.Mob).OfType<string>(),
+            .. moves.Select(move => NameFolding.Fold(move.Row.Value))];
+        foreach (var row in rows)
+        {
+            Sort(row);
+        }
+    }
+
+    public List<Happening> Happenings { get; } = [];
+
+    public List<MobResult> MobResults { get; } = [];
+
+    public List<Unread> Unread { get; } = [];
+
+    private void Sort(RowAsRead row)
+    {
+        var whom = row.Whom == Whom.Mob && !_mobNames.Contains(row.Mob) ? Whom.CannotBeRead : row.Whom;
+        switch (whom)
+        {
+            case Whom.CannotBeRead:
+                Unread.Add(new Unread(null, row.Kind, row.Day, row.Line));
+                break;
+            case Whom.One when row is { Day: not null, Kind: not null, RestCanBeRead: true }:
+                Happenings.Add(row.HappeningOf(row.Animal));
+                break;
+            case Whom.One:
+                Unread.Add(new Unread(row.Animal, row.Kind, row.Day, row.Line));
+                break;
+            case Whom.Mob or Whom.Herd:
+                SortGroup(row);
+                break;
+        }
+    }
+
+    /// <summary>"A mob or herd row of an event is each member's on that date. A mob row of a measure or test is never an animal's own result."</summary>
+    private void SortGroup(RowAsRead row)
+    {
+        if (row.Kind is TestKind || (row.Kind is MeasureKind && row.Whom == Whom.Herd))
+        {
+            return;
+        }
+
+        if (row.Day is not { } day || row.Kind is not { } kind || !row.EntryCanBeRead || (kind is EventKind && !row.RestCanBeRead))
+        {
+            // Whose it is, then, nobody can say for sure: it may be anyone's.
+            Unread.Add(new Unread(null, row.Kind, row.Day, row.Line));
+        }
+        else if (kind is MeasureKind measure)
+        {
+            MobResults.Add(new MobResult(row.Mob, measure, day, row.Line, CellReading.Amount(measure, row.Row.Value, row.Row.Unit) ?? ValueRange.Any));
+        }
+        else if (_members is not null)
+        {
+            SortEvent(row, day, kind, _members);
+        }
+    }
+
+    /// <summary>"An animal whose mob is not known on the date of a mob row of an event gets a gap for that kind on that day";
+    /// likewise one of whom it is not known whether she was in the herd.</summary>
+    private void SortEvent(RowAsRead row, int day, Kind kind, FarmAsRead farm)
+    {
+        foreach (var animal in _animals)
+        {
+            var isMember = Kleene.And(
+                farm.Presence.At(animal.Index, day), row.Whom == Whom.Herd ? Truth.True : farm.Mobs.IsIn(animal.Index, row.Mob, day));
+            if (isMember == Truth.True)
+            {
+                Happenings.Add(row.HappeningOf(animal.Index));
+            }
+            else if (isMember == Truth.Unknown)
+            {
+                Unread.Add(new Unread(animal.Index, kind, day, row.Line));
+            }
+        }
+    }
+}

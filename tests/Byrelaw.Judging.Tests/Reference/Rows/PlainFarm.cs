@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>A farm's records as a person would write them down: cells of text, right or wrong.</summary>
+/// <param name="FactNames">Names of the fact columns, in order.</param>
+/// <param name="Animals">Rows of <c>animals.csv</c>.</param>
+/// <param name="Events">Rows of <c>events.csv</c>.</param>
+public sealed record PlainFarm(ImmutableArray<string> FactNames, ImmutableArray<AnimalRow> Animals, ImmutableArray<EventRow> Events)
+{
+    /// <summary>The line of <c>events.csv</c> that a row stands on: the heading is line 1.</summary>
+    public static int LineOf(int row) => row + 2;
+}
+
+/// <summary>One row of <c>animals.csv</c>.</summary>
+/// <param name="Number">The farm's own number.</param>
+/// <param name="Born">A date, a month, a year, blank or nonsense.</param>
+/// <param name="Sex"><c>F</c>, <c>M</c>, blank or nonsense.</param>
+/// <param name="Mob">A mob's name or blank.</param>
+/// <param name="Parity">A number, blank or nonsense.</param>
+/// <param name="Facts">Cells of the fact columns, in the order of <see cref="PlainFarm.FactNames"/>.</param>
+public sealed record AnimalRow(string Number, string Born, string Sex, string Mob, string Parity, ImmutableArray<string> Facts);
+
+/// <summary>One row of <c>events.csv</c>.</summary>
+/// <param name="Date">ISO date, blank or nonsense.</param>
+/// <param name="Animal">A number, <c>mob:NAME</c>, <c>herd</c>, blank or nonsense.</param>
+/// <param name="Kind">An event, measure or test, or nonsense.</param>
+/// <param name="Value">An amount, an answer, a mob's name, <c>pending</c>, <c>&lt;3</c>, blank or nonsense.</param>
+/// <param name="Unit">The amount's unit, or blank.</param>
+/// <param name="Recorded">The day it was entered; blank for its own date.</param>
+public sealed record EventRow(string Date, string Animal, string Kind, string Value = "", string Unit = "", string Recorded = "");
