@@ -1,0 +1,21 @@
+using System.Text;
+using Byrelaw.Judging.Tests.Reference;
+
+namespace Byrelaw.Judging.Tests.Generators;
+
+/// <summary>Writes a plain farm down as the two files of a folder of records.</summary>
+public static class FarmCsv
+{
+    public static byte[] Animals(PlainFarm farm) => Write(
+        ["animal", "born", "sex", "mob", "parity", .. farm.FactNames],
+        farm.Animals.Select(row => new[] { row.Number, row.Born, row.Sex, row.Mob, row.Parity }.Concat(row.Facts)));
+
+    public static byte[] Events(PlainFarm farm) => Write(
+        ["date", "animal", "kind", "value", "unit", "recorded"],
+        farm.Events.Select(row => new[] { row.Date, row.Animal, row.Kind, row.Value, row.Unit, row.Recorded }));
+
+    private static byte[] Write(IEnumerable<string> heading, IEnumerable<IEnumerable<string>> rows) =>
+        Encoding.UTF8.GetBytes(string.Concat(rows.Prepend(heading).Select(row => string.Join(',', row.Select(Cell)) + "\n")));
+
+    private static string Cell(string text) => text.AsSpan().IndexOfAny(",\"\n") >= 0 ? $"\"{text.Replace("\"", "\"\"")}\"" : text;
+}

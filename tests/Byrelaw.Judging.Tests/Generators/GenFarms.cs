@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Byrelaw.Judging.Tests.Reference;
+using Byrelaw.Language.Rulebooks.Words;
+using CsCheck;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Byrelaw.Judging.Tests.Generators;
+
+/// <summary>Farms of one to eight animals, as rows of text.</summary>
+public static class GenFarms
+{
+    public static readonly decimal[] Weights = [300m, 330m, 330.3m, 349.5m, 400m, 500m, 550.5m];
+    public static readonly decimal[] Scores = [1m, 3.5m, 4m, 4.5m, 4.6m, 5.5m, 5.7m, 10m];
+    public static readonly decimal[] Coppers = [3m, 6.9m, 7m, 7.5m, 10m, 12m];
+
+    private static readonly string[] AllNumbers = ["7", "12", "101", "B2", "B12", "9", "450", "1423"];
+
+    public static readonly ImmutableArray<string> FactNames = [.. Words.Vocabulary.Facts.Select(fact => fact.Name)];
+
+    public static Gen<PlainFarm> For(Season season, bool tidy = false) =>
+        from count in Gen.Frequency((4, Gen.Int[1, 3]), (1, Gen.Int[4, 8]))
+        from animals in InTurn(AllNumbers.Take(count).Select(number => Animal(season, number, tidy)))
+        from rows in Gen.Int[0, 6 * count].SelectMany(rows => Row(season, [.. animals.Select(animal => animal.Number)], tidy).Array[rows])
+        select new PlainFarm(FactNames, animals, [.. rows]);
+
+    private static Gen<AnimalRow> Animal(Season season, string number, bool tidy)
+    {
+        var born = Gen.Frequency(
+            (12, season.Birth.Select(Text)),
+            (tidy ? 0 : 1, season.Birth.Select(date => Text(date)[..7])),
+            (tidy ? 0 : 1, season.Birth.Select(date => Text(date)[..4])),
+            (tidy ? 0 : 1, Gen.OneOf("", "spring")));
+        return
+            from birth in born
+            from sex in Gen.Frequency((20, Gen.Const("F")), (1, Gen.Const("M")), (tidy ? 0 : 1, Gen.OneOf("", "cow")))
+            from mob in Gen.Frequency((3, Gen.OneOf("Home", "Back")), (1, Gen.Const("")))
+            from parity in Gen.Frequency((6, Gen.Const("")), (3, Gen.OneOf("0", "1", "2", "3")), (tidy ? 0 : 1, Gen.OneOf("two", "-1")))
+            from facts in InTurn(Words.Vocabulary.Facts.Select(fact => FactCell(season, fact, tidy)))
+            select new AnimalRow(number, birth, sex, mob, parity, facts);
+    }
+
+    private static Gen<string> FactCell(Season season, Fact fact, bool tidy)
+    {
+        var good = fact.Type switch
+        {
+            FactType.OneOf => Gen.OneOf("Friesian", "Jersey", "crossbred", "JERSEY"),
+            FactType.Number => Gen.OneOf("90", "100", "110.5", "120", "130"),
+            FactType.Amount => Gen.OneOf("500", "550", "550.5", "600"),
+            FactType.Date => Gen.OneOf(Text(season.Collection), "2023-02-01", "2022-07-07"),
+            FactType.Identity => Gen.OneOf("UK 123456 700001", "tag 12"),
+            _ => Gen.OneOf("quiet", "wild"),
+        };
+        var bad = fact.Type is FactType.Text or FactType.Identity ? Gen.Const("") : Gen.Const("n/a");
+        return Gen.Frequency((8, good), (2, Gen.Const("")), (tidy ? 0 : 1, bad));
+    }
+
+    private static Gen<EventRow> Row(Season season, ImmutableArray<string> numbers, bool tidy)
+    {
+        var sound =
+            from date in season.Past
+            from whom in Gen.Frequency((20, Gen.OneOf([.. numbers])), (2, Gen.OneOf("mob:Home", "mob:Back")), (1, Gen.Const("herd")))
+            from row in Content(whom, tidy)
+            from entered in Gen.Frequency((6, Gen.Const(-1)), (1, Gen.Int[0, 20]))
+            select row with { Date = Text(date), Recorded = entered < 0 ? "" : Text(Sooner(date.PlusDays(entered), season.Known)) };
+        return tidy ? sound : Gen.Frequency((14, sound), (1, sound.SelectMany(row => Garbled(season, row))));
+    }
+
+    private static Gen<EventRow> Content(string whom, bool tidy)
+    {
+        var isGroup = whom == "herd" || whom.StartsWith("mob:", StringComparison.Ordinal);
+        var plain = Gen.Frequency(
+            (4, Gen.OneOf("calving", "heat", "mating", "mastitis")), (2, Gen.OneOf("bull in", "bull out")),
+            (isGroup ? 0 : 1, Gen.OneOf("purchase", "sale", "death", "sale"))).Select(kind => new EventRow("", whom, kind));
+        var move = Gen.OneOf("Home", "Back").Select(mob => new EventRow("", whom, "mob", mob));
+        return Gen.Frequency(
+            (6, plain),
+            (isGroup ? 0 : 1, move),
+            (whom == "herd" ? 0 : 3, Result(tidy).Select(row => row with { Animal = whom })),
+            (isGroup ? 0 : 2, Answer(tidy).Select(row => row with { Animal = whom })));
+    }
+
+    private static Gen<EventRow> Result(bool tidy)
+    {
+        var weight = Amount(Weights, tidy).Select(value => new EventRow("", "", "weight", value, "kg"));
+        var grams = Gen.OneOf(Weights).Select(value => new EventRow("", "", "weight", (value * 1000).ToString("0", CultureInfo.InvariantCulture), "g"));
+        var score = Amount(Scores, tidy).Select(value => new EventRow("", "", "body condition", value));
+        var copper = Amount(Coppers, tidy).Select(value => new EventRow("", "", "serum copper", value, "umol/L"));
+        return Gen.Frequency((3, weight), (1, grams), (4, score), (4, copper));
+    }
+
+    private static Gen<string> Amount(decimal[] values, bool tidy)
+    {
+        var value = Gen.OneOf(values).Select(number => number.ToString(CultureInfo.InvariantCulture));
+        return Gen.Frequency(
+            (10, value),
+            (tidy ? 0 : 1, value.Where(number => number != "1").Select(number => "<" + number)),
+            (tidy ? 0 : 1, value.Where(number => number != "10").Select(number => ">" + number)),
+            (tidy ? 0 : 1, Gen.OneOf("", "pending")));
+    }
+
+    private static Gen<EventRow> Answer(bool tidy) => Gen.OneOf(
+        Gen.Frequency((6, Gen.OneOf("positive", "negative", "negative", "suspect")), (tidy ? 0 : 1, Gen.OneOf("pending", "", "haemolysed")))
+            .Select(answer => new EventRow("", "", "BVD virus", answer)),
+        Gen.Frequency((6, Gen.OneOf("clean", "discharge")), (tidy ? 0 : 1, Gen.OneOf("pending", "sore")))
+            .Select(answer => new EventRow("", "", "uterine check", answer)));
+
+    /// <summary>One cell of a row made unreadable.</summary>
+    public static Gen<EventRow> Garbled(Season season, EventRow row) => Gen.Frequency(
+        (3, Gen.OneOf("", "3 May", "2026-13-01", Text(season.Known.PlusDays(5))).Select(date => row with { Date = date, Recorded = "" })),
+        (3, Gen.OneOf("", "9999", "mob:Nowhere").Select(animal => row with { Animal = animal })),
+        (2, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),
+        (1, Gen.Const(row with { Kind = "foot trim" })),
+        (3, Gen.Const(row.Kind is "weight" or "body condition" or "serum copper" or "mob" ? row with { Value = row.Kind == "mob" ? "" : "4,x" } : row with { Date = "" })));
+
+    private static Gen<ImmutableArray<T>> InTurn<T>(IEnumerable<Gen<T>> each) =>
+        each.Aggregate(Gen.Const(ImmutableArray<T>.Empty), (before, one) => Gen.Select(before, one, (values, value) => values.Add(value)));
+
+    private static LocalDate Sooner(LocalDate a, LocalDate b) => a < b ? a : b;
+
+    private static string Text(LocalDate date) => LocalDatePattern.Iso.Format(date);
+}

@@ -1,0 +1,42 @@
+using System.Text;
+using Byrelaw.Judging.Tests.Reference;
+using Byrelaw.Language.Canonical;
+using Byrelaw.Language.Rulebooks;
+using CsCheck;
+using NodaTime;
+
+namespace Byrelaw.Judging.Tests.Generators;
+
+/// <summary>Rules and records to judge.</summary>
+/// <param name="Rulebook">The rules.</param>
+/// <param name="Farm">The records.</param>
+/// <param name="KnownOn">Judged as known on this day; null for all that is known.</param>
+/// <param name="On">Judged on this day; null for each list's own days.</param>
+public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? KnownOn, LocalDate? On)
+{
+    public static readonly Gen<JudgingCase> Any = For(tidy: false);
+
+    /// <param name="tidy">Without unreadable rows, vague and pending results.</param>
+    public static Gen<JudgingCase> For(bool tidy) =>
+        from season in Season.Any
+        from farm in GenFarms.For(season, tidy)
+        from rulebook in GenRulebooks.For(season, [.. farm.Animals.Select(animal => animal.Number)])
+        from knownOn in Gen.Frequency((8, Gen.Const((LocalDate?)null)), (1, Gen.Int[-40, 5].Select(days => (LocalDate?)season.Known.PlusDays(days))))
+        from @on in Gen.Frequency((8, Gen.Const((LocalDate?)null)), (1, Gen.Int[-60, 60].Select(days => (LocalDate?)season.Known.PlusDays(days))))
+        select new JudgingCase(AsReadOn(rulebook, knownOn), farm, knownOn, @on);
+
+    /// <summary>"Under <c>--known-on D</c>, agreements after D do not exist."</summary>
+    private static Rulebook AsReadOn(Rulebook rulebook, LocalDate? knownOn) =>
+        knownOn is { } day ? rulebook with { Waivers = [.. rulebook.Waivers.Where(waiver => waiver.Agreement.On <= day)] } : rulebook;
+
+    /// <summary>Small enough to read: the rules in their one spelling, the rows as files.</summary>
+    public override string ToString()
+    {
+        var text = new StringBuilder();
+        text.Append(CanonicalText.Of(Rulebook));
+        text.Append("\n--known-on ").Append(KnownOn?.ToString() ?? "(none)").Append("  --on ").Append(On?.ToString() ?? "(none)");
+        text.Append("\n--- animals.csv\n").Append(Encoding.UTF8.GetString(FarmCsv.Animals(Farm)));
+        text.Append("--- events.csv\n").Append(Encoding.UTF8.GetString(FarmCsv.Events(Farm)));
+        return text.ToString();
+    }
+}

@@ -1,0 +1,94 @@
+using Byrelaw.Judging.Tests.Generators;
+using Byrelaw.Judging.Tests.Reference;
+using Byrelaw.Judging.Truths;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Reading;
+using NodaTime;
+
+namespace Byrelaw.Judging.Tests.SideBySide;
+
+/// <summary>Holds the judge to the reference on one case.</summary>
+public static class Difference
+{
+    /// <summary>The first thing that the two say differently; null where they agree on everything.</summary>
+    public static string? Of(JudgingCase one)
+    {
+        var herd = HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records, one.KnownOn);
+        var draft = new Judge(one.Rulebook, herd, one.KnownOn).JudgeAll(one.On);
+        var reference = new ReferenceJudge(one.Rulebook, one.Farm, one.KnownOn, one.On);
+        if (DayNumber.Of(herd.KnownDay) != reference.Knowledge.Farm.Known)
+        {
+            return $"known day: {herd.KnownDay}, reference {DayNumber.Date(reference.Knowledge.Farm.Known)}";
+        }
+
+        return one.Rulebook.Programme!.Choices
+            .Select((choice, i) => InList(draft.Lists[i], reference.Judge(choice), choice.List))
+            .FirstOrDefault(difference => difference is not null);
+    }
+
+    private static string? InList(ListJudgement judged, IReadOnlyList<JudgedAnimal> reference, string list)
+    {
+        var ordered = reference.OrderBy(animal => animal.Number, AnimalNumberOrder.Instance).ToList();
+        return Differ($"{list}: animals", string.Join(' ', judged.Animals.Select(animal => animal.Number)), string.Join(' ', ordered.Select(animal => animal.Number)))
+            ?? judged.Animals.Zip(ordered).Select(pair => InAnimal(pair.First, pair.Second, list)).FirstOrDefault(difference => difference is not null)
+            ?? judged.Animals.Zip(ordered).Select(pair =>
+                Differ($"{list}, {pair.First.Number}: rank", pair.First.Rank, RankReference.Of(pair.Second, ordered))).FirstOrDefault(difference => difference is not null);
+    }
+
+    private static string? InAnimal(AnimalJudgement judged, JudgedAnimal reference, string list)
+    {
+        var place = $"{list}, {judged.Number}";
+        return Differ($"{place}: rules", Names(judged.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))), Names(reference.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))))
+            ?? judged.Rules.Zip(reference.Rules).Select(pair => InRule(pair.First, pair.Second, reference, place)).FirstOrDefault(difference => difference is not null)
+            ?? InTimeline($"{place}: all rules together", judged.Timeline, reference.All, reference.AllStrict)
+            ?? Differ($"{place}: answer", judged.Answer, reference.Answer.Answer)
+            ?? Differ($"{place}: ready from", judged.ReadyFrom, Date(reference.ReadyFrom))
+            ?? Differ($"{place}: ready until", judged.ReadyUntil, Date(reference.ReadyUntil))
+            ?? Differ($"{place}: too late", judged.TooLate, reference.TooLate)
+            ?? Differ($"{place}: not before", judged.NotBefore, Date(reference.Answer.NotBefore))
+            ?? Differ($"{place}: in the way", Names(judged.Rules.Where(rule => rule.InTheWay).Select(rule => (rule.Rule?.Name, rule.Gate))),
+                Names(reference.Rules.Where(rule => rule.IsInTheWay(reference.Judged.From, reference.Judged.To)).Select(rule => (rule.Rule?.Name, rule.Gate))))
+            ?? Differ($"{place}: preferences", string.Join(' ', judged.Prefers.Select(prefer => $"{prefer.Prefer.Name} {prefer.Truth}")),
+                string.Join(' ', reference.Prefers.Select(prefer => $"{prefer.Name} {prefer.Truth}")))
+            ?? Differ($"{place}: score", judged.Score, reference.Score);
+    }
+
+    private static string? InRule(RuleJudgement judged, JudgedRule reference, JudgedAnimal animal, string place)
+    {
+        var (from, to) = animal.Judged;
+        return InTimeline($"{place}: {reference.Name}", judged.Timeline,
+                ByDay.Over(reference.Days.First, reference.Days.Last, day => reference.Days.On(day).Truth),
+                ByDay.Over(reference.Days.First, reference.Days.Last, day => reference.StrictDays.On(day).Truth))
+            ?? Differ($"{place}: {reference.Name}", judged.Answer, reference.Answer(from, to))
+            ?? Differ($"{place}: {reference.Name}, expected", judged.Expected, reference.IsExpected(from, to));
+    }
+
+    private static string? InTimeline(string place, Timeline judged, ByDay<Truth> days, ByDay<Truth> strict)
+    {
+        if (DayNumber.Of(judged.First) != days.First || DayNumber.Of(judged.Last) != days.Last)
+        {
+            return $"{place}: span {judged.First} to {judged.Last}, reference {DayNumber.Date(days.First)} to {DayNumber.Date(days.Last)}";
+        }
+
+        for (var day = days.First; day <= days.Last; day++)
+        {
+            var stretch = judged.At(DayNumber.Date(day));
+            var expected = days.On(day) != strict.On(day);
+            if (stretch.Truth != days.On(day) || stretch.Expected != expected)
+            {
+                return $"{place} on {DayNumber.Date(day)}: {stretch.Truth}{(stretch.Expected ? " expected" : "")}, reference {days.On(day)}{(expected ? " expected" : "")}";
+            }
+        }
+
+        return null;
+    }
+
+    private static string? Differ<T>(string place, T judged, T reference) =>
+        EqualityComparer<T>.Default.Equals(judged, reference) ? null : $"{place}: {judged}, reference {reference}";
+
+    private static string Names(IEnumerable<(string? Rule, Gate Gate)> rules) =>
+        string.Join(", ", rules.Select(rule => rule.Rule ?? (rule.Gate == Gate.None ? "lines that could not be read" : rule.Gate.ToString())));
+
+    private static LocalDate? Date(int? day) => day is { } known ? DayNumber.Date(known) : null;
+}

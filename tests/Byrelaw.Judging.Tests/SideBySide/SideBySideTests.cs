@@ -1,0 +1,18 @@
+using Byrelaw.Judging.Tests.Generators;
+
+namespace Byrelaw.Judging.Tests.SideBySide;
+
+/// <summary>Two evaluators, one truth: the fast one, and the slow literal one that is the specification.</summary>
+public sealed class SideBySideTests
+{
+    [Fact]
+    public void The_judge_says_what_the_reference_says_of_random_rules_and_records() => RandomCases.Hold(
+        JudgingCase.Any,
+        Cases.Count,
+        Difference.Of,
+        one =>
+        {
+            var smaller = Smaller.Of(one);
+            return $"{Difference.Of(smaller)}\n{smaller}";
+        });
+}
