@@ -23,7 +23,8 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         var isStrictlyKnown = true;
         if (condition.Windows.IsEmpty)
         {
-            until = Math.Min(until, Math.Min(Days.NextEdge(animal, _from, day), Days.NextEdge(animal, _until, day)) - 1);
+            until = Math.Min(until, Math.Min(Days.NextEdge(animal, _from, day), new DayAfterEdges(Days, animal, _until).Next(day)) - 1);
+            until = Math.Min(until, new AfterKnownEdges(Days.KnownDay).Next(day) - 1);
         }
         else
         {
@@ -36,7 +37,15 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
 
             windows.Limit(animal, day, _from, reading, ref until);
             windows.Limit(animal, day, _until, reading, ref until);
+            windows.LimitBy(new DayAfterEdges(Days, animal, _until), day, reading, ref until);
+            windows.LimitBy(new AfterKnownEdges(Days.KnownDay), day, reading, ref until);
             bounds = reading.Together;
+            if (bounds.Latest > bounds.High || bounds.StrictLatest > bounds.High)
+            {
+                // The latest first day that the window may have is not reached yet: until it is, every day may tell.
+                until = day;
+            }
+
             isStrictlyKnown = reading.IsStrictlyKnown;
         }
 
