@@ -1,4 +1,5 @@
 using Byrelaw.Judging.Days;
+using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Records.Herds;
 
@@ -12,6 +13,10 @@ internal sealed class TimeLimits(TimeTest test)
 {
     private readonly Reckoning _low = new(test.Low);
     private readonly Reckoning _high = new(test.High);
+
+    /// <summary>On some days no e at all is accepted: no day of November is exactly 6 months before 31 May.</summary>
+    public bool MayAcceptNone { get; } =
+        test.Comparison is Comparison.Exactly or Comparison.Between && (IsCalendar(test.Low) || IsCalendar(test.High));
 
     /// <summary>The first and last e that the demand accepts on a day.</summary>
     public (int First, int Last) Accepted(int day) => test.Comparison switch
@@ -39,6 +44,8 @@ internal sealed class TimeLimits(TimeTest test)
         var after = _low.After(e);
         return test.Comparison == Comparison.MoreThan ? Math.Min(after + 1, Day.End) : after;
     }
+
+    private static bool IsCalendar(TimeLength length) => length.Unit is TimeUnit.Months or TimeUnit.Years;
 
     private static void Consider(int limit, int day, ref int turn)
     {

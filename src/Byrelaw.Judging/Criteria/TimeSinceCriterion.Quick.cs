@@ -20,6 +20,11 @@ internal sealed partial class TimeSinceCriterion
     protected override bool Quick(int animal, int day, ref int until, out Kleene answer)
     {
         answer = Kleene.Unknown;
+        if (_limits.MayAcceptNone && day > Days.KnownDay)
+        {
+            return false;
+        }
+
         if (!anchor.IsPlain(animal, day, ref until, out var last))
         {
             return false;

@@ -89,7 +89,7 @@ internal sealed partial class TimeSinceCriterion(HerdDays days, TimeSinceConditi
             firstStrict = Math.Min(firstStrict, Days.FirstUncovered(animal, kind, reading.Last + 1, day, strict: true));
         }
 
-        if (reading.Latest != reading.Last && !IsOneStretch(animal, first, day, reading))
+        if (_limits.MayAcceptNone || (reading.Latest != reading.Last && !IsOneStretch(animal, first, day, reading)))
         {
             return day + 1;
         }
