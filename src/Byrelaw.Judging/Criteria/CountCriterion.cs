@@ -12,7 +12,11 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
     private readonly Limits _limits = Limits.Of(condition.Test);
-    private readonly Counted[] _counted = [.. condition.Counted];
+
+    /// <summary>Each kind once, with the answers of it that count; none for an event.</summary>
+    private readonly (int Kind, byte[] Answers)[] _counted =
+        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind =>
+            (kind.Key, kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct().ToArray()))];
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
@@ -24,13 +28,12 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         }
 
         var tally = new Tally { IsCovered = true, IsStrictlyCovered = reading.IsStrictlyKnown, IsCertain = true, IsStrictlyCertain = true };
-        foreach (var counted in _counted)
+        foreach (var (kind, answers) in _counted)
         {
-            var kind = counted.Kind.Id;
             var bounds = windows.For(kind, reading);
-            var first = counted.Answer < 0
+            var first = answers.Length == 0
                 ? CountEvents(animal, kind, bounds, ref tally, notes)
-                : CountAnswers(animal, counted, bounds, ref tally, notes);
+                : CountAnswers(animal, kind, answers, bounds, ref tally, notes);
             if (windows.Only is { } only && bounds.Low <= day)
             {
                 LimitByOnly(only, animal, day, kind, bounds, first, ref until);
@@ -43,6 +46,8 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             if (!Days.Covers(animal, kind, bounds.Low, bounds.High))
             {
                 tally.IsCovered = false;
+                // A row that cannot be read may be a sample, its result not known.
+                tally.IsPending |= answers.Length > 0 && Days.Coverage.AnyGap(animal, kind, bounds.Low, bounds.High);
                 notes?.NotKept(kind, bounds.Low, bounds.High);
             }
 
@@ -103,35 +108,42 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         return first;
     }
 
-    /// <summary>Counts days with an answer. A result that is not known may be any answer: it counts only where doubt does.</summary>
-    private int CountAnswers(int animal, Counted counted, in Bounds bounds, ref Tally tally, Notes? notes)
+    /// <summary>Counts days with an answer, each answer once a day. A result that is not known may be any one answer: it counts
+    /// only where doubt does.</summary>
+    private int CountAnswers(int animal, int kind, byte[] answers, in Bounds bounds, ref Tally tally, Notes? notes)
     {
-        var run = Days.Herd.Runs[counted.Kind.Id];
+        var run = Days.Herd.Runs[kind];
         var start = run.Starts[animal];
         var first = int.MaxValue;
         var i = Runs.LastAtMost(run, animal, bounds.High);
         while (i >= start && run.Days[i] >= bounds.Low)
         {
             first = run.Days[i];
-            var has = false;
-            var mayHave = false;
+            var latest = i;
+            var notKnown = 0;
             for (; i >= start && run.Days[i] == first; i--)
             {
-                if (run.Answers[i] == counted.Answer || run.Answers[i] == KindRun.NotKnown)
+                notKnown += run.Answers[i] == KindRun.NotKnown ? 1 : 0;
+                if (run.Answers[i] == KindRun.NotKnown || Array.IndexOf(answers, run.Answers[i]) >= 0)
                 {
-                    has |= run.Answers[i] == counted.Answer;
-                    mayHave |= run.Answers[i] == KindRun.NotKnown;
-                    notes?.Entry(counted.Kind.Id, i);
+                    notes?.Entry(kind, i);
                 }
             }
 
-            tally.Most += has || mayHave ? 1 : 0;
-            tally.Least += has && first >= bounds.Latest ? 1 : 0;
-            tally.StrictLeast += has && first >= bounds.StrictLatest ? 1 : 0;
-            if (!has && mayHave)
+            var found = 0;
+            foreach (var answer in answers)
+            {
+                found += Array.IndexOf(run.Answers, answer, i + 1, latest - i) >= 0 ? 1 : 0;
+            }
+
+            var perhaps = Math.Min(notKnown, answers.Length - found);
+            tally.Most += found + perhaps;
+            tally.Least += first >= bounds.Latest ? found : 0;
+            tally.StrictLeast += first >= bounds.StrictLatest ? found : 0;
+            if (perhaps > 0)
             {
                 tally.IsPending = true;
-                notes?.Pending(counted.Kind.Id, i + 1);
+                notes?.Pending(kind, Array.IndexOf(run.Answers, KindRun.NotKnown, i + 1, latest - i));
             }
         }
 
@@ -176,14 +188,14 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         {
             var tally = new Tally();
             var isCovered = true;
-            foreach (var counted in _counted)
+            foreach (var (kind, answers) in _counted)
             {
-                var bounds = windows.For(counted.Kind.Id, possible);
-                _ = counted.Answer < 0
-                    ? CountEvents(animal, counted.Kind.Id, bounds, ref tally, null)
-                    : CountAnswers(animal, counted, bounds, ref tally, null);
-                isCovered &= Days.Covers(animal, counted.Kind.Id, bounds.Low, bounds.High)
-                    && !(strict && bounds.High >= bounds.Low && Days.IsOpen(animal, counted.Kind.Id, bounds.High));
+                var bounds = windows.For(kind, possible);
+                _ = answers.Length == 0
+                    ? CountEvents(animal, kind, bounds, ref tally, null)
+                    : CountAnswers(animal, kind, answers, bounds, ref tally, null);
+                isCovered &= Days.Covers(animal, kind, bounds.Low, bounds.High)
+                    && !(strict && bounds.High >= bounds.Low && Days.IsOpen(animal, kind, bounds.High));
             }
 
             var truth = _limits.Accept(tally.Least, isCovered ? tally.Most : double.PositiveInfinity);
@@ -203,7 +215,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         var names = condition.Counted.Select(counted => counted.Kind.Name).Distinct(StringComparer.Ordinal);
         if (most < _limits.Low)
         {
-            return new Remedy(_counted[0].Answer < 0 ? RemedyKind.NewEvent : RemedyKind.NewResult, [.. names]);
+            return new Remedy(_counted[0].Answers.Length == 0 ? RemedyKind.NewEvent : RemedyKind.NewResult, [.. names]);
         }
 
         // Too many: only a window that moves on, or a new anchor, can leave some of them behind.

@@ -92,17 +92,14 @@ internal abstract class MobCriterion(
             var needed = Math.Max(fromAtLeast, 1) - sample.Sure.Length;
             notes?.Number(double.NegativeInfinity, double.PositiveInfinity, measure.Unit?.Symbol, null, sample.Sure.Length, Anything);
             notes?.TooFewOfTheMob(measure.Id, from, to, needed);
+            pending |= AnyNotKnown(sample);
             return Truth.Unknown;
         }
 
         var truth = Decide(animal, sample, notes);
         if (truth == Truth.Unknown)
         {
-            foreach (var value in sample.Sure)
-            {
-                pending |= double.IsInfinity(value.Low) && double.IsInfinity(value.High);
-            }
-
+            pending |= AnyNotKnown(sample);
             notes?.NoResult(measure.Id, from, to);
         }
         else if (truth == Truth.False)
@@ -112,6 +109,10 @@ internal abstract class MobCriterion(
 
         return truth;
     }
+
+    private static bool AnyNotKnown(MobSample sample) => Array.Exists(sample.Sure, IsNotKnown) || Array.Exists(sample.Perhaps, IsNotKnown);
+
+    private static bool IsNotKnown(MobValue value) => double.IsInfinity(value.Low) && double.IsInfinity(value.High);
 
     private static readonly Limits Anything = new(double.NegativeInfinity, double.PositiveInfinity);
 
@@ -132,7 +133,7 @@ internal abstract class MobCriterion(
     /// <summary>Whether a row that could not be read may be a sample of this mob in these days.</summary>
     private bool MayBeUnreadable(int mob, int from, int to, Notes? notes)
     {
-        if (!Days.Coverage.HasGaps[measure.Id])
+        if (to < from || !Days.Coverage.HasGaps[measure.Id])
         {
             return false;
         }
