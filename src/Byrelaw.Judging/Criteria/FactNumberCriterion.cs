@@ -22,11 +22,7 @@ internal sealed class FactNumberCriterion(HerdDays days, FactNumberCondition con
             return Kleene.Unknown;
         }
 
-        if (!_limits.For(animal, out var limits, notes))
-        {
-            return Kleene.Unknown;
-        }
-
+        var limits = _limits.For(animal, notes);
         var value = column.Numbers[animal];
         notes?.Fact(animal, condition.Fact.Name, Numbers.Write(value, condition.Fact.Unit?.Symbol));
         notes?.Number(value, value, condition.Fact.Unit?.Symbol, null, 1, limits);

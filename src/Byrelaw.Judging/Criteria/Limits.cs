@@ -10,6 +10,12 @@ internal readonly record struct Limits(double Low, double High)
     /// so that 4.6 - 5.7 is -1.1 and not a hair less.</summary>
     public const int Decimals = 9;
 
+    /// <summary>The lowest number that may be accepted; lower than <see cref="Low"/> where that limit is not known.</summary>
+    public double LowAtLeast { get; init; } = Low;
+
+    /// <summary>The highest number that may be accepted.</summary>
+    public double HighAtMost { get; init; } = High;
+
     /// <summary>The limits that a comparison sets. More and less than a number start at the next one a double can hold.</summary>
     public static Limits Of(Comparison comparison, double low, double high) => comparison switch
     {
@@ -40,7 +46,7 @@ internal readonly record struct Limits(double Low, double High)
             return Truth.True;
         }
 
-        return high < Low || low > High ? Truth.False : Truth.Unknown;
+        return high < LowAtLeast || low > HighAtMost ? Truth.False : Truth.Unknown;
     }
 
     /// <summary>How far inside the nearest limit a value lies; negative outside.</summary>

@@ -19,11 +19,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
 
     protected override Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes)
     {
-        if (!_test.For(animal, out _limits, notes))
-        {
-            return Kleene.Unknown;
-        }
-
+        _limits = _test.For(animal, notes);
         if (condition.Aggregate == Aggregate.Latest)
         {
             return Latest(animal, bounds, notes);

@@ -15,11 +15,7 @@ internal sealed class MobCountCriterion(HerdDays days, MobCountCondition conditi
 
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
-        if (!_test.For(animal, out var limits, notes))
-        {
-            return Truth.Unknown;
-        }
-
+        var limits = _test.For(animal, notes);
         int least = 0, most = 0;
         foreach (var value in sample.Sure)
         {

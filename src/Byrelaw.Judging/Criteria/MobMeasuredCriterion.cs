@@ -14,11 +14,7 @@ internal sealed class MobMeasuredCriterion(HerdDays days, MobMeasuredCondition c
 
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
-        if (!_test.For(animal, out var limits, notes))
-        {
-            return Truth.Unknown;
-        }
-
+        var limits = _test.For(animal, notes);
         var (low, high) = condition.Aggregate switch
         {
             Aggregate.Lowest => (Least(sample.Sure, sample.Perhaps), sample.Sure.Min(value => value.High)),

@@ -9,23 +9,30 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class NumberLimits(HerdDays days, NumberTest test)
 {
     private readonly Limits _fixed = Limits.Of(test.Comparison, test.Low.Value, test.High.Value);
+
     /// <summary>Whether the limits are the same for every animal.</summary>
     public bool IsFixed { get; } = test.Low.PercentOf is null && test.High.PercentOf is null;
 
-    /// <summary>The limits for one animal.</summary>
-    /// <returns>False where a fact they are a share of is not known.</returns>
-    public bool For(int animal, out Limits limits, Notes? notes)
+    /// <summary>The limits for one animal. A limit that is a share of a fact that is not known may be any number: what the
+    /// other limit rules out is ruled out all the same.</summary>
+    public Limits For(int animal, Notes? notes)
     {
-        limits = _fixed;
         if (IsFixed)
         {
-            return true;
+            return _fixed;
         }
 
-        var isKnown = Value(animal, test.Low, out var low, notes);
-        isKnown &= Value(animal, test.High, out var high, notes);
-        limits = Limits.Of(test.Comparison, low, high);
-        return isKnown;
+        var isLowKnown = Value(animal, test.Low, out var low, notes);
+        var isHighKnown = Value(animal, test.High, out var high, notes) && (isLowKnown || test.Comparison == Comparison.Between);
+        var limits = Limits.Of(test.Comparison, low, high);
+        if (!isLowKnown && !double.IsInfinity(limits.Low))
+        {
+            limits = limits with { Low = double.PositiveInfinity, LowAtLeast = double.NegativeInfinity };
+        }
+
+        return isHighKnown || double.IsInfinity(limits.High)
+            ? limits
+            : limits with { High = double.NegativeInfinity, HighAtMost = double.PositiveInfinity };
     }
 
     private bool Value(int animal, Limit limit, out double value, Notes? notes)

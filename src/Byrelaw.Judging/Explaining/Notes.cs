@@ -76,7 +76,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
     public void Number(double low, double high, string? unit, int? day, int from, Limits limits)
     {
         _found = new FoundNumber(low, high, unit, day is { } d ? Day.Date(d) : null, from);
-        _margin = low == high ? limits.Margin(low) : null;
+        _margin = low == high && limits.Margin(low) is var margin && double.IsFinite(margin) ? margin : null;
     }
 
     public void Since(int last, int day, TimeTest test)
