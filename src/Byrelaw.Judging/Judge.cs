@@ -44,7 +44,7 @@ public sealed class Judge
     {
         var lists = ImmutableArray.CreateBuilder<ListJudgement>(_programme.Choices.Length);
         var choices = _programme.Choices.Select(choice => JudgingDays.On(choice, on)).ToList();
-        var candidates = choices.Select(CandidatesOf).ToList();
+        var candidates = choices.Select(choice => CandidatesOf(choice, on)).ToList();
         var done = 0;
         var all = candidates.Sum(list => list.Animals.Length);
         for (var i = 0; i < choices.Count; i++)
@@ -72,7 +72,7 @@ public sealed class Judge
     public (int[] Animals, Answer[] Answers) Answers(Choice choice, LocalDate? on = null, int threads = 0)
     {
         choice = JudgingDays.On(choice, on);
-        var animals = CandidatesOf(choice).Animals;
+        var animals = CandidatesOf(choice, on).Animals;
         var answers = new Answer[animals.Length];
         Divided(animals.Length, (from, to) =>
         {
@@ -152,11 +152,11 @@ public sealed class Judge
         Parallel.For(0, parts, part => work((int)((long)count * part / parts), (int)((long)count * (part + 1) / parts)));
     }
 
-    private (int[] Animals, List<string> Unknown) CandidatesOf(Choice choice) =>
+    private (int[] Animals, List<string> Unknown) CandidatesOf(Choice choice, LocalDate? on) =>
         Candidates.Of(PlanOf(choice), choice, DaysOf(choice), other =>
         {
             var source = _programme.Choices.First(candidate => candidate.List == other);
-            return CandidatesOf(source).Animals;
+            return CandidatesOf(JudgingDays.On(source, on), on).Animals;
         });
 
     private ListPlan PlanOf(Choice choice) => new(_days, _rulebook, choice);

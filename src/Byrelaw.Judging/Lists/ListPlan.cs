@@ -12,12 +12,7 @@ internal sealed class ListPlan
         var compiler = new CriterionCompiler(days, rulebook);
         Days = days;
         Presence = new PresenceCriterion(days);
-        SortAudience = choice.From switch
-        {
-            ChoiceFrom.Cows => Audience.Cows,
-            ChoiceFrom.Heifers => Audience.Heifers,
-            _ => Audience.Females,
-        };
+        SortAudience = SortOf(choice, rulebook);
         Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
         Rules = [.. rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => new RuleCriterion(
             rule,
@@ -36,6 +31,16 @@ internal sealed class ListPlan
 
         All = new ListCriterion(Judged, Judged.Length);
     }
+
+    /// <summary>A list drawn from another takes the other's sort: whoever is on that one only because nobody knows whether she
+    /// has calved is no surer here.</summary>
+    private static Audience SortOf(Choice choice, Rulebook rulebook) => choice.From switch
+    {
+        ChoiceFrom.Cows => Audience.Cows,
+        ChoiceFrom.Heifers => Audience.Heifers,
+        ChoiceFrom.AnotherList => SortOf(rulebook.Programme!.Choices.First(other => other.List == choice.OtherList), rulebook),
+        _ => Audience.Females,
+    };
 
     public HerdDays Days { get; }
 
