@@ -51,6 +51,8 @@ internal sealed partial class Notes
             return;
         }
 
+        // Before her birth, or the age at which it can happen, no row can have been hers.
+        from = animalPlace < 0 ? from : Math.Max(from, days.Coverage.NeededFrom[kind][animalPlace]);
         foreach (var gap in days.Coverage.Gaps)
         {
             if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animalPlace || gap.Animal < 0) && gap.From <= to && gap.To >= from)

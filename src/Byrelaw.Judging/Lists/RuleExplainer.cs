@@ -51,7 +51,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
         var until = int.MaxValue;
         var plain = criterion.Plain(animal, day, out var applies, ref until, notes);
         var waiver = plain.IsTrue ? null : criterion.WaiverOn(animal, day);
-        var answer = applies == Truth.False && waiver is null ? RuleAnswer.DoesNotApply : ToAnswer(truth);
+        var answer = truth == Truth.True && applies == Truth.False && NeverApplies(criterion, animal) ? RuleAnswer.DoesNotApply : ToAnswer(truth);
         var turns = truth == Truth.False ? _line.FirstRun(days.First + 1, days.Length, false, out _) : int.MaxValue;
         return judgement with
         {
@@ -65,6 +65,22 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
             ForGood = truth == Truth.False && turns == int.MaxValue && notes.IsForGood,
             IsShaky = answer == RuleAnswer.Met && waiver is null && (LapsesSoon() || IsAtTheLimit(notes)),
         };
+    }
+
+    /// <summary>Whether she is on no judging day one that the rule is for.</summary>
+    private bool NeverApplies(RuleCriterion criterion, int animal)
+    {
+        for (var day = days.First; day <= days.Last; day++)
+        {
+            var until = int.MaxValue;
+            criterion.Plain(animal, day, out var applies, ref until, null);
+            if (applies != Truth.False)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>The answer over the judging days, and the first of them that decides it.</summary>

@@ -65,8 +65,9 @@ public sealed record RuleJudgement
     /// <summary>The rule over the whole span.</summary>
     public required Timeline Timeline { get; init; }
 
-    /// <summary>Whether it stands between her and Ready.</summary>
-    public bool InTheWay => Answer is RuleAnswer.NotMet or RuleAnswer.NotKnown or RuleAnswer.Broken && Rule?.OnTheDay != true;
+    /// <summary>Whether it stands between her and Ready. A broken rule always does: the line that broke may have been the one
+    /// that leaves it to the day.</summary>
+    public bool InTheWay => Answer == RuleAnswer.Broken || (Answer is RuleAnswer.NotMet or RuleAnswer.NotKnown && Rule?.OnTheDay != true);
 }
 
 /// <summary>When a met rule is shown as shaky.</summary>
