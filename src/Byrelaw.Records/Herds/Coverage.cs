@@ -54,8 +54,18 @@ public sealed class Coverage
     }
 
     /// <summary>Whether a gap of this animal and kind can be dated in the days given; in no day at all, none can.</summary>
-    public bool AnyGap(int animal, int kind, int from, int to) => HasGaps[kind] && from <= to
-        && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to) || AnyOf(-1, animal, from, to) || AnyOf(-1, -1, from, to));
+    public bool AnyGap(int animal, int kind, int from, int to)
+    {
+        if (!HasGaps[kind])
+        {
+            return false;
+        }
+
+        // Before her birth, or the age at which it can happen, no row can have been hers.
+        from = Math.Max(from, NeededFrom[kind][animal]);
+        return from <= to
+            && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to) || AnyOf(-1, animal, from, to) || AnyOf(-1, -1, from, to));
+    }
 
     /// <summary>A gap is of one day or of any day, and those of any day stand first.</summary>
     private bool AnyOf(int kind, int animal, int from, int to)
