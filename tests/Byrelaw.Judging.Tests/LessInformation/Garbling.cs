@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Tests.Generators;
+using Byrelaw.Judging.Tests.Reference;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+using CsCheck;
+
+namespace Byrelaw.Judging.Tests.LessInformation;
+
+/// <summary>Ways to know less: each gives the same case with something blanked, garbled, broken or no longer kept.</summary>
+/// <remarks>
+/// What no design can survive, and none of these does: a cell garbled into another that is right as it stands (another
+/// animal's number, another known mob, another date or number), and a row that is gone altogether.
+/// </remarks>
+public static class Garbling
+{
+    private static readonly string[] Nonsense = ["", "3 May", "2026-13-01", "2099-01-01"];
+
+    public static Gen<JudgingCase?> BlankAResult(JudgingCase one) => OnARow(one,
+        row => Words.Vocabulary.FindKind(row.Kind) is MeasureKind or TestKind,
+        row => Gen.OneOf("", "pending").Select(value => row with { Value = value }));
+
+    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, _ => true, row => Gen.Frequency(
+        (3, Gen.OneOf(Nonsense).Select(date => row with { Date = date })),
+        (3, Gen.OneOf("", "9999", "mob:", "herd?").Select(animal => row with { Animal = animal })),
+        (3, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),
+        (3, Gen.Const(Words.Vocabulary.FindKind(row.Kind) switch
+        {
+            MeasureKind => row with { Value = "4,x" },
+            TestKind => row with { Value = "smudged" },
+            EventKind { IsMobMove: true } => row with { Value = "" },
+            _ => row with { Value = "?" },
+        })),
+        (1, Gen.Const(row with { Unit = "furlong" })),
+        (1, Gen.Const(row with { Recorded = "soon" }))));
+
+    /// <summary>Blanking a fact makes <c>is not recorded</c> true: that is what the condition asks, so it is left out.</summary>
+    public static Gen<JudgingCase?> GarbleAnAnimal(JudgingCase one)
+    {
+        if (one.Farm.Animals.IsEmpty)
+        {
+            return Gen.Const((JudgingCase?)null);
+        }
+
+        return
+            from i in Gen.Int[0, one.Farm.Animals.Length - 1]
+            let row = one.Farm.Animals[i]
+            from column in Gen.Int[0, 3 + row.Facts.Length]
+            from text in Gen.OneOf("", "n/a")
+            select one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
+    }
+
+    /// <summary>The line of an animal that no list names, whose own number cannot be read any more.</summary>
+    public static Gen<JudgingCase?> LoseAnAnimal(JudgingCase one) =>
+        from i in Gen.Int[0, one.Farm.Animals.Length - 1]
+        let number = one.Farm.Animals[i].Number
+        select one.Farm.Animals.Length < 2 || one.Rulebook.Programme!.Choices.Any(choice => choice.Animals.Contains(number))
+            ? null
+            : one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, one.Farm.Animals[i] with { Number = "" }) } };
+
+    public static Gen<JudgingCase?> BreakALine(JudgingCase one)
+    {
+        var book = one.Rulebook;
+        var part = Gen.OneOf("recipients", "donors", null).Select(list =>
+            book with { BrokenParts = book.BrokenParts.Add(new BrokenPart(list, Words.Nowhere)) });
+        var rule = book.Rules.IsEmpty ? part : Gen.Int[0, book.Rules.Length - 1].SelectMany(i => Gen.OneOf(
+            Gen.Const(book.Rules[i] with { IsBroken = true }),
+            Gen.Const(book.Rules[i] with { Needs = Broken(book.Rules[i].Needs) })).Select(broken => book with { Rules = book.Rules.SetItem(i, broken) }));
+        var define = book.Defines.IsEmpty ? part : Gen.Int[0, book.Defines.Length - 1].Select(i =>
+            book with { Defines = book.Defines.SetItem(i, book.Defines[i] with { IsBroken = true }) });
+        return Gen.OneOf(part, rule, define).Select(broken => (JudgingCase?)(one with { Rulebook = GenRulebooks.AsBound(broken) }));
+    }
+
+    public static Gen<JudgingCase?> KeepLess(JudgingCase one)
+    {
+        var keeping = one.Rulebook.Records!;
+        if (keeping.Complete.IsEmpty)
+        {
+            return Gen.Const((JudgingCase?)null);
+        }
+
+        return
+            from i in Gen.Int[0, keeping.Complete.Length - 1]
+            let complete = keeping.Complete[i]
+            from k in Gen.Int[0, complete.Kinds.Length - 1]
+            from later in Gen.Frequency((1, Gen.Const(0)), (2, Gen.Int[1, 2000]))
+            let without = complete with { Kinds = complete.Kinds.RemoveAt(k) }
+            let narrowed = new Completeness([complete.Kinds[k]], complete.Since.PlusDays(later), Words.Nowhere)
+            let all = keeping.Complete.SetItem(i, without)
+            select one with { Rulebook = one.Rulebook with { Records = keeping with { Complete = later == 0 ? all : all.Add(narrowed) } } };
+    }
+
+    /// <summary>"<c>if not known pass</c>" is the one place where knowing less may let an animal through: a rule that fails by a
+    /// record passes without it. Rules that say so are asked instead.</summary>
+    public static JudgingCase WithoutPass(JudgingCase one) => one with
+    {
+        Rulebook = one.Rulebook with
+        {
+            Rules = [.. one.Rulebook.Rules.Select(rule => rule.IfNotKnown == IfNotKnown.Pass ? rule with { IfNotKnown = IfNotKnown.Ask } : rule)],
+        },
+    };
+
+    /// <summary>Whether any condition asks that something is not on record.</summary>
+    public static bool AsksForNothingOnRecord(Rulebook book) =>
+        book.Rules.Select(rule => rule.Needs).Concat(book.Defines.Select(define => define.Condition)).Any(Asks);
+
+    private static bool Asks(Condition condition) => condition switch
+    {
+        RecordedCondition => true,
+        ListCondition list => list.Items.Any(Asks),
+        _ => false,
+    };
+
+    private static Gen<JudgingCase?> OnARow(JudgingCase one, Func<EventRow, bool> fits, Func<EventRow, Gen<EventRow>> garbled)
+    {
+        var places = Enumerable.Range(0, one.Farm.Events.Length).Where(i => fits(one.Farm.Events[i])).ToArray();
+        return places.Length == 0
+            ? Gen.Const((JudgingCase?)null)
+            : Gen.OneOf(places).SelectMany(i => garbled(one.Farm.Events[i])
+                .Select(row => (JudgingCase?)(one with { Farm = one.Farm with { Events = one.Farm.Events.SetItem(i, row) } })));
+    }
+
+    private static AnimalRow Garbled(AnimalRow row, int column, string text) => column switch
+    {
+        0 => row with { Born = text },
+        1 => row with { Sex = text },
+        2 => row with { Mob = "" },
+        3 => row with { Parity = text },
+        _ => row with { Facts = row.Facts.SetItem(column - 4, Words.Vocabulary.Facts[column - 4].Type is FactType.Text or FactType.Identity ? "" : text) },
+    };
+
+    private static Condition Broken(Condition condition)
+    {
+        Condition broken = new BrokenCondition { Span = Words.Nowhere };
+        return condition is ListCondition list ? list with { Items = list.Items.SetItem(0, broken) } : broken;
+    }
+}
