@@ -24,13 +24,18 @@ internal sealed class AgeCriterion(HerdDays days, AgeCondition condition) : Leaf
 
         var (low, high) = _limits.Accepted(day);
         until = Math.Min(until, Math.Min(_limits.NextTurn(earliest, day), _limits.NextTurn(latest, day)) - 1);
+        if (_limits.MayAcceptNone && earliest != latest)
+        {
+            until = Math.Min(until, day);
+        }
+
         notes?.Age(animal, earliest, latest, day, condition.Test);
         if (earliest >= low && latest <= high)
         {
             return Kleene.True;
         }
 
-        if (latest >= low && earliest <= high)
+        if (low <= high && latest >= low && earliest <= high)
         {
             notes?.FactMissing(animal, "born", isUnreadable: false);
             return Kleene.Unknown;

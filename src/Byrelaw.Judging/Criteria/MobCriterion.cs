@@ -133,7 +133,7 @@ internal abstract class MobCriterion(
     /// <summary>Whether a row that could not be read may be a sample of this mob in these days.</summary>
     private bool MayBeUnreadable(int mob, int from, int to, Notes? notes)
     {
-        if (!Days.Coverage.HasGaps[measure.Id])
+        if (to < from || !Days.Coverage.HasGaps[measure.Id])
         {
             return false;
         }

@@ -33,12 +33,10 @@ public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? K
     public override string ToString()
     {
         var text = new StringBuilder();
-        text.Append(Rules(Rulebook));
+        text.Append(CanonicalText.Of(Rulebook));
         text.Append("\n--known-on ").Append(KnownOn?.ToString() ?? "(none)").Append("  --on ").Append(On?.ToString() ?? "(none)");
         text.Append("\n--- animals.csv\n").Append(Encoding.UTF8.GetString(FarmCsv.Animals(Farm)));
         text.Append("--- events.csv\n").Append(Encoding.UTF8.GetString(FarmCsv.Events(Farm)));
         return text.ToString();
     }
-
-    private static string Rules(Rulebook rulebook) => Say.Book(rulebook);
 }
