@@ -35,7 +35,10 @@ public static class Garbling
         (1, Gen.Const(row with { Unit = "furlong" })),
         (1, Gen.Const(row with { Recorded = "soon" }))));
 
-    /// <summary>Blanking a fact makes <c>is not recorded</c> true: that is what the condition asks, so it is left out.</summary>
+    /// <summary>
+    /// Blanking a fact makes <c>is not recorded</c> true: that is what the condition asks, so it is left out. So is a birth
+    /// that shows other rows to be wrong: without it, a row dated before it can no longer be told from a right one.
+    /// </summary>
     public static Gen<JudgingCase?> GarbleAnAnimal(JudgingCase one)
     {
         if (one.Farm.Animals.IsEmpty)
@@ -46,10 +49,14 @@ public static class Garbling
         return
             from i in Gen.Int[0, one.Farm.Animals.Length - 1]
             let row = one.Farm.Animals[i]
-            from column in Gen.Int[0, 3 + row.Facts.Length]
+            from column in Gen.Int[one.Farm.Events.Any(other => IsBefore(other, row)) ? 1 : 0, 3 + row.Facts.Length]
             from text in Gen.OneOf("", "n/a")
             select one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
     }
+
+    /// <summary>Whether a row that may be hers is dated before her birth; ISO dates sort as texts do.</summary>
+    private static bool IsBefore(EventRow other, AnimalRow row) =>
+        string.CompareOrdinal(other.Date, row.Born) < 0 && (other.Animal == row.Number || other.Animal.StartsWith("mob:", StringComparison.Ordinal) || other.Animal == "herd");
 
     /// <summary>The line of an animal that no list names, whose own number cannot be read any more.</summary>
     public static Gen<JudgingCase?> LoseAnAnimal(JudgingCase one) =>
