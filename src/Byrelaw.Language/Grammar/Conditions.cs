@@ -22,7 +22,7 @@ internal static class Conditions
     private static readonly Parser<Token, ImmutableArray<TailSyntax>> Tails =
         Leaf.Comma.Labelled("").Optional().Then(OneOf(
             Windows.InThe, Windows.Since, Windows.From, Windows.Ever, Comparisons.Compare, Comparisons.Is, Windows.NotInTheTop, OfHerMob))
-        .Many().Select(tails => tails.ToImmutableArray());
+        .Several().Select(tails => tails.ToImmutableArray());
 
     private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(
         (no, counted, tails) => new CountSyntax(new CountTestSyntax(Comparison.Exactly, null, null) { Span = no.Span }, counted)

@@ -80,12 +80,12 @@ internal static class Declarations
                 var clauses = said.ToImmutableArray();
                 return new DeclarationLine(kind, name, clauses) { Span = start.Span.To(clauses.IsEmpty ? name.Span : clauses[^1].Span) };
             },
-            Parser<Token>.Any, Leaf.DeclaredName("a name"), Leaf.Comma.Labelled("").Optional().Then(OneOf(clauses)).Many());
+            Parser<Token>.Any, Leaf.DeclaredName("a name"), Leaf.Comma.Labelled("").Optional().Then(OneOf(clauses)).Several());
 
     /// <summary>Names separated by commas; a comma that another clause follows ends them.</summary>
     private static Parser<Token, ImmutableArray<NameSyntax>> ItemsOf(string label) => Map(
         (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
-        Leaf.DeclaredName(label), Try(Leaf.Comma.Labelled("").Then(Not(Try(ClauseOfFreeWords()))).Then(Leaf.DeclaredName(label))).Many());
+        Leaf.DeclaredName(label), Try(Leaf.Comma.Labelled("").Then(Not(Try(ClauseOfFreeWords()))).Then(Leaf.DeclaredName(label))).Several());
 
     // Every other clause starts with a reserved word, where no name goes on anyway.
     private static Parser<Token, Token> ClauseOfFreeWords() => OneOf(

@@ -43,7 +43,7 @@ internal static class FarmLines
 
     private static readonly Parser<Token, ImmutableArray<TextSyntax>> Animals = Map(
         (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
-        Leaf.Text("animals' numbers in quotes"), Try(Leaf.Comma.Then(Leaf.Text(""))).Many());
+        Leaf.Text("animals' numbers in quotes"), Try(Leaf.Comma.Then(Leaf.Text(""))).Several());
 
     private static readonly Parser<Token, (DateReferenceSyntax First, DateReferenceSyntax? Last)> Judged = OneOf(
         Leaf.Word("on").Then(Day()).Select<(DateReferenceSyntax, DateReferenceSyntax?)>(day => (day, null)),

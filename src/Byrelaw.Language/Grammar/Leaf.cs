@@ -42,7 +42,7 @@ internal static class Leaf
 
     /// <summary>A name: free words, up to a reserved one.</summary>
     public static Parser<Token, NameSyntax> Name(string label) =>
-        Map(NameSyntax.Of, Token(token => token.IsNamePart).Labelled(label), Token(token => token.IsNamePart).Labelled("").Many());
+        Map(NameSyntax.Of, Token(token => token.IsNamePart).Labelled(label), Token(token => token.IsNamePart).Labelled("").Several());
 
     /// <summary>A name that is being declared: one token by now, see <see cref="Phrases.DeclaredNames"/>. Free words after it
     /// belong to something else.</summary>
@@ -53,7 +53,7 @@ internal static class Leaf
     public static Parser<Token, NameSyntax> NameUntil(string end, string label) => Map(
         NameSyntax.Of,
         Token(token => token.IsNamePart).Labelled(label),
-        Token(token => token.IsNamePart && !token.Is(end)).Labelled("").Many());
+        Token(token => token.IsNamePart && !token.Is(end)).Labelled("").Several());
 
     public static DurationSyntax ToDuration(NumberSyntax count, Token unit) =>
         new(count, TimeUnitWords.Find(unit.Folded) ?? TimeUnit.Days) { Span = count.Span.To(unit.Span) };

@@ -17,5 +17,5 @@ internal static class Lists
 
     /// <summary>At least one item, with separators between.</summary>
     public static Parser<Token, ImmutableArray<T>> Of<T>(Parser<Token, T> item, Parser<Token, Token> separator) =>
-        Map((first, more) => ImmutableArray.CreateRange(more.Prepend(first)), item, separator.Then(item).Many());
+        Map((first, more) => ImmutableArray.CreateRange(more.Prepend(first)), item, separator.Then(item).Several());
 }
