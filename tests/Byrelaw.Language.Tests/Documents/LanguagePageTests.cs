@@ -1,3 +1,5 @@
+using Byrelaw.Language.Units;
+using Byrelaw.Testing;
 using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Language.Tests.Documents;
@@ -14,5 +16,13 @@ public sealed class LanguagePageTests
 
         examples.Unstated.ShouldBeEmpty();
         examples.Count.ShouldBeGreaterThanOrEqualTo(atLeast);
+    }
+
+    [Fact]
+    public void The_page_names_every_unit_that_can_be_written()
+    {
+        var words = File.ReadAllText(Repository.At("docs/language.md")).Split(' ', '\n', '`', ',', '.').ToHashSet(StringComparer.Ordinal);
+
+        UnitTable.All.Select(unit => unit.Symbol).Where(symbol => !words.Contains(symbol)).ShouldBeEmpty();
     }
 }

@@ -36,7 +36,7 @@ public sealed partial class WrongFileTests
         codes.Count.ShouldBeGreaterThan(90);
         codes.ShouldBeUnique();
 
-        // Five hundred files in one rulebook are made in TooManyFilesTests.
+        // Five hundred files in one rulebook are made in ReadingTests.
         var names = Names().Select(row => row.Data).ToList();
         codes.Except(["B0006"]).Where(code => !names.Exists(name => name.StartsWith(code, StringComparison.Ordinal))).ShouldBeEmpty();
     }

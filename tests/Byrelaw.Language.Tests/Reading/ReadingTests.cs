@@ -1,0 +1,48 @@
+using System.Text;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Tests.Support;
+
+namespace Byrelaw.Language.Tests.Reading;
+
+public sealed class ReadingTests
+{
+    [Fact]
+    public void A_file_that_is_not_there_is_no_reading() => RulebookReader.Read("farm.byre", new RuleFilesInMemory()).ShouldBeNull();
+
+    [Fact]
+    public void An_empty_file_is_an_empty_rulebook() => Rules.Good("").Rules.ShouldBeEmpty();
+
+    [Theory]
+    [InlineData("\uFEFFevent heat\r\ndefine it\r\n  no heat ever\r\n")]
+    [InlineData("event heat\ndefine it\n  no heat ever")]
+    [InlineData("event heat\n\n\n  define it # comment\n# comment\n\tno\u00A0heat   ever  # comment")]
+    public void Line_ends_marks_blanks_and_comments_do_not_matter(string text) => Rules.Good(text).Defines.Length.ShouldBe(1);
+
+    [Fact]
+    public void Problems_stand_by_file_in_the_order_of_reading_and_then_by_place()
+    {
+        var reading = Rules.Read(new RuleFilesInMemory()
+            .Add("farm.byre", "use \"b.byre\"\ndefine x\n  no heet ever\ndefine y\n  (\n").Add("b.byre", "evnet heat\nmeasure weight\n"));
+        reading.Problems.Select(problem => (problem.File, problem.Line)).ShouldBe([("farm.byre", 3), ("farm.byre", 5), ("b.byre", 1), ("b.byre", 2)]);
+    }
+
+    [Fact]
+    public void A_rulebook_has_at_most_five_hundred_files()
+    {
+        var files = new RuleFilesInMemory();
+        var uses = new StringBuilder();
+        for (var i = 0; i < 500; i++)
+        {
+            files.Add($"{i}.byre", "");
+            uses.Append(System.Globalization.CultureInfo.InvariantCulture, $"use \"{i}.byre\"\n");
+        }
+
+        Language.Diagnostics.DiagnosticText.Of(Rules.Read(files.Add("farm.byre", uses.ToString())).Problems).ShouldBe("""
+            farm.byre:500:5: error B0006: this is one file too many; a rulebook has at most 500
+              500 | use "499.byre"
+                  |     ^^^^^^^^^^
+
+
+            """.ReplaceLineEndings("\n"));
+    }
+}
