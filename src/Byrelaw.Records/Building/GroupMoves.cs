@@ -67,14 +67,13 @@ internal sealed class GroupMoves(AnimalRow[] animals, SortedRun<int> own, GapInd
         int[] intoOnTheDay = [.. targets];
         foreach (var row in rows)
         {
-            var isMeant = row.Mob == GroupRow.WholeHerd || row.Mob == before || intoOnTheDay.Contains(row.Mob);
-            var isDoubtful = row.Mob == GroupRow.WholeHerd ? presence.At(animal, day) == Presence.NotKnown : before == MobStays.NotKnown;
-            if (isMeant && !isDoubtful)
+            var belongs = row.Mob == GroupRow.WholeHerd || row.Mob == before || intoOnTheDay.Contains(row.Mob);
+            if (belongs && presence.At(animal, day) == Presence.In)
             {
                 Moves.Add(new Staged<int>(animal, day, row.Line, row.Target));
                 targets.Add(row.Target);
             }
-            else if (isDoubtful)
+            else if (belongs || before == MobStays.NotKnown)
             {
                 Doubts.Add(new Gap(animal, row.Kind, day, day, row.Line));
                 targets.Add(MobStays.NotKnown);

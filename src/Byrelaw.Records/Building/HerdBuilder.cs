@@ -83,7 +83,11 @@ internal sealed class HerdBuilder
         Membership = membership.Build();
         ExpandEvents(groups);
         Runs = new KindRun[_vocabulary.Kinds.Length];
-        Parallel.For(0, Runs.Length, kind => Runs[kind] = RunOf(_vocabulary.Kinds[kind]));
+        Parallel.For(0, Runs.Length, kind =>
+        {
+            Runs[kind] = RunOf(_vocabulary.Kinds[kind]);
+            Array.ForEach(_stages, stage => stage.LetGo(kind));
+        });
         MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? MobRunOf(kind, groups) : null)];
         Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, _gaps.Gaps);
     }
@@ -143,7 +147,7 @@ internal sealed class HerdBuilder
         var allMoves = groupMoves.Length == 0
             ? ownMoves
             : SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves), moves.Moves]);
-        var numbering = new MobNumbering(mobNames, _animals, ownMoves, allMoves.Results);
+        var numbering = new MobNumbering(mobNames, _animals, allMoves.Results);
         var known = new List<GroupRow>();
         foreach (var row in _groups)
         {
@@ -198,9 +202,14 @@ internal sealed class HerdBuilder
         : day >= _animals[animal].BornFirst ? Presence.NotKnown
         : Presence.Out;
 
-    /// <summary>Whoever leaves was in the day before, or came that day. Whoever may be gone already is gone after it in any case.</summary>
-    private static Presence BeforeOrOn(Membership presence, int animal, int day) =>
-        presence.At(animal, day - 1) == Presence.Out && presence.At(animal, day) == Presence.Out ? Presence.Out : Presence.In;
+    /// <summary>Whoever leaves was in the day before, or came that day.</summary>
+    private static Presence BeforeOrOn(Membership presence, int animal, int day)
+    {
+        var (before, on) = (presence.At(animal, day - 1), presence.At(animal, day));
+        return before == Presence.In || on == Presence.In ? Presence.In
+            : before == Presence.Out && on == Presence.Out ? Presence.Out
+            : Presence.NotKnown;
+    }
 
     private KindRun RunOf(Kind kind)
     {

@@ -74,7 +74,7 @@ internal sealed class MembershipBuilder
         var (born, surelyBorn) = (_animals[animal].BornFirst, _animals[animal].BornLast);
         var anyDay = _gaps.OnAnyDay(animal);
         var first = anyDay is null ? FirstDay(animal) : Day.End;
-        var state = anyDay is null ? StateBefore(animal, first) : Presence.NotKnown;
+        var state = anyDay is null ? StateBefore(animal) : Presence.NotKnown;
         if (state == Presence.Out || born <= Day.Start)
         {
             Add(Day.Start, state, anyDay?.Line ?? 0, anyDay?.Kind ?? -1);
@@ -137,30 +137,34 @@ internal sealed class MembershipBuilder
         }
     }
 
-    /// <summary>From the latest day on which she may have joined to the first after it on which she may have left.</summary>
+    /// <summary>
+    /// From the latest day on which she joined or may have joined. To the first day after she surely joined
+    /// last on which she left or may have left: a joining that only may have been does not bring her back.
+    /// </summary>
     private void SetKept(int animal)
     {
-        Joined[animal] = _joinGaps.OnAnyDay(animal) is null ? _joinGaps.LastDay(animal) : Day.End;
+        var surelyJoined = Day.Start;
         for (var i = _rows.Starts[animal]; i < _rows.Starts[animal + 1]; i++)
         {
             if (_effects[_rows.Results[i]] == HerdEffect.Joins)
             {
-                Joined[animal] = Math.Max(Joined[animal], _rows.Days[i]);
+                surelyJoined = _rows.Days[i];
             }
         }
 
-        var left = _leaveGaps.First(animal, Math.Max(Joined[animal], _animals[animal].BornFirst), Day.End)?.From ?? Day.End;
+        Joined[animal] = _joinGaps.OnAnyDay(animal) is null ? Math.Max(surelyJoined, _joinGaps.LastDay(animal)) : Day.End;
+        var left = _leaveGaps.First(animal, Math.Max(surelyJoined, _animals[animal].BornFirst), Day.End)?.From ?? Day.End;
         for (var i = _rows.Starts[animal]; i < _rows.Starts[animal + 1]; i++)
         {
             var day = _rows.Days[i];
-            if (_effects[_rows.Results[i]] == HerdEffect.Leaves && day >= Joined[animal] && day < left
-                && !(day == Joined[animal] && IsInAfter(day)))
+            if (_effects[_rows.Results[i]] == HerdEffect.Leaves && day >= surelyJoined && day < left
+                && !(day == surelyJoined && IsInAfter(day)))
             {
                 left = day;
             }
         }
 
-        Left[animal] = _leaveGaps.OnAnyDay(animal) is null ? left : Joined[animal];
+        Left[animal] = _leaveGaps.OnAnyDay(animal) is null ? left : surelyJoined;
     }
 
     /// <summary>Whether the stretches of the current animal say that she is in on the day after.</summary>
@@ -174,21 +178,18 @@ internal sealed class MembershipBuilder
         return _gaps.First(animal, _animals[animal].BornFirst, day)?.From ?? day;
     }
 
-    /// <summary>What she is before that first day: born here, unless the first thing is that she joins.</summary>
-    private Presence StateBefore(int animal, int first)
+    /// <summary>
+    /// What she is before that first day: born here, unless the first thing is that she joins. Rows that could not
+    /// be read may come before the first that could, each of which may have been the first thing, or nothing.
+    /// </summary>
+    private Presence StateBefore(int animal)
     {
-        if (_gaps.First(animal, first, first + 1) is not null)
-        {
-            return _joinGaps.First(animal, first, first + 1) is null ? Presence.In : Presence.NotKnown;
-        }
-
         var i = _rows.Starts[animal];
-        if (i == _rows.Starts[animal + 1])
-        {
-            return Presence.In;
-        }
-
-        var (joins, leaves) = DayOf(ref i, _rows.Starts[animal + 1]);
+        var end = _rows.Starts[animal + 1];
+        var day = i < end ? _rows.Days[i] : Day.End;
+        var (joins, leaves) = i < end ? DayOf(ref i, end) : (false, true);
+        joins |= _joinGaps.First(animal, _animals[animal].BornFirst, day + 1) is not null;
+        leaves |= _leaveGaps.First(animal, _animals[animal].BornFirst, day + 1) is not null;
         return !joins ? Presence.In : leaves ? Presence.NotKnown : Presence.Out;
     }
 

@@ -4,7 +4,7 @@ using Byrelaw.Records.Herds;
 
 namespace Byrelaw.Records.Building;
 
-/// <summary>Numbers the mobs that animals are ever in by the order of their names, whichever thread met them first.</summary>
+/// <summary>Numbers the mobs that any animal's <c>mob</c> or move names by the order of their names, whichever thread met them first.</summary>
 internal sealed class MobNumbering
 {
     private readonly int[] _final;
@@ -12,17 +12,13 @@ internal sealed class MobNumbering
     /// <summary>Numbers the mobs.</summary>
     /// <param name="names">In the order they were met.</param>
     /// <param name="animals">Their <c>mob</c> cells.</param>
-    /// <param name="own">Moves of single animals: an animal with one is not where the cell says.</param>
     /// <param name="targets">Where anyone moves to.</param>
-    public MobNumbering(IReadOnlyList<string> names, AnimalRow[] animals, SortedRun<int> own, IEnumerable<int> targets)
+    public MobNumbering(IReadOnlyList<string> names, AnimalRow[] animals, IEnumerable<int> targets)
     {
         var isUsed = new bool[names.Count];
-        for (var animal = 0; animal < animals.Length; animal++)
+        foreach (var animal in animals.Where(animal => animal.Mob >= 0))
         {
-            if (animals[animal].Mob >= 0 && own.Starts[animal] == own.Starts[animal + 1])
-            {
-                isUsed[animals[animal].Mob] = true;
-            }
+            isUsed[animal.Mob] = true;
         }
 
         foreach (var target in targets)
@@ -43,10 +39,10 @@ internal sealed class MobNumbering
     /// <summary>The names; a mob's number is its place.</summary>
     public string[] Names { get; }
 
-    /// <summary>The number of a mob that animals are in; <see cref="MobStays.NotKnown"/> for one that no animal is ever in.</summary>
+    /// <summary>The number of a mob; <see cref="MobStays.NotKnown"/> for one that is named nowhere else.</summary>
     public int Of(int mob) => mob < 0 ? mob : _final[mob];
 
-    /// <summary>The same row with the mob's number, or null where no animal is ever in that mob.</summary>
+    /// <summary>The same row with the mob's number, or null where nothing else names that mob.</summary>
     public GroupRow? Of(GroupRow row) =>
         row.Mob == GroupRow.WholeHerd ? row with { Target = Of(row.Target) }
         : Of(row.Mob) is var mob and >= 0 ? row with { Mob = mob, Target = Of(row.Target) }

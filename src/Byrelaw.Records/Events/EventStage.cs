@@ -46,6 +46,14 @@ internal sealed class EventStage
     /// <summary>The latest day on which a row was entered.</summary>
     public int LatestEntry { get; set; } = Day.Start;
 
+    /// <summary>Lets go of the rows of a kind once they are sorted: they are as large as the herd.</summary>
+    public void LetGo(int kind)
+    {
+        Events[kind] = new();
+        Tests[kind] = new();
+        Measures[kind] = new();
+    }
+
     /// <summary>How many rows could not be read.</summary>
     public int UnreadableRows { get; set; }
 }

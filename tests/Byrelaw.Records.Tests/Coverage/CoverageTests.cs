@@ -69,6 +69,15 @@ public class CoverageTests
     }
 
     [Fact]
+    public void A_joining_that_may_have_been_hers_does_not_bring_back_one_who_left()
+    {
+        var herd = Herd("2024-08-01,1001,sale,,", "2025-08-01,9999,purchase,,");
+
+        Shown.Date(herd.Coverage.Joined[herd.Find("1001")]).ShouldBe("2025-08-01");
+        Shown.Date(herd.Coverage.Left[herd.Find("1001")]).ShouldBe("2024-08-01");
+    }
+
+    [Fact]
     public void A_leaving_that_cannot_be_read_ends_coverage()
     {
         var herd = Herd("2024-08-01,1001,sale,dear,");

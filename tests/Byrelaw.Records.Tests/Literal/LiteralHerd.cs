@@ -23,26 +23,13 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
             return Presence.NotKnown;
         }
 
-        var state = Presence.In;
-        var isFirst = true;
+        var state = StateBefore(animal);
         for (var today = 0; today <= day; today++)
         {
-            var open = Gaps.Where(gap => gap.MayBeOf(animal) && IsStructural(gap) && gap.MayBeOn(today)).ToList();
-            var joins = Sound.Any(row => row.Animal == animal && row.Day == today && row.Kind == "purchase");
-            var leaves = Sound.Any(row => row.Animal == animal && row.Day == today && row.Kind == "sale");
-            if (open.Count == 0 && !joins && !leaves)
+            var isOpen = Gaps.Any(gap => gap.MayBeOf(animal) && IsStructural(gap) && gap.MayBeOn(today));
+            if (!isOpen && Joins(animal, today) && Leaves(animal, today))
             {
-                continue;
-            }
-
-            if (isFirst)
-            {
-                state = StateBefore(open, joins, leaves);
-                isFirst = false;
-            }
-
-            if (open.Count == 0 && joins && leaves)
-            {
+                // From tomorrow on she is what she was yesterday.
                 if (today == day)
                 {
                     return Presence.NotKnown;
@@ -51,19 +38,7 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
                 continue;
             }
 
-            state = open.Count > 0 ? Presence.NotKnown : joins ? Presence.In : Presence.Out;
-        }
-
-        // What comes first may lie after the day that is asked about.
-        for (var later = day + 1; isFirst && later <= LiteralRow.Days; later++)
-        {
-            var open = Gaps.Where(gap => gap.MayBeOf(animal) && IsStructural(gap) && gap.MayBeOn(later)).ToList();
-            var joins = Sound.Any(row => row.Animal == animal && row.Day == later && row.Kind == "purchase");
-            var leaves = Sound.Any(row => row.Animal == animal && row.Day == later && row.Kind == "sale");
-            if (open.Count > 0 || joins || leaves)
-            {
-                return StateBefore(open, joins, leaves);
-            }
+            state = isOpen ? Presence.NotKnown : Joins(animal, today) ? Presence.In : Leaves(animal, today) ? Presence.Out : state;
         }
 
         return state;
@@ -82,18 +57,19 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
             return true;
         }
 
-        // Day by day: whoever may have joined since, or may have left before, is not covered.
         bool MayJoinOn(int on) => Gaps.Any(gap => gap.MayBeOf(animal) && gap.MayBe("purchase") && gap.MayBeOn(on)) || Joins(animal, on);
         bool MayLeaveOn(int on) => Gaps.Any(gap => gap.MayBeOf(animal) && gap.MayBe("sale") && gap.MayBeOn(on)) || Leaves(animal, on);
-        var lastJoining = Enumerable.Range(0, LiteralRow.Days).Where(MayJoinOn).Append(-1).Max();
-        if (day < lastJoining || day < since || (strict && day > knownDay))
+        var days = Enumerable.Range(0, LiteralRow.Days).ToArray();
+        if (day < since || (strict && day > knownDay) || days.Any(on => on > day && MayJoinOn(on)))
         {
             return false;
         }
 
-        for (var on = Math.Max(lastJoining, 0); on < day; on++)
+        // Whoever may have left since she surely came may not be here any more.
+        var surelyJoined = days.Where(on => Joins(animal, on)).Append(-1).Max();
+        for (var on = Math.Max(surelyJoined, 0); on < day; on++)
         {
-            var cameBack = on == lastJoining && Joins(animal, on) && PresenceOn(animal, on + 1) == Presence.In;
+            var cameBack = on == surelyJoined && PresenceOn(animal, on + 1) == Presence.In;
             if (MayLeaveOn(on) && !cameBack)
             {
                 return false;
@@ -103,11 +79,22 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
         return true;
     }
 
-    private static Presence StateBefore(List<LiteralRow> open, bool joins, bool leaves) =>
-        open.Count > 0 ? open.Any(gap => gap.MayBe("purchase")) ? Presence.NotKnown : Presence.In
-        : joins && leaves ? Presence.NotKnown
-        : joins ? Presence.Out
-        : Presence.In;
+    /// <summary>What she was before anything: the first thing that happened decides, and it may have been any up to the first that is sure.</summary>
+    private Presence StateBefore(int animal)
+    {
+        for (var (day, mayBeOut, mayBeIn) = (0, false, false); day < LiteralRow.Days; day++)
+        {
+            mayBeOut |= Gaps.Any(gap => gap.MayBeOf(animal) && gap.MayBe("purchase") && gap.MayBeOn(day)) || Joins(animal, day);
+            mayBeIn |= Gaps.Any(gap => gap.MayBeOf(animal) && gap.MayBe("sale") && gap.MayBeOn(day)) || Leaves(animal, day);
+            var isSure = Joins(animal, day) || Leaves(animal, day);
+            if (isSure || day == LiteralRow.Days - 1)
+            {
+                return !mayBeOut ? Presence.In : mayBeIn || !isSure ? Presence.NotKnown : Presence.Out;
+            }
+        }
+
+        return Presence.In;
+    }
 
     private static bool MayBeOfIncludingTheUnborn(LiteralRow gap, int animal) => gap.Animal is null || gap.Animal == animal;
 

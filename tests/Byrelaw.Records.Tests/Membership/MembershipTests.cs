@@ -62,8 +62,15 @@ public class MembershipTests
         var herd = Read.Events("2024-05-01,9999,sale,,", "2025-01-01,1002,purchase,,");
 
         Shown.Membership(herd, "1001").ShouldBe("Out from start (0); In from 2019-08-12 (0); NotKnown from 2024-05-01 (2)");
-        Shown.Membership(herd, "1002").ShouldBe("Out from start (0); In from 2020-07-30 (0); NotKnown from 2024-05-01 (2); In from 2025-01-01 (3)");
+        Shown.Membership(herd, "1002").ShouldBe(
+            "Out from start (0); NotKnown from 2020-07-30 (0); In from 2025-01-01 (3)",
+            "if it was not hers, the first thing on record is that she was bought");
     }
+
+    [Fact]
+    public void A_leaving_that_cannot_be_read_before_a_joining_leaves_open_whether_she_was_there_before() =>
+        Of("1001", "2024-05-01,1001,sale,dear,", "2025-05-01,1001,purchase,,")
+            .ShouldBe("Out from start (0); NotKnown from 2019-08-12 (0); In from 2025-05-01 (3)");
 
     [Fact]
     public void A_leaving_on_an_unreadable_day_makes_her_presence_not_known_from_birth() =>

@@ -59,6 +59,6 @@ public class MobStayTests
             .ShouldBe("West from 2026-01-01 (2); ? from 2026-02-01 (3)");
 
     [Fact]
-    public void Mobs_are_numbered_by_name_and_none_is_listed_that_nobody_is_in() =>
-        Herd("2026-01-01,1003,mob,Z,", "2026-01-01,1001,mob,A,", "2026-01-01,mob:Q,mastitis,,").Mobs.Names.ShouldBe(["A", "South", "Z"]);
+    public void Mobs_are_numbered_by_name_and_none_is_listed_that_only_a_mob_row_names() =>
+        Herd("2026-01-01,1003,mob,Z,", "2026-01-01,1001,mob,A,", "2026-01-01,mob:Q,mastitis,,").Mobs.Names.ShouldBe(["A", "North", "South", "Z"]);
 }
