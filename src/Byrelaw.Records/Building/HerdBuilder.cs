@@ -4,6 +4,7 @@ using Byrelaw.Records.Animals;
 using Byrelaw.Records.Cells;
 using Byrelaw.Records.Events;
 using Byrelaw.Records.Herds;
+using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Records.Building;
 
@@ -71,25 +72,50 @@ internal sealed class HerdBuilder
     /// <summary>Builds all parts, each from those before it.</summary>
     /// <param name="mobNames">In the order they were met.</param>
     /// <param name="keeping">What the farm says is complete.</param>
-    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping)
+    /// <param name="room">Gives memory back between the steps.</param>
+    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, Room room)
+    {
+        Runs = new KindRun[_vocabulary.Kinds.Length];
+        MembershipBuilder membership = null!;
+        List<GroupRow> groups = [];
+        Parallel.Invoke(
+            () => (membership, groups) = BuildMembership(mobNames),
+            () => BuildRuns(kind => kind is not EventKind));
+        room.Make();
+        ExpandEvents(groups);
+        BuildRuns(kind => kind is EventKind);
+        room.Make();
+        MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? MobRunOf(kind, groups) : null)];
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, _gaps.Gaps);
+    }
+
+    /// <summary>Works out who is in which mob and who is in the herd. What is left are the rows about known mobs that are about neither.</summary>
+    private (MembershipBuilder Membership, List<GroupRow> Groups) BuildMembership(IReadOnlyList<string> mobNames)
     {
         var ownMoves = SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves)]);
         var ownRows = StructuralRows();
-        var presence = new MembershipBuilder(_animals, ownRows, _effects, _gaps.Gaps).Build();
-        var groups = ExpandMoves(mobNames, ownMoves, presence);
-        groups = ExpandJoiningAndLeaving(groups, presence);
-
-        var membership = new MembershipBuilder(_animals, StructuralRows(), _effects, _gaps.Gaps);
+        var membership = new MembershipBuilder(_animals, ownRows, _effects, _gaps.Gaps);
         Membership = membership.Build();
-        ExpandEvents(groups);
-        Runs = new KindRun[_vocabulary.Kinds.Length];
-        Parallel.For(0, Runs.Length, kind =>
+        var known = _gaps.Gaps.Count;
+        var groups = ExpandMoves(mobNames, ownMoves, Membership);
+        var rest = ExpandJoiningAndLeaving(groups, Membership);
+        if (rest.Count < groups.Count || _gaps.Gaps.Count > known)
         {
-            Runs[kind] = RunOf(_vocabulary.Kinds[kind]);
-            Array.ForEach(_stages, stage => stage.LetGo(kind));
+            membership = new MembershipBuilder(_animals, StructuralRows(), _effects, _gaps.Gaps);
+            Membership = membership.Build();
+        }
+
+        return (membership, rest);
+    }
+
+    private void BuildRuns(Func<Kind, bool> which)
+    {
+        Kind[] kinds = [.. _vocabulary.Kinds.Where(which)];
+        Parallel.For(0, kinds.Length, i =>
+        {
+            Runs[kinds[i].Id] = RunOf(kinds[i]);
+            Array.ForEach(_stages, stage => stage.LetGo(kinds[i].Id));
         });
-        MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? MobRunOf(kind, groups) : null)];
-        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, _gaps.Gaps);
     }
 
     private void TakeOutImpossible() => Parallel.For(0, _vocabulary.Kinds.Length, kind =>

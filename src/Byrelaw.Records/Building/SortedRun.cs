@@ -1,3 +1,4 @@
+using System.Buffers;
 using Byrelaw.Records.Events;
 
 namespace Byrelaw.Records.Building;
@@ -14,12 +15,35 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
     public static SortedRun<TResult> Of(int animals, IReadOnlyList<ChunkedList<Staged<TResult>>> parts, bool onceADay = false)
     {
         var starts = Count(animals, parts);
-        var hasResults = typeof(TResult) != typeof(Nothing);
+        var count = starts[animals];
 
         // Day and line in one number: sorting these sorts by day, then by line.
-        var keys = new long[starts[animals]];
-        var results = hasResults ? new TResult[keys.Length] : [];
-        var next = starts.AsSpan(0, animals).ToArray();
+        var keys = ArrayPool<long>.Shared.Rent(count);
+        var results = HasResults ? ArrayPool<TResult>.Shared.Rent(count) : [];
+        Scatter(starts, parts, keys, results);
+        SortEach(starts, keys, results);
+        if (onceADay)
+        {
+            count = OnceADay(starts, keys, results);
+        }
+
+        var run = Unpack(starts, keys.AsSpan(0, count), results);
+        ArrayPool<long>.Shared.Return(keys);
+        if (HasResults)
+        {
+            ArrayPool<TResult>.Shared.Return(results);
+        }
+
+        return run;
+    }
+
+    private static bool HasResults => typeof(TResult) != typeof(Nothing);
+
+    /// <summary>Puts every row among those of its animal.</summary>
+    private static void Scatter(int[] starts, IReadOnlyList<ChunkedList<Staged<TResult>>> parts, long[] keys, TResult[] results)
+    {
+        var next = ArrayPool<int>.Shared.Rent(starts.Length);
+        starts.CopyTo(next, 0);
         foreach (var part in parts)
         {
             for (var chunk = 0; chunk < part.ChunkCount; chunk++)
@@ -30,7 +54,7 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
                     {
                         var place = next[row.Animal]++;
                         keys[place] = ((long)row.Day << 32) | (uint)row.Line;
-                        if (hasResults)
+                        if (HasResults)
                         {
                             results[place] = row.Result;
                         }
@@ -39,13 +63,7 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
             }
         }
 
-        SortEach(starts, keys, results);
-        if (onceADay)
-        {
-            (keys, results) = OnceADay(starts, keys, results);
-        }
-
-        return Unpack(starts, keys, results);
+        ArrayPool<int>.Shared.Return(next);
     }
 
     private static int[] Count(int animals, IReadOnlyList<ChunkedList<Staged<TResult>>> parts)
@@ -82,13 +100,13 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
             {
                 if (run[i - 1] > run[i])
                 {
-                    if (results.Length == 0)
+                    if (HasResults)
                     {
-                        run.Sort();
+                        run.Sort(results.AsSpan(starts[animal], run.Length));
                     }
                     else
                     {
-                        run.Sort(results.AsSpan(starts[animal], run.Length));
+                        run.Sort();
                     }
 
                     break;
@@ -97,8 +115,8 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
         }
     }
 
-    /// <summary>Moves the kept rows together; <paramref name="starts"/> follows.</summary>
-    private static (long[] Keys, TResult[] Results) OnceADay(int[] starts, long[] keys, TResult[] results)
+    /// <summary>Moves the kept rows together, and says how many they are; <paramref name="starts"/> follows.</summary>
+    private static int OnceADay(int[] starts, long[] keys, TResult[] results)
     {
         var kept = 0;
         var from = 0;
@@ -110,7 +128,7 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
                 if (i == from || keys[i] >> 32 != keys[i - 1] >> 32)
                 {
                     keys[kept] = keys[i];
-                    if (results.Length > 0)
+                    if (HasResults)
                     {
                         results[kept] = results[i];
                     }
@@ -123,19 +141,19 @@ internal sealed record SortedRun<TResult>(int[] Starts, int[] Days, int[] Lines,
             starts[animal + 1] = kept;
         }
 
-        return (keys[..kept], results.Length > 0 ? results[..kept] : results);
+        return kept;
     }
 
-    private static SortedRun<TResult> Unpack(int[] starts, long[] keys, TResult[] results)
+    private static SortedRun<TResult> Unpack(int[] starts, ReadOnlySpan<long> keys, TResult[] results)
     {
-        var days = new int[keys.Length];
-        var lines = new int[keys.Length];
+        var days = GC.AllocateUninitializedArray<int>(keys.Length);
+        var lines = GC.AllocateUninitializedArray<int>(keys.Length);
         for (var i = 0; i < keys.Length; i++)
         {
             days[i] = (int)(keys[i] >> 32);
             lines[i] = (int)keys[i];
         }
 
-        return new SortedRun<TResult>(starts, days, lines, results);
+        return new SortedRun<TResult>(starts, days, lines, HasResults ? results.AsSpan(0, keys.Length).ToArray() : []);
     }
 }

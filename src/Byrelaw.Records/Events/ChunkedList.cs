@@ -19,7 +19,7 @@ internal sealed class ChunkedList<T>
     {
         if (_usedInLast == ChunkSize)
         {
-            _chunks.Add(new T[ChunkSize]);
+            _chunks.Add(GC.AllocateUninitializedArray<T>(ChunkSize));
             _usedInLast = 0;
         }
 

@@ -58,6 +58,8 @@ internal sealed class HerdReading
         using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         var stage = ReadAnimals(vocabulary, digest);
         var animals = AnimalTable.Of(stage ?? new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, -1, false))]));
+        var room = Room.For(_eventsFile.Length);
+        room.Make();
         if (stage is null)
         {
             SuspendAll();
@@ -68,7 +70,7 @@ internal sealed class HerdReading
         var days = KnownDays.Of(keeping, knownOn, latestEntry, animals.Rows);
         var late = LateProblems.TakeOutBirthsAfter(days.Today, animals);
         var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay);
-        builder.Build(_mobs.Names, keeping);
+        builder.Build(_mobs.Names, keeping, room);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _eventProblems.AddRange(Stages.SelectMany(part => part.Problems));
         if (EventColumns is { } columns)
