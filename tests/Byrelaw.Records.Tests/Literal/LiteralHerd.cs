@@ -47,14 +47,14 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
     /// <summary>Whether "no heat on record" means "no heat" for an animal on a day.</summary>
     public bool CoversHeatOn(int animal, int day, bool strict)
     {
-        if (Gaps.Any(gap => MayBeOfIncludingTheUnborn(gap, animal) && gap.MayBe("heat") && gap.MayBeOn(day)))
-        {
-            return false;
-        }
-
         if (animal == 1 && day < LiteralRow.BornInPlay)
         {
             return true;
+        }
+
+        if (Gaps.Any(gap => gap.MayBeOf(animal) && gap.MayBe("heat") && gap.MayBeOn(day)))
+        {
+            return false;
         }
 
         bool MayJoinOn(int on) => Gaps.Any(gap => gap.MayBeOf(animal) && gap.MayBe("purchase") && gap.MayBeOn(on)) || Joins(animal, on);
@@ -95,8 +95,6 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
 
         return Presence.In;
     }
-
-    private static bool MayBeOfIncludingTheUnborn(LiteralRow gap, int animal) => gap.Animal is null || gap.Animal == animal;
 
     private bool Joins(int animal, int day) => Sound.Any(row => row.Animal == animal && row.Day == day && row.Kind == "purchase");
 
