@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
 using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Reading;
+using Byrelaw.Records.Doubts;
 using Byrelaw.Reporting.Json;
 using Byrelaw.Reporting.Terminal;
 
@@ -32,8 +32,9 @@ internal static class RecordsCommand
         var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors);
         var problems = new Problems();
         problems.Add(reading.Problems.Where(problem => problem.Severity == Severity.Error));
-        var herd = HerdReader.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records);
-        problems.Add(herd.Problems);
+        var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records);
+        problems.Add(check.Herd.Problems);
+        problems.Add(check.Doubts);
         if (json)
         {
             doors.Out.WriteLine(JsonText.Of(problems.All));
@@ -41,7 +42,7 @@ internal static class RecordsCommand
         else
         {
             problems.Print(doors);
-            doors.Out.Write($"{doors.Show(full)}, read with the words of {doors.Show(doors.Full(programme))}\n\n{RecordsText.Of(herd, doors.OutInk)}");
+            doors.Out.Write($"{doors.Show(full)}, read with the words of {doors.Show(doors.Full(programme))}\n\n{RecordsText.Of(check.Herd, doors.OutInk)}");
             doors.Err.Write(problems.All.Count == 0 ? "" : $"{problems.Counted()}.\n");
         }
 

@@ -1,7 +1,6 @@
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Records.Animals;
-using Byrelaw.Records.Cells;
 using Byrelaw.Records.Events;
 using Byrelaw.Records.Herds;
 using Byrelaw.Records.Reading;
@@ -85,7 +84,7 @@ internal sealed class HerdBuilder
         ExpandEvents(groups);
         BuildRuns(kind => kind is EventKind);
         room.Make();
-        MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? MobRunOf(kind, groups) : null)];
+        MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, groups) : null)];
         Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, _gaps.Gaps);
     }
 
@@ -113,7 +112,7 @@ internal sealed class HerdBuilder
         Kind[] kinds = [.. _vocabulary.Kinds.Where(which)];
         Parallel.For(0, kinds.Length, i =>
         {
-            Runs[kinds[i].Id] = RunOf(kinds[i]);
+            Runs[kinds[i].Id] = KindRuns.Of(kinds[i], _animals.Length, [.. _stages, _expanded]);
             Array.ForEach(_stages, stage => stage.LetGo(kinds[i].Id));
         });
     }
@@ -235,54 +234,6 @@ internal sealed class HerdBuilder
         return before == Presence.In || on == Presence.In ? Presence.In
             : before == Presence.Out && on == Presence.Out ? Presence.Out
             : Presence.NotKnown;
-    }
-
-    private KindRun RunOf(Kind kind)
-    {
-        var animals = _animals.Length;
-        switch (kind)
-        {
-            case MeasureKind:
-                var measured = SortedRun<ValueRange>.Of(animals, [.. _stages.Select(stage => stage.Measures[kind.Id])]);
-                return Run(measured, low: Array.ConvertAll(measured.Results, range => range.Low), high: Array.ConvertAll(measured.Results, range => range.High));
-            case TestKind:
-                var tested = SortedRun<byte>.Of(animals, [.. _stages.Select(stage => stage.Tests[kind.Id])]);
-                return Run(tested, answers: tested.Results);
-            case EventKind { IsMobMove: true }:
-                return Run(SortedRun<int>.Of(animals, [.. _stages.Select(stage => stage.Moves), _expanded.Moves], onceADay: true));
-            default:
-                return Run(SortedRun<Nothing>.Of(animals, EventsOf(kind.Id), onceADay: true));
-        }
-    }
-
-    private static KindRun Run<TResult>(SortedRun<TResult> run, double[]? low = null, double[]? high = null, byte[]? answers = null)
-        where TResult : struct => new()
-        {
-            Starts = run.Starts,
-            Days = run.Days,
-            Lines = run.Lines,
-            Low = low ?? [],
-            High = high ?? [],
-            Answers = answers ?? [],
-        };
-
-    private MobRun MobRunOf(Kind kind, List<GroupRow> groups)
-    {
-        var rows = new ChunkedList<Staged<ValueRange>>();
-        foreach (var row in groups.Where(row => row.Kind == kind.Id))
-        {
-            rows.Add(new Staged<ValueRange>(row.Mob, row.Day, row.Line, row.Range));
-        }
-
-        var run = SortedRun<ValueRange>.Of(Mobs.Names.Length, [rows]);
-        return new MobRun
-        {
-            Starts = run.Starts,
-            Days = run.Days,
-            Lines = run.Lines,
-            Low = Array.ConvertAll(run.Results, range => range.Low),
-            High = Array.ConvertAll(run.Results, range => range.High),
-        };
     }
 
     private List<ChunkedList<Staged<Nothing>>> EventsOf(int kind) => [.. _stages.Append(_expanded).Select(stage => stage.Events[kind])];

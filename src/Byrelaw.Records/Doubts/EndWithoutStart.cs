@@ -2,20 +2,22 @@ using Byrelaw.Records.Herds;
 
 namespace Byrelaw.Records.Doubts;
 
-/// <summary>The end of a spell, such as the bull going out, without its start before it.</summary>
+/// <summary>The end of a spell, such as the bull going out, without its start before it, where the farm says that it
+/// keeps records of starts. A calving ends spells too, but it comes for its own reasons.</summary>
 internal static class EndWithoutStart
 {
     public static IEnumerable<Doubt> Find(Herd herd)
     {
-        foreach (var spell in herd.Vocabulary.Spells)
+        foreach (var spell in herd.Vocabulary.Spells.Where(spell => spell.Until != herd.Vocabulary.Calving))
         {
             var starts = herd.Runs[spell.From.Id];
             foreach (var (animal, ends) in Entries.Animals(herd, spell.Until))
             {
-                var after = Day.Start;
+                var after = herd.BornEarliest[animal];
                 foreach (var i in Entries.Of(ends, animal))
                 {
-                    if (!AnyIn(starts.DaysOf(animal), after, ends.Days[i]))
+                    var isKept = herd.Coverage.Covers(animal, spell.From.Id, after, ends.Days[i], strict: true);
+                    if (isKept && !AnyIn(starts.DaysOf(animal), after, ends.Days[i]))
                     {
                         yield return new Doubt(
                             "R0209", ends.Lines[i], DoubtfulCell.Kind,

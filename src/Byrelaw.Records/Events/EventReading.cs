@@ -14,4 +14,8 @@ namespace Byrelaw.Records.Events;
 /// <param name="KnownOn">Rows entered after this day are not seen.</param>
 internal sealed record EventReading(
     string File, string AnimalsFile, EventColumns Columns, Vocabulary Vocabulary, IReadOnlyList<string> LeaveOut,
-    AnimalPlaces Animals, MobNames Mobs, int KnownOn);
+    AnimalPlaces Animals, MobNames Mobs, int KnownOn)
+{
+    /// <summary>The kind with this id; null for one that nobody declares.</summary>
+    public Kind? KindOf(int id) => id < 0 ? null : Vocabulary.Kinds[id];
+}

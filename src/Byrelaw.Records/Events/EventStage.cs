@@ -46,6 +46,26 @@ internal sealed class EventStage
     /// <summary>The latest day on which a row was entered.</summary>
     public int LatestEntry { get; set; } = Day.Start;
 
+    /// <summary>Notes what a row that cannot be read might have said.</summary>
+    /// <param name="subject">Whom it is about.</param>
+    /// <param name="kind">What happened; null where that cannot be read.</param>
+    /// <param name="day">When; null where that cannot be read.</param>
+    /// <param name="line">Where it stands.</param>
+    public void Suspend(Subject subject, Kind? kind, int? day, int line)
+    {
+        UnreadableRows++;
+        var isNobodys = kind switch
+        {
+            TestKind => subject.Sort is SubjectSort.Mob or SubjectSort.Herd,
+            MeasureKind => subject.Sort == SubjectSort.Herd,
+            _ => false,
+        };
+        if (!isNobodys)
+        {
+            Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line));
+        }
+    }
+
     /// <summary>Lets go of the rows of a kind once they are sorted: they are as large as the herd.</summary>
     public void LetGo(int kind)
     {

@@ -1,0 +1,56 @@
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Events;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Records.Building;
+
+/// <summary>Sorts what was read of one kind into the columns of a herd.</summary>
+internal static class KindRuns
+{
+    /// <summary>Entries of animals.</summary>
+    public static KindRun Of(Kind kind, int animals, IReadOnlyList<EventStage> stages)
+    {
+        switch (kind)
+        {
+            case MeasureKind:
+                var measured = SortedRun<ValueRange>.Of(animals, [.. stages.Select(stage => stage.Measures[kind.Id])]);
+                return Run(measured, low: Lows(measured), high: Highs(measured));
+            case TestKind:
+                var tested = SortedRun<byte>.Of(animals, [.. stages.Select(stage => stage.Tests[kind.Id])]);
+                return Run(tested, answers: tested.Results);
+            case EventKind { IsMobMove: true }:
+                return Run(SortedRun<int>.Of(animals, [.. stages.Select(stage => stage.Moves)], onceADay: true));
+            default:
+                return Run(SortedRun<Nothing>.Of(animals, [.. stages.Select(stage => stage.Events[kind.Id])], onceADay: true));
+        }
+    }
+
+    /// <summary>Results of mobs.</summary>
+    public static MobRun OfMobs(Kind kind, int mobs, IEnumerable<GroupRow> groups)
+    {
+        var rows = new ChunkedList<Staged<ValueRange>>();
+        foreach (var row in groups.Where(row => row.Kind == kind.Id))
+        {
+            rows.Add(new Staged<ValueRange>(row.Mob, row.Day, row.Line, row.Range));
+        }
+
+        var run = SortedRun<ValueRange>.Of(mobs, [rows]);
+        return new MobRun { Starts = run.Starts, Days = run.Days, Lines = run.Lines, Low = Lows(run), High = Highs(run) };
+    }
+
+    private static KindRun Run<TResult>(SortedRun<TResult> run, double[]? low = null, double[]? high = null, byte[]? answers = null)
+        where TResult : struct => new()
+        {
+            Starts = run.Starts,
+            Days = run.Days,
+            Lines = run.Lines,
+            Low = low ?? [],
+            High = high ?? [],
+            Answers = answers ?? [],
+        };
+
+    private static double[] Lows(SortedRun<ValueRange> run) => Array.ConvertAll(run.Results, range => range.Low);
+
+    private static double[] Highs(SortedRun<ValueRange> run) => Array.ConvertAll(run.Results, range => range.High);
+}

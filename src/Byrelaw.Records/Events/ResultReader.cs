@@ -1,0 +1,151 @@
+using System.Text;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Records.Cells;
+using Byrelaw.Records.Csv;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Problems;
+using Byrelaw.Records.Spellings;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>Reads what a row found: nothing for an event, a mob for a move, an answer, or a measured value. For one thread.</summary>
+internal sealed class ResultReader(EventColumns columns, EventStage stage, SubjectReader subjects)
+{
+    private readonly AnswerLookup _answers = new();
+    private readonly MeasureReader _measures = new(columns, stage.Problems);
+
+    /// <summary>Reads the result of a row whose date, animal and kind are known.</summary>
+    public void Read(CsvRows row, Kind kind, Subject subject, int day, int line)
+    {
+        switch (kind)
+        {
+            case MeasureKind measure:
+                ReadMeasure(row, measure, subject, day, line);
+                break;
+            case TestKind test:
+                ReadTest(row, test, subject, day, line);
+                break;
+            case EventKind { IsMobMove: true }:
+                ReadMove(row, kind, subject, day, line);
+                break;
+            default:
+                ReadEvent(row, kind, subject, day, line);
+                break;
+        }
+    }
+
+    private void ReadEvent(CsvRows row, Kind kind, Subject subject, int day, int line)
+    {
+        var isSound = TakesNoUnit(row, kind);
+        if (!row.Cell(columns.Value).IsEmpty)
+        {
+            stage.Problems.Add(ValueProblems.ValueOnEvent(row.Text(), columns.Value, kind));
+            isSound = false;
+        }
+
+        if (!isSound)
+        {
+            stage.Suspend(subject, kind, day, line);
+        }
+        else if (subject.Sort == SubjectSort.Animal)
+        {
+            stage.Events[kind.Id].Add(new Staged<Nothing>(subject.Number, day, line, default));
+        }
+        else
+        {
+            stage.Groups.Add(new GroupRow(kind.Id, day, line, MobOf(subject)));
+        }
+    }
+
+    private void ReadMove(CsvRows row, Kind kind, Subject subject, int day, int line)
+    {
+        var isSound = TakesNoUnit(row, kind);
+        var name = row.Cell(columns.Value);
+        if (name.IsEmpty)
+        {
+            stage.Problems.Add(ValueProblems.MoveNowhere(row.Text(), columns.Value < 0 ? columns.Kind : columns.Value));
+            isSound = false;
+        }
+
+        if (!isSound)
+        {
+            stage.Suspend(subject, kind, day, line);
+        }
+        else if (subject.Sort == SubjectSort.Animal)
+        {
+            stage.Moves.Add(new Staged<int>(subject.Number, day, line, subjects.MobNumber(name)));
+        }
+        else
+        {
+            stage.Groups.Add(new GroupRow(kind.Id, day, line, MobOf(subject), Target: subjects.MobNumber(name)));
+        }
+    }
+
+    private void ReadTest(CsvRows row, TestKind test, Subject subject, int day, int line)
+    {
+        if (!TakesNoUnit(row, test))
+        {
+            stage.Suspend(subject, test, day, line);
+            return;
+        }
+
+        var answer = _answers.Find(test, row.Cell(columns.Value));
+        if (answer == AnswerLookup.Undeclared)
+        {
+            var text = row.Text();
+            stage.Problems.Add(ValueProblems.UndeclaredAnswer(
+                text, columns.Value, test, NearestName.To(text.Cells[columns.Value].Value, test.Answers)));
+            answer = KindRun.NotKnown;
+        }
+
+        if (subject.Sort == SubjectSort.Animal)
+        {
+            stage.Tests[test.Id].Add(new Staged<byte>(subject.Number, day, line, (byte)answer));
+        }
+        else
+        {
+            stage.NobodysResults.Add(line);
+        }
+    }
+
+    private void ReadMeasure(CsvRows row, MeasureKind measure, Subject subject, int day, int line)
+    {
+        var isSound = _measures.TryRead(row, measure, out var range);
+        if (!isSound && subject.Sort != SubjectSort.Animal)
+        {
+            // A mob's sample whose value cannot be read is a sample with result not known, and nothing more.
+            stage.UnreadableRows++;
+        }
+
+        if (subject.Sort == SubjectSort.Herd)
+        {
+            stage.NobodysResults.Add(line);
+        }
+        else if (subject.Sort == SubjectSort.Mob)
+        {
+            stage.Groups.Add(new GroupRow(measure.Id, day, line, subject.Number, isSound ? range : ValueRange.NotKnown));
+        }
+        else if (isSound)
+        {
+            stage.Measures[measure.Id].Add(new Staged<ValueRange>(subject.Number, day, line, range));
+        }
+        else
+        {
+            stage.Suspend(subject, measure, day, line);
+        }
+    }
+
+    private bool TakesNoUnit(CsvRows row, Kind kind)
+    {
+        var unit = row.Cell(columns.Unit);
+        if (unit.IsEmpty)
+        {
+            return true;
+        }
+
+        stage.Problems.Add(ValueProblems.UnitNotTaken(row.Text(), columns.Unit, Encoding.UTF8.GetString(unit), kind));
+        return false;
+    }
+
+    private static int MobOf(Subject subject) => subject.Sort == SubjectSort.Mob ? subject.Number : GroupRow.WholeHerd;
+}
