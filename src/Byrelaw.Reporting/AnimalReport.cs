@@ -11,6 +11,9 @@ public sealed record AnimalReport(ListReport On, AnimalJudgement Animal)
     /// <summary>The rules that stand between her and Ready, in their order.</summary>
     public IEnumerable<RuleJudgement> InTheWay => Animal.Rules.Where(rule => rule.InTheWay);
 
+    /// <summary>Whether she is surely not in the herd: then no rule need be told.</summary>
+    public bool IsGone => Animal.Rules.Any(rule => rule is { Gate: Gate.InTheHerd, Answer: RuleAnswer.NotMet });
+
     /// <summary>For an Ask that cannot be before a later day: the rules that are not known then.</summary>
     public IEnumerable<RuleJudgement> OpenThen => Animal.NotBefore is not { } day || day > Animal.Timeline.Last ? []
         : Animal.Rules.Where(rule => rule.Rule?.OnTheDay != true && rule.Timeline.At(day).Truth == Truth.Unknown);

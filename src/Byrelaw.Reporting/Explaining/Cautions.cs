@@ -6,9 +6,14 @@ namespace Byrelaw.Reporting.Explaining;
 /// <summary>What to beware of with one animal, for the line she stands on.</summary>
 public static class Cautions
 {
-    /// <summary>Short phrases, the gravest first; none of them is the reason for the answer.</summary>
+    /// <summary>Short phrases, the gravest first; none for an animal that is gone.</summary>
     public static IReadOnlyList<string> Of(AnimalReport report)
     {
+        if (report.IsGone)
+        {
+            return [];
+        }
+
         var cautions = new List<string>();
         foreach (var rule in report.Animal.Rules)
         {

@@ -46,6 +46,7 @@ public static class Headline
     private static string Open(AnimalReport report)
     {
         var missing = ChiefRule.Of(report) is { Answer: RuleAnswer.NotKnown } chief ? RuleWords.Missing(chief) : [];
+        missing = missing.Count == 0 ? report.Animal.Settle : missing;
         return missing.Count == 0 ? Reason.Of(report) : MissingWords.Brief(missing[0], report.On);
     }
 

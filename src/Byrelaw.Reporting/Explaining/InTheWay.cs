@@ -8,11 +8,20 @@ namespace Byrelaw.Reporting.Explaining;
 /// <param name="Sentences">The rest.</param>
 public sealed record InTheWay(string Rule, string Sentences)
 {
-    /// <summary>The rules in the way, the chief one first.</summary>
-    public static IReadOnlyList<InTheWay> Of(AnimalReport report)
+    private const int AtMost = 2;
+
+    /// <summary>The rules that force the answer, the chief one first; not more than a reader takes in, for the table has them all.</summary>
+    public static IReadOnlyList<InTheWay> Of(AnimalReport report) => [.. Ordered(report).Take(AtMost).Select(rule => Tell(rule, report.On))];
+
+    /// <summary>The names of the rest.</summary>
+    public static IReadOnlyList<string> Others(AnimalReport report) => [.. Ordered(report).Skip(AtMost).Select(rule => rule.Name)];
+
+    /// <summary>For a No, what is not met before what is not known; the chief rule before all.</summary>
+    private static IEnumerable<RuleJudgement> Ordered(AnimalReport report)
     {
         var chief = ChiefRule.Of(report);
-        return [.. report.InTheWay.OrderBy(rule => ReferenceEquals(rule, chief) ? 0 : 1).Select(rule => Tell(rule, report.On))];
+        return report.IsGone && chief is not null ? [chief]
+            : report.InTheWay.OrderBy(rule => ReferenceEquals(rule, chief) ? 0 : rule.Answer == chief?.Answer ? 1 : 2);
     }
 
     private static InTheWay Tell(RuleJudgement rule, ListReport list)
@@ -35,7 +44,7 @@ public sealed record InTheWay(string Rule, string Sentences)
         {
             case RuleAnswer.NotKnown:
                 var missing = RuleWords.Missing(rule);
-                return missing.Count == 0 ? "" : $"Missing: {Phrases.And([.. missing.Select(one => MissingWords.Of(one, list))])}.";
+                return missing.Count == 0 ? "" : $"Missing: {string.Join("; ", missing.Select(one => MissingWords.Of(one, list)))}.";
             case RuleAnswer.NotMet when rule.TurnsOn is { } turns:
                 return $"It holds from {list.Long(turns)}.";
             default:

@@ -21,7 +21,7 @@ public static class Reason
             Answer.Ask when animal.NotBefore is { } day && chief is not null =>
                 $"{found}; {list.Short(day)} at the earliest, {(report.IsTooLate ? "too late" : "not known then")}",
             Answer.Later when chief is not null => $"{found}{From(report)}{(report.IsTooLate ? ", too late" : "")}",
-            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => Named(chief, NotKnown(chief, list)),
+            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => Named(chief, NotKnown(chief, list, animal.Settle)),
             Answer.Ask when list.List.IsBroken => "lines of the rule files cannot be read",
             Answer.No when animal.NeverTogether is [var one, var other, ..] => $"{one} and {other} never hold together",
             _ when chief is { Gate: not Gate.None } => GateReason(chief, list),
@@ -54,9 +54,9 @@ public static class Reason
     private static string From(AnimalReport report) =>
         report.Animal.ReadyFrom is { } from ? $"; ready from {report.On.Short(from)}" : "";
 
-    private static string NotKnown(RuleJudgement rule, ListReport list)
+    private static string NotKnown(RuleJudgement rule, ListReport list, IReadOnlyList<Missing> settle)
     {
-        var missing = RuleWords.Missing(rule);
+        IReadOnlyList<Missing> missing = RuleWords.Missing(rule) is { Count: > 0 } hers ? hers : settle;
         return missing.Count == 0 ? "not known" : MissingWords.Brief(missing[0], list) + (missing.Count > 1 ? " ..." : "");
     }
 

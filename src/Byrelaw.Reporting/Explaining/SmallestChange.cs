@@ -61,7 +61,7 @@ public static class SmallestChange
         var settle = report.Animal.Settle;
         return settle.IsEmpty
             ? "Mend what cannot be read."
-            : $"This would settle it: {Phrases.And([.. settle.Select(missing => MissingWords.Of(missing, report.On))])}.";
+            : $"This would settle it: {string.Join("; ", settle.Select(missing => MissingWords.Of(missing, report.On)))}.";
     }
 
     private static string No(AnimalReport report)

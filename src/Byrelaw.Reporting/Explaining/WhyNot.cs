@@ -37,8 +37,8 @@ public static class WhyNot
 
     private static string Because(AnimalReport report, RuleAnswer answer, bool withClauses)
     {
-        var rules = report.InTheWay.Where(rule => rule.Answer == answer).ToList();
         var chief = ChiefRule.Of(report);
+        var rules = report.InTheWay.Where(rule => report.IsGone ? ReferenceEquals(rule, chief) : rule.Answer == answer).ToList();
         var said = rules.OrderBy(rule => ReferenceEquals(rule, chief) ? 0 : 1).Take(2)
             .Select(rule => withClauses ? $"{rule.Name} ({Clause(rule, report.On)})" : rule.Name).ToList();
         if (rules.Count > 2)

@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
 using System.Text.Json.Serialization;
 
 namespace Byrelaw.Reporting.Json;
@@ -36,7 +38,14 @@ public sealed record ProblemJson(
     string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help);
 
 /// <summary>How the records above are written; made by the compiler, so that nothing is looked up while running.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n")]
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(DraftJson))]
 [JsonSerializable(typeof(ProblemsJson))]
-internal sealed partial class JsonShapes : JsonSerializerContext;
+internal sealed partial class JsonShapes : JsonSerializerContext
+{
+    /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>
+    public static JsonShapes Readable { get; } = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+}

@@ -17,14 +17,14 @@ public static class JsonText
         new DraftJson(
             draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
             Iso(draft.Herd.KnownDay), [.. draft.Lists.Select(list => List(new ListReport(draft, list)))]),
-        JsonShapes.Default.DraftJson);
+        JsonShapes.Readable.DraftJson);
 
     /// <summary>Problems in files.</summary>
     public static string Of(IEnumerable<Diagnostic> problems) => JsonSerializer.Serialize(
         new ProblemsJson([.. problems.Select(problem => new ProblemJson(
             problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
             problem.Length, problem.Found, problem.Expected, problem.Help))]),
-        JsonShapes.Default.ProblemsJson);
+        JsonShapes.Readable.ProblemsJson);
 
     private static ListJson List(ListReport list) => new(
         list.Name, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),
@@ -44,7 +44,7 @@ public static class JsonText
 
     private static RuleJson Rule(RuleJudgement rule, ListReport list) => new(
         rule.Name, Keys.Of(rule.Answer), rule.Expected, Iso(rule.TurnsOn ?? rule.ChangesOn), RuleWords.Found(rule, list), Keys.BasisOf(rule),
-        [.. RuleWords.Said(rule).SelectMany(finding => finding.Evidence).Distinct().Select(Evidence)]);
+        [.. RuleWords.Evidence(rule).Select(Evidence)]);
 
     private static EvidenceJson Evidence(Evidence evidence) =>
         new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line);

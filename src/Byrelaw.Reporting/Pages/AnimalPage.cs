@@ -63,6 +63,11 @@ public static class AnimalPage
             part.Led($"{(i == 0 ? "In the way" : "Also in the way")}: {inTheWay[i].Rule}.", inTheWay[i].Sentences);
         }
 
+        if (InTheWay.Others(report) is { Count: > 0 } others)
+        {
+            part.Led("In the way too:", $"{Phrases.And(others)}; see the table below.");
+        }
+
         return part.Words(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
     }
 

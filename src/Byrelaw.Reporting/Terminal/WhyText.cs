@@ -49,7 +49,7 @@ public static class WhyText
 
     private static void Table(StringBuilder text, AnimalReport report, bool all, Ink ink)
     {
-        var shown = RuleOrder.Of(report.Animal).Where(rule => all || IsWorthALine(rule)).ToList();
+        var shown = RuleOrder.Of(report.Animal).Where(rule => all || (report.IsGone ? rule.Gate == Gate.InTheHerd : IsWorthALine(rule))).ToList();
         var rows = shown.Select(rule => Cells(rule, report.On)).ToList();
         var widths = Enumerable.Range(0, 3).Select(i => Math.Min(WidestColumn, rows.Select(row => row[i].Length).DefaultIfEmpty(0).Max())).ToList();
         for (var i = 0; i < rows.Count; i++)
@@ -66,14 +66,16 @@ public static class WhyText
         if (report.Animal.Rules.Length > shown.Count)
         {
             var hidden = report.Animal.Rules.Except(shown).ToList();
-            var onTheDay = hidden.Count(rule => rule.Rule?.OnTheDay == true);
+            var onTheDay = hidden.Count(rule => rule.Rule?.OnTheDay == true && rule.Answer != RuleAnswer.DoesNotApply);
             var met = hidden.Count(rule => rule.Rule?.OnTheDay != true && rule.Answer == RuleAnswer.Met);
-            var not = hidden.Count - onTheDay - met;
+            var not = hidden.Count(rule => rule.Answer == RuleAnswer.DoesNotApply);
+            var more = hidden.Count - onTheDay - met - not;
             string[] parts =
             [
                 met > 0 ? $"{met} more met" : "",
                 not == 1 ? "1 does not apply" : not > 0 ? $"{not} do not apply" : "",
                 onTheDay > 0 ? $"{onTheDay} judged on the day" : "",
+                more > 0 ? $"{more} that no longer matter" : "",
             ];
             text.Append("  … ").AppendJoin(", ", parts.Where(part => part.Length > 0)).Append(": --all shows them\n");
         }

@@ -7,10 +7,10 @@ namespace Byrelaw.Reporting.Words;
 /// <summary>What is not on record: as a thing, as a task, and in a word or two.</summary>
 public static class MissingWords
 {
-    /// <summary>The thing with the days it may be dated: <c>a pregnancy test result (30 August or later)</c>.</summary>
+    /// <summary>The thing with the days it may be dated: <c>a pregnancy test result (dated 30 August or later)</c>.</summary>
     public static string Of(Missing missing, ListReport list) => What(missing, list) + When(missing, list);
 
-    /// <summary>The task with the days it may be dated: <c>get a pregnancy test result (30 August or later)</c>.</summary>
+    /// <summary>The task with the days it may be dated: <c>get a pregnancy test result (dated 30 August or later)</c>.</summary>
     public static string Task(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list) + When(missing, list);
 
     /// <summary>The task for many animals, without days: <c>get a pregnancy test result</c>.</summary>
@@ -50,7 +50,7 @@ public static class MissingWords
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.Subject}",
         MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.Subject)}",
-        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which may say {missing.Subject} and cannot be read",
+        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.Subject}",
         MissingReason.FactMissing => $"{missing.Subject}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
         MissingReason.FactUnreadable => $"{missing.Subject} in {PlaceOf(missing, list)}, which cannot be read",
         MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} in her mob",
@@ -86,10 +86,10 @@ public static class MissingWords
     private static string When(Missing missing, ListReport list) => (missing.From, missing.To) switch
     {
         (null, null) => "",
-        ({ } from, null) => $" ({list.Long(from)} or later)",
-        (null, { } to) => $" ({list.Long(to)} or earlier)",
-        ({ } from, { } to) when from == to => $" ({list.Long(from)})",
-        ({ } from, { } to) => $" ({list.Long(from)} to {list.Long(to)})",
+        ({ } from, null) => $" (dated {list.Long(from)} or later)",
+        (null, { } to) => $" (dated {list.Long(to)} or earlier)",
+        ({ } from, { } to) when from == to => $" (dated {list.Long(from)})",
+        ({ } from, { } to) => $" (dated {list.Long(from)} to {list.Long(to)})",
     };
 
     private static string More(Missing missing) =>

@@ -64,7 +64,7 @@ public static class RuleWords
     public static string Settles(RuleJudgement rule, ListReport list)
     {
         var parts = new List<string>();
-        if (rule.Rule?.OnTheDay == true)
+        if (rule.Rule?.OnTheDay == true && rule.Answer != RuleAnswer.Broken)
         {
             return rule.Answer == RuleAnswer.DoesNotApply ? "" : "by the person beside her";
         }
@@ -81,7 +81,7 @@ public static class RuleWords
                 parts.Add(rule.TurnsOn is { } turns ? $"turns {list.Short(turns)}" : Remedies(rule, list));
                 break;
             case RuleAnswer.NotKnown:
-                parts.Add(Phrases.And([.. Missing(rule).Select(missing => MissingWords.Of(missing, list))]));
+                parts.Add(string.Join("; ", Missing(rule).Select(missing => MissingWords.Of(missing, list))));
                 break;
             case RuleAnswer.Broken:
                 parts.Add("mend the rule file");
@@ -107,8 +107,11 @@ public static class RuleWords
     }
 
     /// <summary>The records it rests on.</summary>
-    public static string Records(RuleJudgement rule, ListReport list) =>
-        EvidenceWords.Of(Said(rule).SelectMany(finding => finding.Evidence), list);
+    public static string Records(RuleJudgement rule, ListReport list) => EvidenceWords.Of(Evidence(rule), list);
+
+    /// <summary>The same as they are, without doubles.</summary>
+    public static IEnumerable<Evidence> Evidence(RuleJudgement rule) =>
+        rule.GateEvidence.Concat(Said(rule).SelectMany(finding => finding.Evidence)).Distinct();
 
     /// <summary>What would settle a rule that is not known, without doubles.</summary>
     public static IReadOnlyList<Missing> Missing(RuleJudgement rule) =>

@@ -36,12 +36,14 @@ public static class ToldWords
     /// <summary><c>no mating</c>, <c>lameness on 28 Sep</c>, <c>mating or transfer twice, last on 12 Sep</c>.</summary>
     private static string Count(CountCondition count, Finding finding, string found, ListReport list)
     {
-        var last = finding.Evidence.Where(evidence => count.Counted.Any(one => one.Kind == evidence.Kind)).Max(evidence => evidence.Date);
-        return (finding.Found, last) switch
+        var records = finding.Evidence.Where(evidence => count.Counted.Any(one => one.Kind == evidence.Kind)).ToList();
+        var happened = new CountCondition(count.Test, [.. count.Counted.Where(one => records.Any(evidence => evidence.Kind == one.Kind))], []) { Span = count.Span };
+        return (finding.Found, records.Max(evidence => evidence.Date)) switch
         {
             (FoundCount { AtMost: 0 }, _) => $"no {Counted(count)}",
-            (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Counted(count)} on {list.Short(day)}",
-            (_, { } day) => $"{Counted(count)} {found}, last on {list.Short(day)}",
+            (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Counted(happened)} on {list.Short(day)}",
+            (FoundCount { AtMost: not null }, { } day) => $"{Counted(happened)} {found}, last on {list.Short(day)}",
+            (FoundCount { AtLeast: 0 }, _) => $"{Counted(count)}: {found}",
             _ => $"{Counted(count)} {found}",
         };
     }

@@ -127,8 +127,8 @@ internal sealed class InventedDraft
         var her = Her(number, calved: new LocalDate(2026, 7, 20));
         var gate = new RuleJudgement
         {
-            Name = "In the herd", Rule = null, Gate = Gate.InTheHerd, Answer = RuleAnswer.NotMet, Timeline = Steady(Truth.False),
-            Findings = [Finding(_rules.Calved.Needs, Truth.False, new FoundNothing(), evidence: [new Evidence(_words.Sale, null, new LocalDate(2026, 9, 3), null, _alter("events.csv"), 377)])],
+            Name = "In the herd", Rule = null, Gate = Gate.InTheHerd, Answer = RuleAnswer.NotMet, ForGood = true, Timeline = Steady(Truth.False),
+            GateEvidence = [new Evidence(_words.Sale, null, new LocalDate(2026, 9, 3), null, _alter("events.csv"), 377)],
         };
         Judged(her, number, Answer.No, Steady(Truth.False), null, null, forGood: true, rules: [gate]);
     }
