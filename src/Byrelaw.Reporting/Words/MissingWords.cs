@@ -86,6 +86,7 @@ public static class MissingWords
     private static string When(Missing missing, ListReport list) => (missing.From, missing.To) switch
     {
         (null, null) => "",
+        ({ } from, { } to) when from > to => $" (dated {list.Long(from)} or later)",
         ({ } from, null) => $" (dated {list.Long(from)} or later)",
         (null, { } to) => $" (dated {list.Long(to)} or earlier)",
         ({ } from, { } to) when from == to => $" (dated {list.Long(from)})",
