@@ -66,10 +66,13 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
 
         if (recorded < 0)
         {
-            calved = days.Covers(animal, kind, Day.Start, day) ? Truth.False : Truth.Unknown;
+            // A parity that could not be read may be above 0, whatever calvings are on record.
+            calved = recorded != Unreadable && days.Covers(animal, kind, Day.Start, day) ? Truth.False : Truth.Unknown;
             strict = days.IsOpen(animal, kind, day) ? Truth.Unknown : calved;
         }
 
         return calved;
     }
+
+    private const int Unreadable = -2;
 }

@@ -70,42 +70,27 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         var ends = Days.Herd.Runs[_until];
         int s = starts.Starts[animal], lastStart = starts.Starts[animal + 1];
         int e = ends.Starts[animal], lastEnd = ends.Starts[animal + 1];
-        var isIn = false;
-        var since = Day.Start;
+        var state = SpellState.Out;
+        var from = Day.Start;
         var surelyIn = int.MinValue;
         var maybeIn = int.MinValue;
         while (true)
         {
             var next = Math.Min(s < lastStart ? starts.Days[s] : int.MaxValue, e < lastEnd ? ends.Days[e] : int.MaxValue);
             var to = Math.Min(high, next == int.MaxValue ? high : next - 1);
-
-            // In, until an end that is not on record (on whose day she still is); out, until a start that is not.
-            var doubt = Days.FirstUncovered(animal, isIn ? _until : _from, since, to, strict);
-            var firstMaybe = isIn && doubt != int.MaxValue ? doubt + 1 : doubt;
-            var quiet = Math.Max(low, since == Day.Start ? since : since + 1);
-            if (isIn && Math.Min(to, firstMaybe - 1) >= quiet)
-            {
-                surelyIn = Math.Max(surelyIn, Math.Min(to, firstMaybe - 1));
-            }
-
-            if (firstMaybe <= to && to >= quiet)
-            {
-                maybeIn = Math.Max(maybeIn, to);
-                notes?.NotKept(isIn ? _until : _from, doubt, to);
-            }
-
+            Quiet(animal, from, to, low, strict, ref state, ref surelyIn, ref maybeIn, notes);
             if (next > high)
             {
                 break;
             }
 
-            var isStart = s < lastStart && starts.Days[s] == next;
-            var isEnd = e < lastEnd && ends.Days[e] == next;
             if (next >= low)
             {
                 surelyIn = Math.Max(surelyIn, next);
             }
 
+            var isStart = s < lastStart && starts.Days[s] == next;
+            var isEnd = e < lastEnd && ends.Days[e] == next;
             if (isStart)
             {
                 notes?.Entry(_from, s);
@@ -118,8 +103,12 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
                 e++;
             }
 
-            isIn = isStart && isEnd ? isIn : isStart;
-            since = next;
+            // After a day with both, recorded or hidden, she is what she was before it.
+            var mayBeBoth = isStart && isEnd || !Days.Covers(animal, isStart ? _until : _from, next, next)
+                || (strict && Days.IsOpen(animal, isStart ? _until : _from, next));
+            var after = isStart && isEnd ? 0 : isStart ? SpellState.In : SpellState.Out;
+            state = mayBeBoth ? after | state : after;
+            from = next + 1;
         }
 
         notes?.Spell(surelyIn >= low ? surelyIn : null);
@@ -129,5 +118,46 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         }
 
         return surelyIn >= low || maybeIn >= low ? Truth.Unknown : Truth.False;
+    }
+
+    /// <summary>Days without a recorded start or end: in, until an end that is not on record (on whose day she still is);
+    /// out, until a start that is not.</summary>
+    private void Quiet(
+        int animal, int from, int to, int low, bool strict, ref SpellState state, ref int surelyIn, ref int maybeIn, Notes? notes)
+    {
+        if (to < from)
+        {
+            return;
+        }
+
+        var start = state.HasFlag(SpellState.Out) ? Days.FirstUncovered(animal, _from, from, to, strict) : int.MaxValue;
+        var end = state.HasFlag(SpellState.In) ? Days.FirstUncovered(animal, _until, from, to, strict) : int.MaxValue;
+        var firstMaybe = state switch
+        {
+            SpellState.Out => start,
+            SpellState.In => end == int.MaxValue ? end : end + 1,
+            _ => from,
+        };
+        if (state == SpellState.In && Math.Min(to, firstMaybe - 1) >= Math.Max(low, from))
+        {
+            surelyIn = Math.Max(surelyIn, Math.Min(to, firstMaybe - 1));
+        }
+
+        if (firstMaybe <= to && to >= Math.Max(low, from))
+        {
+            maybeIn = Math.Max(maybeIn, to);
+            notes?.NotKept(start != int.MaxValue ? _from : _until, Math.Min(Math.Min(start, end), to), to);
+        }
+
+        state |= start <= to ? SpellState.In : 0;
+        state |= end <= to ? SpellState.Out : 0;
+    }
+
+    /// <summary>What she may be; both where it is not known.</summary>
+    [Flags]
+    private enum SpellState
+    {
+        Out = 1,
+        In = 2,
     }
 }

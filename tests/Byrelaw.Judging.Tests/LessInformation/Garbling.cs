@@ -11,11 +11,12 @@ namespace Byrelaw.Judging.Tests.LessInformation;
 /// <summary>Ways to know less: each gives the same case with something blanked, garbled, broken or no longer kept.</summary>
 /// <remarks>
 /// What no design can survive, and none of these does: a cell garbled into another that is right as it stands (another
-/// animal's number, another known mob, another date or number), and a row that is gone altogether.
+/// animal's number, another known mob, another date or number: without <c>up to</c>, a date typed a year late even moves the
+/// known day), and a row that is gone altogether.
 /// </remarks>
 public static class Garbling
 {
-    private static readonly string[] Nonsense = ["", "3 May", "2026-13-01", "2099-01-01"];
+    private static readonly string[] Nonsense = ["", "3 May", "2026-13-01"];
 
     public static Gen<JudgingCase?> BlankAResult(JudgingCase one) => OnARow(one,
         row => Words.Vocabulary.FindKind(row.Kind) is MeasureKind or TestKind,
@@ -50,9 +51,12 @@ public static class Garbling
             from i in Gen.Int[0, one.Farm.Animals.Length - 1]
             let row = one.Farm.Animals[i]
             from column in Gen.Int[one.Farm.Events.Any(other => IsBefore(other, row)) ? 1 : 0, 3 + row.Facts.Length]
-            from text in Gen.OneOf("", "n/a")
+            from text in column == Parity ? Gen.Const("n/a") : Gen.OneOf("", "n/a")
             select one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
     }
+
+    /// <summary>A blank parity says "count the calvings", which is another thing to say, not less.</summary>
+    private const int Parity = 3;
 
     /// <summary>Whether a row that may be hers is dated before her birth; ISO dates sort as texts do.</summary>
     private static bool IsBefore(EventRow other, AnimalRow row) =>

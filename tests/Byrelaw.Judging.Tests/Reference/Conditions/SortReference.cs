@@ -17,14 +17,16 @@ public static class SortReference
 
     private static Truth HasCalved(Knowledge knowledge, Moment moment)
     {
-        var parity = knowledge.Farm.Animals[moment.Animal].Parity;
+        var animal = knowledge.Farm.Animals[moment.Animal];
+        var parity = animal.Parity;
         if (Calvings.Counted(knowledge, moment) > 0 || parity > 0)
         {
             return Truth.True;
         }
 
         // A recorded parity of 0 does not outweigh a row that may be a calving.
-        var never = Calvings.CoveredFromBirth(knowledge, moment) || (parity == 0 && !Calvings.MayBeUnread(knowledge, moment));
+        // One that could not be read may be above 0.
+        var never = (Calvings.CoveredFromBirth(knowledge, moment) && !animal.ParityUnreadable) || (parity == 0 && !Calvings.MayBeUnread(knowledge, moment));
         return never ? Truth.False : Truth.Unknown;
     }
 }
