@@ -7,8 +7,11 @@ namespace Byrelaw.Language.Binding;
 /// <summary>All names of a rulebook.</summary>
 internal sealed class Namespace
 {
+    private const int MostSearches = 300;
+
     private readonly Dictionary<string, Symbol> _symbols = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _spellings = new(StringComparer.Ordinal);
+    private int _searches;
 
     /// <summary>Starts with the built-in names.</summary>
     public Namespace()
@@ -70,7 +73,13 @@ internal sealed class Namespace
     /// <summary>The nearest known name of a wanted sort, for "did you mean"; null where none is near.</summary>
     public (string Spelling, Symbol Symbol)? Nearest(string written, Func<Symbol, bool> wanted)
     {
-        var spelling = NearestName.Of(written, _spellings.Where(entry => wanted(_symbols[entry.Key])).Select(entry => entry.Value));
+        // Where hundreds of names are unknown a file is missing, not a letter; and no file may take long to read.
+        if (_searches++ > MostSearches)
+        {
+            return null;
+        }
+
+        var spelling = NearestName.Of(written, _spellings.Where(entry => wanted(_symbols[entry.Key])).Select(entry => (entry.Key, entry.Value)));
         return spelling is null ? null : (spelling, Find(spelling)!);
     }
 }

@@ -38,6 +38,8 @@ internal static class ParseProblems
             _ when at > 1 && line.WordAt(at - 1) == "of" && line.WordAt(at - 2) is "any" or "all" or "none" => LineProblems.ListOnOneLine(found.Span),
             { Kind: TokenKind.Number } when before is not null && before.Is("choose") || line.WordAt(0) == "choose" && found.Kind == TokenKind.Number
                 => LineProblems.AnimalWithoutQuotes(found.Span),
+            _ when at == 1 && ReservedWords.Holds(found.Folded) && line.WordAt(0) is "event" or "measure" or "test" or "fact" or "spell" or "define" or "date"
+                => LineProblems.NameStartsWithReserved(found.Span),
             _ when IsNameWithoutQuotes(line, at) => LineProblems.RuleWithoutQuotes(line.Tokens[at].Span.To(line.Tokens[^1].Span)),
             _ => null,
         };

@@ -41,7 +41,7 @@ public static class CanonicalText
         var rules = rulebook.Rules.Concat(rulebook.Drops.Select(drop => drop.Rule)).Where(rule => rule.List == list);
         return ByName(rules, rule => rule.Name).SelectMany(RuleText.Of)
             .Concat(ByName(rulebook.Prefers.Where(prefer => prefer.List == list), prefer => prefer.Name).SelectMany(RuleText.Of))
-            .Prepend($"rules for {NameText.Exact(list)}");
+            .Prepend($"rules for {list}");
     }
 
     private static IEnumerable<string> Lists(Rulebook rulebook) => NameText.Sorted(

@@ -54,13 +54,13 @@ internal static class FarmText
         var from = choice.From switch
         {
             ChoiceFrom.Named => string.Join(", ", choice.Animals.Select(NameText.Text)),
-            ChoiceFrom.AnotherList => NameText.Exact(choice.OtherList!),
+            ChoiceFrom.AnotherList => choice.OtherList!,
             var group => group.ToString().ToLowerInvariant(),
         };
         var days = choice.JudgedFrom == choice.JudgedTo
             ? $"on {NumberText.Of(choice.JudgedFrom)}"
             : $"from {NumberText.Of(choice.JudgedFrom)} to {NumberText.Of(choice.JudgedTo)}";
-        return $"choose {NameText.Exact(choice.List)} from {from}, judged {days}";
+        return $"choose {choice.List} from {from}, judged {days}";
     }
 
     private static string Names(IEnumerable<string> names) => string.Join(", ", NameText.Sorted(names).Select(NameText.Exact));

@@ -18,9 +18,18 @@ internal static class RuleText
     public static string Block(string head, IEnumerable<string?> lines) => string.Join("\n  ", lines.OfType<string>().Prepend(head));
 
     /// <summary>A condition after some words, with its list below it where it is one.</summary>
-    public static string Condition(string before, Condition condition) => condition is ListCondition list
-        ? before + ConditionText.Head(list) + string.Concat(list.Items.Select(item => "\n    - " + ConditionText.Exact.Of(item)))
-        : before + ConditionText.Exact.Of(condition);
+    public static string Condition(string before, Condition condition)
+    {
+        if (condition is ListCondition list)
+        {
+            return before + ConditionText.Head(list) + string.Concat(list.Items.Select(item => "\n    - " + ConditionText.Exact.Of(item)));
+        }
+
+        // A line of nothing but a text would run on from the text above it, so a name in quotes stands in a list of one.
+        var text = ConditionText.Exact.Of(condition);
+        var isTextAlone = before.Length == 0 && text[0] == '"' && condition is NamedCondition or SpellCondition { Windows.IsEmpty: true };
+        return isTextAlone ? "all of\n    - " + text : before + text;
+    }
 
     /// <summary><c>because</c>, <c>source</c> and <c>agreed by</c>, those that are given.</summary>
     public static IEnumerable<string?> Reasons(string? because, string? source, Agreement? agreement) =>

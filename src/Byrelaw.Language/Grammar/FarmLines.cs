@@ -56,10 +56,10 @@ internal static class FarmLines
             Span = start.Span.To((judged.Last ?? judged.First).Span),
         },
         Leaf.Word("choose"),
-        Leaf.Name("the name of a list, such as `recipients`"),
+        Leaf.ListName("the name of a list, such as `recipients`"),
         Leaf.Word("from").Then(OneOf(
             Animals.Select<(ImmutableArray<TextSyntax>, NameSyntax?)>(animals => (animals, null)),
-            Leaf.Name("`females`, `cows`, `heifers` or another list").Select<(ImmutableArray<TextSyntax>, NameSyntax?)>(name => ([], name)))),
+            Leaf.ListName("`females`, `cows`, `heifers` or another list").Select<(ImmutableArray<TextSyntax>, NameSyntax?)>(name => ([], name)))),
         Leaf.Comma.Then(Leaf.Word("judged")).Then(Judged));
 
     private static Parser<Token, DateReferenceSyntax> Day() => OneOf(

@@ -16,7 +16,7 @@ internal static class HeadLines
     public static readonly Parser<Token, LineSyntax> Define = Head("define", Leaf.DeclaredName("a name"), name => new DefineLine(name) { Span = name.Span });
 
     public static readonly Parser<Token, LineSyntax> Rules = Head(
-        "rules", Leaf.Word("for").Then(Leaf.Name("the name of a list, such as `recipients`")), list => new RulesForLine(list) { Span = list.Span });
+        "rules", Leaf.Word("for").Then(Leaf.ListName("the name of a list, such as `recipients`")), list => new RulesForLine(list) { Span = list.Span });
 
     public static readonly Parser<Token, LineSyntax> Rule = Head("rule", RuleName, name => new RuleLine(name, false) { Span = name.Span });
 

@@ -44,8 +44,15 @@ internal static class Leaf
     public static Parser<Token, NameSyntax> Name(string label) =>
         Map(NameSyntax.Of, Token(token => token.IsNamePart).Labelled(label), Token(token => token.IsNamePart).Labelled("").Several());
 
-    /// <summary>A name that is being declared: one token by now, see <see cref="Phrases.DeclaredNames"/>. Free words after it
-    /// belong to something else.</summary>
+    /// <summary>The name of a list: free words without quotes, for texts in quotes where a list may stand are animals.</summary>
+    public static Parser<Token, NameSyntax> ListName(string label) =>
+        Map(NameSyntax.Of, Token(IsFree).Labelled(label), Token(IsFree).Labelled("").Many());
+
+    private static bool IsFree(Token token) =>
+        token.IsNamePart && token.Kind != TokenKind.Text && !token.Folded.Split(' ').Any(ReservedWords.Holds);
+
+    /// <summary>A name that is being declared: one token by now (see <see cref="Phrases.DeclaredNames"/>), so that
+    /// free words after it, as in <c>event sale leaves the herd</c>, are not part of it.</summary>
     public static Parser<Token, NameSyntax> DeclaredName(string label) =>
         Token(token => token.IsNamePart).Labelled(label).Select(token => NameSyntax.Of(token, []));
 

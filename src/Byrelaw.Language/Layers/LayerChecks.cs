@@ -32,8 +32,7 @@ internal static class LayerChecks
     {
         if (rules.Find(name.Value) is not { } target)
         {
-            var near = NearestName.Of(name.Value, rules.Entries.Select(entry => entry.Name));
-            context.Problems.Add(LayerProblems.UnknownRule(name.Span, name.Value, near is null ? null : (near, rules.Find(near)!.Span)));
+            context.Problems.Add(LayerProblems.UnknownRule(name.Span, name.Value, rules.Nearest(name.Value)));
             return null;
         }
 

@@ -1,55 +1,106 @@
-using Byrelaw.Language.Sources;
+using Byrelaw.Language.Diagnostics;
 
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Splits a file's tokens into statements.</summary>
-internal static class LineSplitter
+internal sealed class LineSplitter
 {
+    /// <summary>What no statement that a person wrote comes near; longer ones are not read, so that none can take long.</summary>
+    private const int MostTokens = 1000;
+
+    private readonly List<LogicalLine> _lines = [];
+    private readonly List<Token> _current = [];
+    private readonly List<Token> _texts = [];
+    private bool _isBad;
+
+    private LineSplitter()
+    {
+    }
+
     /// <summary>
-    /// A line that starts with a text belongs to the statement before it where that ends with a
-    /// text, or where that is bad anyway. Empty lines and comments between do not part them.
+    /// A line of texts alone belongs to the statement before it where that ends with a text, or where
+    /// that is bad anyway. Empty lines and comments between do not part them. A line on which more follows
+    /// is a statement of its own: a condition may start with a name in quotes.
     /// </summary>
     public static List<LogicalLine> Split(LexedFile file)
     {
-        var lines = new List<LogicalLine>();
-        var current = new List<Token>();
+        var splitter = new LineSplitter();
         var startsLine = true;
-        foreach (var token in file.Tokens)
+        for (var i = 0; i < file.Tokens.Count; i++)
         {
+            var token = file.Tokens[i];
             if (token.Kind is TokenKind.EndOfLine or TokenKind.EndOfFile)
             {
                 startsLine = true;
                 continue;
             }
 
-            var runsOn = token.Kind == TokenKind.Text && current.Count > 0
-                && (current[^1].Kind == TokenKind.Text || current.Exists(other => other.Kind == TokenKind.Bad));
-            if (startsLine && current.Count > 0 && !runsOn)
+            if (startsLine && !((splitter._texts.Count > 0 || splitter._isBad) && IsTextsAlone(file.Tokens, i)))
             {
-                lines.Add(new LogicalLine([.. current]));
-                current.Clear();
+                splitter.EndStatement();
             }
 
             startsLine = false;
-            if (runsOn && current[^1].Kind == TokenKind.Text)
-            {
-                current[^1] = Join(current[^1], token);
-            }
-            else
-            {
-                current.Add(token);
-            }
+            splitter.Add(token);
         }
 
-        if (current.Count > 0)
-        {
-            lines.Add(new LogicalLine([.. current]));
-        }
-
-        return lines;
+        splitter.EndStatement();
+        return splitter._lines;
     }
 
-    /// <summary>One space, however many people leave at the end of the first or the start of the second.</summary>
-    private static Token Join(Token first, Token second) =>
-        first with { Span = first.Span.To(second.Span), Text = $"{first.Text.TrimEnd(' ')} {second.Text.TrimStart(' ')}" };
+    private static bool IsTextsAlone(IReadOnlyList<Token> tokens, int at)
+    {
+        var end = at;
+        while (tokens[end].Kind == TokenKind.Text)
+        {
+            end++;
+        }
+
+        return end > at && tokens[end].Kind is TokenKind.EndOfLine or TokenKind.EndOfFile;
+    }
+
+    private void Add(Token token)
+    {
+        if (token.Kind == TokenKind.Text)
+        {
+            _texts.Add(token);
+            return;
+        }
+
+        JoinTexts();
+        _current.Add(token);
+        _isBad |= token.Kind == TokenKind.Bad;
+    }
+
+    /// <summary>One space between texts, however many people leave at the end of the first or the start of the second.</summary>
+    private void JoinTexts()
+    {
+        if (_texts.Count == 0)
+        {
+            return;
+        }
+
+        var text = _texts.Count == 1 ? _texts[0].Text : string.Join(' ', _texts.Select(part => part.Text.Trim(' ')));
+        _current.Add(_texts[0] with { Span = _texts[0].Span.To(_texts[^1].Span), Text = text });
+        _texts.Clear();
+    }
+
+    private void EndStatement()
+    {
+        JoinTexts();
+        if (_current.Count > MostTokens)
+        {
+            var first = _current[MostTokens];
+            _current.RemoveRange(MostTokens, _current.Count - MostTokens);
+            _current.Add(first with { Kind = TokenKind.Bad, Problem = TextProblems.LineTooLong(first.Span, MostTokens) });
+        }
+
+        if (_current.Count > 0)
+        {
+            _lines.Add(new LogicalLine([.. _current]));
+        }
+
+        _current.Clear();
+        _isBad = false;
+    }
 }

@@ -10,7 +10,7 @@ namespace Byrelaw.Language.Phrases;
 /// </summary>
 internal sealed class PhraseBook
 {
-    private readonly Dictionary<string, List<string[]>> _byFirstWord = new(StringComparer.Ordinal);
+    private readonly PhraseTree _names = new();
 
     /// <summary>Learns the names that a line declares.</summary>
     public void Learn(LogicalLine line)
@@ -18,29 +18,15 @@ internal sealed class PhraseBook
         foreach (var (start, count) in DeclaredNames.In(line))
         {
             var name = line.Tokens[start..(start + count)];
-            Learn(name[0].Kind == TokenKind.Text
+            var words = name[0].Kind == TokenKind.Text
                 ? NameFolding.Fold(name[0].Text).Split(' ')
-                : Array.ConvertAll(name, word => word.Folded));
-        }
-    }
+                : Array.ConvertAll(name, word => word.Folded);
 
-    private void Learn(string[] words)
-    {
-        // A name in quotes may start with a reserved word; without them it is only that word.
-        if (words.Length < 2 || ReservedWords.Holds(words[0]))
-        {
-            return;
-        }
-
-        if (!_byFirstWord.TryGetValue(words[0], out var names))
-        {
-            _byFirstWord[words[0]] = names = [];
-        }
-
-        if (!names.Exists(other => other.AsSpan().SequenceEqual(words)))
-        {
-            names.Add(words);
-            names.Sort((a, b) => b.Length.CompareTo(a.Length));
+            // A name in quotes may start with a reserved word; without them it is only that word.
+            if (words.Length > 1 && !ReservedWords.Holds(words[0]))
+            {
+                _names.Add(words);
+            }
         }
     }
 
@@ -51,7 +37,6 @@ internal sealed class PhraseBook
     {
         var declared = DeclaredNames.In(line);
         var fused = new List<Token>(line.Tokens.Length);
-        var isFused = false;
         var next = 0;
         for (var at = 0; at < line.Tokens.Length;)
         {
@@ -60,35 +45,13 @@ internal sealed class PhraseBook
                 next++;
             }
 
-            // A declared name of one word ends there too: `event sale leaves the herd` declares `sale`.
-            var isDeclared = next < declared.Count && declared[next].Start == at && line.Tokens[at].Kind != TokenKind.Text;
-            var count = isDeclared ? declared[next].Count : at < from || IsTimeUnit(line, at) ? 1 : LongestAt(line, at);
-            var isPhrase = isDeclared || count > 1;
-            fused.Add(isPhrase ? Phrase(line.Tokens.AsSpan(at, count)) : line.Tokens[at]);
-            isFused |= isPhrase;
+            var isDeclared = next < declared.Count && declared[next].Start == at;
+            var count = isDeclared ? declared[next].Count : at < from || IsTimeUnit(line, at) ? 1 : _names.LongestAt(line, at);
+            fused.Add(count == 1 ? line.Tokens[at] : Phrase(line.Tokens.AsSpan(at, count)));
             at += count;
         }
 
-        return isFused ? new LogicalLine([.. fused]) : line;
-    }
-
-    private int LongestAt(LogicalLine line, int at)
-    {
-        foreach (var words in _byFirstWord.GetValueOrDefault(line.WordAt(at), []))
-        {
-            var place = 1;
-            while (place < words.Length && line.WordAt(at + place) == words[place])
-            {
-                place++;
-            }
-
-            if (place == words.Length)
-            {
-                return place;
-            }
-        }
-
-        return 1;
+        return fused.Count == line.Tokens.Length ? line : new LogicalLine([.. fused]);
     }
 
     /// <summary>After a number <c>days</c> is a unit, whatever names start with it.</summary>
@@ -97,12 +60,7 @@ internal sealed class PhraseBook
 
     private static Token Phrase(ReadOnlySpan<Token> words)
     {
-        var text = words[0].Text;
-        foreach (var word in words[1..])
-        {
-            text += " " + word.Text;
-        }
-
+        var text = string.Join(' ', words.ToArray().Select(word => word.Text));
         return new Token(TokenKind.Phrase, words[0].Span.To(words[^1].Span)) { Text = text, Folded = NameFolding.Fold(text) };
     }
 }

@@ -4,6 +4,7 @@ namespace Byrelaw.Language.Sources;
 public sealed class SourceFile
 {
     private readonly int[] _lineStarts;
+    private LineText? _lastLine;
 
     /// <summary>Takes a text; a byte-order mark at its start is dropped.</summary>
     /// <param name="path">As shown in messages: relative, with forward slashes.</param>
@@ -48,11 +49,21 @@ public sealed class SourceFile
     /// <summary>The text of a line (from 1) without its line end.</summary>
     public string Line(int line)
     {
+        // Many problems of one line share one copy of it, which matters where the line is very long.
+        if (_lastLine is { } last && last.Number == line)
+        {
+            return last.Text;
+        }
+
         var start = _lineStarts[line - 1];
         var end = line < _lineStarts.Length ? _lineStarts[line] : Text.Length;
-        return Text[start..end].TrimEnd('\r', '\n');
+        var text = Text[start..end].TrimEnd('\r', '\n');
+        _lastLine = new LineText(line, text);
+        return text;
     }
 
     /// <summary>The offset at which a line (from 1) starts.</summary>
     public int StartOf(int line) => _lineStarts[line - 1];
+
+    private sealed record LineText(int Number, string Text);
 }

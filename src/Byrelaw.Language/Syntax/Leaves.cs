@@ -11,14 +11,8 @@ internal sealed record NameSyntax(string Text) : SyntaxNode
     /// <summary>Joins the parts of a name.</summary>
     public static NameSyntax Of(Token first, IEnumerable<Token> more)
     {
-        var (text, span) = (first.Text, first.Span);
-        foreach (var part in more)
-        {
-            text += " " + part.Text;
-            span = span.To(part.Span);
-        }
-
-        return new NameSyntax(text) { Span = span };
+        var parts = more.Prepend(first).ToList();
+        return new NameSyntax(string.Join(' ', parts.Select(part => part.Text))) { Span = first.Span.To(parts[^1].Span) };
     }
 }
 

@@ -53,6 +53,12 @@ public sealed class LexerTests
         Tokens.Statements("on the day\n\"text\"").ShouldBe(["on the day", "text"]);
     }
 
+    [Fact]
+    public void A_line_on_which_more_than_texts_stands_is_a_statement_of_its_own()
+    {
+        Tokens.Statements("prefer \"a\"\n  \"bull in\" is recorded\n  because \"b\"").ShouldBe(["prefer a", "bull in is recorded", "because b"]);
+    }
+
     [Theory]
     [InlineData("umol/L", "umol/L")]
     [InlineData("µmol/L", "umol/l")]

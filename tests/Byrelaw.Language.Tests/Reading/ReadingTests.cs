@@ -1,4 +1,3 @@
-using System.Text;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Tests.Support;
 
@@ -24,25 +23,5 @@ public sealed class ReadingTests
         var reading = Rules.Read(new RuleFilesInMemory()
             .Add("farm.byre", "use \"b.byre\"\ndefine x\n  no heet ever\ndefine y\n  (\n").Add("b.byre", "evnet heat\nmeasure weight\n"));
         reading.Problems.Select(problem => (problem.File, problem.Line)).ShouldBe([("farm.byre", 3), ("farm.byre", 5), ("b.byre", 1), ("b.byre", 2)]);
-    }
-
-    [Fact]
-    public void A_rulebook_has_at_most_five_hundred_files()
-    {
-        var files = new RuleFilesInMemory();
-        var uses = new StringBuilder();
-        for (var i = 0; i < 500; i++)
-        {
-            files.Add($"{i}.byre", "");
-            uses.Append(System.Globalization.CultureInfo.InvariantCulture, $"use \"{i}.byre\"\n");
-        }
-
-        Language.Diagnostics.DiagnosticText.Of(Rules.Read(files.Add("farm.byre", uses.ToString())).Problems).ShouldBe("""
-            farm.byre:500:5: error B0006: this is one file too many; a rulebook has at most 500
-              500 | use "499.byre"
-                  |     ^^^^^^^^^^
-
-
-            """.ReplaceLineEndings("\n"));
     }
 }

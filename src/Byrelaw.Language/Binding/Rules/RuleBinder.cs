@@ -15,6 +15,10 @@ namespace Byrelaw.Language.Binding.Rules;
 /// <summary>Binds the rules and preferences of all files, before any layer changes them.</summary>
 internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> defines)
 {
+    // Where hundreds of names are unknown a file is missing, not a letter; and no file may take long to read.
+    private const int MostSearches = 300;
+
+    private int _searches;
     private readonly Dictionary<string, RuleEntry> _byName = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (string Name, SourceSpan Span)> _lists = new(StringComparer.Ordinal);
 
@@ -29,6 +33,10 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
 
     /// <summary>The rule or preference with a name; null where there is none.</summary>
     public RuleEntry? Find(string name) => _byName.GetValueOrDefault(NameFolding.Fold(name));
+
+    /// <summary>The rule or preference whose name is nearest to one that nobody has; null where none is near.</summary>
+    public (string Name, SourceSpan Span)? Nearest(string name) =>
+        _searches++ < MostSearches && NearestName.Of(name, _byName.Select(entry => (entry.Key, entry.Value.Name))) is { } near ? (near, Find(near)!.Span) : null;
 
     /// <summary>The declared spelling of a list that there are rules for; null where there is none.</summary>
     public string? FindList(string name) => _lists.TryGetValue(NameFolding.Fold(name), out var list) ? list.Name : null;

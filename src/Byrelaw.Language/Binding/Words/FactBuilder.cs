@@ -1,3 +1,4 @@
+using Byrelaw.Language.Binding.Conditions;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Syntax.Lines;
@@ -8,7 +9,7 @@ namespace Byrelaw.Language.Binding.Words;
 internal static class FactBuilder
 {
     /// <summary>The fact; null where what it looks like is not known.</summary>
-    public static Fact? Build(Declared declared, int id, List<Diagnostic> problems)
+    public static Fact? Build(Declared declared, int id, Context context)
     {
         var name = declared.Line.Name;
         var fact = new Fact(name.Text, declared.AlsoNames, name.Span) { Id = id };
@@ -21,13 +22,13 @@ internal static class FactBuilder
                 case IsTypeClause type:
                     return fact with { Type = type.Type };
                 case InUnitClause unit:
-                    return KindBuilder.Unit(unit.Unit, problems) is { } found ? fact with { Type = FactType.Amount, Unit = found } : null;
+                    return KindBuilder.Unit(unit.Unit, context) is { } found ? fact with { Type = FactType.Amount, Unit = found } : null;
                 default:
                     break;
             }
         }
 
-        problems.Add(WordProblems.MissingType(
+        context.Problems.Add(WordProblems.MissingType(
             name.Span, name.Text, "`is one of A, B`, `is number`, `is date`, `is text`, `is identity`, or `in` and a unit"));
         return null;
     }

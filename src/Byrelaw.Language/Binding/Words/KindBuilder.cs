@@ -12,20 +12,20 @@ namespace Byrelaw.Language.Binding.Words;
 internal static class KindBuilder
 {
     /// <summary>The kind; null where what it looks like is not known.</summary>
-    public static Kind? Build(Declared declared, int id, List<Diagnostic> problems) => declared.Line.Kind switch
+    public static Kind? Build(Declared declared, int id, Context context) => declared.Line.Kind switch
     {
-        DeclarationKind.Event => Event(declared, id, problems),
-        DeclarationKind.Measure => Measure(declared, id, problems),
-        _ => Test(declared, id, problems),
+        DeclarationKind.Event => Event(declared, id, context),
+        DeclarationKind.Measure => Measure(declared, id, context),
+        _ => Test(declared, id, context),
     };
 
     /// <summary>The unit that a clause names; null, and a problem, where it names none.</summary>
-    public static Unit? Unit(UnitSyntax unit, List<Diagnostic> problems)
+    public static Unit? Unit(UnitSyntax unit, Context context)
     {
         var found = UnitTable.Find(unit.Text);
         if (found is null)
         {
-            problems.Add(AmountProblems.UnknownUnit(unit.Span));
+            context.Problems.Add(AmountProblems.UnknownUnit(unit.Span));
         }
 
         return found;
@@ -35,9 +35,8 @@ internal static class KindBuilder
     public static ImmutableArray<string> Distinct(ImmutableArray<NameSyntax> names) =>
         [.. names.Select(name => name.Text).DistinctBy(NameFolding.Fold, StringComparer.Ordinal)];
 
-    private static EventKind Event(Declared declared, int id, List<Diagnostic> problems)
+    private static EventKind Event(Declared declared, int id, Context context)
     {
-        var context = new Context(new Namespace(), problems);
         return new EventKind(declared.Line.Name.Text, declared.AlsoNames, declared.Line.Name.Span)
         {
             Id = id,
@@ -46,15 +45,15 @@ internal static class KindBuilder
         };
     }
 
-    private static MeasureKind? Measure(Declared declared, int id, List<Diagnostic> problems)
+    private static MeasureKind? Measure(Declared declared, int id, Context context)
     {
         var name = declared.Line.Name;
         var inUnit = declared.Clause<InUnitClause>();
-        var unit = inUnit is null ? null : Unit(inUnit.Unit, problems);
-        var scale = declared.Clause<ScaleClause>() is { } onScale ? Scale(onScale, problems) : null;
+        var unit = inUnit is null ? null : Unit(inUnit.Unit, context);
+        var scale = declared.Clause<ScaleClause>() is { } onScale ? Scale(onScale, context) : null;
         if (inUnit is null && declared.Clause<ScaleClause>() is null)
         {
-            problems.Add(WordProblems.MissingType(name.Span, name.Text, "`in` and a unit, or `on scale A to B`"));
+            context.Problems.Add(WordProblems.MissingType(name.Span, name.Text, "`in` and a unit, or `on scale A to B`"));
         }
 
         return unit is null && scale is null ? null : new MeasureKind(name.Text, declared.AlsoNames, name.Span)
@@ -62,24 +61,24 @@ internal static class KindBuilder
             Id = id,
             Unit = unit,
             Scale = unit is null ? scale : null,
-            MolarMass = MolarMass(declared, unit, problems),
+            MolarMass = MolarMass(declared, unit, context),
             InTheYards = declared.Clause<InTheYardsClause>() is not null || unit is null
                 || unit.Quantity is Quantity.Mass or Quantity.Length or Quantity.Temperature,
         };
     }
 
-    private static Scale? Scale(ScaleClause clause, List<Diagnostic> problems)
+    private static Scale? Scale(ScaleClause clause, Context context)
     {
         if (clause.From.Value < clause.To.Value)
         {
             return new Scale(clause.From.Value, clause.To.Value);
         }
 
-        problems.Add(WordProblems.ScaleBackwards(clause.Span));
+        context.Problems.Add(WordProblems.ScaleBackwards(clause.Span));
         return null;
     }
 
-    private static double? MolarMass(Declared declared, Unit? unit, List<Diagnostic> problems)
+    private static double? MolarMass(Declared declared, Unit? unit, Context context)
     {
         if (declared.Clause<MolarMassClause>() is not { } clause)
         {
@@ -88,7 +87,7 @@ internal static class KindBuilder
 
         if (unit?.Quantity is not (Quantity.MassPerVolume or Quantity.MolesPerVolume or Quantity.MassPerMass or Quantity.MolesPerMass))
         {
-            problems.Add(WordProblems.MolarMassWithoutConcentration(clause.Span, declared.Line.Name.Text));
+            context.Problems.Add(WordProblems.MolarMassWithoutConcentration(clause.Span, declared.Line.Name.Text));
             return null;
         }
 
@@ -97,16 +96,16 @@ internal static class KindBuilder
             return clause.Value.Value;
         }
 
-        problems.Add(WordProblems.MolarMassOutOfRange(clause.Value.Span));
+        context.Problems.Add(WordProblems.MolarMassOutOfRange(clause.Value.Span));
         return null;
     }
 
-    private static TestKind? Test(Declared declared, int id, List<Diagnostic> problems)
+    private static TestKind? Test(Declared declared, int id, Context context)
     {
         var name = declared.Line.Name;
         if (declared.Clause<AnswersClause>() is not { } answers)
         {
-            problems.Add(WordProblems.MissingType(name.Span, name.Text, "`answers` and what they can be, such as `answers positive, negative`"));
+            context.Problems.Add(WordProblems.MissingType(name.Span, name.Text, "`answers` and what they can be, such as `answers positive, negative`"));
             return null;
         }
 

@@ -96,7 +96,7 @@ internal sealed class VocabularyBinder
     {
         var problems = declared.File.Problems;
         ClauseChecks.Check(declared, problems);
-        if (Symbol(declared, problems) is not { } symbol || !Declare(declared.Line.Name.Text, declared.Line.Name.Span, symbol, problems))
+        if (Symbol(declared) is not { } symbol || !Declare(declared.Line.Name.Text, declared.Line.Name.Span, symbol, problems))
         {
             return;
         }
@@ -116,14 +116,15 @@ internal sealed class VocabularyBinder
         }
     }
 
-    private Symbol? Symbol(Declared declared, List<Diagnostic> problems)
+    private Symbol? Symbol(Declared declared)
     {
+        var context = new Conditions.Context(_names, declared.File.Problems);
         if (declared.Line.Kind == DeclarationKind.Fact)
         {
-            return FactBuilder.Build(declared, _facts.Count, problems) is { } fact ? new FactSymbol(fact) : null;
+            return FactBuilder.Build(declared, _facts.Count, context) is { } fact ? new FactSymbol(fact) : null;
         }
 
-        return KindBuilder.Build(declared, _kinds.Count, problems) is { } kind ? new KindSymbol(kind, kind.Declared) : null;
+        return KindBuilder.Build(declared, _kinds.Count, context) is { } kind ? new KindSymbol(kind, kind.Declared) : null;
     }
 
     private bool Declare(string name, SourceSpan at, Symbol symbol, List<Diagnostic> problems)

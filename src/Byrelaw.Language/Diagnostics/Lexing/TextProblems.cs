@@ -26,6 +26,9 @@ internal static class TextProblems
         "B0105", at, $"the letters of {Quoted.Of(at)} come from more than one script", "a word keeps to one",
         "some letters look alike in several scripts: type the word anew");
 
+    public static Diagnostic LineTooLong(SourceSpan at, int most) => Problem.Error(
+        "B0107", at, "this line goes on too long", $"a line has at most {most} words", "give parts of it names with `define`, or put them on lines that start with `- `");
+
     public static Diagnostic LineStartsWithText(SourceSpan at) => Problem.Error(
         "B0106", at, "this line starts with a text", "a text goes on from the line before only where that ends with a text",
         "say what it is: `because \"...\"` or `source \"...\"`");

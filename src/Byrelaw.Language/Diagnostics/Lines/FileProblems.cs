@@ -25,6 +25,9 @@ internal static class FileProblems
     public static Diagnostic TooMany(SourceSpan at, int most) => Problem.Error(
         "B0006", at, "this is one file too many", $"a rulebook has at most {most}");
 
+    public static Diagnostic TooLong(SourceSpan at, int most) => Problem.Error(
+        "B0008", at, "this file is too long for a rule file", $"at most {most} bytes", "is it a file of records?");
+
     public static Diagnostic UsedFileHolds(SourceSpan at, string what) => Problem.Error(
         "B0007", at, $"a used file holds `{what}`", "only the farm's own file does", "move it there, or read this file on its own");
 }

@@ -6,6 +6,8 @@ namespace Byrelaw.Language.Diagnostics;
 /// <summary>Names that mean nothing, something else, or two things.</summary>
 internal static class NameProblems
 {
+    private const int MostOfACircle = 20;
+
     public static Diagnostic Taken(SourceSpan at, string name, Symbol taken) => taken.Declared is { } first
         ? Problem.Error(
             "B0201", at, $"the name {Quoted.Of(name)} is taken", $"it is {taken.Sort} already ({Quoted.Place(first)})",
@@ -35,7 +37,7 @@ internal static class NameProblems
         NearestName.Of(value, values) is { } near ? $"did you mean `{near}`?" : null);
 
     public static Diagnostic CircleOfDefines(SourceSpan at, IReadOnlyList<string> names) => Problem.Error(
-        "B0208", at, $"{Quoted.Of(names[0])} is defined by itself", $"the circle is {string.Join(" -> ", names.Select(Quoted.Of))}",
+        "B0208", at, $"{Quoted.Of(names[0])} is defined by itself", $"the circle is {string.Join(" -> ", names.Take(MostOfACircle).Select(Quoted.Of))}{(names.Count > MostOfACircle ? " -> ..." : "")}",
         "a define may use only what stands without it");
 
     public static Diagnostic ChainTooDeep(SourceSpan at, string name, int most) => Problem.Error(
