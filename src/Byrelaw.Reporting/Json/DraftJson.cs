@@ -46,6 +46,9 @@ internal sealed partial class JsonShapes : JsonSerializerContext
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>
     public static JsonShapes Readable { get; } = new(new JsonSerializerOptions
     {
-        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower, WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     });
 }

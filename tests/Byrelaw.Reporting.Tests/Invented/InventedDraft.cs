@@ -57,8 +57,13 @@ internal sealed class InventedDraft
         Later("1423");
         var rulebook = new Rulebook
         {
-            Vocabulary = _words.Vocabulary, Defines = [_rules.Define], Rules = _rules.All, Prefers = [_rules.Prefer], Drops = [_rules.Dropped],
-            Waivers = [_rules.Waiver], Programme = _rules.Programme,
+            Vocabulary = _words.Vocabulary,
+            Defines = [_rules.Define],
+            Rules = _rules.All,
+            Prefers = [_rules.Prefer],
+            Drops = [_rules.Dropped],
+            Waivers = [_rules.Waiver],
+            Programme = _rules.Programme,
         };
         var list = new ListJudgement(_rules.Choice, broken ? [new BrokenPart(_rules.List, _rules.Span("nedes at least"))] : [], [.. _animals], []);
         return new Draft(rulebook, _herd.Make(problems ? Problems() : []), null, [list]);
@@ -127,7 +132,12 @@ internal sealed class InventedDraft
         var her = Her(number, calved: new LocalDate(2026, 7, 20));
         var gate = new RuleJudgement
         {
-            Name = "In the herd", Rule = null, Gate = Gate.InTheHerd, Answer = RuleAnswer.NotMet, ForGood = true, Timeline = Steady(Truth.False),
+            Name = "In the herd",
+            Rule = null,
+            Gate = Gate.InTheHerd,
+            Answer = RuleAnswer.NotMet,
+            ForGood = true,
+            Timeline = Steady(Truth.False),
             GateEvidence = [new Evidence(_words.Sale, null, new LocalDate(2026, 9, 3), null, _alter("events.csv"), 377)],
         };
         Judged(her, number, Answer.No, Steady(Truth.False), null, null, forGood: true, rules: [gate]);
@@ -160,9 +170,21 @@ internal sealed class InventedDraft
         int? rank = null, bool tooLate = false, bool forGood = false, bool also = false, ImmutableArray<string>? never = null, ImmutableArray<Missing>? settle = null) =>
         _animals.Add(new AnimalJudgement
         {
-            Animal = animal, Number = _alter(number), Answer = answer, ReadyFrom = from, ReadyUntil = until, Rank = rank, Score = rank is null ? 0 : 4 - rank.Value,
-            TooLate = tooLate, ForGood = forGood, NeverTogether = never ?? [], Settle = settle ?? [], AlsoReadyOn = also ? [_alter("donors")] : [],
-            Rules = rules, Timeline = timeline, Prefers = [new PreferJudgement(_rules.Prefer, rank is null ? Truth.False : Truth.True, [Finding(_rules.Prefer.Condition, Truth.True, new FoundNever())])],
+            Animal = animal,
+            Number = _alter(number),
+            Answer = answer,
+            ReadyFrom = from,
+            ReadyUntil = until,
+            Rank = rank,
+            Score = rank is null ? 0 : 4 - rank.Value,
+            TooLate = tooLate,
+            ForGood = forGood,
+            NeverTogether = never ?? [],
+            Settle = settle ?? [],
+            AlsoReadyOn = also ? [_alter("donors")] : [],
+            Rules = rules,
+            Timeline = timeline,
+            Prefers = [new PreferJudgement(_rules.Prefer, rank is null ? Truth.False : Truth.True, [Finding(_rules.Prefer.Condition, Truth.True, new FoundNever())])],
         });
 
     private RuleJudgement Calved(LocalDate date, int days, RuleAnswer answer, bool shaky = false) => Rule(_rules.Calved, answer, Finding(
@@ -170,7 +192,9 @@ internal sealed class InventedDraft
         [new Evidence(_words.Calving, null, date, null, _alter("events.csv"), 318)],
         remedy: answer == RuleAnswer.Met ? null : new Remedy(RemedyKind.Time, [_alter("calving")], date.PlusDays(56), new LocalDate(2026, 8, 25)))) with
     {
-        IsShaky = shaky, TurnsOn = answer == RuleAnswer.Met ? null : date.PlusDays(56), ChangesOn = answer == RuleAnswer.Met ? null : date.PlusDays(56),
+        IsShaky = shaky,
+        TurnsOn = answer == RuleAnswer.Met ? null : date.PlusDays(56),
+        ChangesOn = answer == RuleAnswer.Met ? null : date.PlusDays(56),
         Timeline = Steps((Truth.False, Known, false), (Truth.True, date.PlusDays(56), false)),
     };
 
@@ -190,7 +214,8 @@ internal sealed class InventedDraft
         ], missing: [.. missing]));
 
     private RuleJudgement Score() => Rule(_rules.Score_, RuleAnswer.Met, Finding(_rules.Score_.Needs, Truth.True,
-        new FoundNumber(4.8, 4.8, null, new LocalDate(2026, 9, 18), 1), 0.3, [new Evidence(_words.BodyCondition, null, new LocalDate(2026, 9, 18), "4.8", _alter("events.csv"), 333)])) with { ChangesOn = new LocalDate(2026, 11, 4) };
+        new FoundNumber(4.8, 4.8, null, new LocalDate(2026, 9, 18), 1), 0.3, [new Evidence(_words.BodyCondition, null, new LocalDate(2026, 9, 18), "4.8", _alter("events.csv"), 333)])) with
+    { ChangesOn = new LocalDate(2026, 11, 4) };
 
     private RuleJudgement Thin() => Rule(_rules.Score_, RuleAnswer.NotMet, Finding(_rules.Score_.Needs, Truth.False,
         new FoundNumber(4.1, 4.1, null, new LocalDate(2026, 9, 18), 1), -0.4, [new Evidence(_words.BodyCondition, null, new LocalDate(2026, 9, 18), "4.1", _alter("events.csv"), 333)],
@@ -204,15 +229,25 @@ internal sealed class InventedDraft
 
     private static RuleJudgement Rule(Rule rule, RuleAnswer answer, params Finding[] findings) => new()
     {
-        Name = rule.Name, Rule = rule, Answer = answer, Findings = [.. findings],
+        Name = rule.Name,
+        Rule = rule,
+        Answer = answer,
+        Findings = [.. findings],
         Timeline = Steady(answer switch { RuleAnswer.NotMet => Truth.False, RuleAnswer.NotKnown => Truth.Unknown, _ => Truth.True }),
     };
 
     private static Finding Finding(Language.Rulebooks.Conditions.Condition condition, Truth truth, Found found, double? margin = null,
         ImmutableArray<Evidence>? evidence = null, ImmutableArray<Missing>? missing = null, Remedy? remedy = null) => new()
-    {
-        Condition = condition, Truth = truth, Found = found, Margin = margin, Decides = true, Evidence = evidence ?? [], Missing = missing ?? [], Remedy = remedy,
-    };
+        {
+            Condition = condition,
+            Truth = truth,
+            Found = found,
+            Margin = margin,
+            Decides = true,
+            Evidence = evidence ?? [],
+            Missing = missing ?? [],
+            Remedy = remedy,
+        };
 
     private static Timeline Plain(int her) => Steps((Truth.False, Known, false), (Truth.True, new LocalDate(2026, 10, 1).PlusDays(her), false), (Truth.Unknown, new LocalDate(2027, 1, 10), true));
 
