@@ -6,7 +6,7 @@ using NodaTime;
 namespace Byrelaw.Benchmarks;
 
 /// <summary>
-/// A herd made up for measuring: 24 events an animal over two years, spread over twelve kinds as a
+/// A herd made up for measuring: 24 events an animal over two years on average, spread over twelve kinds as a
 /// dairy farm's records are, everything on record. The same seed makes the same herd.
 /// </summary>
 internal static class MadeUpHerd
@@ -80,28 +80,29 @@ internal static class MadeUpHerd
     private static KindRun MakeRun(Kind kind, int count, int perAnimal, int known, Random random)
     {
         var starts = new int[count + 1];
-        var days = new int[count * perAnimal];
-        var size = 0;
-        var own = new int[perAnimal];
+        var days = new List<int>(count * perAnimal);
+        var own = new List<int>();
         for (var animal = 0; animal < count; animal++)
         {
-            for (var i = 0; i < perAnimal; i++)
+            // Some have none, some twice as many as others; no two on one day, where results could contradict each other.
+            own.Clear();
+            var most = random.Next((perAnimal * 2) + 1);
+            for (var i = 0; i < most; i++)
             {
-                // No two on one day, on which two results could contradict each other.
-                own[i] = known - (random.Next(0, 730 / perAnimal) * perAnimal) - i;
+                own.Add(known - (random.Next(0, 730 / most) * most) - i);
             }
 
-            Array.Sort(own);
-            own.CopyTo(days, size);
-            size += perAnimal;
-            starts[animal + 1] = size;
+            own.Sort();
+            days.AddRange(own);
+            starts[animal + 1] = days.Count;
         }
 
+        var size = days.Count;
         var scores = kind is MeasureKind ? Scores(size, random) : [];
         return new KindRun
         {
             Starts = starts,
-            Days = days,
+            Days = [.. days],
             Lines = [.. Enumerable.Range(2, size)],
             Low = scores,
             High = scores,

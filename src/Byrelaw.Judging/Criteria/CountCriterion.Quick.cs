@@ -18,6 +18,12 @@ internal sealed partial class CountCriterion
 
     public override void OnAll(int day, Span<Kleene> answers)
     {
+        if (_quickKind >= 0 && _plain is not null)
+        {
+            AllInPlainWindow(day, answers);
+            return;
+        }
+
         for (var animal = 0; animal < answers.Length; animal++)
         {
             var until = int.MaxValue;
@@ -27,6 +33,39 @@ internal sealed partial class CountCriterion
             }
         }
     }
+
+    /// <summary>The window is the same for the whole herd on one day, so it is worked out once.</summary>
+    private void AllInPlainWindow(int day, Span<Kleene> answers)
+    {
+        var (low, high) = PlainWindow(day);
+        var run = Days.Herd.Runs[_quickKind];
+        var (starts, days, left) = (run.Starts, run.Days, Days.Left);
+        var isSettled = low >= Days.SettledFrom(_quickKind) && high - low >= Few;
+        var byCount = high > Days.KnownDay ? _open : _covered;
+        for (var animal = 0; animal < answers.Length; animal++)
+        {
+            var start = starts[animal];
+            var i = starts[animal + 1] - 1;
+            while (i >= start && days[i] > high)
+            {
+                i--;
+            }
+
+            var count = 0;
+            while (i >= start && days[i] >= low)
+            {
+                i--;
+                count++;
+            }
+
+            var until = int.MaxValue;
+            answers[animal] = isSettled && count < Few && left[animal] >= high ? byCount[count] : On(animal, day, ref until, null);
+        }
+    }
+
+    private (int Low, int High) PlainWindow(int day) => (
+        _plain!.LowMoves is { } moves ? moves.FirstReaching(day) : _plain.Low,
+        _plain.HighMoves is { } lags ? lags.LastWithin(day) : day);
 
     protected override bool Quick(int animal, int day, ref int until, out Kleene answer)
     {
@@ -43,8 +82,7 @@ internal sealed partial class CountCriterion
     private bool InPlainWindow(int animal, int day, ref int until, out Kleene answer)
     {
         answer = Kleene.Unknown;
-        var low = _plain!.LowMoves is { } moves ? moves.FirstReaching(day) : _plain.Low;
-        var high = _plain.HighMoves is { } lags ? lags.LastWithin(day) : day;
+        var (low, high) = PlainWindow(day);
         var left = Days.Left[animal];
         if (low < Days.SettledFrom(_quickKind) || high - low < Few || left < high)
         {
@@ -62,10 +100,10 @@ internal sealed partial class CountCriterion
         enters = high <= Days.KnownDay ? Math.Min(enters, Days.KnownDay + 1) : enters;
         if (enters != int.MaxValue)
         {
-            until = Math.Min(until, (_plain.HighMoves is null ? enters : _plain.HighMoves.After(enters)) - 1);
+            until = Math.Min(until, (_plain!.HighMoves is null ? enters : _plain.HighMoves.After(enters)) - 1);
         }
 
-        if (count > 0 && _plain.LowMoves is not null)
+        if (count > 0 && _plain!.LowMoves is not null)
         {
             until = Math.Min(until, _plain.LowMoves.After(first));
         }

@@ -7,6 +7,8 @@ namespace Byrelaw.Judging.Criteria;
 /// opposite of <c>any of</c>.</summary>
 internal sealed class ListCriterion(Criterion[] items, int atLeast) : Criterion
 {
+    private int _failed;
+
     public override Kleene On(int animal, int day, ref int until, Notes? notes)
     {
         var list = notes?.BeginList() ?? 0;
@@ -41,14 +43,23 @@ internal sealed class ListCriterion(Criterion[] items, int atLeast) : Criterion
 
     private Kleene All(int animal, int day, ref int until, Notes? notes)
     {
+        // What failed the last time most likely fails again, and then nothing else need be asked.
+        var own = int.MaxValue;
+        if (notes is null && items[_failed].On(animal, day, ref own, null) is { IsSurelyFalse: true } failed)
+        {
+            until = Math.Min(until, own);
+            return failed;
+        }
+
         var answer = Kleene.True;
         var together = int.MaxValue;
-        foreach (var item in items)
+        for (var i = 0; i < items.Length; i++)
         {
-            var own = int.MaxValue;
-            var one = item.On(animal, day, ref own, notes);
+            own = int.MaxValue;
+            var one = items[i].On(animal, day, ref own, notes);
             if (one.IsSurelyFalse && notes is null)
             {
+                _failed = i;
                 until = Math.Min(until, own);
                 return one;
             }

@@ -10,6 +10,9 @@ namespace Byrelaw.Judging.Criteria;
 /// </summary>
 internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion needs, WaiverDays waivers) : Criterion
 {
+    // Whether the rule says just what its conditions say, of every animal.
+    private readonly bool _isPlain = appliesTo is null && waivers.IsEmpty && !rule.IsBroken && rule.IfNotKnown == IfNotKnown.Ask;
+
     // A timeline asks all rules again whenever one of them may change; the others still know their answer.
     private int _animal = -1, _from, _until;
     private Kleene _answer;
@@ -21,6 +24,13 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         if (animal != _animal || day < _from || day > _until)
         {
             (_animal, _from, _until) = (animal, day, int.MaxValue);
+            if (_isPlain)
+            {
+                _answer = needs.On(animal, day, ref _until, null);
+                until = Math.Min(until, _until);
+                return _answer;
+            }
+
             _answer = rule.IsBroken ? Kleene.Unknown : Replaced(Plain(animal, day, out _, ref _until, null));
             if (waivers.On(animal, day, ref _until) is not null && !rule.IsBroken)
             {
@@ -32,12 +42,9 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         return _answer;
     }
 
-    /// <summary>Whether the rule says just what its conditions say, of every animal.</summary>
-    private bool IsPlain => appliesTo is null && waivers.IsEmpty && !rule.IsBroken && rule.IfNotKnown == IfNotKnown.Ask;
-
     public override void OnAll(int day, Span<Kleene> answers)
     {
-        if (IsPlain)
+        if (_isPlain)
         {
             needs.OnAll(day, answers);
         }

@@ -93,5 +93,5 @@ internal readonly record struct Kleene(byte Bits)
     // False, Unknown, True are 0, 1, 2; their bits 10, 11, 01.
     private static int ToBits(Truth truth) => (0b01_11_10 >> ((int)truth * 2)) & 0b11;
 
-    private static Truth ToTruth(int bits) => bits switch { 0b01 => Truth.True, 0b10 => Truth.False, _ => Truth.Unknown };
+    private static Truth ToTruth(int bits) => (Truth)((0b01_00_10_00 >> (bits * 2)) & 0b11);
 }
