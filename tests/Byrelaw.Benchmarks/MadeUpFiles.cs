@@ -15,7 +15,7 @@ internal static class MadeUpFiles
 
     /// <summary>Everything is on record, since before anything happened.</summary>
     public static RecordKeeping Keeping { get; } = new(
-        ".", MadeUpHerd.Known, [new Completeness([.. MadeUpHerd.Words.Kinds.Where(kind => kind.Name != "mob")], MadeUpHerd.Known.PlusDays(-1500), Span)], [], Span);
+        ".", MadeUpHerd.Known, [new Completeness([.. MadeUpHerd.Words.Kinds.Where(kind => kind.Name != "mob")], MadeUpHerd.Known.PlusDays(-4000), Span)], [], Span);
 
     /// <summary>Writes the files of a herd into a folder; returns how many events there are.</summary>
     public static int Write(string folder, int count)

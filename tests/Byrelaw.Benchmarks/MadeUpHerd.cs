@@ -38,7 +38,7 @@ internal static class MadeUpHerd
             runs[kind.Id] = MakeRun(kind, count, perAnimal, known, random);
         }
 
-        var since = Enumerable.Repeat(known - 1500, Words.Kinds.Length).ToArray();
+        var since = Enumerable.Repeat(known - 4000, Words.Kinds.Length).ToArray();
         var never = Enumerable.Repeat(Day.Start, count).ToArray();
         return new Herd
         {
