@@ -20,4 +20,10 @@ public sealed record Diagnostic(
 {
     /// <summary>The message without its place: what was found, and what was expected.</summary>
     public string Message => Expected is null ? Found : $"{Found}; {Expected}";
+
+    /// <summary>
+    /// The change that <see cref="Help"/> speaks of; null where none is sure enough to offer. It has been tried: with it
+    /// this problem is gone and its line has no new error.
+    /// </summary>
+    public Correction? Correction { get; init; }
 }
