@@ -22,7 +22,8 @@ public static class Garbling
         row => Words.Vocabulary.FindKind(row.Kind) is MeasureKind or TestKind,
         row => Gen.OneOf("", "pending").Select(value => row with { Value = value }));
 
-    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, _ => true, row => Gen.Frequency(
+    /// <summary>A row that contradicts a birth cannot be read as it stands; with its animal garbled too it contradicts nothing any more.</summary>
+    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, row => !one.Farm.Animals.Any(animal => IsBefore(row, animal)), row => Gen.Frequency(
         (3, Gen.OneOf(Nonsense).Select(date => row with { Date = date })),
         (3, Gen.OneOf("", "9999", "mob:", "herd?").Select(animal => row with { Animal = animal })),
         (3, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),

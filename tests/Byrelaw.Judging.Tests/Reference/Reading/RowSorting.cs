@@ -9,7 +9,7 @@ public sealed class RowSorting
     private readonly IReadOnlyList<AnimalAsRead> _animals;
     private readonly FarmAsRead? _members;
 
-    /// <summary>Mobs that some animal is in at some time; a mob that nobody is ever in is as good as an unknown animal.</summary>
+    /// <summary>Mobs that some animal's cell or move names; any other is as good as an unknown animal.</summary>
     private readonly HashSet<string> _mobNames;
 
 
@@ -21,8 +21,7 @@ public sealed class RowSorting
         _animals = animals;
         _members = members;
         var moves = rows.Where(row => row is { Kind: EventKind { IsMobMove: true }, Day: not null, RestCanBeRead: true } && row.Whom != Whom.CannotBeRead).ToList();
-        var moved = moves.Where(move => move.Whom == Whom.One).Select(move => move.Animal).ToHashSet();
-        _mobNames = [.. animals.Where(animal => !moved.Contains(animal.Index)).Select(animal => animal.Mob).OfType<string>(),
+        _mobNames = [.. animals.Select(animal => animal.Mob).OfType<string>(),
             .. moves.Select(move => NameFolding.Fold(move.Row.Value))];
         foreach (var row in rows)
         {
