@@ -40,8 +40,8 @@ internal abstract class MobCriterion(
         }
 
         var mob = mobs.Mob[stay];
-        windows.LimitBy(new MobEdges(results, mob, Days.Coverage.Gaps, measure.Id), day, reading, ref until);
         var since = SinceWhen(animal, stay);
+        windows.LimitBy(new MobEdges(results, mob, since, Days.Herd, measure.Id), day, reading, ref until);
         var bounds = reading.Together;
         var pending = false;
         var recorded = Over(animal, mob, Math.Max(bounds.Low, since), bounds.High, ref pending, notes);
@@ -171,21 +171,31 @@ internal abstract class MobCriterion(
         }
     }
 
-    private readonly struct MobEdges(MobResults results, int mob, Gap[] gaps, int kind) : IEdges
+    /// <summary>Days on which what is looked at may change: results, the start of her stay, and, for rows that could not be
+    /// read, the days they may be of and those on which their animal changes mobs.</summary>
+    private readonly struct MobEdges(MobResults results, int mob, int since, Herd herd, int kind) : IEdges
     {
         public int Next(int day)
         {
             var edge = results.NextEdge(mob, day);
-            foreach (var gap in gaps)
+            edge = since > day ? Math.Min(edge, since) : edge;
+            foreach (var gap in herd.Coverage.Gaps)
             {
                 if (gap.Kind == kind || gap.Kind < 0)
                 {
                     edge = gap.From > day ? Math.Min(edge, gap.From) : edge;
                     edge = gap.To >= day ? Math.Min(edge, gap.To + 1) : edge;
+                    edge = gap.Animal >= 0 ? Math.Min(edge, NextMove(herd.Mobs, gap.Animal, day)) : edge;
                 }
             }
 
             return edge;
+        }
+
+        private static int NextMove(MobStays mobs, int animal, int day)
+        {
+            var next = Math.Max(mobs.StayAt(animal, day) + 1, mobs.Starts[animal]);
+            return next < mobs.Starts[animal + 1] ? mobs.From[next] : int.MaxValue;
         }
     }
 }

@@ -5,6 +5,7 @@ using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Language.Rulebooks.Words;
 using CsCheck;
+using NodaTime.Text;
 
 namespace Byrelaw.Judging.Tests.LessInformation;
 
@@ -22,8 +23,11 @@ public static class Garbling
         row => Words.Vocabulary.FindKind(row.Kind) is MeasureKind or TestKind,
         row => Gen.OneOf("", "pending").Select(value => row with { Value = value }));
 
-    /// <summary>A row that contradicts a birth cannot be read as it stands; with its animal garbled too it contradicts nothing any more.</summary>
-    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, row => !one.Farm.Animals.Any(animal => IsBefore(row, animal)), row => Gen.Frequency(
+    /// <summary>
+    /// Not a row that contradicts a birth: with its animal or date garbled it contradicts nothing any more. Nor one dated before
+    /// the age at which its kind is said to be possible: one of that kind that cannot be read is taken not to be of those days.
+    /// </summary>
+    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, row => !one.Farm.Animals.Any(animal => IsTooEarly(row, animal)), row => Gen.Frequency(
         (3, Gen.OneOf(Nonsense).Select(date => row with { Date = date })),
         (3, Gen.OneOf("", "9999", "mob:", "herd?").Select(animal => row with { Animal = animal })),
         (3, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),
@@ -51,7 +55,7 @@ public static class Garbling
         return
             from i in Gen.Int[0, one.Farm.Animals.Length - 1]
             let row = one.Farm.Animals[i]
-            from column in Gen.Int[one.Farm.Events.Any(other => IsBefore(other, row)) ? 1 : 0, 3 + row.Facts.Length]
+            from column in Gen.Int[one.Farm.Events.Any(other => IsTooEarly(other, row)) ? 1 : 0, 3 + row.Facts.Length]
             from text in column == Parity ? Gen.Const("n/a") : Gen.OneOf("", "n/a")
             select one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
     }
@@ -59,9 +63,19 @@ public static class Garbling
     /// <summary>A blank parity says "count the calvings", which is another thing to say, not less.</summary>
     private const int Parity = 3;
 
-    /// <summary>Whether a row that may be hers is dated before her birth; ISO dates sort as texts do.</summary>
-    private static bool IsBefore(EventRow other, AnimalRow row) =>
-        string.CompareOrdinal(other.Date, row.Born) < 0 && (other.Animal == row.Number || other.Animal.StartsWith("mob:", StringComparison.Ordinal) || other.Animal == "herd");
+    /// <summary>Whether a row that may be hers is dated before her birth, or before the age at which its kind may happen. ISO dates sort as texts do.</summary>
+    private static bool IsTooEarly(EventRow row, AnimalRow animal) =>
+        (row.Animal == animal.Number || row.Animal.StartsWith("mob:", StringComparison.Ordinal) || row.Animal == "herd")
+        && string.CompareOrdinal(row.Date, EarliestDate(row.Kind, animal.Born)) < 0;
+
+    private static string EarliestDate(string kind, string born)
+    {
+        var age = (Words.Vocabulary.FindKind(kind) as EventKind)?.NotBeforeAge;
+        var latestBirth = born.Length switch { 4 => born + "-12-31", 7 => born + "-28", _ => born };
+        return age is { } least && LocalDatePattern.Iso.Parse(latestBirth) is { Success: true, Value: var day }
+            ? LocalDatePattern.Iso.Format(least.After(day))
+            : born;
+    }
 
     /// <summary>The line of an animal that no list names, whose own number cannot be read any more.</summary>
     public static Gen<JudgingCase?> LoseAnAnimal(JudgingCase one) =>

@@ -10,6 +10,11 @@ public static class Cases
     /// <summary>How many.</summary>
     public static long Count { get; } = long.TryParse(Asked, CultureInfo.InvariantCulture, out var count) ? count : 1200;
 
-    /// <summary>Whether each run tries the same ones.</summary>
-    public static bool AreTheSameEachTime => Asked is null;
+    /// <summary>The seed: the same each time on a build server; as <c>BYRELAW_SEED</c> says, to see a failure again; else another each time.</summary>
+    public static ulong Seed { get; } =
+        ulong.TryParse(Environment.GetEnvironmentVariable("BYRELAW_SEED"), CultureInfo.InvariantCulture, out var seed) ? seed
+        : Asked is null ? SameEachTime
+        : (ulong)Random.Shared.NextInt64();
+
+    private const ulong SameEachTime = 20_260_920;
 }

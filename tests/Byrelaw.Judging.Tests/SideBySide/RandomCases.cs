@@ -4,19 +4,18 @@ namespace Byrelaw.Judging.Tests.SideBySide;
 
 /// <summary>
 /// Tries random cases and shows the first that fails. A build server tries the same cases each time, so
-/// that a change is what turns it red; with <c>BYRELAW_CASES</c> set they are other ones each time.
+/// that a change is what turns it red; with <c>BYRELAW_CASES</c> set they are other ones each time, and
+/// <c>BYRELAW_SEED</c> shows a failure again.
 /// </summary>
 public static class RandomCases
 {
-    private const ulong SameEachTime = 20_260_920;
-
     /// <param name="cases">Where they come from.</param>
     /// <param name="count">How many.</param>
     /// <param name="failure">What is wrong with one; null where nothing is.</param>
     /// <param name="show">One as a person can read it.</param>
     public static void Hold<T>(Gen<T> cases, long count, Func<T, string?> failure, Func<T, string> show)
     {
-        var seed = Cases.AreTheSameEachTime ? SameEachTime : (ulong)Random.Shared.NextInt64();
+        var seed = Cases.Seed;
         string? shown = null;
         Parallel.For(0, count, (number, loop) =>
         {

@@ -20,7 +20,7 @@ public static class MobReference
         return Kleene.SameForAll(Stretches(condition, knowledge, moment).Select(days =>
             MayHideOne(measure, mob!, days.From, days.To, knowledge)
                 ? Truth.Unknown
-                : Kleene.SameForAll(Choices(measure, mob!, days.From, days.To, knowledge).Select(values => Judge(condition, values, knowledge, moment)))));
+                : Judge(condition, [.. Choices(measure, mob!, days.From, days.To, knowledge)], knowledge, moment)));
     }
 
     /// <summary>A sample that the answer rests on has no known result, or a row that may be one cannot be read.</summary>
@@ -96,24 +96,30 @@ public static class MobReference
         yield return null;
     }
 
-    private static Truth Judge(Condition condition, ImmutableList<ValueRange> values, Knowledge knowledge, Moment moment)
+    private static Truth Judge(Condition condition, ImmutableList<ImmutableList<ValueRange>> choices, Knowledge knowledge, Moment moment)
     {
         var facts = knowledge.Farm.Animals[moment.Animal].Facts;
         if (condition is MobCountCondition count)
         {
-            if (values.Count < count.FromAtLeast)
-            {
-                return Truth.Unknown;
-            }
-
-            var each = values.Select(value => NumberReference.Compare(count.Test, value, facts)).ToList();
-            return Comparing.Count(count.Count, each.Count(truth => truth == Truth.True), each.Count(truth => truth != Truth.False));
+            return Kleene.SameForAll(choices.Select(values => Count(count, values, facts)));
         }
 
+        // An average (lowest, highest) that may be one of several numbers is taken to be any number from the least to the greatest of them.
         var measured = (MobMeasuredCondition)condition;
-        return values.Count == 0 || values.Count < measured.FromAtLeast
+        return choices.Any(values => values.Count == 0 || values.Count < measured.FromAtLeast)
             ? Truth.Unknown
-            : NumberReference.Compare(measured.Test, Together(measured.Aggregate, values), facts);
+            : NumberReference.Compare(measured.Test, choices.Select(values => Together(measured.Aggregate, values)).Aggregate(ValueRange.Hull), facts);
+    }
+
+    private static Truth Count(MobCountCondition count, ImmutableList<ValueRange> values, IReadOnlyList<FactCell> facts)
+    {
+        if (values.Count < count.FromAtLeast)
+        {
+            return Truth.Unknown;
+        }
+
+        var each = values.Select(value => NumberReference.Compare(count.Test, value, facts)).ToList();
+        return Comparing.Count(count.Count, each.Count(truth => truth == Truth.True), each.Count(truth => truth != Truth.False));
     }
 
     private static ValueRange Together(Aggregate aggregate, ImmutableList<ValueRange> values) => aggregate switch
