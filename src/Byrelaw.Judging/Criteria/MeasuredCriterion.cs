@@ -95,7 +95,9 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
             notes?.Entry(KindId, first);
         }
 
-        var isUnreadable = IsUnreadable(animal, bounds.Low, bounds.High, notes);
+        var isUnreadable = condition.Aggregate == Aggregate.Change && first <= last
+            ? MayBeFirstOrLast(animal, bounds, Run.Days[first], Run.Days[last], notes)
+            : IsUnreadable(animal, bounds.Low, bounds.High, notes);
         pending |= isUnreadable;
         if (isUnreadable && first > last)
         {
@@ -137,6 +139,13 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         }
 
         return truth;
+    }
+
+    /// <summary>Whether a row that could not be read may be the earliest sample or the latest; one between them changes no change.</summary>
+    private bool MayBeFirstOrLast(int animal, Bounds bounds, int first, int last, Notes? notes)
+    {
+        var mayBeFirst = IsUnreadable(animal, bounds.Low, first, notes);
+        return IsUnreadable(animal, last, bounds.High, notes) || mayBeFirst;
     }
 
     /// <summary>The lowest and highest value that the aggregate may have, for all values that the results allow.</summary>
