@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Sources;
 using NodaTime;
@@ -12,6 +13,9 @@ namespace Byrelaw.Language.Rulebooks;
 /// <param name="Span">Where.</param>
 public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates, ImmutableArray<Choice> Choices, SourceSpan Span)
 {
+    /// <summary>What it is for, and the choices its plan is made from.</summary>
+    public Aims Aims { get; init; } = new();
+
     /// <summary>The date with this name; null where the programme has none.</summary>
     public LocalDate? Date(string name)
     {
@@ -31,7 +35,11 @@ public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates,
 }
 
 /// <summary>A named day of the programme.</summary>
-public sealed record ProgrammeDate(string Name, LocalDate Date, SourceSpan Span);
+public sealed record ProgrammeDate(string Name, LocalDate Date, SourceSpan Span)
+{
+    /// <summary>How it is reckoned from another date, so that it moves with that one; null for a date that stands by itself.</summary>
+    public DayReference? From { get; init; }
+}
 
 /// <summary>Which animals a list is drawn from.</summary>
 public enum ChoiceFrom
@@ -62,7 +70,14 @@ public enum ChoiceFrom
 /// <param name="Span">Where.</param>
 public sealed record Choice(
     string List, ChoiceFrom From, ImmutableArray<string> Animals, string? OtherList,
-    LocalDate JudgedFrom, LocalDate JudgedTo, SourceSpan Span);
+    LocalDate JudgedFrom, LocalDate JudgedTo, SourceSpan Span)
+{
+    /// <summary>The programme's name for the first judging day; null for a date as written.</summary>
+    public string? FromDate { get; init; }
+
+    /// <summary>The programme's name for the last judging day; null for a date as written, or where it is the first.</summary>
+    public string? ToDate { get; init; }
+}
 
 /// <summary>What a farm says about its records.</summary>
 /// <param name="Folder">As written, relative to the file.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Sources;
 
@@ -31,6 +32,9 @@ public sealed record Rulebook
 
     /// <summary>The programme; null for a rule file on its own.</summary>
     public Programme? Programme { get; init; }
+
+    /// <summary>Methods, visits, tasks, rates and prices that a plan is made from.</summary>
+    public PlanStatements Plans { get; init; } = PlanStatements.None;
 
     /// <summary>What the farm says about its records; null for a rule file on its own.</summary>
     public RecordKeeping? Records { get; init; }

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Rulebooks.Plans;
+
+/// <summary>Something that must be done by a day.</summary>
+public sealed record PlanTask
+{
+    /// <summary>Unique in the rulebook.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The list whose animals it is for; null for a task of the farm.</summary>
+    public string? List { get; init; }
+
+    /// <summary>The day by which it must be finished, results in hand.</summary>
+    public required DayReference Due { get; init; }
+
+    /// <summary>Done earlier than this it does not count; null for no limit.</summary>
+    public DayReference? NotBefore { get; init; }
+
+    /// <summary>From the sample to its result.</summary>
+    public TimeLength? ResultsTake { get; init; }
+
+    /// <summary>How long the task itself takes: a course, a treatment, an office.</summary>
+    public TimeLength? Takes { get; init; }
+
+    /// <summary>Rules whose missing answers it settles.</summary>
+    public ImmutableArray<string> SettlesRules { get; init; } = [];
+
+    /// <summary>Events, measures and tests whose missing records it settles.</summary>
+    public ImmutableArray<Kind> SettlesKinds { get; init; } = [];
+
+    /// <summary>What it costs; null where it is not said.</summary>
+    public TaskCost? Cost { get; init; }
+
+    /// <summary>Whether a layer says that this farm does not need it.</summary>
+    public bool IsNotNeeded { get; init; }
+
+    /// <summary>What must be said beside it; filled from the words in its name.</summary>
+    public ImmutableArray<Caution> Cautions { get; init; } = [];
+
+    /// <summary>The reason.</summary>
+    public string? Because { get; init; }
+
+    /// <summary>Where it comes from.</summary>
+    public string? Source { get; init; }
+
+    /// <summary>Where it is written.</summary>
+    public required SourceSpan Span { get; init; }
+}
+
+/// <summary>What a task costs.</summary>
+/// <param name="Amount">How much.</param>
+/// <param name="IsPerAnimal">For each animal (or sample); else once.</param>
+public sealed record TaskCost(Money Amount, bool IsPerAnimal);
