@@ -30,6 +30,9 @@ internal enum BlockKind
     /// <summary><c>waive</c>.</summary>
     Waive,
 
+    /// <summary><c>accept</c>.</summary>
+    Accept,
+
     /// <summary><c>records</c>.</summary>
     Records,
 

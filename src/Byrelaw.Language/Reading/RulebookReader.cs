@@ -66,6 +66,8 @@ public static class RulebookReader
         var layers = new LayerResolver(rules, names, defines, knownOn);
         layers.Apply(files);
 
+        var acceptances = AcceptanceBinder.Bind(files, rules, names, knownOn);
+
         var context = new Context(names, root.Problems);
         var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block).Bind(dates) : null;
         var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping) : null;
@@ -82,6 +84,7 @@ public static class RulebookReader
             Prefers = [.. rules.Entries.Select(entry => entry.Prefer).OfType<Prefer>()],
             Drops = [.. rules.Entries.Select(entry => entry.Drop).OfType<Drop>()],
             Waivers = [.. layers.Waivers],
+            Acceptances = [.. acceptances],
             BrokenParts = [.. rules.Broken],
             Programme = programme,
             Records = records,

@@ -27,6 +27,9 @@ public sealed record Rulebook
     /// <summary>Rules set aside for one animal.</summary>
     public ImmutableArray<Waiver> Waivers { get; init; } = [];
 
+    /// <summary>Troubles that people know of and live with, each with its reason.</summary>
+    public ImmutableArray<Acceptance> Acceptances { get; init; } = [];
+
     /// <summary>What could not be read and may have been a rule: it breaks the list.</summary>
     public ImmutableArray<BrokenPart> BrokenParts { get; init; } = [];
 

@@ -74,6 +74,10 @@ public static class Snippets
           because "Scanned clean."
           agreed by "herd vet" on 2026-09-20
 
+        accept "Eight weeks calved" as implied by "Two months clean"
+          because "It is said twice on purpose."
+          agreed by "herd vet" on 2026-09-20
+
         records "records"
           up to 2026-09-20
           complete for calving, heat, bull in since 2024-06-01

@@ -2,7 +2,7 @@ using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Diagnostics;
 
-/// <summary>Changes, drops and waivers that do not fit what they are about.</summary>
+/// <summary>Changes, drops, waivers and acceptances that do not fit what they are about.</summary>
 internal static class LayerProblems
 {
     public static Diagnostic UnknownRule(SourceSpan at, string name, (string Name, SourceSpan Span)? near) => Problem.Error(
@@ -47,4 +47,8 @@ internal static class LayerProblems
 
     public static Diagnostic ChangesNothing(SourceSpan at) => Problem.Error(
         "B0713", at, "this `change` changes nothing", "it states the lines that differ");
+
+    public static Diagnostic NothingCalled(SourceSpan at, string name, string? near) => Problem.Error(
+        "B0714", at, $"nothing is called {Quoted.Of(name)}", "what is accepted is a rule, a preference or a name that a file declares",
+        near is null ? null : $"did you mean {Quoted.Of(near)}?");
 }

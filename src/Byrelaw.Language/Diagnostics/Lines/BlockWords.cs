@@ -17,6 +17,7 @@ internal static class BlockWords
         BlockKind.Change => "a `change`",
         BlockKind.Drop => "a `drop`",
         BlockKind.Waive => "a `waive`",
+        BlockKind.Accept => "an `accept`",
         BlockKind.Records => "`records`",
         BlockKind.Programme => "a `programme`",
         _ => "what could not be read",

@@ -1,3 +1,5 @@
+using Byrelaw.Language.Rulebooks;
+
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary>A line of a rule file, with the lines that its texts run over.</summary>
@@ -29,6 +31,9 @@ internal sealed record DropLine(TextSyntax Rule) : HeadLine;
 
 /// <summary><c>waive "..." for "..."</c>.</summary>
 internal sealed record WaiveLine(TextSyntax Rule, TextSyntax Animal) : HeadLine;
+
+/// <summary><c>accept "..." as implied by "..."</c>.</summary>
+internal sealed record AcceptLine(TextSyntax Name, TroubleSort Trouble, TextSyntax? Other) : HeadLine;
 
 /// <summary><c>records "folder"</c>; no folder means the file's own.</summary>
 internal sealed record RecordsLine(TextSyntax? Folder) : HeadLine;
