@@ -30,8 +30,13 @@ public static class HerdReader
 
     /// <summary>The same from texts in memory, for tests and other doors.</summary>
     public static Herd Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
+        Read((AnimalsFile, animals), (EventsFile, events), vocabulary, keeping, knownOn);
+
+    /// <summary>The same for texts that go by other names in messages and evidence.</summary>
+    public static Herd Read(
+        (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
         HerdReading.Read(
-            RecordFile.Of(AnimalsFile, animals), RecordFile.Of(EventsFile, events),
+            RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text),
             vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
 
     /// <summary>A file in a folder of records.</summary>
