@@ -1,0 +1,74 @@
+namespace Byrelaw.Planning.Chances;
+
+/// <summary>Where counts come from.</summary>
+public sealed partial class Counts
+{
+    /// <summary>Exactly so many.</summary>
+    /// <param name="count">0 or more.</param>
+    public static Counts Exactly(int count)
+    {
+        var chances = new double[count + 1];
+        chances[count] = 1;
+        return new(chances);
+    }
+
+    /// <summary>So many of <paramref name="animals"/> animals that share one rate: binomial, or beta-binomial if the rate is uncertain.</summary>
+    public static Counts Of(int animals, Rate rate) => Exactly(animals).ThinnedBy(rate);
+
+    /// <summary>Counts with this mean and variance, of the family whose chances rise and fall by the simplest law.</summary>
+    /// <param name="mean">0 or more.</param>
+    /// <param name="variance">
+    /// 0 or more. Above the mean the counts are negative binomial, equal to it Poisson, below it binomial (or nearly, where no whole
+    /// number of animals gives this variance).
+    /// </param>
+    /// <remarks>
+    /// In all three the chance of k + 1 is that of k, times (mean² / variance + k (1 − mean / variance)) / (k + 1). Chances are worked
+    /// out from the likeliest count outwards, so that none overflows, and brought to a sum of 1.
+    /// </remarks>
+    public static Counts Around(double mean, double variance)
+    {
+        if (mean <= 0 || variance <= Negligible * mean)
+        {
+            return Exactly((int)Math.Round(mean));
+        }
+
+        var (start, slope) = (mean * mean / variance, 1 - (mean / variance));
+        var first = (int)mean;
+        var up = new List<double> { 1 };
+        for (var count = first; up[^1] > Negligible * Negligible; count++)
+        {
+            var step = (start + (slope * count)) / (count + 1);
+            if (step <= Negligible)
+            {
+                break;
+            }
+
+            up.Add(up[^1] * step);
+        }
+
+        var chances = new double[first + up.Count];
+        up.CopyTo(chances, first);
+        for (var count = first - 1; count >= 0; count--)
+        {
+            chances[count] = chances[count + 1] * (count + 1) / (start + (slope * count));
+        }
+
+        return new(chances);
+    }
+
+    /// <summary>One of several cases, each with its weight.</summary>
+    /// <param name="cases">At least one, their weights above 0 in sum.</param>
+    public static Counts Mixed(IReadOnlyCollection<(double Weight, Counts Counts)> cases)
+    {
+        var sum = new double[cases.Max(@case => @case.Counts.Most) + 1];
+        foreach (var (weight, counts) in cases)
+        {
+            for (var count = 0; count <= counts.Most; count++)
+            {
+                sum[count] += weight * counts._chances[count];
+            }
+        }
+
+        return new(sum);
+    }
+}

@@ -1,0 +1,127 @@
+using Byrelaw.Planning.Chances;
+using Byrelaw.Planning.Forecasting;
+
+namespace Byrelaw.Planning.Tests.Forecasting;
+
+public sealed class ForecastTests
+{
+    private const int Seasons = 40_000;
+
+    /// <summary>
+    /// A sample's distribution strays from the true one by more than 1.95 / √n in one case of a thousand (Kolmogorov's limit; from
+    /// memory); for 40,000 seasons that is 0.0098. Whole numbers stray less.
+    /// </summary>
+    private const double Tolerance = 0.0098;
+
+    public static TheoryData<string, Chain, Session[]> Programmes() => new()
+    {
+        { "one session", Examples.Collected(), [Examples.Session(5, 12)] },
+        { "four sessions", Examples.Collected(), [Examples.Session(5, 12, 4)] },
+        { "vague rates and a vague mean", Examples.Collected(8, 6), [Examples.Session(4, 10, 3)] },
+        { "two methods, sessions that differ", Examples.Collected(), [Examples.Session(5, 6, 2, 30), Examples.Session(3, 8)] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Programmes))]
+    public void A_simulated_season_comes_out_as_forecast(string name, Chain chain, Session[] sessions)
+    {
+        var forecast = new Forecaster(chain).Of([.. sessions]);
+
+        var played = new Simulation(chain, sessions, 20261012).Play(Seasons);
+
+        played.Keys.ShouldBe([Stage.Embryos, Stage.Recipients, Stage.Transfers, Stage.Pregnant, Stage.Calvings, Stage.Alive, Stage.Heifers], ignoreOrder: true);
+        foreach (var (stage, counts) in played)
+        {
+            Examples.Apart(counts, forecast.At(stage)).ShouldBeLessThan(Tolerance, $"{name}, {stage}");
+        }
+    }
+
+    [Theory]
+    [InlineData(50, 0.0005)]
+    [InlineData(10, 0.0005)]
+    [InlineData(3, 0.01)]
+    public void Stand_ins_for_the_rates_come_close_to_exact_chances(double weight, double tolerance)
+    {
+        // Where every embryo finds a recipient, transfers are embryos, whose chances are exact over the whole season.
+        var forecast = new Forecaster(Examples.Collected(weight)).Of(new Session(5, [], 4));
+
+        Examples.Apart(forecast.At(Stage.Transfers), forecast.At(Stage.Embryos)).ShouldBeLessThan(tolerance);
+    }
+
+    [Fact]
+    public void Sessions_of_a_kind_are_the_same_however_they_are_written()
+    {
+        var forecaster = new Forecaster(Examples.Collected());
+
+        Examples.Apart(
+            forecaster.Of(Examples.Session(5, 12, 3)).At(Stage.Heifers),
+            forecaster.Of(Examples.Session(5, 12), Examples.Session(5, 12, 2)).At(Stage.Heifers)).ShouldBeLessThan(1e-9);
+    }
+
+    [Fact]
+    public void What_is_uncertain_about_a_rate_does_not_average_out_over_sessions()
+    {
+        var sure = new Forecaster(Examples.Collected(1e6)).Of(new Session(5, [], 8)).At(Stage.Embryos);
+        var vague = new Forecaster(Examples.Collected(10)).Of(new Session(5, [], 8)).At(Stage.Embryos);
+
+        vague.Mean.ShouldBe(sure.Mean, 1e-6);
+        vague.Spread.ShouldBeGreaterThan(3 * sure.Spread);
+    }
+
+    [Fact]
+    public void Every_loss_stands_at_its_own_stage()
+    {
+        var forecast = new Forecaster(Examples.Collected()).Of(Examples.Session(5, 12, 4));
+
+        forecast.Stages.Select(stage => (stage.Stage, stage.Of)).ShouldBe(
+        [
+            (Stage.Collections, null), (Stage.Oocytes, null), (Stage.Embryos, Stage.Oocytes), (Stage.Recipients, null), (Stage.Transfers, null),
+            (Stage.Pregnant, Stage.Transfers), (Stage.Calvings, Stage.Pregnant), (Stage.Alive, Stage.Calvings), (Stage.Heifers, Stage.Alive),
+        ]);
+        foreach (var stage in forecast.Stages.Where(stage => stage.Rate is not null))
+        {
+            stage.Counts.Mean.ShouldBe(forecast.At(stage.Of!.Value).Mean * stage.Rate!.Value.Share, 1e-6);
+        }
+
+        (forecast.At(Stage.Transfers).Mean + forecast.Surplus).ShouldBe(forecast.At(Stage.Embryos).Mean, 1e-3);
+        (forecast.At(Stage.Transfers).Mean + forecast.Idle).ShouldBe(forecast.At(Stage.Recipients).Mean, 1e-3);
+    }
+
+    [Theory]
+    [InlineData(6, Limit.Recipients)]
+    [InlineData(13, Limit.Both)]
+    [InlineData(30, Limit.Embryos)]
+    public void The_scarcer_of_embryos_and_recipients_is_named(int treated, Limit limit) =>
+        new Forecaster(Examples.Collected()).Of(Examples.Session(5, treated, 4)).Limit.ShouldBe(limit);
+
+    [Fact]
+    public void The_chance_of_what_is_wanted_is_the_chance_of_so_many_or_more()
+    {
+        var forecast = new Forecaster(Examples.Collected()).Of(Examples.Session(5, 14, 4));
+
+        forecast.Chance.ShouldBe(forecast.At(Stage.Heifers).AtLeast(6));
+        forecast.At(Stage.Heifers).AtLeast(forecast.CountedOn!.Value).ShouldBeGreaterThanOrEqualTo(0.8);
+        forecast.At(Stage.Heifers).AtLeast(forecast.CountedOn.Value + 1).ShouldBeLessThan(0.8);
+    }
+
+    [Fact]
+    public void Flushed_and_thawed_embryos_start_their_chains_where_they_come_in()
+    {
+        var flushed = new Forecaster(new(EmbryoSource.Flushed(new(5, 4)), Examples.AfterTransfer)).Of(Examples.Session(3, 20));
+        var thawed = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), Examples.AfterTransfer)).Of(Examples.Session(20, 25));
+
+        flushed.Stages.Select(stage => stage.Stage).Take(2).ShouldBe([Stage.Collections, Stage.Embryos]);
+        flushed.At(Stage.Embryos).Mean.ShouldBe(15, 1e-8);
+        flushed.At(Stage.Embryos).Spread.ShouldBe(Math.Sqrt(3) * 4, 1e-6);
+        thawed.At(Stage.Embryos).Mean.ShouldBe(18, 1e-8);
+        thawed.At(Stage.Embryos).Most.ShouldBe(20);
+    }
+
+    [Fact]
+    public void Straws_thawed_over_several_sessions_are_those_of_one_shared_rate()
+    {
+        var forecast = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), [])).Of(new Session(6, [], 4));
+
+        Examples.Apart(forecast.At(Stage.Transfers), Counts.Of(24, new(0.9, 40))).ShouldBeLessThan(1e-6);
+    }
+}

@@ -1,0 +1,83 @@
+using Byrelaw.Planning.Chances;
+using Byrelaw.Planning.Forecasting;
+using MathNet.Numerics.Distributions;
+
+namespace Byrelaw.Planning.Tests.Forecasting;
+
+/// <summary>
+/// A season played out animal by animal: rates are drawn once for the season, then every oocyte, recipient and pregnancy by itself. It
+/// shares no arithmetic with the forecast.
+/// </summary>
+internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
+{
+    private readonly Random _random = new(seed);
+
+    /// <summary>How often each count came up at each stage.</summary>
+    public Dictionary<Stage, Counts> Play(int seasons)
+    {
+        var tally = new Dictionary<Stage, List<int>>();
+        for (var season = 0; season < seasons; season++)
+        {
+            foreach (var (stage, count) in Season())
+            {
+                tally.TryAdd(stage, []);
+                tally[stage].Add(count);
+            }
+        }
+
+        return tally.ToDictionary(stage => stage.Key, stage =>
+            new Counts([.. Enumerable.Range(0, stage.Value.Max() + 1).Select(count => (double)stage.Value.Count(seen => seen == count))]));
+    }
+
+    private IEnumerable<(Stage, int)> Season()
+    {
+        var fit = Draw(chain.Source.Fit);
+        var used = sessions.SelectMany(session => session.Treated).Select(treated => treated.Method).Distinct().ToDictionary(method => method, method => Draw(method.Used));
+        var (mean, factor) = (chain.Source.PerTime.Mean, chain.Source.PerTime.Spread * chain.Source.PerTime.Spread / chain.Source.PerTime.Mean);
+        if (chain.Source.PerTime.Weight is { } weight)
+        {
+            var shape = mean / factor * weight;
+            mean = Gamma.Sample(_random, shape, shape / mean);
+        }
+
+        var (embryos, recipients, transfers) = (0, 0, 0);
+        foreach (var session in sessions.SelectMany(session => Enumerable.Repeat(session, session.Times)))
+        {
+            var made = 0;
+            for (var donor = 0; donor < session.Donors; donor++)
+            {
+                // A negative binomial count is a Poisson count whose own mean varies as a gamma.
+                var oocytes = Poisson.Sample(_random, Gamma.Sample(_random, mean / (factor - 1), 1 / (factor - 1)));
+                made += Among(oocytes, fit);
+            }
+
+            var accepted = session.Treated.Sum(treated => Among(treated.Animals, used[treated.Method]));
+            embryos += made;
+            recipients += accepted;
+            transfers += Math.Min(made, accepted);
+        }
+
+        yield return (Stage.Embryos, embryos);
+        yield return (Stage.Recipients, recipients);
+        yield return (Stage.Transfers, transfers);
+        var left = transfers;
+        foreach (var step in chain.AfterTransfer)
+        {
+            left = Among(left, Draw(step.Rate));
+            yield return (step.To, left);
+        }
+    }
+
+    private double Draw(Rate rate) => rate.IsExact ? rate.Share : Beta.Sample(_random, rate.Share * rate.Weight!.Value, (1 - rate.Share) * rate.Weight.Value);
+
+    private int Among(int animals, double share)
+    {
+        var count = 0;
+        for (var animal = 0; animal < animals; animal++)
+        {
+            count += _random.NextDouble() < share ? 1 : 0;
+        }
+
+        return count;
+    }
+}
