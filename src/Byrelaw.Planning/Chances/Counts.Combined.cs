@@ -15,7 +15,7 @@ public sealed partial class Counts
             return this;
         }
 
-        var (sum, row) = (new double[_chances.Length], new double[_chances.Length]);
+        var (sum, row) = (new double[_chances.Length], new double[_chances.Length + 1]);
         row[0] = 1;
         for (var seen = 0; seen < _chances.Length; seen++)
         {
@@ -25,17 +25,26 @@ public sealed partial class Counts
                 sum[count] += chance * row[count];
             }
 
-            // rate.NextAfter(count, seen), as a straight line in the count
-            var (first, step) = (rate.NextAfter(0, seen), rate.NextAfter(1, seen) - rate.NextAfter(0, seen));
-            for (var count = Math.Min(seen, Most - 1); count >= 0; count--)
-            {
-                var succeeding = row[count] * (first + (step * count));
-                row[count + 1] += succeeding;
-                row[count] -= succeeding;
-            }
+            AddOne(row, seen, rate);
         }
 
         return new(sum);
+    }
+
+    /// <summary>The chances for one animal more.</summary>
+    /// <param name="row">The chances of each count among the animals seen; a place longer than they are.</param>
+    /// <param name="seen">How many animals.</param>
+    /// <param name="rate">That they share.</param>
+    private static void AddOne(double[] row, int seen, Rate rate)
+    {
+        // The chance that the next one succeeds is a straight line in the count so far.
+        var (first, step) = (rate.NextAfter(0, seen), rate.NextAfter(1, seen) - rate.NextAfter(0, seen));
+        for (var count = seen; count >= 0; count--)
+        {
+            var succeeding = row[count] * (first + (step * count));
+            row[count + 1] += succeeding;
+            row[count] -= succeeding;
+        }
     }
 
     /// <summary>These and others together, where neither tells of the other.</summary>

@@ -15,6 +15,20 @@ public sealed partial class Counts
     /// <summary>So many of <paramref name="animals"/> animals that share one rate: binomial, or beta-binomial if the rate is uncertain.</summary>
     public static Counts Of(int animals, Rate rate) => Exactly(animals).ThinnedBy(rate);
 
+    /// <summary>The same for no animal, for one, for two and so on.</summary>
+    /// <param name="most">The last number of animals.</param>
+    /// <param name="rate">That they share.</param>
+    public static IEnumerable<Counts> OneByOne(int most, Rate rate)
+    {
+        var row = new double[most + 2];
+        row[0] = 1;
+        for (var animals = 0; animals <= most; animals++)
+        {
+            yield return new(row.AsSpan(0, animals + 1));
+            AddOne(row, animals, rate);
+        }
+    }
+
     /// <summary>Counts with this mean and variance, of the family whose chances rise and fall by the simplest law.</summary>
     /// <param name="mean">0 or more.</param>
     /// <param name="variance">

@@ -51,6 +51,11 @@ public readonly record struct Rate(double Share, double? Weight = null)
     /// </summary>
     public Rate Then(Rate next)
     {
+        if (Share >= 1 || next.Share >= 1)
+        {
+            return Share >= 1 ? next : this;
+        }
+
         var mean = Share * next.Share;
         var square = ((Share * Share) + Variance) * ((next.Share * next.Share) + next.Variance);
         return Matching(mean, square - (mean * mean));

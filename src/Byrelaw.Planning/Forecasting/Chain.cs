@@ -6,8 +6,8 @@ namespace Byrelaw.Planning.Forecasting;
 /// <summary>What a forecast rests on, whichever sessions there are.</summary>
 /// <param name="Source">Where embryos come from.</param>
 /// <param name="AfterTransfer">What becomes of transfers, step by step, each rate a share of the step before it.</param>
-/// <param name="Want">What is hoped for, if said.</param>
-public sealed record Chain(EmbryoSource Source, ImmutableArray<Step> AfterTransfer, Want? Want = null);
+/// <param name="Goal">What is hoped for, if said.</param>
+public sealed record Chain(EmbryoSource Source, ImmutableArray<Step> AfterTransfer, Goal? Goal = null);
 
 /// <summary>A step after the transfer.</summary>
 /// <param name="To">What is counted after it.</param>
@@ -18,4 +18,4 @@ public sealed record Step(Stage To, Rate Rate);
 /// <param name="Of">What is counted; a stage of the chain.</param>
 /// <param name="Count">So many at least.</param>
 /// <param name="Certainty">How sure it should be, between 0 and 1.</param>
-public sealed record Want(Stage Of, int Count, double Certainty);
+public sealed record Goal(Stage Of, int Count, double Certainty);

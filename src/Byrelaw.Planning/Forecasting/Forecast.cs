@@ -14,10 +14,10 @@ public sealed record Forecast(Chain Chain, ImmutableArray<StageForecast> Stages,
     public Counts At(Stage stage) => Stages.Single(forecast => forecast.Stage == stage).Counts;
 
     /// <summary>The chance that what is wanted comes true; null where nothing is wanted.</summary>
-    public double? Chance => Chain.Want is { } want ? At(want.Of).AtLeast(want.Count) : null;
+    public double? Chance => Chain.Goal is { } goal ? At(goal.Of).AtLeast(goal.Count) : null;
 
     /// <summary>How many of what is wanted can be counted on, as surely as asked; null where nothing is wanted.</summary>
-    public int? CountedOn => Chain.Want is { } want ? At(want.Of).CountedOn(want.Certainty) : null;
+    public int? CountedOn => Chain.Goal is { } goal ? At(goal.Of).CountedOn(goal.Certainty) : null;
 
     /// <summary>Embryos expected, over the season, for which there is no recipient.</summary>
     public double Surplus => Sessions.Sum(meeting => meeting.Session.Times * meeting.Surplus.Mean);

@@ -8,12 +8,14 @@ namespace Byrelaw.Planning.Forecasting;
 /// they do, because they share the rates: a poor laboratory is poor all season.
 /// </summary>
 /// <param name="chain">Where embryos come from.</param>
-internal sealed class RateCases(Chain chain)
+/// <param name="most">The most cases for the share of fit embryos.</param>
+/// <param name="ofMethod">Cases for one method's rate.</param>
+internal sealed class RateCases(Chain chain, int most = 24, int ofMethod = 8)
 {
     private readonly ImmutableArray<(double Weight, double Mean, double Variance)> _embryos =
     [
         .. from yield in chain.Source.PerTime.Cases(5)
-           from fit in StandIns.ForRate(chain.Source.Fit, Enough(chain.Source.Fit))
+           from fit in StandIns.ForRate(chain.Source.Fit, Math.Min(Enough(chain.Source.Fit), most))
            select (yield.Weight * fit.Weight, yield.Mean * fit.Value,
                (fit.Value * fit.Value * yield.Variance) + (fit.Value * (1 - fit.Value) * yield.Mean)),
     ];
@@ -32,7 +34,7 @@ internal sealed class RateCases(Chain chain)
         foreach (var method in methods)
         {
             cases = [.. from @case in cases
-                        from share in SharesOf(method.Used, methods.Length == 1 ? 8 : 5)
+                        from share in SharesOf(method.Used, methods.Length == 1 ? ofMethod : 5)
                         select (@case.Weight * share.Weight, @case.Shares.Add(method, share.Value))];
         }
 

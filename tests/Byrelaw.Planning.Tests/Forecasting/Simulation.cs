@@ -16,9 +16,9 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
     public Dictionary<Stage, Counts> Play(int seasons)
     {
         var tally = new Dictionary<Stage, List<int>>();
-        for (var season = 0; season < seasons; season++)
+        foreach (var season in Seasons(seasons))
         {
-            foreach (var (stage, count) in Season())
+            foreach (var (stage, count) in season)
             {
                 tally.TryAdd(stage, []);
                 tally[stage].Add(count);
@@ -28,6 +28,10 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
         return tally.ToDictionary(stage => stage.Key, stage =>
             new Counts([.. Enumerable.Range(0, stage.Value.Max() + 1).Select(count => (double)stage.Value.Count(seen => seen == count))]));
     }
+
+    /// <summary>Season after season, what was counted at each stage.</summary>
+    public IEnumerable<Dictionary<Stage, int>> Seasons(int seasons) =>
+        Enumerable.Range(0, seasons).Select(_ => Season().ToDictionary(stage => stage.Item1, stage => stage.Item2));
 
     private IEnumerable<(Stage, int)> Season()
     {

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+
+namespace Byrelaw.Planning.Forecasting;
+
+/// <summary>How many would be needed to be as sure as wished.</summary>
+/// <param name="Of">Of what, the others staying as planned.</param>
+/// <param name="More">How many more than planned; 0 where the plan is sure enough; null where no number within the limit is.</param>
+/// <param name="Limit">The most that were tried.</param>
+/// <param name="At">The forecast with so many more; with the most that were tried, where that is not enough.</param>
+public sealed record Needed(Further Of, int? More, int Limit, Forecast At)
+{
+    /// <summary>The smallest number of more that is enough.</summary>
+    /// <param name="forecaster">Its chain says what is wanted, and how surely.</param>
+    /// <param name="sessions">As planned.</param>
+    /// <param name="further">More of what.</param>
+    /// <param name="limit">The most that there can be more; 0 or more.</param>
+    /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
+    public static Needed Find(Forecaster forecaster, ImmutableArray<Session> sessions, Further further, int limit)
+    {
+        var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing is needed.");
+
+        // More of anything never makes it less likely, so the limit is tried first and then the middle.
+        var (none, enough, at) = (-1, limit, forecaster.Of(sessions.With(further, limit)));
+        if (at.Chance < goal.Certainty)
+        {
+            return new(further, null, limit, at);
+        }
+
+        while (enough - none > 1)
+        {
+            var middle = (none + enough) / 2;
+            var then = forecaster.Of(sessions.With(further, middle));
+            (none, enough, at) = then.Chance >= goal.Certainty ? (none, middle, then) : (middle, enough, at);
+        }
+
+        return new(further, enough, limit, at);
+    }
+}

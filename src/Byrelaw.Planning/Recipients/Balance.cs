@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Byrelaw.Planning.Chances;
+
+namespace Byrelaw.Planning.Recipients;
+
+/// <summary>
+/// How many animals to treat before it is known how many embryos there will be: too many stand idle, too few leave embryos over. The
+/// best number is where the money spent in vain on both is least.
+/// </summary>
+/// <param name="Points">Every number of animals that was tried, from none.</param>
+/// <param name="Best">The one with the least spent in vain.</param>
+/// <param name="Idle">What an accepted recipient that finds no embryo has cost.</param>
+/// <param name="Surplus">What an embryo that finds no recipient has cost, less what freezing saves of it.</param>
+public sealed record Balance(ImmutableArray<BalancePoint> Points, BalancePoint Best, double Idle, double Surplus)
+{
+    /// <summary>Finds the best number.</summary>
+    /// <param name="embryos">Of one session.</param>
+    /// <param name="used">The share of animals treated that is accepted.</param>
+    /// <param name="idle">What an idle recipient has cost; 0 or more.</param>
+    /// <param name="surplus">What a surplus embryo has cost; 0 or more, one of the two above 0.</param>
+    /// <param name="most">The most animals there are.</param>
+    public static Balance Find(Counts embryos, Rate used, double idle, double surplus, int most)
+    {
+        var points = Counts.OneByOne(most, used).Select((recipients, animals) => Point(embryos, recipients, animals, idle, surplus)).ToImmutableArray();
+        return new(points, points.MinBy(point => point.InVain)!, idle, surplus);
+    }
+
+    /// <summary>What a surplus embryo loses where it can be frozen.</summary>
+    /// <param name="cost">Of making one.</param>
+    /// <param name="fitToFreeze">The share good enough to freeze.</param>
+    /// <param name="freezing">What freezing one costs.</param>
+    /// <param name="frozenToFresh">What a frozen embryo is worth of a fresh one: the ratio of the calves that come of them.</param>
+    public static double Frozen(double cost, double fitToFreeze, double freezing, double frozenToFresh) =>
+        cost - (fitToFreeze * Math.Max((cost * Math.Min(frozenToFresh, 1)) - freezing, 0));
+
+    private static BalancePoint Point(Counts embryos, Counts recipients, int animals, double idle, double surplus)
+    {
+        var (left, standing) = (embryos.Beyond(recipients), recipients.Beyond(embryos));
+        return new(animals, left.AtLeast(1), left.Mean, standing.AtLeast(1), standing.Mean, (surplus * left.Mean) + (idle * standing.Mean));
+    }
+}
+
+/// <summary>What comes of treating so many.</summary>
+/// <param name="Animals">Treated.</param>
+/// <param name="ChanceOfSurplus">That embryos are left over.</param>
+/// <param name="Surplus">Embryos left over, on average.</param>
+/// <param name="ChanceOfIdle">That recipients stand idle.</param>
+/// <param name="Idle">Recipients that do, on average.</param>
+/// <param name="InVain">Money spent on both for nothing, on average.</param>
+public sealed record BalancePoint(int Animals, double ChanceOfSurplus, double Surplus, double ChanceOfIdle, double Idle, double InVain);
