@@ -21,7 +21,11 @@ internal static class Methods
 
     public static readonly Method NaturalHeat = new()
     {
-        Name = "Natural heat", CycleDays = 21, HeatSeen = Share(0.8), Accepted = Share(0.88), Span = default,
+        Name = "Natural heat",
+        CycleDays = 21,
+        HeatSeen = Share(0.8),
+        Accepted = Share(0.88),
+        Span = default,
     };
 
     public static Share Share(double share, double? weight = null) => new(share, weight, null, default);

@@ -66,7 +66,9 @@ public sealed class UseChainTests
     {
         var method = Methods.ProstaglandinOnce with
         {
-            InHeat = new(Methods.Share(0.7, 20), Methods.ProstaglandinOnce.InHeat!.Days), HeatSeen = Methods.Share(0.85, 15), Accepted = Methods.Share(0.9, 10),
+            InHeat = new(Methods.Share(0.7, 20), Methods.ProstaglandinOnce.InHeat!.Days),
+            HeatSeen = Methods.Share(0.85, 15),
+            Accepted = Methods.Share(0.9, 10),
         };
         var chain = UseChain.OfTreatment(method, day => day is 3 or 4 or 5);
 
