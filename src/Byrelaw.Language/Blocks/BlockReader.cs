@@ -20,20 +20,22 @@ internal sealed class BlockReader
 
     private readonly PhraseBook _phrases;
     private readonly List<Diagnostic> _problems;
+    private readonly GrammarNotes? _notes;
     private readonly List<Block> _blocks = [];
     private Block? _current;
     private bool _bulletsMayFollow;
 
-    private BlockReader(PhraseBook phrases, List<Diagnostic> problems)
+    private BlockReader(PhraseBook phrases, List<Diagnostic> problems, GrammarNotes? notes)
     {
+        _notes = notes;
         _phrases = phrases;
         _problems = problems;
     }
 
-    /// <summary>Reads all lines; adds what is wrong to <paramref name="problems"/>.</summary>
-    public static List<Block> Read(IReadOnlyList<LogicalLine> lines, PhraseBook phrases, List<Diagnostic> problems)
+    /// <summary>Reads all lines; adds what is wrong to <paramref name="problems"/>, and how each was read to <paramref name="notes"/>.</summary>
+    public static List<Block> Read(IReadOnlyList<LogicalLine> lines, PhraseBook phrases, List<Diagnostic> problems, GrammarNotes? notes = null)
     {
-        var reader = new BlockReader(phrases, problems);
+        var reader = new BlockReader(phrases, problems, notes);
         foreach (var line in lines)
         {
             reader.Add(line);
@@ -62,7 +64,7 @@ internal sealed class BlockReader
             _problems.Add(LineProblems.NotUsedYet(line.Tokens[0].Span));
         }
 
-        var head = grammar is null ? null : Parse(line, grammar, 1) as HeadLine;
+        var head = grammar is null ? null : Parse(line, grammar, 1, kind) as HeadLine;
         _current = new Block(kind, line.Span) { Head = head, IsBroken = head is null };
         _blocks.Add(_current);
         _bulletsMayFollow = false;
@@ -84,7 +86,7 @@ internal sealed class BlockReader
         }
         else if (LineTable.Bodies(kind).TryGetValue(head, out var grammar))
         {
-            Keep(Parse(line, grammar, 1) as BodyLine);
+            Keep(Parse(line, grammar, 1, kind) as BodyLine);
         }
         else if (kind == BlockKind.Programme && head is "wants" or "budget" or "agreed")
         {
@@ -92,7 +94,7 @@ internal sealed class BlockReader
         }
         else if (MayBeCondition(kind, line, head))
         {
-            Keep(Parse(line, Condition, 0) as BodyLine);
+            Keep(Parse(line, Condition, 0, kind) as BodyLine);
         }
         else
         {
@@ -119,7 +121,7 @@ internal sealed class BlockReader
             _current.IsBroken = true;
         }
 
-        if (Parse(line, Bullet, 1) is BodyLine bullet)
+        if (Parse(line, Bullet, 1, _current!.Kind) is BodyLine bullet)
         {
             _current!.Lines.Add(bullet);
         }
@@ -173,7 +175,7 @@ internal sealed class BlockReader
         }
     }
 
-    private LineSyntax? Parse(LogicalLine line, Parser<Token, LineSyntax> grammar, int namesFrom)
+    private LineSyntax? Parse(LogicalLine line, Parser<Token, LineSyntax> grammar, int namesFrom, BlockKind block)
     {
         if (ReportBad(line))
         {
@@ -181,7 +183,8 @@ internal sealed class BlockReader
         }
 
         var fused = _phrases.Fuse(line, namesFrom);
-        var result = grammar.Parse(fused.Tokens);
+        _notes?.Begin(fused, block);
+        var result = grammar.Parse(fused.Tokens, _notes);
         if (result.Success)
         {
             return result.Value;

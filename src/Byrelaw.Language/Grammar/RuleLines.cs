@@ -25,7 +25,7 @@ internal static class RuleLines
 
     public static readonly Parser<Token, LineSyntax> Bullet = Map<Token, Token, ConditionSyntax, LineSyntax>(
         (start, condition) => new BulletLine(condition) { Span = start.Span.To(condition.Span) },
-        Parser<Token>.Token(token => token.Kind == TokenKind.Bullet).Labelled("`- `"), Conditions.Condition);
+        Leaf.Bullet, Conditions.Condition);
 
     public static readonly Parser<Token, LineSyntax> IfNotKnown = Map<Token, Token, (IfNotKnown Instead, Token Token), LineSyntax>(
         (start, instead) => new IfNotKnownLine(instead.Instead) { Span = start.Span.To(instead.Token.Span) },
