@@ -41,14 +41,17 @@ public static class RulebookReader
             file.Blocks = BlockReader.Read(file.Lines, phrases, file.Problems);
         }
 
-        var rulebook = Bind(loaded, knownOn);
-        return new RulebookReading(rulebook, [.. loaded.Files.SelectMany(file => file.Problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column))]);
+        var names = new Namespace();
+        var rulebook = Bind(loaded, names, knownOn);
+        return new RulebookReading(rulebook, [.. loaded.Files.SelectMany(file => file.Problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column))])
+        {
+            Parts = new ReadParts(loaded.Files, phrases, names),
+        };
     }
 
-    private static Rulebook Bind(FileLoader loaded, LocalDate? knownOn)
+    private static Rulebook Bind(FileLoader loaded, Namespace names, LocalDate? knownOn)
     {
         var (files, root) = (loaded.UsedFirst, loaded.Files[0]);
-        var names = new Namespace();
         var farm = FarmBlocks.Find(files);
         var vocabulary = VocabularyBinder.Bind(files, names);
         var dates = ProgrammeDates.Declare(root, farm.Programme, names);

@@ -11,4 +11,7 @@ public sealed record RulebookReading(Rulebook Rulebook, ImmutableArray<Diagnosti
 {
     /// <summary>Whether any problem is an error.</summary>
     public bool HasErrors => Problems.Any(problem => problem.Severity == Severity.Error);
+
+    /// <summary>What it was made from.</summary>
+    internal ReadParts? Parts { get; init; }
 }
