@@ -187,6 +187,7 @@ internal sealed class BlockReader
         var result = grammar.Parse(fused.Tokens, _notes);
         if (result.Success)
         {
+            _notes?.End();
             return result.Value;
         }
 

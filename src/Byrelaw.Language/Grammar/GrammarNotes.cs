@@ -24,6 +24,9 @@ internal sealed class GrammarNotes : IConfiguration<Token>
     /// <param name="block">The block it stands in or starts.</param>
     public void Begin(LogicalLine line, BlockKind block) => _lines.Add(new NotedLine(line, block));
 
+    /// <summary>The line was read to its end.</summary>
+    public void End() => _lines[^1].MayEnd = true;
+
     /// <summary>A leaf was tried at a place of the line. What is taken later at the same place is what holds:
     /// before it the grammar had gone back.</summary>
     public void Note(int place, Wanted wanted, bool isTaken)
@@ -48,6 +51,9 @@ internal sealed record NotedLine(LogicalLine Line, BlockKind Block)
     /// <summary>What each token was taken for; null for one that nothing took.</summary>
     public Wanted?[] Taken { get; } = new Wanted?[Line.Tokens.Length];
 
-    /// <summary>What could have stood after the last token.</summary>
+    /// <summary>Whether the line may end after its last token.</summary>
+    public bool MayEnd { get; set; }
+
+    /// <summary>What could have stood after the last token, in the order in which the grammar tried it.</summary>
     public List<Wanted> Following { get; } = [];
 }

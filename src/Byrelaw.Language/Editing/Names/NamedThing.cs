@@ -9,6 +9,6 @@ namespace Byrelaw.Language.Editing.Names;
 public sealed record NamedThing(NameSort Sort, string Key, string Owner = "")
 {
     /// <summary>A thing by its declared name.</summary>
-    internal static NamedThing Of(NameSort sort, string name, string owner = "") =>
+    public static NamedThing Of(NameSort sort, string name, string owner = "") =>
         new(sort, NameFolding.Fold(name), NameFolding.Fold(owner));
 }

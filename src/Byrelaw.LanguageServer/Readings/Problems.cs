@@ -1,0 +1,38 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Sources;
+using Byrelaw.LanguageServer.Files;
+using Byrelaw.LanguageServer.Protocol;
+
+namespace Byrelaw.LanguageServer.Readings;
+
+/// <summary>Problems as the protocol tells them.</summary>
+internal static class Problems
+{
+    /// <summary>What is wrong with each file that a document was read from, by path.</summary>
+    public static Dictionary<string, List<(Diagnostic Diagnostic, Problem Problem)>> Of(RootReading reading)
+    {
+        var byPath = reading.View.Files.ToDictionary(file => reading.PathOf(file.Path), _ => new List<(Diagnostic, Problem)>(), StringComparer.Ordinal);
+        var files = reading.View.Files.ToDictionary(file => file.Path, StringComparer.Ordinal);
+        foreach (var diagnostic in reading.View.Reading.Problems)
+        {
+            if (files.TryGetValue(diagnostic.File, out var file))
+            {
+                byPath[reading.PathOf(diagnostic.File)].Add((diagnostic, Of(diagnostic, file)));
+            }
+        }
+
+        return byPath;
+    }
+
+    /// <summary>The offset of a place that a message names.</summary>
+    public static int Offset(SourceFile file, int line, int column) =>
+        line > file.LineCount ? file.Text.Length : Math.Min(file.StartOf(line) + column - 1, file.Text.Length);
+
+    private static Problem Of(Diagnostic diagnostic, SourceFile file)
+    {
+        var start = Offset(file, diagnostic.Line, diagnostic.Column);
+        var range = TextLines.Of(file).Range(start, Math.Min(start + diagnostic.Length, file.Text.Length));
+        var message = diagnostic.Help is null ? diagnostic.Message : $"{diagnostic.Message}\nhelp: {diagnostic.Help}";
+        return new Problem(range, diagnostic.Severity == Severity.Error ? 1 : 2, diagnostic.Code, "byrelaw", message);
+    }
+}

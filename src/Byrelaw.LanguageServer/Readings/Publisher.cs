@@ -1,0 +1,53 @@
+using Byrelaw.LanguageServer.Protocol;
+using Byrelaw.LanguageServer.Wire;
+
+namespace Byrelaw.LanguageServer.Readings;
+
+/// <summary>Tells the client what is wrong in open documents and in the files that they use.</summary>
+internal sealed class Publisher(Workspace workspace, MessageWriter writer)
+{
+    private readonly Dictionary<string, List<Problem>> _told = new(StringComparer.Ordinal);
+
+    /// <summary>Tells what is wrong now. A document that was just edited is always answered; other files where something changed.</summary>
+    /// <param name="edited">The paths of documents that were opened or edited.</param>
+    public void Publish(IReadOnlySet<string> edited)
+    {
+        var problems = new Dictionary<string, List<Problem>>(StringComparer.Ordinal);
+        foreach (var root in workspace.Files.Open.Keys.ToList())
+        {
+            if (workspace.Reading(root) is not { } reading)
+            {
+                continue;
+            }
+
+            foreach (var (path, found) in Problems.Of(reading))
+            {
+                problems.TryAdd(path, []);
+                problems[path].AddRange(found.Select(one => one.Problem).Except(problems[path]));
+            }
+        }
+
+        foreach (var path in problems.Keys.Concat(_told.Keys).ToHashSet())
+        {
+            var now = problems.GetValueOrDefault(path, []);
+            if (edited.Contains(path) || !now.SequenceEqual(_told.GetValueOrDefault(path, [])))
+            {
+                Tell(path, now);
+            }
+        }
+    }
+
+    private void Tell(string path, List<Problem> problems)
+    {
+        var version = workspace.Files.Open.TryGetValue(path, out var document) ? document.Version : null;
+        writer.Notify("textDocument/publishDiagnostics", new PublishParams(workspace.Files.Uri(path), version, problems), LspJson.Default.PublishParams);
+        if (problems.Count == 0)
+        {
+            _told.Remove(path);
+        }
+        else
+        {
+            _told[path] = problems;
+        }
+    }
+}
