@@ -25,6 +25,7 @@ public sealed class ArgumentsTests : IDisposable
     [InlineData("records")]
     [InlineData("draft")]
     [InlineData("why")]
+    [InlineData("language-server")]
     public void Help_reads_as_approved(string command)
     {
         string[] args = command.Length == 0 ? ["--help"] : [command, "--help"];
