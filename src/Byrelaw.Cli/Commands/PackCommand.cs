@@ -1,0 +1,59 @@
+using System.CommandLine;
+using Byrelaw.Cli.Loading;
+using Byrelaw.Language.Packing;
+using Byrelaw.Language.Reading;
+using Byrelaw.Reporting;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Cli.Commands;
+
+/// <summary><c>byrelaw pack PROGRAMME -o FILE</c>: a programme's rule files in one text, to hand on.</summary>
+internal static class PackCommand
+{
+    public static Command Make(Doors doors)
+    {
+        var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file, or any rule file." };
+        var file = new Option<string>("--out", "-o") { Description = "The pack to write; nothing is overwritten.", HelpName = "FILE", Required = true };
+        var key = new Option<string?>("--sign") { Description = "Sign it with this private key (see byrelaw key).", HelpName = "KEY" };
+        var command = new Command("pack", "Write a programme's rule files into one text that can be handed on and checked.") { programme, file, key };
+        command.SetAction(parsed => Run(parsed.GetValue(programme)!, parsed.GetValue(file)!, parsed.GetValue(key), doors));
+        return command;
+    }
+
+    private static int Run(string programme, string file, string? keyFile, Doors doors)
+    {
+        var files = new RuleFilesKept(new RuleFilesOnDisk(doors));
+        var reading = RulebookReader.Read(doors.Full(programme), files) ?? throw new CannotDoException($"no such file: {programme}");
+        var problems = new Problems();
+        problems.Add(reading.Problems);
+        problems.Print(doors);
+        if (reading.HasErrors)
+        {
+            doors.Err.WriteLine($"{problems.Counted()}. What is packed must be whole: mend them first.");
+            return ExitCode.Bad;
+        }
+
+        var root = CommonFolder.Of([.. files.Kept.Keys]);
+        var (pack, problem) = Packer.Of(
+            InPack(doors.Full(programme), root), files.Kept.Select(kept => new PackedFile(InPack(kept.Key, root), kept.Value)), JudgedWith.NameAndVersion);
+        if (pack is null)
+        {
+            throw new CannotDoException($"this cannot be packed: {problem!.Found}; {problem.Mend}");
+        }
+
+        pack = keyFile is null ? pack : PackSigning.Sign(pack, Key(keyFile, doors));
+        WholeFile.WriteNew(doors.Full(file), PackWriter.Write(pack), doors);
+        doors.Out.WriteLine($"{doors.Show(doors.Full(file))}: {Numbers.Count(pack.Files.Length, "file", "files")}, rulebook {pack.Fingerprint}{(pack.Signature is null ? ", not signed" : ", signed")}");
+        return ExitCode.Done;
+    }
+
+    private static string InPack(string full, string root) => Path.GetRelativePath(root, full).Replace(Path.DirectorySeparatorChar, '/');
+
+    private static byte[] Key(string file, Doors doors)
+    {
+        var full = doors.Full(file);
+        return File.Exists(full)
+            ? KeyFile.ReadPrivate(File.ReadAllText(full)) ?? throw new CannotDoException($"{file} is not a private key that `byrelaw key` has made")
+            : throw new CannotDoException($"no such file: {file}; `byrelaw key {file}` makes a key");
+    }
+}

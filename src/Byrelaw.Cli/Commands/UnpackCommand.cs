@@ -1,0 +1,113 @@
+using System.CommandLine;
+using Byrelaw.Cli.Loading;
+using Byrelaw.Language.Packing;
+using Byrelaw.Reporting;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Cli.Commands;
+
+/// <summary><c>byrelaw unpack FILE FOLDER</c>: checks a pack, says what is new in it, and only then writes its files.</summary>
+internal static class UnpackCommand
+{
+    public static Command Make(Doors doors)
+    {
+        var file = new Argument<string>("FILE") { Description = "The pack." };
+        var folder = new Argument<string>("FOLDER") { Description = "Where its files go." };
+        var signer = new Option<string?>("--signed-by") { Description = "Refuse it unless this public key signed it.", HelpName = "KEY.pub" };
+        var replace = new Option<bool>("--replace") { Description = "Write over files that differ; without it nothing is written then." };
+        var command = new Command("unpack", "Check a pack and write its files into a folder.") { file, folder, signer, replace };
+        command.SetAction(parsed => Run(
+            parsed.GetValue(file)!, parsed.GetValue(folder)!, parsed.GetValue(signer), parsed.GetValue(replace), doors));
+        return command;
+    }
+
+    private static int Run(string file, string folder, string? signer, bool replace, Doors doors)
+    {
+        var (pack, problem) = Read(file, doors);
+        problem ??= Packer.Check(pack!, JudgedWith.NameAndVersion) ?? SignatureProblem(pack!, signer, doors);
+        if (problem is not null)
+        {
+            doors.Err.WriteLine($"{PlainText.Clean(file)}{(problem.Line > 0 ? $":{problem.Line}" : "")}: error: {PlainText.Clean(problem.Found)}");
+            doors.Err.WriteLine($"  help: {PlainText.Clean(problem.Mend)}");
+            doors.Err.WriteLine("Nothing was unpacked.");
+            return ExitCode.Bad;
+        }
+
+        doors.Out.WriteLine($"{PlainText.Clean(file)}: made with {PlainText.Clean(pack!.MadeWith)}, rulebook {pack.Fingerprint}");
+        doors.Out.WriteLine(SignedBy(pack, signer));
+        return Write(pack, doors.Full(folder), replace, doors);
+    }
+
+    private static (Pack? Pack, PackProblem? Problem) Read(string file, Doors doors)
+    {
+        var full = doors.Full(file);
+        if (!File.Exists(full))
+        {
+            throw new CannotDoException($"no such file: {file}");
+        }
+
+        // A file that is far too large is not even read.
+        return new FileInfo(full).Length > PackLimits.Bytes ? PackReader.Read(new byte[PackLimits.Bytes + 1]) : PackReader.Read(File.ReadAllBytes(full));
+    }
+
+    private static PackProblem? SignatureProblem(Pack pack, string? signer, Doors doors)
+    {
+        if (pack.Signature is not null && !PackSigning.IsGenuine(pack))
+        {
+            return new PackProblem(5, "the signature does not belong to these rules", "do not unpack it; ask where it comes from");
+        }
+
+        if (signer is null)
+        {
+            return null;
+        }
+
+        var full = doors.Full(signer);
+        var key = File.Exists(full) ? KeyFile.ReadPublic(File.ReadAllText(full)) : throw new CannotDoException($"no such file: {signer}");
+        if (key is null)
+        {
+            throw new CannotDoException($"{signer} is not a public key that `byrelaw key` has made");
+        }
+
+        return pack.Signature is null ? new PackProblem(0, "nobody has signed it", "ask for a signed one, or leave --signed-by away")
+            : pack.Signature.PublicKey.AsSpan().SequenceEqual(key) ? null
+            : new PackProblem(5, $"another key than {signer} has signed it", "ask whose key it is before you trust the pack");
+    }
+
+    private static string SignedBy(Pack pack, string? signer) => pack.Signature is null ? "Nobody has signed it."
+        : signer is null ? $"Signed with the key {Convert.ToBase64String(pack.Signature.PublicKey.AsSpan())}; whose that is was not checked (--signed-by)."
+        : $"Signed with the key in {PlainText.Clean(signer)}.";
+
+    private static int Write(Pack pack, string folder, bool replace, Doors doors)
+    {
+        if (File.Exists(folder))
+        {
+            throw new CannotDoException($"{doors.Show(folder)} is a file; nothing was changed");
+        }
+
+        var others = new List<PackedFile>();
+        var differing = new List<PackedFile>();
+        foreach (var file in pack.Files)
+        {
+            var state = UnpackTarget.StateOf(folder, file);
+            (state == TargetState.Differs ? differing : others).Add(file);
+            doors.Out.WriteLine($"  {file.Path}: {state switch { TargetState.New => "new", TargetState.Same => "the same as there", _ => "differs from the one there" }}");
+        }
+
+        if (differing.Count > 0 && !replace)
+        {
+            doors.Err.WriteLine(
+                $"{Numbers.Count(differing.Count, "file differs", "files differ")} from what is there, and nothing was written. "
+                + $"Unpack into a new folder and look at the difference with byrelaw compare; --replace writes over {(differing.Count == 1 ? "it" : "them")}.");
+            return ExitCode.Bad;
+        }
+
+        foreach (var file in differing.Concat(others.Where(file => UnpackTarget.StateOf(folder, file) == TargetState.New)))
+        {
+            WholeFile.Write(UnpackTarget.PathOf(folder, file), file.Bytes.AsSpan());
+        }
+
+        doors.Out.WriteLine($"Unpacked. Next: byrelaw check {doors.Show(Path.Combine(folder, pack.Opens))}");
+        return ExitCode.Done;
+    }
+}
