@@ -6,6 +6,7 @@ using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Records.Herds;
+using NodaTime;
 
 namespace Byrelaw.Judging.Criteria;
 
@@ -13,6 +14,7 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class CriterionCompiler
 {
     private readonly HerdDays _days;
+    private readonly Programme? _programme;
     private readonly int? _calving;
     private readonly DefineCriterion[] _defines;
     private readonly Dictionary<int, MobResults> _mobResults = [];
@@ -20,6 +22,7 @@ internal sealed class CriterionCompiler
     public CriterionCompiler(HerdDays days, Rulebook rulebook)
     {
         _days = days;
+        _programme = rulebook.Programme;
         _calving = rulebook.Vocabulary.Calving?.Id;
         _defines = new DefineCriterion[rulebook.Defines.Length];
         for (var i = 0; i < _defines.Length; i++)
@@ -65,7 +68,7 @@ internal sealed class CriterionCompiler
     };
 
     /// <summary>A date that this programme does not set: the condition can be read, but not judged.</summary>
-    private static bool NamesAnUnsetDate(Condition condition)
+    private bool NamesAnUnsetDate(Condition condition)
     {
         ImmutableArray<Window> windows = condition switch
         {
@@ -77,8 +80,16 @@ internal sealed class CriterionCompiler
             SpellCondition spell => spell.Windows,
             _ => [],
         };
-        return windows.Any(window => window is BeforeDate { Date.Value: null } or SinceDate { Date.Value: null });
+        return windows.Any(window => window switch
+        {
+            BeforeDate before => DayOf(before.Date) is null,
+            SinceDate since => DayOf(since.Date) is null,
+            _ => false,
+        });
     }
+
+    /// <summary>A named date is the programme's: where a plan moves the programme, it moves in the rules too.</summary>
+    private LocalDate? DayOf(DateReference date) => (date.Name is { } name ? _programme?.Date(name) : null) ?? date.Value;
 
     private static int AtLeast(ListCondition list) => list.Kind switch
     {
@@ -96,9 +107,9 @@ internal sealed class CriterionCompiler
         InTheLast last => new PlainWindow(lowMoves: new Reckoning(last.Length)),
         AtLeastAgo ago => new PlainWindow(highMoves: new Reckoning(ago.Near)),
         BetweenAgo ago => new PlainWindow(lowMoves: new Reckoning(ago.Far), highMoves: new Reckoning(ago.Near)),
-        BeforeDate { Date.Value: { } date } before => new PlainWindow(
+        BeforeDate before when DayOf(before.Date) is { } date => new PlainWindow(
             low: new Reckoning(before.Length).FirstReaching(Day.Number(date)), highStands: Day.Number(date)),
-        SinceDate { Date.Value: { } date } => new PlainWindow(low: Day.Number(date)),
+        SinceDate since when DayOf(since.Date) is { } date => new PlainWindow(low: Day.Number(date)),
         SinceLast since => new AnchoredWindow(Anchor(since.Kinds), null),
         FromAfterLast after => new AnchoredWindow(Anchor(after.Kinds), new Reckoning(after.Wait)),
         _ => new PlainWindow(),

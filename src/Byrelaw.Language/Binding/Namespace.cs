@@ -22,7 +22,7 @@ internal sealed class Namespace
         }
 
         // Every programme may set these, and rule files name them without one.
-        foreach (var name in (string[])[Farm.ProgrammeDates.Collection, Farm.ProgrammeDates.FirstTransfer, Farm.ProgrammeDates.FinalTransfer])
+        foreach (var name in (string[])[Farm.ProgrammeDates.Collection, Farm.ProgrammeDates.FirstTreatment, Farm.ProgrammeDates.FirstTransfer, Farm.ProgrammeDates.FinalTransfer, Farm.ProgrammeDates.StartOfMating])
         {
             Add(new DateSymbol(name, null, null));
         }

@@ -39,6 +39,21 @@ internal enum BlockKind
     /// <summary><c>programme</c>.</summary>
     Programme,
 
+    /// <summary><c>visits</c>.</summary>
+    Visits,
+
+    /// <summary><c>method</c>.</summary>
+    Method,
+
+    /// <summary><c>assume</c>.</summary>
+    Assume,
+
+    /// <summary><c>task</c>.</summary>
+    Task,
+
+    /// <summary><c>caution</c>.</summary>
+    Caution,
+
     /// <summary>A part of the language that this version does not use.</summary>
     Later,
 

@@ -88,10 +88,6 @@ internal sealed class BlockReader
         {
             Keep(Parse(line, grammar, 1, kind) as BodyLine);
         }
-        else if (kind == BlockKind.Programme && head is "wants" or "budget" or "agreed")
-        {
-            _problems.Add(LineProblems.NotUsedYet(line.Tokens[0].Span));
-        }
         else if (MayBeCondition(kind, line, head))
         {
             Keep(Parse(line, Condition, 0, kind) as BodyLine);

@@ -31,10 +31,11 @@ internal static class LineTable
             ["accept"] = (BlockKind.Accept, AcceptLines.Accept),
             ["records"] = (BlockKind.Records, HeadLines.Records),
             ["programme"] = (BlockKind.Programme, HeadLines.Programme),
-            ["visits"] = (BlockKind.Later, null),
-            ["method"] = (BlockKind.Later, null),
-            ["assume"] = (BlockKind.Later, null),
-            ["task"] = (BlockKind.Later, null),
+            ["visits"] = (BlockKind.Visits, PlanHeads.Visits),
+            ["method"] = (BlockKind.Method, PlanHeads.Method),
+            ["assume"] = (BlockKind.Assume, PlanHeads.Assume),
+            ["task"] = (BlockKind.Task, PlanHeads.Task),
+            ["caution"] = (BlockKind.Caution, PlanHeads.Caution),
             ["example"] = (BlockKind.Later, null),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar?.Before(Parser<Token>.End)));
 
@@ -60,7 +61,28 @@ internal static class LineTable
         ("up", FarmLines.UpTo), ("complete", FarmLines.CompleteFor), ("leave", FarmLines.LeaveOut));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Programme = Table(
-        ("collection", FarmLines.Collection), ("transfer", FarmLines.Transfer), ("date", FarmLines.Date), ("choose", FarmLines.Choose));
+        ("collection", FarmLines.Collection), ("transfer", FarmLines.Transfer), ("date", FarmLines.Date), ("choose", FarmLines.Choose),
+        ("wants", AimLines.Wants), ("budget", AimLines.Budget), ("agreed", RuleLines.AgreedBy), ("embryos", AimLines.Embryos), ("tank", AimLines.Tank),
+        ("recipients", AimLines.RecipientDays), ("prepare", AimLines.Prepare), ("semen", AimLines.SemenUsed), ("calves", AimLines.CalfBreeds),
+        ("calve", AimLines.CalveBy), ("region", AimLines.Region), ("holidays", AimLines.Holidays),
+        ("holiday", AimLines.Holiday));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Visits = Table(
+        ("every", TaskLines.Schedule), ("on", TaskLines.Schedule), ("not", TaskLines.NotOn), ("because", RuleLines.Because));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Method = Table(
+        ("day", MethodLines.Step), ("counts", MethodLines.CountsAsHeat), ("in", MethodLines.InHeat), ("heat", MethodLines.HeatSeen),
+        ("accepted", MethodLines.Accepted), ("cycles", MethodLines.Cycles), ("if", MethodLines.Again), ("flushed", MethodLines.Flushed),
+        ("costs", MethodLines.Costs), ("for", MethodLines.For), ("because", RuleLines.Because), ("source", RuleLines.Source));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> PlanTask = Table(
+        ("for", MethodLines.For), ("due", TaskLines.Due), ("not", TaskLines.NotBeforeOrNeeded), ("results", TaskLines.ResultsTake), ("takes", TaskLines.Takes),
+        ("settles", TaskLines.Settles), ("costs", MethodLines.Costs), ("because", RuleLines.Because), ("source", RuleLines.Source));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Assume = Table(
+        ("because", RuleLines.Because), ("source", RuleLines.Source), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Caution = Table(("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Any = Table(
         [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
@@ -79,6 +101,11 @@ internal static class LineTable
         BlockKind.Waive => Waive,
         BlockKind.Records => Records,
         BlockKind.Programme => Programme,
+        BlockKind.Visits => Visits,
+        BlockKind.Method => Method,
+        BlockKind.Task => PlanTask,
+        BlockKind.Assume => Assume,
+        BlockKind.Caution => Caution,
         BlockKind.Unreadable => Any,
         _ => Nothing,
     };

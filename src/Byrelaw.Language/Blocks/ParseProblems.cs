@@ -47,7 +47,7 @@ internal static class ParseProblems
 
     private static bool IsNameWithoutQuotes(LogicalLine line, int at) =>
         line.Tokens[at].Kind is TokenKind.Word or TokenKind.Phrase
-        && (at == 1 && line.WordAt(0) is "rule" or "prefer" or "change" or "drop" or "waive" or "accept" or "programme" or "because" or "source"
+        && (at == 1 && line.WordAt(0) is "rule" or "prefer" or "change" or "drop" or "waive" or "accept" or "programme" or "method" or "task" or "visits" or "because" or "source"
             || (at == 2 && line.WordAt(0) == "safety"));
 
     private static List<string> Expected(ParseError<Token> error)

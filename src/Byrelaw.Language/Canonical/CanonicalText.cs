@@ -22,6 +22,7 @@ public static class CanonicalText
             .. ByName(rulebook.Drops, drop => drop.Rule.Name).Select(drop =>
                 RuleText.Block($"drop {NameText.Text(drop.Rule.Name)}", RuleText.Reasons(drop.Because, null, drop.Agreement))),
             .. ByName(rulebook.Waivers, waiver => waiver.Rule).ThenBy(waiver => waiver.Animal, StringComparer.Ordinal).ThenBy(waiver => waiver.Until).Select(Of),
+            .. PlanText.Of(rulebook.Plans),
             rulebook.Records is { } records ? FarmText.Of(records) : null,
             rulebook.Programme is { } programme ? FarmText.Of(programme) : null,
         ];

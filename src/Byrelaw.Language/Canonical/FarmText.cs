@@ -1,4 +1,5 @@
 using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
 using NodaTime;
 
@@ -19,7 +20,7 @@ internal static class FarmText
 
     /// <summary>The <c>programme</c> block.</summary>
     public static string Of(Programme programme) => RuleText.Block(
-        $"programme {NameText.Text(programme.Name)}", [.. Dates(programme), .. programme.Choices.Select(Of)]);
+        $"programme {NameText.Text(programme.Name)}", [.. Dates(programme), .. AimText.Of(programme.Aims), .. programme.Choices.Select(Of)]);
 
     private static IEnumerable<string> Dates(Programme programme)
     {
@@ -28,23 +29,25 @@ internal static class FarmText
         var isOneLine = days is >= 1 and <= MostTransferDays;
         foreach (var date in programme.Dates)
         {
-            var day = NumberText.Of(date.Date);
             switch (NameFolding.Fold(date.Name))
             {
                 case "collection":
-                    yield return $"collection on {day}";
+                    yield return AimText.Collection(programme)!;
                     break;
                 case "first transfer" when isOneLine:
-                    yield return $"transfer on {day}" + (days == 1 ? "" : $", over {NumberText.Of(days)} days");
+                    yield return $"transfer {Day(date)}" + (days == 1 ? "" : $", over {NumberText.Of(days)} days");
                     break;
                 case "final transfer" when isOneLine:
                     break;
                 default:
-                    yield return $"date {NameText.Exact(date.Name)} on {day}";
+                    yield return $"date {NameText.Exact(date.Name)} {(date.From is { Wait.Count: 0, Name: { } name } ? $"0 days after {NameText.Exact(name)}" : Day(date))}";
                     break;
             }
         }
     }
+
+    /// <summary>A date that is reckoned from another moves with it, so it is said as it was.</summary>
+    private static string Day(ProgrammeDate date) => PlanText.Of(date.From ?? new DayReference(date.Date, null, default, false, date.Span));
 
     private static string Of(Completeness complete) =>
         $"complete for {Names(complete.Kinds.Select(kind => kind.Name))} since {NumberText.Of(complete.Since)}";
@@ -57,11 +60,12 @@ internal static class FarmText
             ChoiceFrom.AnotherList => choice.OtherList!,
             var group => group.ToString().ToLowerInvariant(),
         };
-        var days = choice.JudgedFrom == choice.JudgedTo
-            ? $"on {NumberText.Of(choice.JudgedFrom)}"
-            : $"from {NumberText.Of(choice.JudgedFrom)} to {NumberText.Of(choice.JudgedTo)}";
+        var (first, last) = (Day(choice.FromDate, choice.JudgedFrom), Day(choice.ToDate, choice.JudgedTo));
+        var days = choice.JudgedFrom == choice.JudgedTo && choice.ToDate is null ? $"on {first}" : $"from {first} to {last}";
         return $"choose {choice.List} from {from}, judged {days}";
     }
+
+    private static string Day(string? name, LocalDate day) => name is null ? NumberText.Of(day) : NameText.Exact(name);
 
     private static string Names(IEnumerable<string> names) => string.Join(", ", NameText.Sorted(names).Select(NameText.Exact));
 }

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Sources;
 using Byrelaw.Language.Syntax;
 using Byrelaw.Language.Syntax.Conditions;
 using Byrelaw.Language.Syntax.Lines;
+using Byrelaw.Language.Syntax.Plans;
 using Pidgin;
 using static Pidgin.Parser;
 
@@ -22,24 +24,43 @@ internal static class FarmLines
         (start, names) => new LeaveOutLine(names) { Span = start.Span.To(names[^1].Span) },
         Leaf.Word("leave"), Leaf.Word("out").Then(Lists.Names("a kind of record")));
 
-    public static readonly Parser<Token, LineSyntax> Collection = Map<Token, Token, DateSyntax, LineSyntax>(
-        (start, day) => new CollectionLine(day) { Span = start.Span.To(day.Span) }, Leaf.Word("collection"), Leaf.Word("on").Then(Leaf.Date));
+    private static readonly Parser<Token, (NumberSyntax Times, DurationSyntax Every)> Times = Map(
+        (times, every) => (times, every),
+        Leaf.Number, OneOf(Leaf.Word("times"), Leaf.Word("time", "")).Then(Leaf.Word("every")).Then(Leaf.Duration));
 
-    public static readonly Parser<Token, LineSyntax> Transfer = Map<Token, Token, (DateSyntax? Day, DurationSyntax? Wait, NameSyntax? After), Maybe<DurationSyntax>, LineSyntax>(
-        (start, when, over) => new TransferLine(when.Day, when.Wait, when.After, over.GetValueOrDefault())
+    private static readonly Parser<Token, (ImmutableArray<DateSyntax> Days, (NumberSyntax Times, DurationSyntax Every)? Times)> CollectionDays = Map(
+        (first, more) =>
         {
-            Span = start.Span.To(over.HasValue ? over.Value.Span : (when.Day?.Span ?? when.After!.Span)),
+            var rest = more.ToList();
+            return (ImmutableArray.CreateRange(rest.Select(item => item.Day).OfType<DateSyntax>().Prepend(first)), rest.FindLast(item => item.Times is not null).Times);
         },
-        Leaf.Word("transfer"),
-        OneOf(
-            Leaf.Word("on").Then(Leaf.Date).Select<(DateSyntax?, DurationSyntax?, NameSyntax?)>(day => (day, null, null)),
-            Map<Token, DurationSyntax, NameSyntax, (DateSyntax?, DurationSyntax?, NameSyntax?)>(
-                (wait, after) => (null, wait, after), Leaf.Duration, Leaf.Word("after").Then(Leaf.Name("the name of a date, such as `collection`")))),
-        Leaf.Comma.Labelled("`, over N days`").Then(Leaf.Word("over")).Then(Leaf.Duration).Optional());
+        Leaf.Date, MoreDays().Several());
 
-    public static readonly Parser<Token, LineSyntax> Date = Map<Token, Token, NameSyntax, DateSyntax, LineSyntax>(
+    private static readonly Parser<Token, ((DateSyntax From, DateSyntax To) Between, (NumberSyntax Times, DurationSyntax Every)? Times)> OnAVisit = Map(
+        (from, to, times) => ((from, to), times.HasValue ? times.Value : ((NumberSyntax, DurationSyntax)?)null),
+        Leaf.Word("a", "`a visit between`").Then(Leaf.Word("visit")).Then(Leaf.Word("between")).Then(Leaf.Date), Leaf.Word("and").Then(Leaf.Date),
+        Leaf.Comma.Labelled("`, 3 times every 14 days`").Then(Times).Optional());
+
+    public static readonly Parser<Token, LineSyntax> Collection = Map(
+        (start, finish) => finish(start.Span),
+        Leaf.Word("collection"),
+        Leaf.Word("on").Then(OneOf(
+            CollectionDays.Select<Func<SourceSpan, LineSyntax>>(said => start => new CollectionLine(said.Days, null, said.Times?.Times, said.Times?.Every)
+            {
+                Span = start.To(said.Times?.Every.Span ?? said.Days[^1].Span),
+            }),
+            OnAVisit.Select<Func<SourceSpan, LineSyntax>>(said => start => new CollectionLine([], said.Between, said.Times?.Times, said.Times?.Every)
+            {
+                Span = start.To(said.Times?.Every.Span ?? said.Between.To.Span),
+            }))));
+
+    public static readonly Parser<Token, LineSyntax> Transfer = Map<Token, Token, DayReferenceSyntax, Maybe<DurationSyntax>, LineSyntax>(
+        (start, first, over) => new TransferLine(first, over.GetValueOrDefault()) { Span = start.Span.To(over.HasValue ? over.Value.Span : first.Span) },
+        Leaf.Word("transfer"), Days.Reference, Leaf.Comma.Labelled("`, over N days`").Then(Leaf.Word("over")).Then(Leaf.Duration).Optional());
+
+    public static readonly Parser<Token, LineSyntax> Date = Map<Token, Token, NameSyntax, DayReferenceSyntax, LineSyntax>(
         (start, name, day) => new DateLine(name, day) { Span = start.Span.To(day.Span) },
-        Leaf.Word("date"), Leaf.DeclaredName("a name for the date"), Leaf.Word("on").Then(Leaf.Date));
+        Leaf.Word("date"), Leaf.DeclaredName("a name for the date"), Days.DateOrReckoned);
 
     private static readonly Parser<Token, ImmutableArray<TextSyntax>> Animals = Map(
         (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
@@ -65,4 +86,8 @@ internal static class FarmLines
     private static Parser<Token, DateReferenceSyntax> Day() => OneOf(
         Leaf.Date.Select(date => new DateReferenceSyntax(date, null) { Span = date.Span }),
         Leaf.NameUntil("to", "the name of a date").Select(name => new DateReferenceSyntax(null, name) { Span = name.Span }));
+
+    private static Parser<Token, (DateSyntax? Day, (NumberSyntax Times, DurationSyntax Every)? Times)> MoreDays() => Leaf.Comma.Then(OneOf(
+        Leaf.Date.Select<(DateSyntax?, (NumberSyntax, DurationSyntax)?)>(day => (day, null)),
+        Times.Select<(DateSyntax?, (NumberSyntax, DurationSyntax)?)>(times => (null, times))));
 }

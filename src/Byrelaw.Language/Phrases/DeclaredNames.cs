@@ -25,7 +25,7 @@ internal static class DeclaredNames
                 Add(line, 1, tokens.Length, ranges);
                 break;
             case "date":
-                Add(line, 1, Find(line, 2, at => line.WordAt(at) == "on" && (at + 1 == tokens.Length || tokens[at + 1].Kind is TokenKind.Date or TokenKind.Bad)), ranges);
+                Add(line, 1, Find(line, 2, at => IsDay(line, at)), ranges);
                 break;
             default:
                 break;
@@ -33,6 +33,11 @@ internal static class DeclaredNames
 
         return ranges;
     }
+
+    /// <summary><c>on 2026-10-26</c> or <c>8 days before</c>: where the name of a date ends.</summary>
+    private static bool IsDay(LogicalLine line, int at) =>
+        (line.WordAt(at) == "on" && (at + 1 == line.Tokens.Length || line.Tokens[at + 1].Kind is TokenKind.Date or TokenKind.Bad))
+        || line.Tokens[at].Kind == TokenKind.Number;
 
     private static void WithClauses(LogicalLine line, List<NameRange> ranges)
     {

@@ -55,11 +55,21 @@ internal sealed class FileLoader
             {
                 Use(path, file, line.Tokens[1]);
             }
+            else if (isRoot && line.WordAt(0) == "holidays" && line.Tokens is [_, { Kind: TokenKind.Text }])
+            {
+                Holidays(path, file, line.Tokens[1]);
+            }
         }
 
         _open.Remove(path);
         UsedFirst.Add(file);
         return file;
+    }
+
+    private void Holidays(string path, RuleFile file, Token written)
+    {
+        var target = PathProblem(written) is { } ? null : _files.Resolve(path, written.Text);
+        file.HolidayLists[written.Text] = target is not null && _files.Read(target) is { Length: <= 200_000 } bytes ? (_files.Show(target), bytes) : null;
     }
 
     private void Use(string path, RuleFile file, Token written)
@@ -82,18 +92,12 @@ internal sealed class FileLoader
     private Diagnostic? Problem(string path, Token written, out RuleFile? used)
     {
         used = null;
-        var relative = written.Text;
-        if (relative.Contains('\\', StringComparison.Ordinal))
+        if (PathProblem(written) is { } wrong)
         {
-            return FileProblems.Backslash(written.Span, relative);
+            return wrong;
         }
 
-        if (relative.Length == 0 || relative[0] == '/' || relative.Contains(':', StringComparison.Ordinal))
-        {
-            return FileProblems.NotRelative(written.Span);
-        }
-
-        var target = _files.Resolve(path, relative);
+        var target = _files.Resolve(path, written.Text);
         if (_open.Contains(target))
         {
             return FileProblems.Circle(written.Span, _files.Show(target));
@@ -111,5 +115,21 @@ internal sealed class FileLoader
 
         used = Open(target, isRoot: false);
         return used is null ? FileProblems.Missing(written.Span, _files.Show(target)) : null;
+    }
+
+    private static Diagnostic? PathProblem(Token written)
+    {
+        var relative = written.Text;
+        if (relative.Contains('\\', StringComparison.Ordinal))
+        {
+            return FileProblems.Backslash(written.Span, relative);
+        }
+
+        if (relative.Length == 0 || relative[0] == '/' || relative.Contains(':', StringComparison.Ordinal))
+        {
+            return FileProblems.NotRelative(written.Span);
+        }
+
+        return null;
     }
 }

@@ -21,6 +21,9 @@ internal sealed record RuleFile(SourceFile Source)
     /// <summary>All files under it: those it uses, those they use, and so on; not itself.</summary>
     public HashSet<RuleFile> Under { get; } = new(ReferenceEqualityComparer.Instance);
 
+    /// <summary>Holiday lists that it names, by their written paths; null where there is no such file.</summary>
+    public Dictionary<string, (string Shown, byte[] Bytes)?> HolidayLists { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Whether the person asked for this file; the others are used.</summary>
     public bool IsRoot { get; init; }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Byrelaw.Language.Binding;
 using Byrelaw.Language.Binding.Conditions;
 using Byrelaw.Language.Binding.Farm;
+using Byrelaw.Language.Binding.Plans;
 using Byrelaw.Language.Binding.Rules;
 using Byrelaw.Language.Binding.Words;
 using Byrelaw.Language.Blocks;
@@ -54,7 +55,9 @@ public static class RulebookReader
         var (files, root) = (loaded.UsedFirst, loaded.Files[0]);
         var farm = FarmBlocks.Find(files);
         var vocabulary = VocabularyBinder.Bind(files, names);
-        var dates = ProgrammeDates.Declare(root, farm.Programme, names);
+        var visits = VisitsBinder.Bind(files, names);
+        var holidays = AimsBinder.Holidays(root, farm.Programme);
+        var dates = ProgrammeDates.Declare(root, farm.Programme, names, visits, holidays);
         var defines = DefineBinder.Declare(files, names);
         AmbiguousAnswers.Check(names, files);
         defines = DefineBinder.Bind(defines, names);
@@ -72,11 +75,19 @@ public static class RulebookReader
         var acceptances = AcceptanceBinder.Bind(files, rules, names, knownOn);
 
         var context = new Context(names, root.Problems);
-        var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block).Bind(dates) : null;
+        var plans = new PlanBinder(names, rules).Bind(files, visits);
+        var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
+        var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block).Bind(dates, aims!) : null;
         var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping) : null;
         if (programme is not null)
         {
             DatesInRules.Check(programme, rules.Entries, defines, root.Problems);
+        }
+
+        Currencies.Check(aims, plans, programme?.Span, files);
+        foreach (var task in plans.Tasks)
+        {
+            TaskBinder.CheckDays(task, programme, rules.Entries.Select(entry => entry.Rule).OfType<Rule>(), PlanBinder.ProblemsOf(files, task.Span));
         }
 
         return new Rulebook
@@ -90,6 +101,7 @@ public static class RulebookReader
             Acceptances = [.. acceptances],
             BrokenParts = [.. rules.Broken],
             Programme = programme,
+            Plans = plans,
             Records = records,
             Files = [.. loaded.Files.Select(file => file.Source)],
         };

@@ -3,6 +3,7 @@ using Byrelaw.Language.Binding.Rules;
 using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Sources;
 using Byrelaw.Language.Syntax;
@@ -18,7 +19,7 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
     private readonly List<Choice> _choices = [];
 
     /// <summary>The programme; null where its first line could not be read.</summary>
-    public Programme? Bind(ProgrammeDates dates)
+    public Programme? Bind(ProgrammeDates dates, Aims aims)
     {
         foreach (var line in block.Lines.OfType<ChooseLine>())
         {
@@ -30,7 +31,7 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             context.Problems.Add(FarmProblems.ChoosesNothing(block.Span));
         }
 
-        return block.Head is ProgrammeLine head ? new Programme(head.Name.Value, [.. dates.Set], [.. _choices], block.Span) : null;
+        return block.Head is ProgrammeLine head ? new Programme(head.Name.Value, [.. dates.Set], [.. _choices], block.Span) { Aims = aims } : null;
     }
 
     private void Choose(ChooseLine line)
@@ -55,8 +56,14 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             return;
         }
 
-        _choices.Add(new Choice(list, source.From, Animals(line.Animals), source.Other, start, last ?? start, line.Span));
+        _choices.Add(new Choice(list, source.From, Animals(line.Animals), source.Other, start, last ?? start, line.Span)
+        {
+            FromDate = NameOf(line.First),
+            ToDate = line.Last is null ? null : NameOf(line.Last),
+        });
     }
+
+    private string? NameOf(DateReferenceSyntax day) => day.Name is { } name ? (context.Names.Find(name.Text) as DateSymbol)?.Name : null;
 
     /// <summary>The list's declared spelling. A list without rules would let everyone through: it is broken.</summary>
     private string List(NameSyntax name)

@@ -1,25 +1,31 @@
+using System.Collections.Immutable;
 using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Binding.Plans;
 using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Sources;
 using Byrelaw.Language.Syntax;
 using Byrelaw.Language.Syntax.Lines;
+using Byrelaw.Language.Syntax.Plans;
 using NodaTime;
 
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>
-/// The dates of the programme. Three names are always there, with or without a day, so that a
+/// The dates of the programme. Five names are always there, with or without a day, so that a
 /// rule file reads without a programme too.
 /// </summary>
 internal sealed class ProgrammeDates
 {
     public const string Collection = "collection";
+    public const string FirstTreatment = "first treatment";
     public const string FirstTransfer = "first transfer";
     public const string FinalTransfer = "final transfer";
+    public const string StartOfMating = "planned start of mating";
 
     private readonly Namespace _names;
     private readonly Context _context;
@@ -34,91 +40,109 @@ internal sealed class ProgrammeDates
     /// <summary>The dates that are set, earliest first.</summary>
     public IEnumerable<ProgrammeDate> Set => _set.OrderBy(date => date.Date).ThenBy(date => date.Name, StringComparer.Ordinal);
 
+    /// <summary>The days of its collections.</summary>
+    public CollectionDays Collections { get; private set; } = CollectionDays.None;
+
     /// <summary>Declares the dates that a programme sets.</summary>
     /// <param name="file">The farm's file.</param>
     /// <param name="block">Its programme; null for a rule file on its own.</param>
     /// <param name="names">Receives the names.</param>
-    public static ProgrammeDates Declare(RuleFile file, Block? block, Namespace names)
+    /// <param name="visits">When teams come.</param>
+    /// <param name="holidays">Public holidays.</param>
+    public static ProgrammeDates Declare(RuleFile file, Block? block, Namespace names, ImmutableArray<Visits> visits, ImmutableArray<Holiday> holidays)
     {
         var dates = new ProgrammeDates(names, file.Problems);
-        foreach (var line in block?.Lines ?? [])
+        if (block is null)
         {
-            switch (line)
+            return dates;
+        }
+
+        if (block.First<CollectionLine>() is { } line)
+        {
+            dates.Collections = CollectionDays.Bind(dates._context, line, visits, block.First<RegionLine>()?.Region.Value, holidays);
+            if (dates.Collections.First is { } first)
             {
-                case CollectionLine collection:
-                    dates.Give(Collection, collection.Day.Value, collection.Span);
-                    break;
-                case DateLine date:
-                    dates.Name(date);
-                    break;
-                default:
-                    break;
+                dates.Give(Collection, first, line.Span, null);
             }
         }
 
-        foreach (var transfer in block?.Lines.OfType<TransferLine>() ?? [])
+        var lines = block.Lines.OfType<DateLine>().Where(dates.Name).Select(date => (date.Name.Text, date.Day, date.Span, (TransferLine?)null))
+            .Concat(block.Lines.OfType<TransferLine>().Select(transfer => (FirstTransfer, transfer.First, transfer.Span, (TransferLine?)transfer)));
+        dates.Reckon([.. lines], block);
+        if (block.First<CollectionLine>() is null && names.Find(Collection) is DateSymbol { Value: { } day })
         {
-            dates.Transfer(transfer, block!);
+            dates.Collections = new CollectionDays(day, [day], null, null);
         }
 
         return dates;
     }
 
-    private void Name(DateLine line)
+    /// <summary>Declares a date's name; false, and a problem, where it may not have that one.</summary>
+    private bool Name(DateLine line)
     {
         var name = line.Name.Text;
         if (NameFolding.Fold(name).StartsWith("last ", StringComparison.Ordinal))
         {
             _context.Problems.Add(NameProblems.DateNameStartsWithLast(line.Name.Span));
+            return false;
         }
-        else if (_names.Find(name) is DateSymbol { Declared: null })
+
+        if (_names.Find(name) is DateSymbol { Declared: null })
         {
-            Give(name, line.Day.Value, line.Span);
+            return true;
         }
-        else if (_names.Declare(name, line.Name.Span, new DateSymbol(name, line.Name.Span, line.Day.Value)) is { } problem)
+
+        if (_names.Declare(name, line.Name.Span, new DateSymbol(name, line.Name.Span, null)) is not { } problem)
         {
-            _context.Problems.Add(problem);
+            return true;
         }
-        else
+
+        _context.Problems.Add(problem);
+        return false;
+    }
+
+    /// <summary>Gives every date its day, those first that the others are reckoned from.</summary>
+    private void Reckon(List<(string Name, DayReferenceSyntax Day, SourceSpan Span, TransferLine? Transfer)> lines, Block block)
+    {
+        while (lines.FindIndex(line => IsKnown(line.Day)) is >= 0 and var next)
         {
-            _set.Add(new ProgrammeDate(name, line.Day.Value, line.Span));
+            var (name, syntax, span, transfer) = lines[next];
+            lines.RemoveAt(next);
+            if (_context.Day(syntax) is { } day && On(day) is { } on)
+            {
+                var from = day.Name is null ? null : day;
+                if (transfer is not null)
+                {
+                    Transfer(on, transfer.Over, span, from);
+                }
+                else
+                {
+                    Give(name, on, span, from);
+                }
+            }
+        }
+
+        foreach (var line in lines.Where(_ => !block.IsBroken))
+        {
+            var name = line.Day.Name!;
+            _context.Problems.Add(_names.Find(name.Text) is DateSymbol symbol
+                ? FarmProblems.DateNotSet(name.Span, symbol.Name)
+                : _context.NotFound(name, symbol => symbol is DateSymbol, "a date of the programme"));
         }
     }
 
-    private void Transfer(TransferLine line, Block block)
-    {
-        if (First(line, block) is not { } first)
-        {
-            return;
-        }
+    private bool IsKnown(DayReferenceSyntax day) => day.Date is not null || _names.Find(day.Name!.Text) is DateSymbol { Value: not null };
 
-        var days = line.Over is null ? 1 : Days(line.Over);
+    private LocalDate? On(DayReference day) => day.Date ?? (_names.Find(day.Name!) is DateSymbol { Value: { } from } ? day.From(from) : null);
+
+    private void Transfer(LocalDate first, DurationSyntax? over, SourceSpan at, DayReference? from)
+    {
+        var days = over is null ? 1 : Days(over);
         if (days > 0)
         {
-            Give(FirstTransfer, first, line.Span);
-            Give(FinalTransfer, first.PlusDays(days - 1), line.Span);
+            Give(FirstTransfer, first, at, from);
+            Give(FinalTransfer, first.PlusDays(days - 1), at, new DayReference(null, FirstTransfer, new TimeLength(days - 1, TimeUnit.Days), false, at));
         }
-    }
-
-    private LocalDate? First(TransferLine line, Block block)
-    {
-        if (line.Day is not null)
-        {
-            return line.Day.Value;
-        }
-
-        var length = _context.Length(line.Wait!);
-        if (_names.Find(line.After!.Text) is not DateSymbol after)
-        {
-            return _context.None<LocalDate>(_context.NotFound(line.After, symbol => symbol is DateSymbol, "a date of the programme"));
-        }
-
-        if (after.Value is null && !block.IsBroken)
-        {
-            return _context.None<LocalDate>(FarmProblems.DateNotSet(line.After.Span, after.Name));
-        }
-
-        return length is { } wait && after.Value is { } day ? wait.After(day) : null;
     }
 
     private int Days(DurationSyntax over)
@@ -132,10 +156,14 @@ internal sealed class ProgrammeDates
         return 0;
     }
 
-    /// <summary>Gives one of the three names its day.</summary>
-    private void Give(string name, LocalDate day, SourceSpan at)
+    /// <summary>Gives a declared name its day.</summary>
+    private void Give(string name, LocalDate day, SourceSpan at, DayReference? from)
     {
-        var symbol = (DateSymbol)_names.Find(name)!;
+        if (_names.Find(name) is not DateSymbol symbol)
+        {
+            return;
+        }
+
         if (symbol.Value is not null)
         {
             _context.Problems.Add(FarmProblems.DateTwice(at, symbol.Name));
@@ -143,6 +171,6 @@ internal sealed class ProgrammeDates
         }
 
         _names.Replace(name, symbol with { Value = day });
-        _set.Add(new ProgrammeDate(symbol.Name, day, at));
+        _set.Add(new ProgrammeDate(symbol.Name, day, at) { From = from });
     }
 }

@@ -20,6 +20,11 @@ internal static class BlockWords
         BlockKind.Accept => "an `accept`",
         BlockKind.Records => "`records`",
         BlockKind.Programme => "a `programme`",
+        BlockKind.Visits => "`visits`",
+        BlockKind.Method => "a `method`",
+        BlockKind.Assume => "an `assume`",
+        BlockKind.Task => "a `task`",
+        BlockKind.Caution => "a `caution`",
         _ => "what could not be read",
     };
 }

@@ -23,11 +23,11 @@ public enum Quantity
     /// <summary>Share of transfers that are pregnant at the first check.</summary>
     PregnantPerTransfer,
 
-    /// <summary>Share of pregnancies at the first check that are still there at day 60.</summary>
-    KeptFromFirstCheckToDay60,
+    /// <summary>Share of pregnancies at the first check that are still there at the second check, about day 60.</summary>
+    KeptFromFirstToSecondCheck,
 
-    /// <summary>Share of pregnancies at day 60 that calve.</summary>
-    KeptFromDay60ToCalving,
+    /// <summary>Share of pregnancies at the second check that calve.</summary>
+    KeptFromSecondCheckToCalving,
 
     /// <summary>Share of pregnancies at the first check that calve.</summary>
     KeptFromFirstCheckToCalving,

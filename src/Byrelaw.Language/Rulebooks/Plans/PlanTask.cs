@@ -19,11 +19,14 @@ public sealed record PlanTask
     /// <summary>Done earlier than this it does not count; null for no limit.</summary>
     public DayReference? NotBefore { get; init; }
 
-    /// <summary>From the sample to its result.</summary>
+    /// <summary>From the sample to its result; in days or weeks.</summary>
     public TimeLength? ResultsTake { get; init; }
 
-    /// <summary>How long the task itself takes: a course, a treatment, an office.</summary>
+    /// <summary>How long the task itself takes: a course, a treatment, an office; in days or weeks.</summary>
     public TimeLength? Takes { get; init; }
+
+    /// <summary>Days from starting it to having its result: what it takes, and what results take.</summary>
+    public int LeadDays => Days(Takes) + Days(ResultsTake);
 
     /// <summary>Rules whose missing answers it settles.</summary>
     public ImmutableArray<string> SettlesRules { get; init; } = [];
@@ -48,6 +51,8 @@ public sealed record PlanTask
 
     /// <summary>Where it is written.</summary>
     public required SourceSpan Span { get; init; }
+
+    private static int Days(TimeLength? length) => length is { } some ? some.Count * (some.Unit == TimeUnit.Weeks ? 7 : 1) : 0;
 }
 
 /// <summary>What a task costs.</summary>

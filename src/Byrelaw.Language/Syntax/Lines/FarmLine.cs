@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Byrelaw.Language.Syntax.Plans;
 
 namespace Byrelaw.Language.Syntax.Lines;
 
@@ -14,20 +15,25 @@ internal sealed record CompleteForLine(ImmutableArray<NameSyntax> Kinds, DateSyn
 /// <summary><c>leave out foot trim</c>.</summary>
 internal sealed record LeaveOutLine(ImmutableArray<NameSyntax> Names) : BodyLine;
 
-/// <summary><c>collection on 2026-10-12</c>.</summary>
-internal sealed record CollectionLine(DateSyntax Day) : BodyLine
+/// <summary><c>collection on 2026-10-12</c>, <c>collection on a visit between A and B, 3 times every 14 days</c>.</summary>
+/// <param name="Days">As written; empty for a visit still to be chosen.</param>
+/// <param name="Between">The days between which the visit is to be; null where days are written.</param>
+/// <param name="Times">How many in all; null for as many as are written.</param>
+/// <param name="Every">How far apart.</param>
+internal sealed record CollectionLine(
+    ImmutableArray<DateSyntax> Days, (DateSyntax From, DateSyntax To)? Between, NumberSyntax? Times, DurationSyntax? Every) : BodyLine
 {
     public override string? OnlyOnce => "collection";
 }
 
-/// <summary><c>transfer 8 days after collection, over 2 days</c> or <c>transfer on 2026-10-20</c>.</summary>
-internal sealed record TransferLine(DateSyntax? Day, DurationSyntax? Wait, NameSyntax? After, DurationSyntax? Over) : BodyLine
+/// <summary><c>transfer 8 days after collection, over 2 days</c>, <c>transfer on 2026-10-20</c> or <c>transfer on collection</c>.</summary>
+internal sealed record TransferLine(DayReferenceSyntax First, DurationSyntax? Over) : BodyLine
 {
     public override string? OnlyOnce => "transfer";
 }
 
-/// <summary><c>date planned start of mating on 2026-10-26</c>.</summary>
-internal sealed record DateLine(NameSyntax Name, DateSyntax Day) : BodyLine;
+/// <summary><c>date planned start of mating on 2026-10-26</c> or <c>date first treatment 8 days before collection</c>.</summary>
+internal sealed record DateLine(NameSyntax Name, DayReferenceSyntax Day) : BodyLine;
 
 /// <summary><c>choose donors from "1021", judged on collection</c>.</summary>
 /// <param name="List">Which list.</param>

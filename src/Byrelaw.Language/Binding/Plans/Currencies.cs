@@ -1,0 +1,28 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Language.Binding.Plans;
+
+/// <summary>All money of one plan is in one currency: nothing is converted.</summary>
+internal static class Currencies
+{
+    /// <summary>Tells of every amount that is in another currency than the budget, or than the first amount.</summary>
+    public static void Check(Aims? aims, PlanStatements plans, SourceSpan? programme, IReadOnlyList<RuleFile> files)
+    {
+        var amounts = new List<(Money Amount, SourceSpan Span)>();
+        if (aims?.Budget is { } budget && programme is { } place)
+        {
+            amounts.Add((budget, place));
+        }
+
+        amounts.AddRange(plans.Costs.Select(line => (line.Amount, line.Span)));
+        amounts.AddRange(plans.Methods.Where(method => method.Cost is not null).Select(method => (method.Cost!.Value, method.Span)));
+        amounts.AddRange(plans.Tasks.Where(task => task.Cost is not null).Select(task => (task.Cost!.Amount, task.Span)));
+        foreach (var (amount, span) in amounts.Skip(1).Where(amount => amount.Amount.Currency != amounts[0].Amount.Currency))
+        {
+            PlanBinder.ProblemsOf(files, span).Add(PlanProblems.TwoCurrencies(span, amount.Currency, amounts[0].Amount.Currency, amounts[0].Span));
+        }
+    }
+}

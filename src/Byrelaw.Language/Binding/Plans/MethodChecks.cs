@@ -1,0 +1,84 @@
+using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Syntax.Lines;
+
+namespace Byrelaw.Language.Binding.Plans;
+
+/// <summary>Whether the lines of a method make sense together.</summary>
+internal static class MethodChecks
+{
+    /// <summary>Tells what does not.</summary>
+    public static void Check(Context context, Block block, Method method)
+    {
+        var problems = context.Problems;
+        if (method.Steps.IsEmpty && !method.IsNatural)
+        {
+            problems.Add(MethodProblems.DoesNothing(block.Span));
+        }
+        else if (method.IsNatural)
+        {
+            problems.AddRange(block.Lines.Where(line => line is StepLine or CountsAsHeatLine or InHeatLine or AgainLine or FlushedLine)
+                .Select(line => MethodProblems.TreatsNaturalHeat(line.Span)));
+        }
+        else
+        {
+            CheckHeat(problems, block, method);
+        }
+
+        CheckFlush(problems, block, method);
+        if (method.Because is null && method.Source is null)
+        {
+            problems.Add(PlanProblems.NoReason(block.Span, "method"));
+        }
+    }
+
+    private static void CheckHeat(List<Diagnostic> problems, Block block, Method method)
+    {
+        var (counts, spread) = (block.First<CountsAsHeatLine>(), block.First<InHeatLine>());
+        if (counts is not null && spread is not null)
+        {
+            problems.Add(MethodProblems.TwoHeats(spread.Span));
+        }
+        else if (counts is null && (spread is null || method.InHeat is { Days.IsEmpty: true }))
+        {
+            problems.Add(MethodProblems.NoHeat(block.Span));
+        }
+
+        var first = method.Steps[0].Day;
+        if (counts is not null && method.HeatDay <= first)
+        {
+            problems.Add(MethodProblems.HeatBeforeTreatment(counts.Day.Span, first));
+        }
+
+        if (spread is not null && method.InHeat?.Days.FirstOrDefault(day => day.Day <= first && day.Share > 0) is { Share: > 0 })
+        {
+            problems.Add(MethodProblems.HeatBeforeTreatment(spread.Span, first));
+        }
+
+        if (block.First<AgainLine>() is { } again && method.Again is { } chance)
+        {
+            if (chance.NotSeenBy >= chance.From || chance.From > chance.To)
+            {
+                problems.Add(MethodProblems.AgainOutOfOrder(again.Span));
+            }
+            else if (spread is null)
+            {
+                problems.Add(MethodProblems.AgainWithoutHeats(again.Span));
+            }
+        }
+    }
+
+    private static void CheckFlush(List<Diagnostic> problems, Block block, Method method)
+    {
+        if (!method.IsForDonors && block.First<FlushedLine>() is { } flushed)
+        {
+            problems.Add(MethodProblems.FlushOnlyForDonors(flushed.Span));
+        }
+        else if (method.IsForDonors && (method.FlushDay is not { } day || day <= method.HeatDay))
+        {
+            problems.Add(MethodProblems.FlushMissing(block.First<FlushedLine>()?.Span ?? block.Span));
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Syntax;
+using Byrelaw.Language.Syntax.Lines;
+using Pidgin;
+using static Pidgin.Parser;
+
+namespace Byrelaw.Language.Grammar;
+
+/// <summary>Lines inside <c>programme</c> that say what it is for and what its plan is made from.</summary>
+internal static class AimLines
+{
+    private static readonly Parser<Token, Outcome> What = OneOf(
+        Leaf.Word("live", "`live heifer calves`").Then(OneOf(
+            OneOf(Leaf.Word("heifer"), Leaf.Word("heifers", "")).Then(Calves()).ThenReturn(Outcome.LiveHeiferCalves), Calves().ThenReturn(Outcome.LiveCalves))),
+        OneOf(Leaf.Word("pregnancies"), Leaf.Word("pregnancy", "")).ThenReturn(Outcome.Pregnancies),
+        OneOf(Leaf.Word("embryos", "`embryos transferred`"), Leaf.Word("embryo", "")).Then(Leaf.Word("transferred")).ThenReturn(Outcome.EmbryosTransferred));
+
+    public static readonly Parser<Token, LineSyntax> Wants = Map<Token, Token, NumberSyntax, Outcome, NumberSyntax, Token, LineSyntax>(
+        (start, count, what, sure, end) => new WantsLine(count, what, sure) { Span = start.Span.To(end.Span) },
+        Leaf.Word("wants"), Leaf.Number, What, Leaf.Comma.Then(Leaf.Percent), Leaf.Word("sure"));
+
+    public static readonly Parser<Token, LineSyntax> Budget = Map<Token, Token, Syntax.Plans.MoneySyntax, LineSyntax>(
+        (start, amount) => new BudgetLine(amount) { Span = start.Span.To(amount.Span) }, Leaf.Word("budget"), Evidence.Money);
+
+    public static readonly Parser<Token, LineSyntax> Embryos = Map<Token, Token, (EmbryoOrigin Origin, Token Token), Maybe<DurationSyntax>, LineSyntax>(
+        (start, from, age) => new EmbryosLine(from.Origin, age.GetValueOrDefault()) { Span = start.Span.To(age.HasValue ? age.Value.Span : from.Token.Span) },
+        Leaf.Word("embryos"),
+        OneOf(
+            Leaf.Word("made", "`made from collected eggs`").Then(Leaf.Word("from")).Then(Leaf.Word("collected")).Then(Leaf.Word("eggs")).Select(token => (EmbryoOrigin.CollectedEggs, token)),
+            Leaf.Word("flushed").Select(token => (EmbryoOrigin.Flushed, token)),
+            Leaf.Word("frozen").Select(token => (EmbryoOrigin.Frozen, token))),
+        Leaf.Comma.Labelled("`, 7 days old`").Then(Leaf.Duration).Before(Leaf.Word("old")).Optional());
+
+    public static readonly Parser<Token, LineSyntax> Tank = Map<Token, Token, NumberSyntax, Token, LineSyntax>(
+        (start, count, end) => new TankLine(count) { Span = start.Span.To(end.Span) },
+        Leaf.Word("tank"), Leaf.Word("holds").Then(Leaf.Number), Leaf.Word("frozen").Then(OneOf(Leaf.Word("embryos"), Leaf.Word("embryo", ""))));
+
+    public static readonly Parser<Token, LineSyntax> RecipientDays = Map<Token, Token, NumberSyntax, Maybe<NumberSyntax>, LineSyntax>(
+        (start, from, to) => new RecipientDaysLine(from, to.GetValueOrDefault()) { Span = start.Span.To(to.HasValue ? to.Value.Span : from.Span) },
+        Leaf.Word("recipients"), Leaf.Word("on").Then(Leaf.Word("day")).Then(Leaf.Number), Leaf.Word("to").Then(Leaf.Number).Optional());
+
+    public static readonly Parser<Token, LineSyntax> Prepare = Map<Token, Token, Maybe<NumberSyntax>, Token, ImmutableArray<TextSyntax>, LineSyntax>(
+        (start, count, whom, methods) => new PrepareLine(count.GetValueOrDefault(), whom.Is("donors"), methods) { Span = start.Span.To(methods[^1].Span) },
+        Leaf.Word("prepare"), Leaf.Number.Optional(), OneOf(Leaf.Word("recipients"), Leaf.Word("donors"), Leaf.Word("recipient", "")),
+        Leaf.Word("by").Then(Lists.Of(Leaf.Text("a method's name in quotes"), Leaf.Comma)));
+
+    public static readonly Parser<Token, LineSyntax> SemenUsed = Map<Token, Token, (Semen Semen, Token Token), LineSyntax>(
+        (start, how) => new SemenLine(how.Semen) { Span = start.Span.To(how.Token.Span) },
+        Leaf.Word("semen"),
+        OneOf(
+            Leaf.Word("sexed", "`sexed female`").Then(OneOf(
+                Leaf.Word("female").Select(token => (Semen.SexedFemale, token)), Leaf.Word("male").Select(token => (Semen.SexedMale, token)))),
+            Leaf.Word("unsexed").Select(token => (Semen.Unsexed, token))));
+
+    public static readonly Parser<Token, LineSyntax> CalfBreeds = Map<Token, Token, ImmutableArray<NameSyntax>, LineSyntax>(
+        (start, breeds) => new CalvesLine(breeds) { Span = start.Span.To(breeds[^1].Span) },
+        Leaf.Word("calves"), Leaf.Word("of").Then(Leaf.Word("breed")).Then(Lists.Names("a breed")));
+
+    public static readonly Parser<Token, LineSyntax> CalveBy = Map<Token, Token, DateSyntax, LineSyntax>(
+        (start, day) => new CalveByLine(day) { Span = start.Span.To(day.Span) }, Leaf.Word("calve"), Leaf.Word("by").Then(Leaf.Date));
+
+    public static readonly Parser<Token, LineSyntax> Region = Map<Token, Token, TextSyntax, LineSyntax>(
+        (start, region) => new RegionLine(region) { Span = start.Span.To(region.Span) }, Leaf.Word("region"), Leaf.Text("a region in quotes"));
+
+    public static readonly Parser<Token, LineSyntax> Holidays = Map<Token, Token, TextSyntax, LineSyntax>(
+        (start, path) => new HolidaysLine(path) { Span = start.Span.To(path.Span) }, Leaf.Word("holidays"), Leaf.Text("a file's path in quotes"));
+
+    public static readonly Parser<Token, LineSyntax> Holiday = Map<Token, Token, DateSyntax, TextSyntax, LineSyntax>(
+        (start, day, name) => new HolidayLine(day, name) { Span = start.Span.To(name.Span) }, Leaf.Word("holiday"), Leaf.Date, Leaf.Text("its name in quotes"));
+
+    private static Parser<Token, Token> Calves() => OneOf(Leaf.Word("calves"), Leaf.Word("calf", ""));
+}

@@ -1,0 +1,64 @@
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Syntax;
+using Byrelaw.Language.Syntax.Lines;
+using Byrelaw.Language.Syntax.Plans;
+using Pidgin;
+using static Pidgin.Parser;
+
+namespace Byrelaw.Language.Grammar;
+
+/// <summary>Lines inside <c>method</c>.</summary>
+internal static class MethodLines
+{
+    private static readonly Parser<Token, (NumberSyntax Hours, NumberSyntax Day)> HoursAfter = Map(
+        (hours, day) => (hours, day), Leaf.Number,
+        OneOf(Leaf.Word("hours"), Leaf.Word("hour", "")).Then(Leaf.Word("after")).Then(Leaf.Word("day")).Then(Leaf.Number));
+
+    public static readonly Parser<Token, LineSyntax> Step = Map<Token, Token, NumberSyntax, Maybe<DayPart>, TextSyntax, Maybe<(NumberSyntax Hours, NumberSyntax Day)>, LineSyntax>(
+        (start, day, part, text, after) => new StepLine(
+            day, part.HasValue ? part.Value : null, text, after.HasValue ? after.Value.Hours : null, after.HasValue ? after.Value.Day : null)
+        {
+            Span = start.Span.To(after.HasValue ? after.Value.Day.Span : text.Span),
+        },
+        Leaf.Word("day"), Leaf.Number,
+        OneOf(Leaf.Word("morning").ThenReturn(DayPart.Morning), Leaf.Word("evening").ThenReturn(DayPart.Evening)).Optional(),
+        Leaf.Text("what is done, in quotes"), Leaf.Comma.Labelled("`, 56 hours after day 7`").Then(HoursAfter).Optional());
+
+    public static readonly Parser<Token, LineSyntax> CountsAsHeat = Map<Token, Token, NumberSyntax, LineSyntax>(
+        (start, day) => new CountsAsHeatLine(day) { Span = start.Span.To(day.Span) },
+        Leaf.Word("counts"), Leaf.Word("as").Then(Leaf.Word("heat")).Then(Leaf.Word("on")).Then(Leaf.Word("day")).Then(Leaf.Number));
+
+    public static readonly Parser<Token, LineSyntax> InHeat = Rate(
+        Leaf.Word("in").Before(Leaf.Word("heat")), Evidence.ShareByDay, share => new InHeatLine(share) { Span = share.Span });
+
+    public static readonly Parser<Token, LineSyntax> HeatSeen = Rate(
+        Leaf.Word("heat").Before(Leaf.Word("seen")), Evidence.Share, share => new HeatSeenLine(share) { Span = share.Span });
+
+    public static readonly Parser<Token, LineSyntax> Accepted = Rate(
+        Leaf.Word("accepted").Before(Leaf.Word("on")).Before(Leaf.Word("the")).Before(Leaf.Word("day")), Evidence.Share, share => new AcceptedLine(share) { Span = share.Span });
+
+    public static readonly Parser<Token, LineSyntax> Cycles = Map<Token, Token, DurationSyntax, LineSyntax>(
+        (start, every) => new CyclesLine(every) { Span = start.Span.To(every.Span) }, Leaf.Word("cycles"), Leaf.Word("every").Then(Leaf.Duration));
+
+    public static readonly Parser<Token, LineSyntax> Again = Map<Token, Token, NumberSyntax, NumberSyntax, Maybe<NumberSyntax>, LineSyntax>(
+        (start, by, from, to) => new AgainLine(by, from, to.GetValueOrDefault()) { Span = start.Span.To(to.HasValue ? to.Value.Span : from.Span) },
+        Leaf.Word("if"),
+        Leaf.Word("not").Then(Leaf.Word("seen")).Then(Leaf.Word("by")).Then(Leaf.Word("day")).Then(Leaf.Number),
+        Leaf.Comma.Then(Leaf.Word("again")).Then(Leaf.Word("on")).Then(Leaf.Word("day")).Then(Leaf.Number),
+        Leaf.Word("to").Then(Leaf.Number).Optional());
+
+    public static readonly Parser<Token, LineSyntax> Flushed = Map<Token, Token, NumberSyntax, LineSyntax>(
+        (start, day) => new FlushedLine(day) { Span = start.Span.To(day.Span) },
+        Leaf.Word("flushed"), Leaf.Word("on").Then(Leaf.Word("day")).Then(Leaf.Number));
+
+    public static readonly Parser<Token, LineSyntax> Costs = Map<Token, Token, MoneySyntax, Maybe<NameSyntax>, LineSyntax>(
+        (start, amount, per) => new CostsLine(amount, per.GetValueOrDefault()) { Span = start.Span.To(per.HasValue ? per.Value.Span : amount.Span) },
+        Leaf.Word("costs"), Evidence.Money, Leaf.Word("per").Then(Leaf.Name("`animal treated`")).Optional());
+
+    public static readonly Parser<Token, LineSyntax> For = Map<Token, Token, NameSyntax, LineSyntax>(
+        (start, list) => new ForLine(list) { Span = start.Span.To(list.Span) }, Leaf.Word("for"), Leaf.ListName("the name of a list, such as `donors`"));
+
+    private static Parser<Token, LineSyntax> Rate(Parser<Token, Token> head, Parser<Token, ShareSyntax> share, Func<ShareSyntax, LineSyntax> make) =>
+        Map((start, said) => { var line = make(said); return line with { Span = start.Span.To(said.Span) }; }, head, share);
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Syntax.Plans;
+
+namespace Byrelaw.Language.Syntax.Lines;
+
+/// <summary><c>method "..."</c>.</summary>
+internal sealed record MethodLine(TextSyntax Name) : HeadLine;
+
+/// <summary><c>task "..."</c>.</summary>
+internal sealed record TaskLine(TextSyntax Name) : HeadLine;
+
+/// <summary><c>caution prostaglandin "..."</c>.</summary>
+internal sealed record CautionLine(NameSyntax About, TextSyntax Text) : HeadLine;
+
+/// <summary><c>visits "collection" in "North" every 14 days from 2026-07-06 to 2026-12-18</c>.</summary>
+internal sealed record VisitsLine(TextSyntax Name, TextSyntax? Region, ScheduleSyntax? Schedule) : HeadLine;
+
+/// <summary><c>assume pregnant per transfer fresh 45%, from 36 of 80 transfers</c>.</summary>
+/// <param name="Quantity">All words before the number.</param>
+/// <param name="Method">The method in <c>cost per animal treated by "..."</c>.</param>
+/// <param name="Value">The number.</param>
+/// <param name="IsShare">Whether it has a per cent sign.</param>
+/// <param name="Unit">A currency or <c>days</c>.</param>
+/// <param name="Evidence">What it rests on.</param>
+internal sealed record AssumeLine(
+    NameSyntax Quantity, TextSyntax? Method, NumberSyntax Value, bool IsShare, UnitSyntax? Unit, ImmutableArray<EvidenceSyntax> Evidence) : HeadLine;

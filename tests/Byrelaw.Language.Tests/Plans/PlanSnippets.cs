@@ -1,0 +1,122 @@
+namespace Byrelaw.Language.Tests.Plans;
+
+/// <summary>One farm's file with every statement of a plan; the words of the tests stand above it.</summary>
+public static class PlanSnippets
+{
+    public const string Everything = """
+        rules for donors
+        rule "Two months clean"
+          needs no mastitis in the 60 days before collection
+          because "Eggs remember."
+        rules for treatment
+        rule "Forty days calved"
+          needs at least 40 days since last calving
+          because "Time to clean up."
+        rules for recipients
+        rule "Copper of the mob"
+          needs average liver copper of her mob in the last 90 days, from at least 5 animals, at least 95 umol/kg
+          because "Copper is kept in the liver."
+
+        programme "Withy Bend, spring 2026"
+          wants 6 live heifer calves, 80% sure
+          budget 30000 NZD
+          agreed by "farmer", "herd vet", "adviser" on 2026-06-14
+          embryos made from collected eggs
+          tank holds 6 frozen embryos
+          semen sexed female
+          calves of breed Friesian, Jersey
+          region "North"
+          collection on 2026-10-12, 3 times every 14 days
+          transfer 8 days after collection, over 2 days
+          date first treatment 8 days before collection
+          date planned start of mating on 2026-10-26
+          date drenching 3 weeks before first treatment
+          recipients on day 6 to 9
+          prepare 24 recipients by "Progesterone insert"
+          prepare recipients by "Prostaglandin once", "Natural heat"
+          calve by 2027-10-01
+          holiday 2026-10-26 "Labour Day"
+          choose donors from "1021", "1188", judged on collection
+          choose treatment from females, judged on first treatment
+          choose recipients from females, judged from first transfer to final transfer
+
+        visits "collection" in "North" every 14 days from 2026-07-06 to 2026-12-18
+          on 2026-10-13
+          not on 2026-08-03, Sundays, holidays
+        visits "transfer" 8 days after "collection"
+
+        caution prostaglandin "It ends a pregnancy. Read the label, and ask the vet."
+          source "datasheets"
+
+        method "Progesterone insert"
+          day 0 "Insert the progesterone device; GnRH"
+          day 7 evening "Remove the device; prostaglandin"
+          day 9 evening "GnRH", 56 hours after day 7
+          counts as heat on day 9
+          accepted on the day 80%, weight 30
+          costs 55 NZD per animal treated
+          because "Every animal has a day."
+          source "published schedules"
+
+        method "Prostaglandin once"
+          day 0 "Prostaglandin"
+          in heat 70%, weight 40, on day 2 20%, day 3 45%, day 4 25%, day 5 10%
+          heat seen 85%, from 17 of 20
+          accepted on the day 90%
+          if not seen by day 5, again on day 11 to 14
+          because "Cheap."
+
+        method "Natural heat"
+          cycles every 21 days
+          heat seen 80%
+          accepted on the day 88%
+          because "Nothing is given."
+
+        method "Superovulation"
+          for donors
+          day 0 "Insert the progesterone device"
+          day 4 morning "FSH"
+          day 4 evening "FSH"
+          day 6 "Prostaglandin"
+          counts as heat on day 8
+          flushed on day 15
+          source "published schedules"
+
+        assume oocytes per collection 9, spread 6
+        assume embryos per oocyte 22%, weight 50
+        assume embryos per oocyte with sexed semen 17%, weight 20
+        assume pregnant per transfer fresh in heifers 45%, from 36 of 80 transfers
+        assume pregnant per transfer 40%, weight 20
+        assume kept from first check to calving 81%, weight 40
+        assume alive at a day old 95%
+          source "national statistics"
+        assume heifer per calf 47%, weight 100
+        assume gestation of Friesian in cows 279.4 days, spread 5 days
+        assume gestation 282 days, spread 5 days
+          because "As people here count."
+          agreed by "herd vet" on 2026-06-14
+        assume days of keep per recipient 60 days
+        assume cost per embryo transferred 400 NZD
+        assume cost per day of keep 3.5 NZD
+        assume cost per animal treated by "Natural heat" 2 NZD
+
+        task "Sample the mob for copper"
+          for recipients
+          due 45 days before first transfer
+          not before 90 days before first transfer
+          takes 1 week
+          results take 10 days
+          settles "Copper of the mob", liver copper
+          costs 30 NZD per sample
+          because "Nobody guesses copper."
+        task "Export tests"
+          not needed
+          because "The embryos stay here."
+        """;
+
+    /// <summary>Lines that one programme cannot have beside those above.</summary>
+    public const string OtherForms = """
+        programme "Other"
+          holidays "holidays.txt"
+        """;
+}
