@@ -6,16 +6,21 @@ namespace Byrelaw.Planning.Forecasting;
 /// <param name="Of">Of what, the others staying as planned.</param>
 /// <param name="More">How many more than planned; 0 where the plan is sure enough; null where no number within the limit is.</param>
 /// <param name="Limit">The most that were tried.</param>
+/// <param name="Room">How many more there are to be had.</param>
 /// <param name="At">The forecast with so many more; with the most that were tried, where that is not enough.</param>
-public sealed record Needed(Further Of, int? More, int Limit, Forecast At)
+public sealed record Needed(Further Of, int? More, int Limit, int Room, Forecast At)
 {
+    /// <summary>Whether so many more are enough and can be had.</summary>
+    public bool CanBeHad => More <= Room;
+
     /// <summary>The smallest number of more that is enough.</summary>
     /// <param name="forecaster">Its chain says what is wanted, and how surely.</param>
     /// <param name="sessions">As planned.</param>
     /// <param name="further">More of what.</param>
-    /// <param name="limit">The most that there can be more; 0 or more.</param>
+    /// <param name="limit">The most to try; 0 or more.</param>
+    /// <param name="room">How many more there are to be had.</param>
     /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
-    public static Needed Find(Forecaster forecaster, ImmutableArray<Session> sessions, Further further, int limit)
+    public static Needed Find(Forecaster forecaster, ImmutableArray<Session> sessions, Further further, int limit, int room)
     {
         var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing is needed.");
 
@@ -23,7 +28,7 @@ public sealed record Needed(Further Of, int? More, int Limit, Forecast At)
         var (none, enough, at) = (-1, limit, forecaster.Of(sessions.With(further, limit)));
         if (at.Chance < goal.Certainty)
         {
-            return new(further, null, limit, at);
+            return new(further, null, limit, room, at);
         }
 
         while (enough - none > 1)
@@ -33,6 +38,6 @@ public sealed record Needed(Further Of, int? More, int Limit, Forecast At)
             (none, enough, at) = then.Chance >= goal.Certainty ? (none, middle, then) : (middle, enough, at);
         }
 
-        return new(further, enough, limit, at);
+        return new(further, enough, limit, room, at);
     }
 }

@@ -21,6 +21,9 @@ public enum Stage
     /// <summary>Pregnant at the first check.</summary>
     Pregnant,
 
+    /// <summary>Still pregnant at the second check.</summary>
+    Kept,
+
     /// <summary>Calved.</summary>
     Calvings,
 

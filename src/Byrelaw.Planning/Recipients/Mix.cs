@@ -14,6 +14,9 @@ public sealed record Mix(ImmutableArray<Treated> Treated, double? Cost, double C
     /// <summary>Animals over both methods.</summary>
     public int Animals => Treated.Sum(treated => treated.Animals);
 
+    /// <summary>Accepted on average.</summary>
+    public double Expected => Treated.Sum(treated => treated.Animals * treated.Method.Used.Share);
+
     /// <summary>
     /// The cheapest number by one or two of the methods that is enough, then the one with fewest animals; where none is, the surest. Where a
     /// cost is not said, numbers of animals decide.
@@ -63,7 +66,7 @@ public sealed record Mix(ImmutableArray<Treated> Treated, double? Cost, double C
 
         var cheaper = next.IsEnough
             ? (next.Cost ?? next.Animals, next.Animals).CompareTo((best.Cost ?? best.Animals, best.Animals)) < 0
-            : next.Chance > best.Chance;
+            : (Math.Round(next.Chance, 9), next.Expected).CompareTo((Math.Round(best.Chance, 9), best.Expected)) > 0;
         return cheaper ? next : best;
     }
 

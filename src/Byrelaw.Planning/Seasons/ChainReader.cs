@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Chances;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Planning.Recipients;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>Looks up the assumptions of a chain, and keeps account of those that were used and those that are missing.</summary>
+internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifers)
+{
+    private readonly ImmutableArray<Assumption>.Builder _used = ImmutableArray.CreateBuilder<Assumption>();
+    private readonly ImmutableArray<Quantity>.Builder _missing = ImmutableArray.CreateBuilder<Quantity>();
+
+    public ChainReading Read()
+    {
+        var (source, steps) = (Source(), Steps());
+        var goal = aims.Wants is { } want && Stages.Of(want.What) is var stage && (stage == Stage.Transfers || steps.Any(step => step.To == stage))
+            ? new Goal(stage, want.Count, want.Sure)
+            : null;
+        return new(source is null ? null : new(source, steps, goal), _used.ToImmutable(), _missing.ToImmutable());
+    }
+
+    private EmbryoSource? Source()
+    {
+        switch (aims.Embryos)
+        {
+            case EmbryoOrigin.Frozen:
+                return EmbryoSource.Frozen(Rate.Always);
+            case EmbryoOrigin.Flushed:
+                return Number(Quantity.EmbryosPerFlush) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
+            default:
+                var (oocytes, fit) = (Number(Quantity.OocytesPerCollection), Share(Quantity.EmbryosPerOocyte));
+                return oocytes is null || fit is null ? null : EmbryoSource.Collected(oocytes.Value, fit.Value);
+        }
+    }
+
+    /// <summary>Every missing share is told, but the chain ends at the first.</summary>
+    private ImmutableArray<Step> Steps()
+    {
+        var (steps, ended) = (ImmutableArray.CreateBuilder<Step>(), false);
+        foreach (var (stage, quantity) in Stages.AfterTransfer(plans))
+        {
+            var share = Share(quantity);
+            ended |= share is null;
+            if (!ended)
+            {
+                steps.Add(new(stage, share!.Value));
+            }
+        }
+
+        return steps.ToImmutable();
+    }
+
+    /// <summary>A number that varies. Where no spread is said, it varies as much as chance alone makes it.</summary>
+    private Yield? Number(Quantity quantity)
+    {
+        if (Noted(quantity, [Find(quantity, null)]) is not [{ Mean: { } mean } found])
+        {
+            return null;
+        }
+
+        return new(mean, found.Spread ?? Math.Sqrt(mean));
+    }
+
+    /// <summary>The share among the recipients there are: heifers and cows each with their own, where the file tells them apart.</summary>
+    private Rate? Share(Quantity quantity)
+    {
+        Assumption?[] sorts = heifers switch
+        {
+            <= 0 => [Find(quantity, Audience.Cows)],
+            >= 1 => [Find(quantity, Audience.Heifers)],
+            _ => [Find(quantity, Audience.Cows), Find(quantity, Audience.Heifers)],
+        };
+        return Noted(quantity, sorts) switch
+        {
+            [var one] => RateOf(one),
+            [var cows, var young] => RateOf(cows).MixedWith(RateOf(young), heifers),
+            _ => null,
+        };
+    }
+
+    /// <summary>Those found, without doubles; none where one is missing.</summary>
+    private Assumption[] Noted(Quantity quantity, Assumption?[] found)
+    {
+        if (found.Contains(null))
+        {
+            _missing.Add(quantity);
+            return [];
+        }
+
+        var different = found.Distinct().ToArray();
+        _used.AddRange(different!);
+        return different!;
+    }
+
+    // Semen sexed for bull calves leaves as few heifers as semen sexed for heifers leaves bulls.
+    private Rate RateOf(Assumption found) => found.Share!.ToRate() is var rate
+        && found is { Quantity: Quantity.HeiferPerCalf, WithSexedSemen: true } && aims.Semen == Semen.SexedMale
+            ? rate with { Share = 1 - rate.Share }
+            : rate;
+
+    private Assumption? Find(Quantity quantity, Audience? animals) => plans.Assume(
+        quantity, aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh, animals, aims.Semen != Semen.Unsexed);
+}

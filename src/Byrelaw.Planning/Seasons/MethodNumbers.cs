@@ -1,0 +1,27 @@
+using Byrelaw.Planning.Recipients;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>One method's numbers.</summary>
+/// <param name="Option">The method with its chain of losses and its cost.</param>
+/// <param name="Enough">
+/// How many to treat at one session so that enough are accepted for the embryos to expect (as many as come in every other session); null
+/// without embryos.
+/// </param>
+/// <param name="Supply">Where so many would come from; null where no number is enough.</param>
+/// <param name="Second">Its second chance; null where it has none.</param>
+/// <param name="TakesWhoeverComes">Natural heat: nobody chooses who comes on heat, so all that are watched must be animals that may be used.</param>
+public sealed record MethodNumbers(Option Option, Enough? Enough, Supply? Supply, Second? Second, bool TakesWhoeverComes)
+{
+    /// <summary>The most animals tried, whether or not the farm has them.</summary>
+    private const int Most = 500;
+
+    internal static MethodNumbers Of(SeasonInputs inputs, Option option, int? embryos, double certainty)
+    {
+        var method = inputs.Plans.Method(option.Chain.Method)!;
+        var used = option.Preparing.Used;
+        var enough = embryos is { } accepted ? Enough.Of(accepted, certainty, used, Most) : null;
+        return new(
+            option, enough, enough?.Animals is { } animals ? inputs.OnHand.Supply(animals) : null, Second.Of(method, used), method.IsNatural);
+    }
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Recipients;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>All that the numbers of one season are worked out from.</summary>
+public sealed record SeasonInputs
+{
+    /// <summary>Methods, rates and prices.</summary>
+    public required PlanStatements Plans { get; init; }
+
+    /// <summary>What the programme wants, and how.</summary>
+    public required Aims Aims { get; init; }
+
+    /// <summary>Donors collected or flushed at each session; for frozen embryos, straws thawed at each.</summary>
+    public required int Donors { get; init; }
+
+    /// <summary>Sessions planned.</summary>
+    public int Sessions { get; init; } = 1;
+
+    /// <summary>The most donors there are (for frozen embryos, straws in the tank); at least <see cref="Donors"/>.</summary>
+    public int MostDonors { get; init; }
+
+    /// <summary>The most sessions that the visits and the season allow; at least <see cref="Sessions"/>.</summary>
+    public int MostSessions { get; init; } = 1;
+
+    /// <summary>Days of each method on which a heat serves a transfer; for natural heat, how many days do.</summary>
+    public required ImmutableArray<ServingDays> Serving { get; init; }
+
+    /// <summary>Animals that may be treated or watched, at one session.</summary>
+    public required OnHand OnHand { get; init; }
+
+    /// <summary>How much of the recipients are heifers, from 0 to 1.</summary>
+    public double Heifers { get; init; }
+
+    /// <summary>How often a team comes.</summary>
+    public int Visits { get; init; }
+
+    /// <summary>Samples to be paid for.</summary>
+    public int Samples { get; init; }
+
+    /// <summary>Tasks that cost something, with the animals they are for.</summary>
+    public ImmutableArray<TaskAnimals> Tasks { get; init; } = [];
+}
+
+/// <summary>When a method's heats serve.</summary>
+/// <param name="Method">The method's name.</param>
+/// <param name="Days">Days of the method; for natural heat, any days: only their number counts.</param>
+public sealed record ServingDays(string Method, ImmutableArray<int> Days);
+
+/// <summary>A task and how many animals it is for.</summary>
+public sealed record TaskAnimals(PlanTask Task, int Animals);

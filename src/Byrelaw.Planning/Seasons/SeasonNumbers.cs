@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Byrelaw.Planning.Budgeting;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Planning.Recipients;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>How many animals, what comes of it, and what it costs.</summary>
+public sealed record SeasonNumbers
+{
+    /// <summary>The chain, and what is missing of it.</summary>
+    public required ChainReading Reading { get; init; }
+
+    /// <summary>How sure the programme wants to be.</summary>
+    public required double Certainty { get; init; }
+
+    /// <summary>Each method that may be used, the first liked best.</summary>
+    public required ImmutableArray<MethodNumbers> Methods { get; init; }
+
+    /// <summary>What an idle recipient and a surplus embryo cost; null without methods or embryos.</summary>
+    public InVain? InVain { get; init; }
+
+    /// <summary>The number by the method liked best that balances idle recipients and surplus embryos; null without methods or embryos.</summary>
+    public Balance? Balance { get; init; }
+
+    /// <summary>The cheapest way, by one or two methods, to have as many accepted as the balanced number would; null without methods or embryos.</summary>
+    public Mix? Mix { get; init; }
+
+    /// <summary>Recipients treated in the plan are as many as the programme says itself.</summary>
+    public bool IsByTheProgramme { get; init; }
+
+    /// <summary>The sessions as planned; empty where no embryo comes.</summary>
+    public ImmutableArray<Session> Sessions { get; init; } = [];
+
+    /// <summary>Whether the list has the animals for one session; null without methods.</summary>
+    public Supply? Supply { get; init; }
+
+    /// <summary>What comes of it; null where the assumptions do not say how embryos come.</summary>
+    public Forecast? Forecast { get; init; }
+
+    /// <summary>What one more would bring; empty where nothing is wanted.</summary>
+    public ImmutableArray<Worth> Worth { get; init; } = [];
+
+    /// <summary>How many more would be needed, each by itself; empty where nothing is wanted.</summary>
+    public ImmutableArray<Needed> Needed { get; init; } = [];
+
+    /// <summary>Everything at its limit: all sessions, donors and animals there are; null where nothing is wanted.</summary>
+    public Forecast? Farthest { get; init; }
+
+    /// <summary>Whether some plan is as sure as wished; null where nothing is wanted.</summary>
+    public bool? CanBeReached => Farthest?.Chance is { } chance ? chance >= Certainty : null;
+
+    /// <summary>What it costs; null where no price is given, or nothing can be forecast.</summary>
+    public Budget? Budget { get; init; }
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Byrelaw.Planning.Chances;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Planning.Recipients;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>Everything up to the sessions as planned.</summary>
+/// <param name="Numbers">As far as they go.</param>
+/// <param name="Forecaster">Of the chain; null where the assumptions do not say how many embryos come.</param>
+internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecaster)
+{
+    /// <summary>How sure to be where the programme does not say. Common practice, no source.</summary>
+    private const double UsualCertainty = 0.8;
+
+    /// <summary>The most animals that a balance tries.</summary>
+    private const int MostAnimals = 300;
+
+    public static SeasonOutline Of(SeasonInputs inputs)
+    {
+        var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers);
+        var options = Options.Of(inputs);
+        var forecaster = reading.Chain is { } chain ? new Forecaster(chain) : null;
+        var embryos = forecaster?.Meet(new(inputs.Donors, [])).Embryos;
+        var certainty = inputs.Aims.Wants?.Sure ?? UsualCertainty;
+        var numbers = new SeasonNumbers
+        {
+            Reading = reading,
+            Certainty = certainty,
+            Methods = [.. options.Select(option => MethodNumbers.Of(inputs, option, embryos?.Quantile(0.5), certainty))],
+        };
+        return embryos is null
+            ? new(numbers, null)
+            : new(options.IsEmpty ? numbers with { Sessions = [new(inputs.Donors, [], inputs.Sessions)] } : WithRecipients(inputs, numbers, options, embryos), forecaster);
+    }
+
+    /// <summary>
+    /// As many as the programme says; else as many as balance idle recipients and surplus embryos, by the method liked best, or by the
+    /// cheapest mix that is as good where the list has too few for it.
+    /// </summary>
+    private static SeasonNumbers WithRecipients(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Option> options, Counts embryos)
+    {
+        var liked = options[0];
+        var inVain = InVain.Of(inputs, numbers.Reading.Chain!, liked);
+        var most = Math.Min(MostAnimals, (int)Math.Ceiling(embryos.Most / Math.Max(liked.Preparing.Used.Share, 0.01)));
+        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.Idle, inVain.Surplus, most);
+        var mix = Mix.Find(options, (int)Math.Round(balance.Best.Animals * liked.Preparing.Used.Share), 0.5, inputs.OnHand.Animals);
+        var said = Said(inputs, options);
+        var treated = !said.IsEmpty ? said
+            : balance.Best.Animals <= inputs.OnHand.Animals ? [new(liked.Preparing, balance.Best.Animals)]
+            : mix.Treated.IsEmpty ? [new(liked.Preparing, 0)] : mix.Treated;
+        return numbers with
+        {
+            InVain = inVain,
+            Balance = balance,
+            Mix = mix,
+            IsByTheProgramme = !said.IsEmpty,
+            Sessions = [new(inputs.Donors, treated, inputs.Sessions)],
+            Supply = inputs.OnHand.Supply(treated.Sum(one => one.Animals)),
+        };
+    }
+
+    private static ImmutableArray<Treated> Said(SeasonInputs inputs, ImmutableArray<Option> options) =>
+    [
+        .. from preparation in inputs.Aims.Recipients
+           where preparation.Count is not null
+           from option in options
+           where inputs.Plans.Method(preparation.Method)?.Name == option.Chain.Method
+           select new Treated(option.Preparing, preparation.Count!.Value),
+    ];
+}

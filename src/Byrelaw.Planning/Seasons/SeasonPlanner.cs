@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using Byrelaw.Planning.Budgeting;
+using Byrelaw.Planning.Forecasting;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>Works out a season's numbers: embryos and recipients together, what comes of them, and what they cost.</summary>
+public static class SeasonPlanner
+{
+    /// <summary>All numbers of a season.</summary>
+    public static SeasonNumbers Plan(SeasonInputs inputs)
+    {
+        var outline = SeasonOutline.Of(inputs);
+        if (outline.Forecaster is not { } forecaster)
+        {
+            return outline.Numbers;
+        }
+
+        var forecast = forecaster.Of(outline.Numbers.Sessions);
+        var numbers = outline.Numbers with { Forecast = forecast, Budget = Cost(inputs, forecast) };
+        return forecaster.Chain.Goal is null ? numbers : numbers with
+        {
+            Worth = Worth.Of(forecaster, numbers.Sessions, forecast),
+            Needed = MoreNeeded.Of(forecaster, inputs, numbers),
+            Farthest = forecaster.Of(MoreNeeded.Everything(inputs, numbers)),
+        };
+    }
+
+    /// <summary>Only what comes of it and what to pay on average: quick enough for every visit that is compared.</summary>
+    /// <returns>Null where the assumptions do not say how many embryos come.</returns>
+    public static SeasonOutlook? Outlook(SeasonInputs inputs)
+    {
+        var outline = SeasonOutline.Of(inputs);
+        return outline.Forecaster?.Of(outline.Numbers.Sessions) is { } forecast
+            ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)))
+            : null;
+    }
+
+    private static Budget? Cost(SeasonInputs inputs, Forecast forecast)
+    {
+        var charges = Charges.Of(inputs, [.. forecast.Sessions.Select(meeting => meeting.Session)]);
+        return charges.IsEmpty ? null : Budgeter.Of(forecast, charges, InVain.FitToFreeze(inputs), Charges.Currency(inputs), inputs.Aims.Budget?.Amount);
+    }
+}
+
+/// <summary>What comes of a season and what it costs on average.</summary>
+/// <param name="Forecast">What comes of it.</param>
+/// <param name="Lines">What is paid.</param>
+public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<BudgetLine> Lines)
+{
+    /// <summary>To pay on average.</summary>
+    public double Cost => Lines.Sum(line => line.Amount);
+}

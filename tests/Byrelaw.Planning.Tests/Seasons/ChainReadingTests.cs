@@ -1,0 +1,104 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Chances;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Planning.Seasons;
+using Byrelaw.Planning.Tests.Recipients;
+using static Byrelaw.Planning.Tests.Seasons.WithyBend;
+
+namespace Byrelaw.Planning.Tests.Seasons;
+
+public sealed class ChainReadingTests
+{
+    [Fact]
+    public void Each_rate_keeps_the_evidence_of_the_file()
+    {
+        var reading = ChainReading.Of(Plans, Hopes, 0);
+
+        reading.Missing.ShouldBeEmpty();
+        reading.Chain!.Source.ShouldBe(EmbryoSource.Collected(new(9, 6), new(0.22, 50)));
+        reading.Chain.AfterTransfer.ShouldBe(
+        [
+            new(Stage.Pregnant, new(0.45, 80)), new(Stage.Calvings, new(0.81, 40)), new(Stage.Alive, new(0.95)), new(Stage.Heifers, new(0.47)),
+        ]);
+        reading.Chain.Goal.ShouldBe(new Goal(Stage.Heifers, 6, 0.8));
+    }
+
+    [Fact]
+    public void A_rate_that_nobody_assumed_is_not_made_up()
+    {
+        var plans = Plans with { Assumptions = [.. Plans.Assumptions.Where(one => one.Quantity is not (Quantity.AliveAtADayOld or Quantity.HeiferPerCalf))] };
+
+        var reading = ChainReading.Of(plans, Hopes, 0);
+
+        reading.Missing.ShouldBe([Quantity.AliveAtADayOld, Quantity.HeiferPerCalf]);
+        reading.Chain!.AfterTransfer[^1].To.ShouldBe(Stage.Calvings);
+        reading.Chain.Goal.ShouldBeNull("what is wanted cannot be told");
+    }
+
+    [Fact]
+    public void Without_oocytes_there_is_no_chain()
+    {
+        var reading = ChainReading.Of(Plans with { Assumptions = Plans.Assumptions.RemoveAt(0) }, Hopes, 0);
+
+        reading.Chain.ShouldBeNull();
+        reading.Missing.ShouldBe([Quantity.OocytesPerCollection]);
+        SeasonPlanner.Plan(Inputs with { Plans = Plans with { Assumptions = Plans.Assumptions.RemoveAt(0) } }).Forecast.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Heifers_and_cows_are_mixed_as_the_recipients_are()
+    {
+        var plans = With(Share(Quantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });
+
+        Pregnant(0).ShouldBe(new Rate(0.45, 80));
+        Pregnant(1).ShouldBe(new Rate(0.55, 40));
+        Pregnant(0.25).Share.ShouldBe((0.75 * 0.45) + (0.25 * 0.55), 1e-12);
+
+        Rate Pregnant(double heifers) => ChainReading.Of(plans, Hopes, heifers).Chain!.AfterTransfer[0].Rate;
+    }
+
+    [Fact]
+    public void Frozen_embryos_have_their_own_rates()
+    {
+        var plans = With(Share(Quantity.PregnantPerTransfer, Methods.Share(0.38, 60)) with { State = EmbryoState.Frozen });
+
+        var frozen = ChainReading.Of(plans, Hopes with { Embryos = EmbryoOrigin.Frozen }, 0).Chain!;
+
+        frozen.AfterTransfer[0].Rate.ShouldBe(new Rate(0.38, 60));
+        frozen.Source.Kind.ShouldBe(EmbryoSourceKind.Frozen);
+        ChainReading.Of(plans, Hopes, 0).Chain!.AfterTransfer[0].Rate.ShouldBe(new Rate(0.45, 80));
+    }
+
+    [Fact]
+    public void Sexed_semen_changes_embryos_and_calves()
+    {
+        var plans = With(
+            Share(Quantity.EmbryosPerOocyte, Methods.Share(0.17, 20)) with { WithSexedSemen = true },
+            Share(Quantity.HeiferPerCalf, Methods.Share(0.9, 30)) with { WithSexedSemen = true });
+
+        var heifers = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedFemale }, 0).Chain!;
+        var bulls = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedMale }, 0).Chain!;
+
+        heifers.Source.Fit.ShouldBe(new Rate(0.17, 20));
+        heifers.AfterTransfer[^1].Rate.ShouldBe(new Rate(0.9, 30));
+        bulls.AfterTransfer[^1].Rate.Share.ShouldBe(0.1, 1e-12);
+        ChainReading.Of(plans, Hopes, 0).Chain!.AfterTransfer[^1].Rate.ShouldBe(new Rate(0.47));
+    }
+
+    [Fact]
+    public void What_is_kept_to_calving_may_be_said_in_two_steps()
+    {
+        var plans = Plans with
+        {
+            Assumptions =
+            [
+                .. Plans.Assumptions.Where(one => one.Quantity != Quantity.KeptFromFirstCheckToCalving),
+                Share(Quantity.KeptFromFirstToSecondCheck, Methods.Share(0.86, 40)), Share(Quantity.KeptFromSecondCheckToCalving, Methods.Share(0.94, 40)),
+            ],
+        };
+
+        ChainReading.Of(plans, Hopes, 0).Chain!.AfterTransfer.Select(step => step.To)
+            .ShouldBe([Stage.Pregnant, Stage.Kept, Stage.Calvings, Stage.Alive, Stage.Heifers]);
+    }
+}

@@ -1,0 +1,188 @@
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Chances;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Planning.Recipients;
+using Byrelaw.Planning.Seasons;
+using static Byrelaw.Planning.Tests.Seasons.WithyBend;
+
+namespace Byrelaw.Planning.Tests.Seasons;
+
+public sealed class SeasonPlannerTests
+{
+    private static readonly SeasonNumbers Season = SeasonPlanner.Plan(Inputs);
+
+    [Fact]
+    public void The_planned_number_balances_idle_recipients_and_surplus_embryos()
+    {
+        // An embryo costs 350 / (9 x 22%) + 90, an accepted recipient 55 / 80%.
+        Season.InVain!.Surplus.ShouldBe((350 / (9 * 0.22)) + 90, 1e-9);
+        Season.InVain.Idle.ShouldBe(55 / 0.8, 1e-9);
+        Season.Sessions.Single().Treated.Single().Animals.ShouldBe(Season.Balance!.Best.Animals);
+        Season.Balance.Points.ShouldAllBe(point => point.InVain >= Season.Balance.Best.InVain);
+        Season.Supply!.IsEnough.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Each_method_is_told_with_its_losses_its_number_and_its_cost()
+    {
+        Season.Methods.Select(method => method.Option.Chain.Method).ShouldBe(["Insert", "Prostaglandin once", "Natural heat"]);
+        Season.Methods.Select(method => method.TakesWhoeverComes).ShouldBe([false, false, true]);
+        Season.Methods[0].Option.CostPerAccepted!.Value.ShouldBe(55 / 0.8, 1e-9);
+        Season.Methods[1].Second.ShouldNotBeNull();
+        Season.Methods[2].Option.CostPerAccepted.ShouldBeNull("nobody said what watching costs");
+        foreach (var method in Season.Methods)
+        {
+            method.Enough!.Accepted.ShouldBe(Season.Forecast!.Sessions[0].Embryos.Quantile(0.5));
+            Counts.Of(method.Enough.Animals!.Value, method.Option.Preparing.Used).AtLeast(method.Enough.Accepted).ShouldBeGreaterThanOrEqualTo(0.8);
+        }
+    }
+
+    [Fact]
+    public void Natural_heat_would_have_to_take_the_herds_best()
+    {
+        // 41 may be used; 14 are kept back for their standing alone; the rest of those to be watched are not there.
+        var natural = Season.Methods[2];
+
+        natural.Enough!.Animals!.Value.ShouldBeGreaterThan(55);
+        natural.Supply.ShouldBe(new Supply(natural.Enough.Animals.Value, 41, 14, natural.Enough.Animals.Value - 55));
+    }
+
+    [Fact]
+    public void What_is_needed_is_enough_and_one_fewer_is_not()
+    {
+        Season.Needed.Select(needed => needed.Of).ShouldBe([Further.Session, Further.Donor, Further.Recipient, Further.DonorWithRecipients]);
+        foreach (var needed in Season.Needed.Where(needed => needed.More > 0))
+        {
+            var forecaster = new Forecaster(Season.Reading.Chain!);
+            needed.At.Chance!.Value.ShouldBeGreaterThanOrEqualTo(0.8);
+            forecaster.Of(MoreSessions.With(Season.Sessions, needed.Of, needed.More!.Value - 1)).Chance!.Value.ShouldBeLessThan(0.8);
+        }
+
+        Season.Needed[0].More.ShouldNotBeNull();
+        Season.Needed[2].More.ShouldBeNull("more recipients alone do not make more embryos");
+    }
+
+    [Fact]
+    public void One_more_of_what_is_scarce_is_worth_most()
+    {
+        Season.Worth.Select(worth => worth.OneMore).ShouldBe([Further.Session, Further.Donor, Further.Recipient, Further.DonorWithRecipients]);
+        Season.Worth.ShouldAllBe(worth => worth.More > 0 && worth.Chance > 0);
+        Season.Forecast!.Limit.ShouldBe(Limit.Embryos);
+        Season.Worth[1].More.ShouldBeGreaterThan(Season.Worth[2].More);
+    }
+
+    [Fact]
+    public void Wants_that_no_plan_can_reach_are_told_with_how_far_one_gets()
+    {
+        var season = SeasonPlanner.Plan(Inputs with { Aims = Hopes with { Wants = Hopes.Wants! with { Count = 40 } } });
+
+        season.CanBeReached.ShouldBe(false);
+        season.Farthest!.Chance!.Value.ShouldBeLessThan(0.8);
+        season.Farthest.CountedOn!.Value.ShouldBeInRange(1, 39);
+        season.Farthest.Chain.Goal!.Count.ShouldBe(40);
+        season.Needed.ShouldAllBe(needed => !needed.CanBeHad);
+        Season.CanBeReached.ShouldBe(true);
+    }
+
+    [Fact]
+    public void A_farm_without_animals_has_no_transfers()
+    {
+        var season = SeasonPlanner.Plan(Inputs with { OnHand = new(0, 0, 30, 0) });
+
+        season.Forecast!.At(Stage.Transfers).Most.ShouldBe(0);
+        season.CanBeReached.ShouldBe(false);
+    }
+
+    [Fact]
+    public void The_numbers_that_the_programme_says_itself_are_planned_with()
+    {
+        var season = SeasonPlanner.Plan(Inputs with { Aims = Hopes with { Recipients = [new("Insert", 24, default)] } });
+
+        season.IsByTheProgramme.ShouldBeTrue();
+        season.Sessions.Single().Treated.Single().Animals.ShouldBe(24);
+        season.Methods.Single().Option.Chain.Method.ShouldBe("Insert");
+    }
+
+    [Fact]
+    public void Too_few_animals_for_the_method_liked_best_are_mixed_from_several()
+    {
+        var season = SeasonPlanner.Plan(Inputs with
+        {
+            OnHand = new(10, 4, 0, 0),
+            Aims = Hopes with { Recipients = [new("Prostaglandin once", null, default), new("Insert", null, default)] },
+        });
+
+        season.Balance!.Best.Animals.ShouldBeGreaterThan(14);
+        season.Sessions.Single().Animals.ShouldBeLessThanOrEqualTo(14);
+        season.Sessions.Single().Treated.Any(treated => treated.Method.Name == "Insert").ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Every_price_of_the_file_stands_in_the_budget()
+    {
+        var season = SeasonPlanner.Plan(Inputs);
+
+        season.Budget!.Currency.ShouldBe("NZD");
+        season.Budget.Limit.ShouldBe(30000);
+        season.Budget.Lines.Select(line => (line.Charge.Per, line.Charge.For)).ShouldBe(
+        [
+            (CostUnit.AnimalTreated, "Insert"), (CostUnit.Collection, null), (CostUnit.Embryo, null), (CostUnit.Transfer, null), (CostUnit.Visit, null),
+        ]);
+        season.Budget.Lines[0].Number.ShouldBe(4 * season.Sessions[0].Animals);
+        season.Budget.Lines[4].Number.ShouldBe(8);
+        season.Budget.Low.ShouldBeLessThan(season.Budget.Total);
+        season.Budget.High.ShouldBeGreaterThan(season.Budget.Total);
+    }
+
+    [Fact]
+    public void Tasks_samples_keep_and_donors_treatments_are_paid_for()
+    {
+        var task = new PlanTask { Name = "Sample the mob", Due = null!, Cost = new(Nzd(18), true), Span = default };
+        var season = SeasonPlanner.Plan(Inputs with
+        {
+            Plans = With(Number(Quantity.DaysOfKeepPerRecipient, 60, null)) with
+            {
+                Methods = [.. Plans.Methods, new() { Name = "Donors", IsForDonors = true, Cost = Nzd(80), Span = default }],
+                Costs = [Cost(CostUnit.Sample, 12), Cost(CostUnit.DayOfKeep, 2)],
+            },
+            Aims = Hopes with { DonorMethod = "Donors" },
+            Samples = 20,
+            Tasks = [new(task, 31)],
+        });
+
+        var treated = 4 * season.Sessions[0].Animals;
+        season.Budget!.Lines.Select(line => (line.Charge.For, line.Charge.Price, line.Number)).ShouldBe(
+        [
+            ("Insert", 55, treated), ("Donors", 80, 20), (null, 12, 20), (null, 2, 60.0 * treated), ("Sample the mob", 18, 31),
+        ]);
+    }
+
+    [Fact]
+    public void An_outlook_for_a_visit_is_the_plans_forecast_and_cost()
+    {
+        var outlook = SeasonPlanner.Outlook(Inputs)!;
+
+        outlook.Forecast.At(Stage.Heifers).Mean.ShouldBe(Season.Forecast!.At(Stage.Heifers).Mean, 1e-12);
+        outlook.Cost.ShouldBe(Season.Budget!.Total, 1e-9);
+    }
+
+    [Fact]
+    public void An_all_in_price_stands_for_what_an_embryo_left_over_is_worth()
+    {
+        var season = SeasonPlanner.Plan(Inputs with { Plans = Plans with { Costs = [Cost(CostUnit.EmbryoTransferred, 400)] } });
+
+        season.InVain!.Surplus.ShouldBe(400);
+        season.InVain.ByMoney.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Without_prices_one_idle_recipient_counts_as_much_as_one_surplus_embryo()
+    {
+        var plans = Plans with { Costs = [], Methods = [Byrelaw.Planning.Tests.Recipients.Methods.Insert] };
+
+        var season = SeasonPlanner.Plan(Inputs with { Plans = plans, Aims = Hopes with { Budget = null } });
+
+        season.InVain!.ByMoney.ShouldBeFalse();
+        season.Budget.ShouldBeNull();
+    }
+}

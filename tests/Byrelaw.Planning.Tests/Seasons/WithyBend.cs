@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Recipients;
+using Byrelaw.Planning.Seasons;
+using Byrelaw.Planning.Tests.Recipients;
+
+namespace Byrelaw.Planning.Tests.Seasons;
+
+/// <summary>An invented farm's programme, as its file would give it.</summary>
+internal static class WithyBend
+{
+    public static readonly PlanStatements Plans = new()
+    {
+        Methods = [Methods.Insert with { Cost = Nzd(55) }, Methods.ProstaglandinOnce with { Cost = Nzd(9) }, Methods.NaturalHeat],
+        Assumptions =
+        [
+            Number(Quantity.OocytesPerCollection, 9, 6),
+            Share(Quantity.EmbryosPerOocyte, Methods.Share(0.22, 50)),
+            Share(Quantity.PregnantPerTransfer, Methods.Counted(36, 80)),
+            Share(Quantity.KeptFromFirstCheckToCalving, Methods.Share(0.81, 40)),
+            Share(Quantity.AliveAtADayOld, Methods.Share(0.95)),
+            Share(Quantity.HeiferPerCalf, Methods.Share(0.47)),
+        ],
+        Costs = [Cost(CostUnit.Collection, 350), Cost(CostUnit.Embryo, 90), Cost(CostUnit.Transfer, 45), Cost(CostUnit.Visit, 400)],
+    };
+
+    public static readonly Aims Hopes = new()
+    {
+        Wants = new(6, Outcome.LiveHeiferCalves, 0.8, default),
+        Budget = Nzd(30000),
+    };
+
+    public static readonly SeasonInputs Inputs = new()
+    {
+        Plans = Plans,
+        Aims = Hopes,
+        Donors = 5,
+        MostDonors = 8,
+        Sessions = 4,
+        MostSessions = 6,
+        Serving = [new("Insert", [9]), new("Prostaglandin once", [3, 4]), new("Natural heat", [0, 1, 2, 3])],
+        OnHand = new(12, 29, 12, 14),
+        Visits = 8,
+    };
+
+    public static Money Nzd(double amount) => new(amount, "NZD");
+
+    public static CostLine Cost(CostUnit per, double amount) => new(per, null, Nzd(amount), null, null, null, default);
+
+    public static Assumption Share(Quantity quantity, Share share) => new() { Quantity = quantity, Share = share, Span = default };
+
+    public static Assumption Number(Quantity quantity, double mean, double? spread) => new() { Quantity = quantity, Mean = mean, Spread = spread, Span = default };
+
+    public static PlanStatements With(params ImmutableArray<Assumption> more) => Plans with { Assumptions = [.. Plans.Assumptions, .. more] };
+}
