@@ -8,10 +8,10 @@ namespace Byrelaw.Cli.Commands;
 /// <summary>The options that several commands share.</summary>
 internal static class Options
 {
-    public static Option<LocalDate?> On() => DateOption("--on", "Judge for this day instead of the programme's judging days.");
+    public static Option<LocalDate?> On() => Date("--on", "Judge for this day instead of the programme's judging days.");
 
     public static Option<LocalDate?> KnownOn() =>
-        DateOption("--known-on", "Judge as known on this day: rows entered and agreements made later are not seen.");
+        Date("--known-on", "Judge as known on this day: rows entered and agreements made later are not seen.");
 
     public static Option<string> Format()
     {
@@ -20,7 +20,7 @@ internal static class Options
         return format;
     }
 
-    private static Option<LocalDate?> DateOption(string name, string description) =>
+    public static Option<LocalDate?> Date(string name, string description) =>
         new(name) { Description = description, HelpName = "YYYY-MM-DD", CustomParser = result => Parse(name, result) };
 
     private static LocalDate? Parse(string name, ArgumentResult result)
