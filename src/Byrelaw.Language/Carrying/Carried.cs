@@ -27,6 +27,6 @@ public enum CarryKind
     /// <summary>It was agreed for the old season: kept, and marked to be agreed again.</summary>
     ToRenew,
 
-    /// <summary>It holds a date that may be of the old season: kept as it is, to be looked at.</summary>
+    /// <summary>It holds a date or a number that may be of the old season: kept as it is, to be looked at.</summary>
     LookAt,
 }

@@ -72,7 +72,7 @@ public sealed class Carrier
                 case BlockKind.Change or BlockKind.Drop or BlockKind.Accept:
                     MarkAbove(block.Lines[0], "");
                     break;
-                case BlockKind.Later:
+                case BlockKind.Visits or BlockKind.Task:
                     block.Lines.ForEach(Move);
                     break;
                 case BlockKind.Rule or BlockKind.Define or BlockKind.Prefer:
@@ -93,6 +93,10 @@ public sealed class Carrier
         if (line.WordAt(0) == "agreed")
         {
             MarkAbove(line, indent);
+        }
+        else if (line.WordAt(0) is "holiday" or "holidays" or "tank")
+        {
+            Note(CarryKind.LookAt, line, line);
         }
         else
         {

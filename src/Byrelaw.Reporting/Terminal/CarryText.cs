@@ -12,7 +12,7 @@ public static class CarryText
         (CarryKind.Moved, "Moved"),
         (CarryKind.ToRenew, "To be agreed again, and marked so"),
         (CarryKind.Dropped, "Left out"),
-        (CarryKind.LookAt, "Kept as written; look whether the date still holds"),
+        (CarryKind.LookAt, "Kept as written; look whether it still holds"),
     ];
 
     /// <summary>The whole text.</summary>

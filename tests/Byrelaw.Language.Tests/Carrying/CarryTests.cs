@@ -57,6 +57,40 @@ public sealed partial class CarryTests
         twice.ShouldNotContain("spring 2027");
     }
 
+    [Fact]
+    public void Visits_and_due_days_move_and_holidays_and_the_tank_are_to_be_looked_at()
+    {
+        var carried = Carry(
+            """
+            programme "Bend, spring 2026"
+              collection on a visit between 2026-10-01 and 2026-11-30
+              tank holds 6 frozen embryos
+              holiday 2026-10-26 "Labour Day"
+            visits "collection" every 14 days from 2026-07-06 to 2026-12-18
+              not on 2026-08-03
+            task "Sign"
+              due on 2026-09-01
+            assume oocytes per collection 9, spread 6
+              because "Counted since 2026-01-01."
+
+            """);
+        carried.Text.ShouldBe(
+            """
+            programme "Bend, spring 2027"
+              collection on a visit between 2027-09-30 and 2027-11-29
+              tank holds 6 frozen embryos
+              holiday 2026-10-26 "Labour Day"
+            visits "collection" every 14 days from 2027-07-05 to 2027-12-17
+              not on 2027-08-02
+            task "Sign"
+              due on 2027-08-31
+            assume oocytes per collection 9, spread 6
+              because "Counted since 2026-01-01."
+
+            """);
+        carried.Notes.Where(note => note.Kind == CarryKind.LookAt).Select(note => note.Line).ShouldBe([3, 4]);
+    }
+
     // Weekdays: common calendar, checked by the library's own day of the week.
     [Theory]
     [InlineData("2026-10-12", 364)]
