@@ -68,7 +68,8 @@ internal static class PlanText
     private static string Of(Assumption one)
     {
         var value = one.Share is { } share ? Of(share)
-            : NumberText.Of(one.Mean!.Value) + (one.Quantity is Quantity.Gestation or Quantity.DaysOfKeepPerRecipient ? " days" : "") + Spread(one.Spread);
+            : NumberText.Of(one.Mean!.Value) + (one.Quantity is Quantity.Gestation or Quantity.DaysOfKeepPerRecipient ? " days" : "") + Spread(one.Spread)
+                + (one.Weight is { } weight ? $", weight {NumberText.Of(weight)}" : "");
         return RuleText.Block($"assume {Words(one)} {value}", RuleText.Reasons(one.Because, one.Source, one.Agreement));
     }
 

@@ -61,7 +61,7 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
             return null;
         }
 
-        return new(mean, found.Spread ?? Math.Sqrt(mean));
+        return new(mean, found.Spread ?? Math.Sqrt(mean), found.Weight);
     }
 
     /// <summary>The share among the recipients there are: heifers and cows each with their own, where the file tells them apart.</summary>

@@ -37,7 +37,12 @@ public sealed record InVain(double Idle, double Surplus, bool ByMoney)
             * (plans.Assume(Quantity.KeptFromSecondCheckToCalving, state)?.Share?.Value ?? 1);
     }
 
-    /// <summary>The share of surplus embryos that is frozen; null where the programme says nothing of it, or they come from the tank.</summary>
+    /// <summary>
+    /// The share of surplus embryos that is frozen; null where the programme has no price for freezing or does not say how many are fit for it,
+    /// or where they come from the tank.
+    /// </summary>
     internal static Rate? FitToFreeze(SeasonInputs inputs) =>
-        inputs.Aims.Embryos == EmbryoOrigin.Frozen ? null : inputs.Plans.Assume(Quantity.EmbryosFitToFreeze)?.Share?.ToRate();
+        inputs.Aims.Embryos == EmbryoOrigin.Frozen || inputs.Plans.Cost(CostUnit.EmbryoFrozen) is null
+            ? null
+            : inputs.Plans.Assume(Quantity.EmbryosFitToFreeze)?.Share?.ToRate();
 }

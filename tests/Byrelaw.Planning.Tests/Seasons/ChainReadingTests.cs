@@ -25,6 +25,14 @@ public sealed class ChainReadingTests
     }
 
     [Fact]
+    public void A_mean_keeps_its_weight_and_varies_at_least_by_chance()
+    {
+        var plans = Plans with { Assumptions = Plans.Assumptions.SetItem(0, Number(Quantity.OocytesPerCollection, 9, null) with { Weight = 20 }) };
+
+        ChainReading.Of(plans, Hopes, 0).Chain!.Source.PerTime.ShouldBe(new Yield(9, 3, 20));
+    }
+
+    [Fact]
     public void A_rate_that_nobody_assumed_is_not_made_up()
     {
         var plans = Plans with { Assumptions = [.. Plans.Assumptions.Where(one => one.Quantity is not (Quantity.AliveAtADayOld or Quantity.HeiferPerCalf))] };

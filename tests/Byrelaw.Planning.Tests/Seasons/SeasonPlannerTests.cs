@@ -176,9 +176,23 @@ public sealed class SeasonPlannerTests
     }
 
     [Fact]
+    public void Embryos_left_over_are_frozen_where_freezing_has_a_price()
+    {
+        var fit = With(Share(Quantity.EmbryosFitToFreeze, Recipients.Methods.Share(0.6, 20)), Share(Quantity.PregnantPerTransfer, Recipients.Methods.Share(0.36, 30)) with { State = EmbryoState.Frozen });
+
+        var thrown = SeasonPlanner.Plan(Inputs with { Plans = fit });
+        var frozen = SeasonPlanner.Plan(Inputs with { Plans = fit with { Costs = [.. fit.Costs, Cost(CostUnit.EmbryoFrozen, 30)] } });
+
+        var made = thrown.InVain!.Surplus;
+        frozen.InVain!.Surplus.ShouldBe(made - (0.6 * ((made * 0.8) - 30)), 1e-9);
+        frozen.Balance!.Best.Animals.ShouldBeLessThan(thrown.Balance!.Best.Animals);
+        frozen.Budget!.Lines.Single(line => line.Charge.Per == CostUnit.EmbryoFrozen).Number.ShouldBe(0.6 * frozen.Forecast!.Surplus, 1e-9);
+    }
+
+    [Fact]
     public void Without_prices_one_idle_recipient_counts_as_much_as_one_surplus_embryo()
     {
-        var plans = Plans with { Costs = [], Methods = [Byrelaw.Planning.Tests.Recipients.Methods.Insert] };
+        var plans = Plans with { Costs = [], Methods = [Recipients.Methods.Insert] };
 
         var season = SeasonPlanner.Plan(Inputs with { Plans = plans, Aims = Hopes with { Budget = null } });
 

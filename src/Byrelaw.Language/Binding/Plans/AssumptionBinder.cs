@@ -115,7 +115,8 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
                     _line.Value.Span, QuantityTable.Words(cases.Quantity), isDays ? "a number of days such as `280 days`" : "a number"));
             }
 
-            return said with { Mean = _line.Value.Value, Spread = Spread() };
+            var spread = Spread(!isDays);
+            return said with { Mean = _line.Value.Value, Spread = spread, Weight = _line.Evidence.OfType<WeightSyntax>().FirstOrDefault()?.Animals.Value };
         }
 
         if (!_line.IsShare)
@@ -131,18 +132,24 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
         return context.Share(_line.Value, _line.Evidence) is { } share ? said with { Share = share } : null;
     }
 
-    private double? Spread()
+    /// <param name="weighed">Whether the number may say how many collections or flushes it is worth.</param>
+    private double? Spread(bool weighed = false)
     {
         double? spread = null;
         foreach (var evidence in _line.Evidence)
         {
-            if (evidence is SpreadSyntax { Value.Value: >= 0 } one && spread is null)
+            switch (evidence)
             {
-                spread = one.Value.Value;
-            }
-            else
-            {
-                context.Problems.Add(PlanProblems.EvidenceDoesNotFit(evidence.Span, "a number has one `, spread 6`; a weight and a count go with a share"));
+                case SpreadSyntax { Value.Value: >= 0 } one when spread is null:
+                    spread = one.Value.Value;
+                    break;
+                case WeightSyntax { Animals.Value: > 0 } when weighed:
+                    weighed = false;
+                    break;
+                default:
+                    context.Problems.Add(PlanProblems.EvidenceDoesNotFit(
+                        evidence.Span, "a number has one `, spread 6`, and one of oocytes or embryos a `, weight 20`; a count goes with a share"));
+                    break;
             }
         }
 

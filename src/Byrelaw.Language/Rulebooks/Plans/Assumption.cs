@@ -82,6 +82,9 @@ public sealed record Assumption
     /// <summary>Standard deviation of the number; null where it does not vary.</summary>
     public double? Spread { get; init; }
 
+    /// <summary>How many collections or flushes one would have to watch to be as sure of the number; null where it is taken as exact.</summary>
+    public double? Weight { get; init; }
+
     /// <summary>The reason.</summary>
     public string? Because { get; init; }
 
