@@ -13,6 +13,9 @@ namespace Byrelaw.Cli;
 /// <param name="ShowsProgress">Whether someone watches <paramref name="Err"/>.</param>
 public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutInk, Ink ErrInk, bool ShowsProgress)
 {
+    /// <summary>Opens what is given to the program to read; nothing unless someone says so.</summary>
+    public Func<Stream> In { get; init; } = () => Stream.Null;
+
     /// <summary>Plain text into two writers, as for a pipe.</summary>
     public static Doors Plain(TextWriter @out, TextWriter err, string here) => new(@out, err, here, Ink.Plain, Ink.Plain, ShowsProgress: false);
 
@@ -29,7 +32,7 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
         return new Doors(
             new StreamWriter(StandardOutput(), utf8, bufferSize: 16384) { NewLine = "\n" }, Console.Error, Directory.GetCurrentDirectory(),
             new Ink(wantsColour && !Console.IsOutputRedirected), new Ink(wantsColour && !Console.IsErrorRedirected),
-            ShowsProgress: !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb");
+            ShowsProgress: !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb") { In = Console.OpenStandardInput };
     }
 
     /// <summary>The console's own stream, except for a pipe: there it hides that nobody reads any more.</summary>

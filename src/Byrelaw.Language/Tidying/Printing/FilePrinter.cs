@@ -1,0 +1,101 @@
+using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Phrases;
+using Byrelaw.Language.Tidying.Layouts;
+using Byrelaw.Language.Tidying.Written;
+
+namespace Byrelaw.Language.Tidying.Printing;
+
+/// <summary>Prints a file the one way: its blocks in their order, with an empty line between.</summary>
+internal sealed class FilePrinter
+{
+    private const int Body = 2;
+    private const int Bullet = 4;
+
+    private readonly Page _page = new();
+    private readonly StatementPrinter _printer;
+
+    private FilePrinter(PhraseBook phrases) => _printer = new StatementPrinter(phrases);
+
+    /// <summary>The whole text; empty for a file without statements and comments.</summary>
+    /// <param name="file">The file as it stands.</param>
+    /// <param name="phrases">The declared names of all files.</param>
+    public static string Print(WrittenFile file, PhraseBook phrases)
+    {
+        var printer = new FilePrinter(phrases);
+        var heads = printer.Heads(file.Blocks);
+        for (var i = 0; i < file.Blocks.Count; i++)
+        {
+            if (i > 0 && !StandTogether(file.Blocks[i - 1], file.Blocks[i]) && !file.Blocks[i].Head.IsParted)
+            {
+                printer._page.Blank();
+            }
+
+            printer.Print(file.Blocks[i], heads[i]);
+        }
+
+        printer.Print(file.AtEnd, indent: 0, keepsBlanks: true);
+        return printer._page.ToString();
+    }
+
+    /// <summary>Whether no empty line is needed between two blocks: declarations, or <c>use</c> lines.</summary>
+    private static bool StandTogether(WrittenBlock upper, WrittenBlock lower) => upper.IsOneLine && lower.IsOneLine && upper.Kind == lower.Kind;
+
+    /// <summary>How the blocks' first lines are set; declarations that no empty line parts line up.</summary>
+    private List<Layout> Heads(IReadOnlyList<WrittenBlock> blocks)
+    {
+        var heads = blocks.Select(block => _printer.Of(block.Head, block.Kind)).ToList();
+        for (var (start, end) = (0, 0); start < heads.Count; start = end)
+        {
+            for (end = start + 1; end < heads.Count && heads[start] is Row && heads[end] is Row && !blocks[end].Head.IsParted;)
+            {
+                end++;
+            }
+
+            if (heads[start] is Row)
+            {
+                var lines = Columns.Align([.. heads[start..end].Cast<Row>()]);
+                lines.ForEach(line => heads[start++] = new OneLine(line));
+            }
+        }
+
+        return heads;
+    }
+
+    private void Print(WrittenBlock block, Layout head)
+    {
+        Print(block.Head, head, indent: 0, keepsBlanks: true);
+        var keepsBlanks = false;
+        foreach (var line in LineOrder.Of(block))
+        {
+            var indent = line.Line.Tokens[0].Kind == TokenKind.Bullet ? Bullet : Body;
+            Print(line, _printer.Of(line, block.Kind), indent, keepsBlanks);
+            keepsBlanks = !LineOrder.Has(block.Kind);
+        }
+
+        Print(block.Below, Body, keepsBlanks: false);
+    }
+
+    private void Print(Statement statement, Layout layout, int indent, bool keepsBlanks)
+    {
+        Print(statement.Above, indent, keepsBlanks);
+        if (keepsBlanks && statement.HasBlankBefore)
+        {
+            _page.Blank();
+        }
+
+        _page.Add(indent, layout, statement);
+    }
+
+    private void Print(IEnumerable<Comment> comments, int indent, bool keepsBlanks)
+    {
+        foreach (var comment in comments)
+        {
+            if (keepsBlanks && comment.HasBlankBefore)
+            {
+                _page.Blank();
+            }
+
+            _page.Add(indent, comment);
+        }
+    }
+}
