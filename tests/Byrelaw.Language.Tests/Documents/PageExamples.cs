@@ -3,6 +3,8 @@ using System.Text;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Tests.Support;
+using Byrelaw.Language.Tests.Tidying;
+using Byrelaw.Language.Tidying;
 using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Language.Tests.Documents;
@@ -10,7 +12,7 @@ namespace Byrelaw.Language.Tests.Documents;
 /// <summary>
 /// Reads the <c>byre</c> blocks of a page, in order. <c>byre words</c> are the words that later blocks may use,
 /// <c>byre file NAME</c> is kept under its name, <c>byre rules</c> stands over the words, <c>byre conditions</c> holds a condition a
-/// line, and a plain <c>byre</c> is a whole file. A <c>problems</c> block says what is wrong with the block before it; a
+/// line, and a plain <c>byre</c> is a whole file. <c>byre tidy</c> is how the example before it is printed the one way. A <c>problems</c> block says what is wrong with the block before it; a
 /// block that is followed by none has nothing wrong with it.
 /// </summary>
 internal sealed class PageExamples
@@ -51,6 +53,11 @@ internal sealed class PageExamples
         }
 
         Close();
+        if (fence is { Language: "byre", Rest: "tidy" })
+        {
+            return Tidied.Text(Tidier.Tidy(Example, _files)!, $"line {fence.Line}");
+        }
+
         if (fence.Language == "byre")
         {
             Count++;

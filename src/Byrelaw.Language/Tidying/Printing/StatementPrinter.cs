@@ -1,5 +1,6 @@
 using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Phrases;
+using Byrelaw.Language.Syntax.Lines;
 using Byrelaw.Language.Tidying.Layouts;
 using Byrelaw.Language.Tidying.Written;
 
@@ -13,5 +14,5 @@ internal sealed class StatementPrinter(PhraseBook phrases)
     public Layout Of(Statement statement, BlockKind block) =>
         (statement.Syntax is not { } line ? null
             : HeadPrinter.Of(line) ?? DeclarationPrinter.Of(line) ?? RuleLinePrinter.Of(line) ?? FarmLinePrinter.Of(line))
-        ?? TokenPrinter.Of(phrases.Fuse(statement.Line, from: 1), block);
+        ?? new TokenPrinter(phrases.Fuse(statement.Line, from: 1).Tokens, block, hasNames: statement.Syntax is not AcceptLine).Print();
 }
