@@ -19,19 +19,19 @@ public static class Tidier
     /// <returns>The tidied text, or why the file is left alone; null where there is no such file.</returns>
     public static TidyResult? Tidy(string path, IRuleFiles files)
     {
-        if (RulebookReader.Read(path, files) is not { } reading)
+        if (RulebookReader.Read(path, files) is not { Parts: { } parts } reading)
         {
             return null;
         }
 
-        var file = reading.Parts.Files[0];
+        var file = parts.Files[0];
         var errors = Errors(reading);
         if (!errors.IsEmpty)
         {
             return new TidyResult(file.Source, null) { Errors = errors };
         }
 
-        var text = FilePrinter.Print(WrittenFile.Of(file), reading.Parts.Phrases);
+        var text = FilePrinter.Print(WrittenFile.Of(file), parts.Phrases);
         if (Difference(reading, RulebookReader.Read(path, new OneTextReplaced(files, path, text))!) is { } difference)
         {
             return new TidyResult(file.Source, null) { WouldChange = difference };
@@ -45,7 +45,7 @@ public static class Tidier
     private static ImmutableArray<Diagnostic> Errors(RulebookReading reading)
     {
         ImmutableArray<Diagnostic> errors = [.. reading.Problems.Where(problem => problem.Severity == Severity.Error)];
-        return !errors.IsEmpty ? errors : [.. reading.Parts.Files[0].Lines.SelectMany(line => line.Tokens).Select(token => token.Problem).OfType<Diagnostic>()];
+        return !errors.IsEmpty ? errors : [.. reading.Parts!.Files[0].Lines.SelectMany(line => line.Tokens).Select(token => token.Problem).OfType<Diagnostic>()];
     }
 
     private static string? Difference(RulebookReading before, RulebookReading after) =>
