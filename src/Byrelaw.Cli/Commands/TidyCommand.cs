@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
-using Byrelaw.Cli.Saving;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Tidying;
 using Byrelaw.Reporting.Words;
@@ -78,7 +77,7 @@ internal static class TidyCommand
         var shown = PlainText.Clean(result.Source.Path);
         if (!result.IsTidy)
         {
-            WholeFile.Replace(path, shown, result.Text!);
+            WholeFile.Replace(path, result.Text!, doors);
         }
 
         doors.Out.WriteLine($"{shown}: {(result.IsTidy ? "tidy already" : "tidied")}");

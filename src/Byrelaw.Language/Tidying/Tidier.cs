@@ -31,7 +31,7 @@ public static class Tidier
             return new TidyResult(file.Source, null) { Errors = errors };
         }
 
-        var text = FilePrinter.Print(WrittenFile.Of(file), parts.Phrases);
+        var text = FilePrinter.Print(WrittenFile.Of(file, parts.Phrases));
         if (Difference(reading, RulebookReader.Read(path, new OneTextReplaced(files, path, text))!) is { } difference)
         {
             return new TidyResult(file.Source, null) { WouldChange = difference };

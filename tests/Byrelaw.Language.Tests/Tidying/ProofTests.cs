@@ -18,7 +18,7 @@ public sealed class ProofTests
           needs no heat in the last 30 days  # beside
           because "b"
           source "s"
-        method "M"
+        example "E"
           day 0 "Look at her"
 
         """;

@@ -48,12 +48,4 @@ public sealed class WrappingTests
 
         Tidied.Text($"{Before}because \"a {word} b\"").ShouldBe($"{Before}  because \"a\"\n          \"{word}\"\n          \"b\"\n");
     }
-
-    [Fact]
-    public void The_name_of_a_rule_stays_on_its_line()
-    {
-        var name = string.Join(' ', Enumerable.Repeat("word", 40));
-
-        Tidied.Text($"event heat\nrules for x\nrule \"{name}\"\nneeds no heat ever").ShouldContain($"\nrule \"{name}\"\n");
-    }
 }

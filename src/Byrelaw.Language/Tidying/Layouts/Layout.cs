@@ -8,11 +8,10 @@ internal abstract record Layout;
 /// <summary>Words on one line, however long.</summary>
 internal sealed record OneLine(string Words) : Layout;
 
-/// <summary>Words, and a text at the end.</summary>
+/// <summary>Words, and a text at the end; a long one runs over several lines, each starting below the first.</summary>
 /// <param name="Words">What stands before the text.</param>
 /// <param name="Text">The text's value.</param>
-/// <param name="RunsOn">Whether a long text runs over several lines, each starting below the first.</param>
-internal sealed record EndsWithText(string Words, string Text, bool RunsOn) : Layout;
+internal sealed record EndsWithText(string Words, string Text) : Layout;
 
 /// <summary>A line of a table: declarations that follow each other line up.</summary>
 /// <param name="Head">The first word. Rows with the same one share all columns, others only the first.</param>

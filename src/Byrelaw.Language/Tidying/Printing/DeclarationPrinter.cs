@@ -8,17 +8,21 @@ namespace Byrelaw.Language.Tidying.Printing;
 /// <summary>Lines that declare the words of the farm: a name, what it is, and what else it is called.</summary>
 internal static class DeclarationPrinter
 {
-    /// <summary>How it is set; null for other lines.</summary>
-    public static Layout? Of(LineSyntax line) => line switch
+    /// <summary>An event, a measure, a test or a fact.</summary>
+    public static Row Of(DeclarationLine line) => line.Kind switch
     {
-        DeclarationLine { Kind: DeclarationKind.Event } @event => Row("event", @event, Event(@event.Clauses)),
-        DeclarationLine { Kind: DeclarationKind.Measure } measure => Row("measure", measure, Measure(measure.Clauses)),
-        DeclarationLine declaration => Row(
-            declaration.Kind == DeclarationKind.Test ? "test" : "fact", declaration, Type(declaration.Clauses) + InTheYards(declaration.Clauses), Also(declaration.Clauses)),
-        SpellLine spell => new Row("spell", Words.Name(spell.Name), [$"from {Words.Name(spell.From)} until {Words.Name(spell.Until)}"]),
-        CallLine call => new Row("call", Words.Name(call.Name), [Also([call.Also])]),
-        _ => null,
+        DeclarationKind.Event => Row("event", line, Event(line.Clauses)),
+        DeclarationKind.Measure => Row("measure", line, Measure(line.Clauses)),
+        DeclarationKind.Test => Row("test", line, Type(line.Clauses) + InTheYards(line.Clauses), Also(line.Clauses)),
+        _ => Row("fact", line, Type(line.Clauses), Also(line.Clauses)),
     };
+
+    /// <summary>A spell.</summary>
+    public static Row Of(SpellLine spell) =>
+        new("spell", Words.Name(spell.Name), [$"from {Words.Name(spell.From)} until {Words.Name(spell.Until)}"]);
+
+    /// <summary>Further names.</summary>
+    public static Row Of(CallLine call) => new("call", Words.Name(call.Name), [Also([call.Also])]);
 
     private static Row Row(string head, DeclarationLine line, params ReadOnlySpan<string> cells)
     {
@@ -55,7 +59,7 @@ internal static class DeclarationPrinter
 
     private static string? Type(ClauseSyntax clause) => clause switch
     {
-        InUnitClause unit => $"in {Words.Unit(unit.Unit, 0)}",
+        InUnitClause unit => $"in {Words.Unit(unit.Unit.Text, 0)}",
         ScaleClause scale => $"on scale {Words.Number(scale.From)} to {Words.Number(scale.To)}",
         AnswersClause answers => $"answers {Words.Names(answers.Answers)}",
         OneOfClause values => $"is one of {Words.Names(values.Values)}",

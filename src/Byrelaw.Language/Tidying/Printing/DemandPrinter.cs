@@ -32,14 +32,14 @@ internal static class DemandPrinter
         }
 
         var (a, b) = Words.Pair(low.Value, high.Value);
-        var isShared = low.Unit is not null && high.Unit is not null && Words.Unit(low.Unit, 0) == Words.Unit(high.Unit, 0);
+        var isShared = low.Unit is not null && high.Unit is not null && Words.Unit(low.Unit.Text, 0) == Words.Unit(high.Unit.Text, 0);
         return $"between {(isShared ? a : Amount(low, a))} and {Amount(high, b)}";
     }
 
     private static string Amount(AmountSyntax amount, string number) =>
         amount.IsPercent ? $"{number}%{(amount.Of is null ? "" : $" of {Words.Name(amount.Of)}")}"
         : amount.Unit is null ? number
-        : $"{number} {Words.Unit(amount.Unit, amount.Value.Value)}";
+        : $"{number} {Words.Unit(amount.Unit.Text, amount.Value.Value)}";
 
     private static string Of(Comparison comparison) => comparison switch
     {

@@ -1,5 +1,5 @@
+using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Phrases;
 using Byrelaw.Language.Tidying.Layouts;
 using Byrelaw.Language.Tidying.Written;
 
@@ -12,17 +12,17 @@ internal sealed class FilePrinter
     private const int Bullet = 4;
 
     private readonly Page _page = new();
-    private readonly StatementPrinter _printer;
 
-    private FilePrinter(PhraseBook phrases) => _printer = new StatementPrinter(phrases);
+    private FilePrinter()
+    {
+    }
 
     /// <summary>The whole text; empty for a file without statements and comments.</summary>
     /// <param name="file">The file as it stands.</param>
-    /// <param name="phrases">The declared names of all files.</param>
-    public static string Print(WrittenFile file, PhraseBook phrases)
+    public static string Print(WrittenFile file)
     {
-        var printer = new FilePrinter(phrases);
-        var heads = printer.Heads(file.Blocks);
+        var printer = new FilePrinter();
+        var heads = Heads(file.Blocks);
         for (var i = 0; i < file.Blocks.Count; i++)
         {
             if (i > 0 && !StandTogether(file.Blocks[i - 1], file.Blocks[i]) && !file.Blocks[i].Head.IsParted)
@@ -37,13 +37,14 @@ internal sealed class FilePrinter
         return printer._page.ToString();
     }
 
-    /// <summary>Whether no empty line is needed between two blocks: declarations, or <c>use</c> lines.</summary>
-    private static bool StandTogether(WrittenBlock upper, WrittenBlock lower) => upper.IsOneLine && lower.IsOneLine && upper.Kind == lower.Kind;
+    /// <summary>Whether no empty line is needed between two blocks: declarations, <c>use</c> lines, or assumptions with their sources.</summary>
+    private static bool StandTogether(WrittenBlock upper, WrittenBlock lower) =>
+        upper.Kind == lower.Kind && ((upper.IsOneLine && lower.IsOneLine) || upper.Kind == BlockKind.Assume);
 
     /// <summary>How the blocks' first lines are set; declarations that no empty line parts line up.</summary>
-    private List<Layout> Heads(IReadOnlyList<WrittenBlock> blocks)
+    private static List<Layout> Heads(IReadOnlyList<WrittenBlock> blocks)
     {
-        var heads = blocks.Select(block => _printer.Of(block.Head, block.Kind)).ToList();
+        var heads = blocks.Select(block => StatementPrinter.Of(block.Head)).ToList();
         for (var (start, end) = (0, 0); start < heads.Count; start = end)
         {
             for (end = start + 1; end < heads.Count && heads[start] is Row && heads[end] is Row && !blocks[end].Head.IsParted;)
@@ -68,7 +69,7 @@ internal sealed class FilePrinter
         foreach (var line in LineOrder.Of(block))
         {
             var indent = line.Line.Tokens[0].Kind == TokenKind.Bullet ? Bullet : Body;
-            Print(line, _printer.Of(line, block.Kind), indent, keepsBlanks);
+            Print(line, StatementPrinter.Of(line), indent, keepsBlanks);
             keepsBlanks = !LineOrder.Has(block.Kind);
         }
 

@@ -4,12 +4,16 @@ using Byrelaw.Language.Tidying.Written;
 
 namespace Byrelaw.Language.Tidying.Printing;
 
-/// <summary>The one order of the lines of a rule, a preference, or what changes them. Other blocks keep theirs.</summary>
+/// <summary>
+/// The one order of a block's lines: first what it asks or says, then why, where it comes from and who agreed. The
+/// lines of <c>records</c> and <c>programme</c>, and what is told in the order in which it happened, stay as written.
+/// </summary>
 internal static class LineOrder
 {
     /// <summary>Whether the lines of a block have an order of their own, and so no empty lines between them.</summary>
     public static bool Has(BlockKind kind) =>
-        kind is BlockKind.Rule or BlockKind.Prefer or BlockKind.Change or BlockKind.Drop or BlockKind.Waive or BlockKind.Accept or BlockKind.Define;
+        kind is BlockKind.Rule or BlockKind.Prefer or BlockKind.Change or BlockKind.Drop or BlockKind.Waive or BlockKind.Accept or BlockKind.Define
+            or BlockKind.Visits or BlockKind.Method or BlockKind.Assume or BlockKind.Task or BlockKind.Caution;
 
     /// <summary>
     /// The lines in order; as they were written where another order would let one run on from the text above it, or
@@ -49,14 +53,13 @@ internal static class LineOrder
 
     private static int Rank(LineSyntax? line) => line switch
     {
-        AppliesToLine or UntilLine => 0,
-        NeedsLine or ConditionLine or BulletLine => 1,
+        AppliesToLine => 0,
         CountsLine => 2,
         IfNotKnownLine => 3,
         OnTheDayLine => 4,
         BecauseLine => 5,
         SourceLine => 6,
         AgreedByLine => 7,
-        _ => 8,
+        _ => 1,
     };
 }

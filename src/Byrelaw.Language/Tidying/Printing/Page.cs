@@ -1,5 +1,4 @@
 using System.Text;
-using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Tidying.Layouts;
 using Byrelaw.Language.Tidying.Written;
@@ -51,7 +50,7 @@ internal sealed class Page
         var before = $"{Spaces(indent)}{ends.Words} ";
         if (statement.Pieces.Count == 0)
         {
-            AddText(before, start, ends.RunsOn ? TextWrapping.Wrap(ends.Text, Width - start) : [NameText.Text(ends.Text)]);
+            AddText(before, start, TextWrapping.Wrap(ends.Text, Width - start));
         }
 
         foreach (var piece in statement.Pieces)

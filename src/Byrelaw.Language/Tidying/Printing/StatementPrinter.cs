@@ -1,18 +1,30 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Phrases;
 using Byrelaw.Language.Syntax.Lines;
 using Byrelaw.Language.Tidying.Layouts;
 using Byrelaw.Language.Tidying.Written;
 
 namespace Byrelaw.Language.Tidying.Printing;
 
-/// <summary>Finds the printer of a statement. A new kind of line needs no printer, but reads better with one.</summary>
-/// <param name="phrases">The declared names of all files.</param>
-internal sealed class StatementPrinter(PhraseBook phrases)
+/// <summary>
+/// How a statement is set. Most are set word by word, as the grammar took the words, so a new kind of line needs
+/// nothing here; what has several spellings, or lines up with its neighbours, has a printer of its own.
+/// </summary>
+internal static class StatementPrinter
 {
-    /// <summary>How a statement of a block is set.</summary>
-    public Layout Of(Statement statement, BlockKind block) =>
-        (statement.Syntax is not { } line ? null
-            : HeadPrinter.Of(line) ?? DeclarationPrinter.Of(line) ?? RuleLinePrinter.Of(line) ?? FarmLinePrinter.Of(line))
-        ?? new TokenPrinter(phrases.Fuse(statement.Line, from: 1).Tokens, block, hasNames: statement.Syntax is not AcceptLine).Print();
+    // As wide as the longer of the two, so that what they say starts in one column.
+    private const string Because = "because";
+    private const string Source = "source ";
+
+    /// <summary>How it is set.</summary>
+    public static Layout Of(Statement statement) => statement.Syntax switch
+    {
+        DeclarationLine declaration => DeclarationPrinter.Of(declaration),
+        SpellLine spell => DeclarationPrinter.Of(spell),
+        CallLine call => DeclarationPrinter.Of(call),
+        NeedsLine needs => new OneLine($"needs {ConditionPrinter.Of(needs.Condition)}"),
+        ConditionLine condition => new OneLine(ConditionPrinter.Of(condition.Condition)),
+        BulletLine bullet => new OneLine($"- {ConditionPrinter.Of(bullet.Condition)}"),
+        BecauseLine because => new EndsWithText(Because, because.Reason.Value),
+        SourceLine source => new EndsWithText(Source, source.Source.Value),
+        _ => new TokenPrinter(statement).Print(),
+    };
 }

@@ -20,9 +20,6 @@ internal static class Words
     /// <summary><c>mastitis or metritis</c>.</summary>
     public static string Either(IEnumerable<SyntaxNode> kinds) => string.Join(" or ", kinds.Select(Name));
 
-    /// <summary>Texts in quotes, separated by commas.</summary>
-    public static string Texts(IEnumerable<TextSyntax> texts) => string.Join(", ", texts.Select(text => NameText.Text(text.Value)));
-
     /// <summary>A number without zeros that say nothing.</summary>
     public static string Number(NumberSyntax number) => NumberText.Of(number.Value);
 
@@ -47,8 +44,8 @@ internal static class Words
     /// <summary>A unit by its symbol, a unit of time by its word.</summary>
     /// <param name="unit">As written.</param>
     /// <param name="count">How many of it.</param>
-    public static string Unit(UnitSyntax unit, double count) =>
-        TimeUnitWords.Find(FoldedWords.Of(unit.Text)) is { } time ? Time(time, count) : UnitTable.Find(unit.Text)?.Symbol ?? unit.Text;
+    public static string Unit(string unit, double count) =>
+        TimeUnitWords.Find(FoldedWords.Of(unit)) is { } time ? Time(time, count) : UnitTable.Find(unit)?.Symbol ?? unit;
 
     private static string Name(SourceSpan span) => string.Join(
         ' ', LineSplitter.Split(Lexer.Lex(new SourceFile("", span.Text)))[0].Tokens.Select(Word));

@@ -1,3 +1,4 @@
+using Byrelaw.Language.Grammar;
 using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Syntax.Lines;
 
@@ -6,7 +7,8 @@ namespace Byrelaw.Language.Tidying.Written;
 /// <summary>A statement with the comments that belong to it.</summary>
 /// <param name="Line">Its tokens.</param>
 /// <param name="Syntax">What it was read as; null for a line of a block that this version does not use.</param>
-internal sealed record Statement(LogicalLine Line, LineSyntax? Syntax)
+/// <param name="Noted">What the grammar took each word for; null for the same.</param>
+internal sealed record Statement(LogicalLine Line, LineSyntax? Syntax, NotedLine? Noted)
 {
     /// <summary>Comments on lines of their own above it.</summary>
     public List<Comment> Above { get; } = [];

@@ -1,3 +1,4 @@
+using Byrelaw.Language.Phrases;
 using Byrelaw.Language.Reading;
 
 namespace Byrelaw.Language.Tidying.Written;
@@ -8,7 +9,9 @@ namespace Byrelaw.Language.Tidying.Written;
 internal sealed record WrittenFile(IReadOnlyList<WrittenBlock> Blocks, IReadOnlyList<Comment> AtEnd)
 {
     /// <summary>Takes a file that was read without errors.</summary>
-    public static WrittenFile Of(RuleFile file) => new WrittenFileReader(file).Read();
+    /// <param name="file">The file.</param>
+    /// <param name="phrases">The declared names of all files.</param>
+    public static WrittenFile Of(RuleFile file, PhraseBook phrases) => new WrittenFileReader(file, phrases).Read();
 
     /// <summary>Every statement, in order.</summary>
     public IEnumerable<Statement> Statements => Blocks.SelectMany(block => block.Body.Prepend(block.Head));

@@ -1,5 +1,7 @@
 using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Grammar;
 using Byrelaw.Language.Lexing;
+using Byrelaw.Language.Phrases;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Sources;
 using Byrelaw.Language.Syntax.Lines;
@@ -13,19 +15,23 @@ internal sealed class WrittenFileReader
     private readonly LexedFile _lexed;
     private readonly Dictionary<int, Block> _blocksByStart;
     private readonly Dictionary<int, LineSyntax> _syntaxByStart;
+    private readonly Dictionary<int, NotedLine> _notedByStart;
     private readonly List<WrittenBlock> _blocks = [];
     private readonly List<Comment> _waiting = [];
     private Statement? _last;
     private int _lastLine;
     private int _nextComment;
 
-    public WrittenFileReader(RuleFile file)
+    public WrittenFileReader(RuleFile file, PhraseBook phrases)
     {
         _file = file;
         _lexed = Lexer.Lex(file.Source);
         _blocksByStart = file.Blocks.ToDictionary(block => block.Span.Start);
         _syntaxByStart = file.Blocks.SelectMany(block => block.Lines.Concat<LineSyntax>(block.Head is null ? [] : [block.Head]))
             .ToDictionary(line => line.Span.Start);
+        var notes = new GrammarNotes();
+        BlockReader.Read(file.Lines, phrases, [], notes);
+        _notedByStart = notes.Lines.ToDictionary(line => line.Line.Span.Start);
     }
 
     /// <summary>Reads it all; once only.</summary>
@@ -49,8 +55,9 @@ internal sealed class WrittenFileReader
     private void Add(LogicalLine line)
     {
         var isParted = IsParted(line.Span.Line);
-        var statement = new Statement(line, _syntaxByStart.GetValueOrDefault(line.Span.Start)) { HasBlankBefore = isParted, Pieces = Pieces(line) };
-        if (_blocksByStart.TryGetValue(line.Span.Start, out var block))
+        var start = line.Span.Start;
+        var statement = new Statement(line, _syntaxByStart.GetValueOrDefault(start), _notedByStart.GetValueOrDefault(start)) { HasBlankBefore = isParted, Pieces = Pieces(line) };
+        if (_blocksByStart.TryGetValue(start, out var block))
         {
             if (_blocks.Count > 0)
             {
