@@ -41,9 +41,9 @@ public readonly record struct Rate(double Share, double? Weight = null)
 
     /// <summary>The share with this mean and variance.</summary>
     /// <param name="mean">From 0 to 1.</param>
-    /// <param name="variance">Below mean × (1 − mean); 0 for an exact share.</param>
+    /// <param name="variance">Below mean × (1 − mean); 0 (or no more than rounding leaves) for an exact share.</param>
     public static Rate Matching(double mean, double variance) =>
-        variance <= 0 || mean is <= 0 or >= 1 ? new(mean) : new(mean, (mean * (1 - mean) / variance) - 1);
+        variance <= 1e-14 || mean is <= 0 or >= 1 ? new(mean) : new(mean, (mean * (1 - mean) / variance) - 1);
 
     /// <summary>
     /// The share that passes this step and then the next. A product of uncertain shares is not quite a beta distribution: this one

@@ -7,7 +7,7 @@ namespace Byrelaw.Planning.Recipients;
 /// How many animals to treat before it is known how many embryos there will be: too many stand idle, too few leave embryos over. The
 /// best number is where the money spent in vain on both is least.
 /// </summary>
-/// <param name="Points">Every number of animals that was tried, from none.</param>
+/// <param name="Points">Every number of animals that was tried, from none to where twice the least would be spent in vain.</param>
 /// <param name="Best">The one with the least spent in vain.</param>
 /// <param name="Idle">What an accepted recipient that finds no embryo has cost.</param>
 /// <param name="Surplus">What an embryo that finds no recipient has cost, less what freezing saves of it.</param>
@@ -21,8 +21,20 @@ public sealed record Balance(ImmutableArray<BalancePoint> Points, BalancePoint B
     /// <param name="most">The most animals there are.</param>
     public static Balance Find(Counts embryos, Rate used, double idle, double surplus, int most)
     {
-        var points = Counts.OneByOne(most, used).Select((recipients, animals) => Point(embryos, recipients, animals, idle, surplus)).ToImmutableArray();
-        return new(points, points.MinBy(point => point.InVain)!, idle, surplus);
+        var points = ImmutableArray.CreateBuilder<BalancePoint>();
+        BalancePoint? best = null;
+        foreach (var recipients in Counts.OneByOne(most, used))
+        {
+            var point = Point(embryos, recipients, points.Count, idle, surplus);
+            points.Add(point);
+            best = best is null || point.InVain < best.InVain ? point : best;
+            if (point.InVain > 2 * best.InVain)
+            {
+                break;
+            }
+        }
+
+        return new(points.ToImmutable(), best!, idle, surplus);
     }
 
     /// <summary>What a surplus embryo loses where it can be frozen.</summary>

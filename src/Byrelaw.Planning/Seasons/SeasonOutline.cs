@@ -16,7 +16,9 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     /// <summary>The most animals that a balance tries.</summary>
     private const int MostAnimals = 300;
 
-    public static SeasonOutline Of(SeasonInputs inputs)
+    /// <param name="inputs">What it is worked out from.</param>
+    /// <param name="compared">Whether what is only told, and planned with nowhere, is worked out too: each method's number, the best mix.</param>
+    public static SeasonOutline Of(SeasonInputs inputs, bool compared)
     {
         var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers);
         var options = Options.Of(inputs);
@@ -27,28 +29,31 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
         {
             Reading = reading,
             Certainty = certainty,
-            Methods = [.. options.Select(option => MethodNumbers.Of(inputs, option, embryos?.Quantile(0.5), certainty))],
+            Methods = compared ? [.. options.Select(option => MethodNumbers.Of(inputs, option, embryos?.Quantile(0.5), certainty))] : [],
         };
         return embryos is null
             ? new(numbers, null)
-            : new(options.IsEmpty ? numbers with { Sessions = [new(inputs.Donors, [], inputs.Sessions)] } : WithRecipients(inputs, numbers, options, embryos), forecaster);
+            : new(options.IsEmpty ? numbers with { Sessions = [new(inputs.Donors, [], inputs.Sessions)] } : WithRecipients(inputs, numbers, options, embryos, compared), forecaster);
     }
 
     /// <summary>
     /// As many as the programme says; else as many as balance idle recipients and surplus embryos, by the method liked best, or by the
     /// cheapest mix that is as good where the list has too few for it.
     /// </summary>
-    private static SeasonNumbers WithRecipients(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Option> options, Counts embryos)
+    private static SeasonNumbers WithRecipients(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Option> options, Counts embryos, bool compared)
     {
         var liked = options[0];
         var inVain = InVain.Of(inputs, numbers.Reading.Chain!, liked);
         var most = Math.Min(MostAnimals, (int)Math.Ceiling(embryos.Most / Math.Max(liked.Preparing.Used.Share, 0.01)));
         var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.Idle, inVain.Surplus, most);
-        var mix = Mix.Find(options, (int)Math.Round(balance.Best.Animals * liked.Preparing.Used.Share), 0.5, inputs.OnHand.Animals);
         var said = Said(inputs, options);
+        var hasAll = balance.Best.Animals <= inputs.OnHand.Animals;
+        var mix = compared || (said.IsEmpty && !hasAll)
+            ? Mix.Find(options, (int)Math.Round(balance.Best.Animals * liked.Preparing.Used.Share), 0.5, inputs.OnHand.Animals)
+            : null;
         var treated = !said.IsEmpty ? said
-            : balance.Best.Animals <= inputs.OnHand.Animals ? [new(liked.Preparing, balance.Best.Animals)]
-            : mix.Treated.IsEmpty ? [new(liked.Preparing, 0)] : mix.Treated;
+            : hasAll ? [new(liked.Preparing, balance.Best.Animals)]
+            : mix is { Treated.IsEmpty: false } ? mix.Treated : [new(liked.Preparing, 0)];
         return numbers with
         {
             InVain = inVain,

@@ -10,7 +10,7 @@ public static class SeasonPlanner
     /// <summary>All numbers of a season.</summary>
     public static SeasonNumbers Plan(SeasonInputs inputs)
     {
-        var outline = SeasonOutline.Of(inputs);
+        var outline = SeasonOutline.Of(inputs, true);
         if (outline.Forecaster is not { } forecaster)
         {
             return outline.Numbers;
@@ -30,7 +30,7 @@ public static class SeasonPlanner
     /// <returns>Null where the assumptions do not say how many embryos come.</returns>
     public static SeasonOutlook? Outlook(SeasonInputs inputs)
     {
-        var outline = SeasonOutline.Of(inputs);
+        var outline = SeasonOutline.Of(inputs, false);
         return outline.Forecaster?.Of(outline.Numbers.Sessions) is { } forecast
             ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)))
             : null;
