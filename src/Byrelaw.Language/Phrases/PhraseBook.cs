@@ -12,6 +12,9 @@ internal sealed class PhraseBook
 {
     private readonly PhraseTree _names = new();
 
+    /// <summary>Starts with the one built-in name that holds a reserved word.</summary>
+    public PhraseBook() => _names.Add(Binding.Farm.ProgrammeDates.StartOfMating.Split(' '));
+
     /// <summary>Learns the names that a line declares.</summary>
     public void Learn(LogicalLine line)
     {

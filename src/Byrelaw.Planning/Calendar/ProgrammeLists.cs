@@ -1,0 +1,25 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Planning.Calendar;
+
+/// <summary>Which of a programme's lists is which, by the date it is judged on.</summary>
+public static class ProgrammeLists
+{
+    /// <summary>The donors: judged on the day of collection; null for none.</summary>
+    public static Choice? Donors(Programme programme) => On(programme, "collection") ?? Named(programme, "donors");
+
+    /// <summary>Those to treat: judged on the first treatment day; null for none.</summary>
+    public static Choice? Treatment(Programme programme) => On(programme, "first treatment") ?? Named(programme, "treatment");
+
+    /// <summary>The recipients: judged on the transfer days; null for none.</summary>
+    public static Choice? Recipients(Programme programme) => On(programme, "first transfer") ?? Named(programme, "recipients");
+
+    private static Choice? On(Programme programme, string date)
+    {
+        ArgumentNullException.ThrowIfNull(programme);
+        return programme.Choices.FirstOrDefault(choice => choice.FromDate == date);
+    }
+
+    private static Choice? Named(Programme programme, string list) => programme.Choices.FirstOrDefault(choice => NameFolding.Fold(choice.List) == list);
+}

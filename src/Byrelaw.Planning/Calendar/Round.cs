@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using NodaTime;
+
+namespace Byrelaw.Planning.Calendar;
+
+/// <summary>One collection (or, with frozen embryos, none) and the transfers that follow it.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Programme">The programme with its dates moved to this round.</param>
+/// <param name="Collection">The day of collection or flush; null for frozen embryos.</param>
+/// <param name="FirstTransfer">First day of transfers.</param>
+/// <param name="FinalTransfer">Last day of transfers.</param>
+public sealed record Round(int Number, Programme Programme, LocalDate? Collection, LocalDate FirstTransfer, LocalDate FinalTransfer)
+{
+    /// <summary>The days on which embryos are transferred.</summary>
+    public IEnumerable<LocalDate> TransferDays => Days.From(FirstTransfer, FinalTransfer);
+
+    /// <summary>
+    /// Days since heat (or fertilisation) of an embryo that is transferred on a day. Eggs are fertilised on the day after their collection
+    /// (collection is day -1, and blastocysts are looked for on day 7: Reproduction, Fertility and Development 31:140), so on the eighth day after it
+    /// they are seven days old.
+    /// </summary>
+    public int EmbryoAge(LocalDate transfer) => Collection is { } day && Programme.Aims.Embryos == EmbryoOrigin.CollectedEggs
+        ? Period.DaysBetween(day, transfer) - 1
+        : Collection is { } flush && Programme.Aims.Embryos == EmbryoOrigin.Flushed
+            ? Programme.Aims.EmbryoAge + Period.DaysBetween(flush, transfer) : Programme.Aims.EmbryoAge;
+
+    /// <summary>All rounds of a programme in order; none where it has no transfers.</summary>
+    public static ImmutableArray<Round> Of(Programme programme)
+    {
+        ArgumentNullException.ThrowIfNull(programme);
+        var first = programme.Date("collection");
+        IEnumerable<LocalDate?> collections = programme.Aims is { OnAVisit: not null, Repeat: { } repeat } && first is { } start
+            ? Enumerable.Range(0, repeat.Times).Select(i => (LocalDate?)(repeat.Every with { Count = repeat.Every.Count * i }).After(start))
+            : programme.Aims.Collections.Length > 1 && programme.Aims.Collections[0] == first
+                ? programme.Aims.Collections.Select(day => (LocalDate?)day) : [first];
+        return [.. collections.Select((day, i) => Of(programme, i + 1, day)).OfType<Round>()];
+    }
+
+    private static Round? Of(Programme programme, int number, LocalDate? collection)
+    {
+        var moved = collection is { } day ? MovedProgramme.To(programme, "collection", day) : programme;
+        return moved.Date("first transfer") is { } first
+            ? new Round(number, moved, collection, first, moved.Date("final transfer") ?? first) : null;
+    }
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Plans;
+using NodaTime;
+
+namespace Byrelaw.Planning.Calendar;
+
+/// <summary>A method put on the calendar for one round, worked back from the transfer days (for donors: from the flush).</summary>
+/// <param name="Method">The method.</param>
+/// <param name="Round">The round's number.</param>
+/// <param name="Start">Day 0; for natural heat the first day of watching.</param>
+/// <param name="Days">What is done when; none for natural heat.</param>
+/// <param name="Heats">Dates on which heats are expected, with the share of all heats on each; for natural heat every date that serves, share null.</param>
+/// <param name="Window">Which heats serve.</param>
+public sealed record TreatmentCalendar(
+    Method Method, int Round, LocalDate Start, ImmutableArray<TreatmentDay> Days, ImmutableArray<ExpectedHeat> Heats, HeatWindow Window)
+{
+    /// <summary>Of all heats, the share that falls on a day which serves; for natural heat the number of days that serve over the days of a cycle.</summary>
+    public double InWindow => Method.CycleDays is { } cycle
+        ? Math.Min(1, (double)Heats.Length / cycle)
+        : Heats.Where(heat => Window.Serves(heat.Date)).Sum(heat => heat.Share ?? 0);
+
+    /// <summary>Whether a heat on a day of the method serves a transfer.</summary>
+    public bool Serves(int day) => Window.Serves(Start.PlusDays(day));
+
+    /// <summary>Dates on which the method may start again for those not seen in heat; null where there is no second chance.</summary>
+    public (LocalDate From, LocalDate To)? Again => Method.Again is { } again ? (Start.PlusDays(again.From), Start.PlusDays(again.To)) : null;
+
+    /// <summary>Works a method for recipients back from a round's transfer days.</summary>
+    public static TreatmentCalendar Of(Method method, Round round)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        ArgumentNullException.ThrowIfNull(round);
+        var window = HeatWindow.Of(round);
+        if (method.IsNatural)
+        {
+            return new(method, round.Number, window.First, [], [.. window.Heats.Select(heat => new ExpectedHeat(heat, null))], window);
+        }
+
+        var spread = method.InHeat is { Days: { IsEmpty: false } days } ? days : [(method.HeatDay ?? 0, 1.0)];
+        var start = BestStart(spread, window, Target(round, window));
+        return new(method, round.Number, start, On(method, start), [.. spread.Select(heat => new ExpectedHeat(start.PlusDays(heat.Day), heat.Share))], window);
+    }
+
+    /// <summary>Works a method for donors back from the day of a flush.</summary>
+    public static TreatmentCalendar ForDonors(Method method, Round round)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        ArgumentNullException.ThrowIfNull(round);
+        var flush = round.Collection!.Value;
+        var start = flush.PlusDays(-(method.FlushDay ?? 0));
+        var heat = start.PlusDays(method.HeatDay ?? 0);
+        var after = Period.DaysBetween(heat, flush);
+        return new(method, round.Number, start, On(method, start), [new(heat, 1)], new([flush], after, after));
+    }
+
+    /// <summary>The heat date that suits best: recipients then are as many days from theirs as the first day's embryos are old.</summary>
+    private static LocalDate Target(Round round, HeatWindow window) =>
+        round.FirstTransfer.PlusDays(-Math.Clamp(round.EmbryoAge(round.FirstTransfer), window.DayFrom, window.DayTo));
+
+    /// <summary>The start with most heats in the window; of equals the one whose heats lie nearest to the target, and of those the later.</summary>
+    private static LocalDate BestStart(ImmutableArray<(int Day, double Share)> spread, HeatWindow window, LocalDate target)
+    {
+        var (earliest, latest) = (window.First.PlusDays(-spread.Max(heat => heat.Day)), window.Last.PlusDays(-spread.Min(heat => heat.Day)));
+        return Calendar.Days.From(earliest, latest)
+            .OrderByDescending(start => Math.Round(spread.Where(heat => window.Serves(start.PlusDays(heat.Day))).Sum(heat => heat.Share), 9))
+            .ThenBy(start => Math.Round(spread.Sum(heat => heat.Share * Math.Abs(Period.DaysBetween(target, start.PlusDays(heat.Day)))), 9))
+            .ThenByDescending(start => start)
+            .First();
+    }
+
+    private static ImmutableArray<TreatmentDay> On(Method method, LocalDate start) => [.. method.Steps.Select((step, i) => new TreatmentDay(start.PlusDays(step.Day), step, i))];
+}
+
+/// <summary>One treatment on its date.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Step">What is done, with its cautions, part of the day and hours since an earlier step.</param>
+/// <param name="Place">Its place among the method's steps, from 0.</param>
+public sealed record TreatmentDay(LocalDate Date, MethodStep Step, int Place);
+
+/// <summary>A date on which animals come in heat.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Share">Of all heats of the method; null for natural heat, where each day is as likely.</param>
+public sealed record ExpectedHeat(LocalDate Date, double? Share);

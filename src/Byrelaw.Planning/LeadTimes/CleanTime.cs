@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using NodaTime;
+
+namespace Byrelaw.Planning.LeadTimes;
+
+/// <summary>A time before a date of the programme in which nothing may happen, because a rule looks back so far: a donor's clean months.</summary>
+/// <param name="List">The rule's list.</param>
+/// <param name="Rule">The rule.</param>
+/// <param name="From">Its first day.</param>
+/// <param name="To">The date of the programme.</param>
+/// <param name="Date">That date's name.</param>
+public sealed record CleanTime(string List, string Rule, LocalDate From, LocalDate To, string Date)
+{
+    /// <summary>All of them for the lists that the programme draws up, earliest first: read from the rules themselves, so that they cannot disagree with them.</summary>
+    public static ImmutableArray<CleanTime> Of(Rulebook rulebook)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        var programme = rulebook.Programme!;
+        var chosen = programme.Choices.Select(choice => choice.List).ToHashSet(StringComparer.Ordinal);
+        var found =
+            from rule in rulebook.Rules
+            where chosen.Contains(rule.List) && !rule.IsBroken
+            from window in Windows(rule.Needs, rulebook, 0)
+            where window.Date.Name is not null && programme.Date(window.Date.Name) is not null
+            let date = programme.Date(window.Date.Name!)!.Value
+            select new CleanTime(rule.List, rule.Name, FirstDay(date, window.Length), date, window.Date.Name!);
+        return [.. found.Distinct().OrderBy(time => time.From).ThenBy(time => time.Rule, StringComparer.Ordinal)];
+    }
+
+    /// <summary>The first day from which the length reaches the date: lengths are added to the earlier date.</summary>
+    private static LocalDate FirstDay(LocalDate date, TimeLength length)
+    {
+        var day = date.PlusDays(-length.Count * length.Unit switch { TimeUnit.Days => 1, TimeUnit.Weeks => 7, TimeUnit.Months => 31, _ => 366 });
+        while (length.After(day) < date)
+        {
+            day = day.PlusDays(1);
+        }
+
+        return day;
+    }
+
+    // Defines nest no deeper than 64.
+    private static IEnumerable<BeforeDate> Windows(Condition condition, Rulebook rulebook, int depth) => condition switch
+    {
+        CountCondition { Test: { Comparison: Comparison.Exactly, Low: 0 } } count => count.Windows.OfType<BeforeDate>(),
+        ListCondition list => list.Items.SelectMany(item => Windows(item, rulebook, depth + 1)),
+        NamedCondition { Not: false, Index: >= 0 } named when depth < 64 => Windows(rulebook.Defines[named.Index].Condition, rulebook, depth + 1),
+        _ => [],
+    };
+}

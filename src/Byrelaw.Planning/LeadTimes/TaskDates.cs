@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Planning.Calendar;
+using NodaTime;
+
+namespace Byrelaw.Planning.LeadTimes;
+
+/// <summary>A task with its last day, worked back from when it must be finished.</summary>
+/// <param name="Task">The task.</param>
+/// <param name="Due">By this day it is finished, results in hand.</param>
+/// <param name="LastStart">The last day on which to start (to take the samples).</param>
+/// <param name="Earliest">Before this day it does not count; null for no limit.</param>
+/// <param name="Animals">Whom it is for, by number; empty for a task of the farm, or where nobody needs it.</param>
+/// <param name="IsForAnimals">Whether it is for animals at all: then an empty list means that nobody needs it any more.</param>
+/// <param name="DaysPast">By how many days its last day has passed; 0 where it has not.</param>
+/// <param name="InTimeFor">Where its last day has passed: the first day of collection (or first transfer) for which starting today is in time.</param>
+public sealed record TaskDates(
+    PlanTask Task, LocalDate Due, LocalDate LastStart, LocalDate? Earliest,
+    ImmutableArray<AnimalInNeed> Animals, bool IsForAnimals, int DaysPast, LocalDate? InTimeFor)
+{
+    /// <summary>Whether its last day has passed and somebody still needs it.</summary>
+    public bool IsPast => DaysPast > 0 && !IsDone;
+
+    /// <summary>Whether it is for animals, and none of them needs it.</summary>
+    public bool IsDone => IsForAnimals && Animals.IsEmpty;
+
+    /// <summary>
+    /// All tasks that arise, by their last day. A task whose date the programme does not set does not arise, nor one that is not needed, nor one for a list
+    /// that the programme does not draw up.
+    /// </summary>
+    /// <param name="plans">The tasks.</param>
+    /// <param name="programme">Its dates.</param>
+    /// <param name="lists">The programme's lists, judged on its own dates.</param>
+    /// <param name="today">The day of planning.</param>
+    public static ImmutableArray<TaskDates> Of(PlanStatements plans, Programme programme, ImmutableArray<ListJudgement> lists, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(plans);
+        ArgumentNullException.ThrowIfNull(programme);
+        return
+        [
+            .. plans.Tasks.Where(task => !task.IsNotNeeded).Select(task => Of(task, programme, lists, today)).OfType<TaskDates>()
+                .OrderBy(task => task.LastStart).ThenBy(task => task.Task.Name, StringComparer.Ordinal),
+        ];
+    }
+
+    private static TaskDates? Of(PlanTask task, Programme programme, ImmutableArray<ListJudgement> lists, LocalDate today)
+    {
+        var list = task.List is null ? null : lists.FirstOrDefault(list => NameFolding.Fold(list.Choice.List) == NameFolding.Fold(task.List));
+        if (task.Due.In(programme) is not { } due || (task.List is not null && list is null))
+        {
+            return null;
+        }
+
+        var start = due.PlusDays(-task.LeadDays);
+        var past = Math.Max(0, Period.DaysBetween(start, today));
+        var moves = Anchored(task.Due, programme);
+        return new(
+            task, due, start, task.NotBefore?.In(programme),
+            list is null ? [] : AnimalInNeed.Of(task, list), list is not null, past,
+            past > 0 && moves && MovedProgramme.Anchor(programme) is { } anchor ? programme.Date(anchor)!.Value.PlusDays(past) : null);
+    }
+
+    /// <summary>Whether a day moves with the programme's first date.</summary>
+    private static bool Anchored(DayReference day, Programme programme)
+    {
+        var anchor = MovedProgramme.Anchor(programme);
+        for (var steps = 0; day.Name is { } name && steps <= programme.Dates.Length; steps++)
+        {
+            if (NameFolding.Fold(name) == anchor)
+            {
+                return true;
+            }
+
+            if (programme.Dates.FirstOrDefault(date => NameFolding.Fold(date.Name) == NameFolding.Fold(name))?.From is not { } from)
+            {
+                return false;
+            }
+
+            day = from;
+        }
+
+        return false;
+    }
+}

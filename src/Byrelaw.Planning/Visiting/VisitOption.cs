@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Calendar;
+using NodaTime;
+
+namespace Byrelaw.Planning.Visiting;
+
+/// <summary>One visit on which the first collection could be.</summary>
+/// <param name="Rulebook">The rulebook with its programme moved to that visit.</param>
+/// <param name="Collection">The day.</param>
+/// <param name="Donors">Donors that are Ready or On course on it.</param>
+/// <param name="Recipients">Recipients that are Ready or On course on the transfer days, and at the first treatment where there is a list for it.</param>
+/// <param name="FirstTreatment">The first day of treatment of the method liked best; null where none treats.</param>
+/// <param name="Season">When its calves come, and whether that is too late.</param>
+/// <param name="Clashes">Days of collection and transfer that go badly with weekends, holidays and visits.</param>
+/// <param name="TasksPast">Tasks whose last day has passed.</param>
+/// <param name="Outlook">What comes of it; null where that cannot be told.</param>
+/// <param name="Obstacles">Why it cannot be used; empty where it can.</param>
+public sealed record VisitOption(
+    Rulebook Rulebook, LocalDate Collection, Usable Donors, Usable Recipients, LocalDate? FirstTreatment, Season Season,
+    ImmutableArray<Clash> Clashes, ImmutableArray<string> TasksPast, Outlook? Outlook, ImmutableArray<Obstacle> Obstacles);
+
+/// <summary>How many of a list may be used.</summary>
+/// <param name="Ready">By the records as they are.</param>
+/// <param name="OnCourse">If nothing happens until then.</param>
+/// <param name="Of">How many were judged.</param>
+public sealed record Usable(int Ready, int OnCourse, int Of)
+{
+    /// <summary>Ready and On course.</summary>
+    public int Count => Ready + OnCourse;
+}
+
+/// <summary>What comes of a programme on certain days, worked out elsewhere.</summary>
+/// <param name="Wanted">How many of what is wanted to expect.</param>
+/// <param name="Chance">The chance of reaching what is wanted; null where nothing is.</param>
+/// <param name="Cost">What it costs; null where no price is known.</param>
+public sealed record Outlook(double Wanted, double? Chance, Money? Cost);
+
+/// <summary>Works out what comes of a programme with so many donors and recipients.</summary>
+public interface IOutlook
+{
+    /// <summary>The outlook; null where the programme's assumptions do not go far enough.</summary>
+    /// <param name="rulebook">With its programme on the days in question.</param>
+    /// <param name="donors">Donors that may be used.</param>
+    /// <param name="recipients">Recipients that may be used.</param>
+    Outlook? Of(Rulebook rulebook, int donors, int recipients);
+}
+
+/// <summary>Why a visit cannot be used.</summary>
+public enum Obstacle
+{
+    /// <summary>Its treatments would have had to start already, and no method that may be used can still start.</summary>
+    TreatmentPast,
+
+    /// <summary>Its calves come after the last acceptable day.</summary>
+    TooLate,
+
+    /// <summary>No donor may be used.</summary>
+    NoDonor,
+
+    /// <summary>No recipient may be used.</summary>
+    NoRecipient,
+}

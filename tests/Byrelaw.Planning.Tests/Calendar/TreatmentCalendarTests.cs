@@ -1,0 +1,99 @@
+using Byrelaw.Planning.Calendar;
+using CsCheck;
+using NodaTime;
+
+namespace Byrelaw.Planning.Tests.Calendar;
+
+public sealed class TreatmentCalendarTests
+{
+    // Published: GnRH and insert on day 0, removal and prostaglandin on day 7, GnRH on day 9 (McDougall and others 2013, Theriogenology 79:882);
+    // transfer nine days after the device comes out, so on day 16 (two trials of timed transfer).
+    [Fact]
+    public void A_published_schedule_is_worked_back_from_the_transfer_day()
+    {
+        var rulebook = new WrittenPlan { Programme = "collection on 2026-10-12\ntransfer 8 days after collection" }.Rulebook;
+        var round = Round.Of(rulebook.Programme!).ShouldHaveSingleItem();
+        round.FirstTransfer.ShouldBe(new LocalDate(2026, 10, 20));
+
+        var calendar = TreatmentCalendar.Of(rulebook.Plans.Method("Progesterone insert")!, round);
+        calendar.Days.Select(day => day.Date).ShouldBe([new(2026, 10, 4), new(2026, 10, 11), new(2026, 10, 13)]);
+        calendar.Heats.ShouldHaveSingleItem().Date.ShouldBe(new LocalDate(2026, 10, 13));
+        Period.DaysBetween(calendar.Start, round.FirstTransfer).ShouldBe(16);
+        calendar.InWindow.ShouldBe(1);
+    }
+
+    [Fact]
+    public void Recipients_on_day_6_to_8_serve_a_two_day_transfer_with_four_heat_dates()
+    {
+        var round = Round.Of(new WrittenPlan().Rulebook.Programme!).Single();
+        var window = HeatWindow.Of(round);
+        window.Heats.ShouldBe([new(2026, 10, 12), new(2026, 10, 13), new(2026, 10, 14), new(2026, 10, 15)]);
+        window.ServedBy(new(2026, 10, 12)).ShouldBe([new(2026, 10, 20)]);
+        window.ServedBy(new(2026, 10, 15)).ShouldBe([new(2026, 10, 21)]);
+        window.ServedBy(new(2026, 10, 13)).Count().ShouldBe(2);
+    }
+
+    [Fact]
+    public void Prostaglandin_starts_where_most_heats_fall_into_the_window()
+    {
+        var rulebook = new WrittenPlan().Rulebook;
+        var calendar = TreatmentCalendar.Of(rulebook.Plans.Method("Prostaglandin once")!, Round.Of(rulebook.Programme!).Single());
+
+        // Heats from 12 to 15 October serve: all of days 2 to 5 do if day 0 is 10 October.
+        calendar.Start.ShouldBe(new LocalDate(2026, 10, 10));
+        calendar.InWindow.ShouldBe(1, 1e-9);
+        calendar.Again.ShouldBe((new LocalDate(2026, 10, 21), new LocalDate(2026, 10, 24)));
+    }
+
+    [Fact]
+    public void With_one_heat_date_only_the_commonest_day_is_aimed_at_it()
+    {
+        var plan = new WrittenPlan { Programme = "collection on 2026-10-12\ntransfer 8 days after collection\nrecipients on day 7" };
+        var rulebook = plan.Rulebook;
+        var calendar = TreatmentCalendar.Of(rulebook.Plans.Method("Prostaglandin once")!, Round.Of(rulebook.Programme!).Single());
+        calendar.Start.ShouldBe(new LocalDate(2026, 10, 10));
+        calendar.InWindow.ShouldBe(0.45, 1e-9);
+    }
+
+    [Fact]
+    public void No_start_has_more_heats_in_the_window() => Gen.Select(Gen.Int[0, 6], Gen.Int[0, 4], Gen.Int[1, 4], Gen.Int[-12, 12]).Sample((from, more, days, other) =>
+    {
+        var rulebook = new WrittenPlan { Programme = $"collection on 2026-10-12\ntransfer 8 days after collection, over {days} days\nrecipients on day {from + 2} to {from + 2 + more}" }.Rulebook;
+        var calendar = TreatmentCalendar.Of(rulebook.Plans.Method("Prostaglandin once")!, Round.Of(rulebook.Programme!).Single());
+        var elsewhere = calendar.Heats.Where(heat => calendar.Window.Serves(heat.Date.PlusDays(other))).Sum(heat => heat.Share!.Value);
+        calendar.InWindow.ShouldBeGreaterThanOrEqualTo(elsewhere - 1e-9);
+    }, iter: 100);
+
+    [Fact]
+    public void A_flush_is_worked_back_to_the_donors_first_day()
+    {
+        var plan = new WrittenPlan
+        {
+            Programme = "embryos flushed\ncollection on 2026-10-12\ntransfer on collection\nprepare donors by \"Superovulation\"",
+            More = """
+                method "Superovulation"
+                  for donors
+                  day 0 "Device"
+                  day 4 morning "FSH"
+                  counts as heat on day 8
+                  flushed on day 15
+                  because "b"
+                """,
+        };
+        var rulebook = plan.Rulebook;
+        var round = Round.Of(rulebook.Programme!).Single();
+        TreatmentCalendar.ForDonors(rulebook.Plans.Method("Superovulation")!, round).Days.Select(day => day.Date).ShouldBe([new(2026, 9, 27), new(2026, 10, 1)]);
+        round.FirstTransfer.ShouldBe(round.Collection!.Value);
+        round.EmbryoAge(round.FirstTransfer).ShouldBe(7);
+    }
+
+    [Fact]
+    public void Frozen_embryos_have_no_collection_and_any_heat_serves()
+    {
+        var frozen = new WrittenPlan { Programme = "embryos frozen\ntransfer on 2026-10-20", Lists = "  choose recipients from \"2\", judged on first transfer\n" }.Rulebook;
+        var round = Round.Of(frozen.Programme!).Single();
+        round.Collection.ShouldBeNull();
+        round.EmbryoAge(round.FirstTransfer).ShouldBe(7);
+        HeatWindow.Of(round).Heats.Count().ShouldBe(3);
+    }
+}

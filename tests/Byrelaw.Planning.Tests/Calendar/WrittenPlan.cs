@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Text;
+using Byrelaw.Judging;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Reading;
+
+namespace Byrelaw.Planning.Tests.Calendar;
+
+/// <summary>A farm that a test writes out: rules, a programme, and rows of records.</summary>
+internal sealed class WrittenPlan : IRuleFiles
+{
+    private const string Words = """
+        event calving  not before 15 months of age
+        event mastitis
+        event sale  leaves the herd
+        event purchase  joins the herd
+        measure serum copper  in umol/L
+        test BVD virus  answers positive, negative
+
+        method "Progesterone insert"
+          day 0 "Put in the device; GnRH"
+          day 7 "Take out the device; prostaglandin"
+          day 9 "GnRH"
+          counts as heat on day 9
+          source "McDougall and others 2013, Theriogenology 79:882"
+        method "Prostaglandin once"
+          day 0 "Prostaglandin"
+          in heat 70%, weight 20, on day 2 20%, day 3 45%, day 4 25%, day 5 10%
+          if not seen by day 5, again on day 11 to 14
+          because "Cheap."
+        method "Natural heat"
+          cycles every 21 days
+          because "Nothing is given."
+
+        rules for donors
+        rule "Two clean months"
+          needs no mastitis in the 60 days before collection
+          because "b"
+        rules for treatment
+        rule "Forty days calved"
+          needs at least 40 days since last calving
+          because "b"
+        rules for recipients
+        rule "Eight weeks calved"
+          needs at least 56 days since last calving
+          because "b"
+        rule "Copper"
+          needs latest serum copper in the last 60 days at least 8 umol/L
+          because "b"
+        records "records"
+          up to 2026-08-01
+          complete for calving, mastitis, sale, purchase since 2015-01-01
+
+        """;
+
+    private const string AllLists = """
+
+          choose donors from "1", judged on collection
+          choose treatment from "2", "3", "4", judged on first treatment
+          choose recipients from "2", "3", "4", judged from first transfer to final transfer
+
+        """;
+
+    private string _text = "";
+
+    /// <summary>Lines of the programme, other than its lists.</summary>
+    public string Programme { get; init; } = """
+        collection on 2026-10-12
+        transfer 8 days after collection, over 2 days
+        date first treatment 8 days before collection
+        """;
+
+    /// <summary>Lines that draw up lists.</summary>
+    public string Lists { get; init; } = AllLists;
+
+    /// <summary>Further statements.</summary>
+    public string More { get; init; } = "";
+
+    /// <summary>Rows of events.csv.</summary>
+    public ImmutableArray<string> Events { get; init; } = [];
+
+    public Rulebook Rulebook
+    {
+        get
+        {
+            var treatment = Programme.Contains("first treatment", StringComparison.Ordinal) ? "" : "\n  date first treatment 16 days before first transfer";
+            var lines = string.Join('\n', Programme.Split('\n').Select(line => "  " + line.Trim()));
+            _text = $"{Words}{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
+            var reading = RulebookReader.Read("farm.byre", this)!;
+            DiagnosticText.Of(reading.Problems.Where(problem => problem.Severity == Severity.Error)).ShouldBe("");
+            return reading.Rulebook;
+        }
+    }
+
+    /// <summary>Reads the records with a rulebook's words: cows 1 to 4, born in 2020.</summary>
+    public Herd Herd(Rulebook rulebook) => HerdReader.Read(
+        Encoding.UTF8.GetBytes("animal,born,sex\n1,2020-05-01,F\n2,2020-05-01,F\n3,2020-05-01,F\n4,2020-05-01,F\n"),
+        Encoding.UTF8.GetBytes("date,animal,kind,value,unit\n" + string.Concat(Events.Select(row => row + "\n"))), rulebook.Vocabulary, rulebook.Records);
+
+    public (Rulebook Rulebook, ImmutableArray<ListJudgement> Lists) Judged()
+    {
+        var rulebook = Rulebook;
+        return (rulebook, new Judge(rulebook, Herd(rulebook)).JudgeAll().Lists);
+    }
+
+    public string Resolve(string from, string relative) => relative;
+
+    public string Show(string path) => path;
+
+    public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(_text) : null;
+}

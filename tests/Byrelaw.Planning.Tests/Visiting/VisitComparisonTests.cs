@@ -1,0 +1,80 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Tests.Calendar;
+using Byrelaw.Planning.Visiting;
+using NodaTime;
+
+namespace Byrelaw.Planning.Tests.Visiting;
+
+public sealed class VisitComparisonTests
+{
+    private const string Visits = """
+        visits "collection" every 14 days from 2026-08-17 to 2026-12-18
+          not on 2026-10-26
+        assume gestation 282 days
+          source "Macmillan and Curnow 1976"
+        """;
+
+    // The donor's mastitis of 1 August is 60 days old on 30 September; calves due after 5 September come too late.
+    private static readonly WrittenPlan Farm = new()
+    {
+        Programme = "calve by 2027-09-05\ncollection on a visit between 2026-08-20 and 2026-12-10\ntransfer 8 days after collection\ndate first treatment 8 days before collection",
+        More = Visits,
+        Events =
+        [
+            "2026-08-01,1,mastitis,,", "2026-05-01,1,calving,,", "2026-05-01,2,calving,,", "2026-05-01,3,calving,,", "2026-05-01,4,calving,,",
+        ],
+    };
+
+    [Fact]
+    public void Every_visit_of_the_window_is_judged_on_its_own_days()
+    {
+        var comparison = Compared(Farm, new(2026, 8, 1))!;
+
+        // Every second Monday, without 26 October; the donor is not clean before October; those of 7 December would calve on 16 September.
+        comparison.Options.Select(option => (option.Collection, option.Donors.Count, string.Join(", ", option.Obstacles))).ShouldBe([
+            (new LocalDate(2026, 8, 31), 0, "NoDonor, NoRecipient"), (new(2026, 9, 14), 0, "NoDonor, NoRecipient"), (new(2026, 9, 28), 0, "NoDonor, NoRecipient"),
+            (new(2026, 10, 12), 1, "NoRecipient"), (new(2026, 11, 9), 1, "NoRecipient"), (new(2026, 11, 23), 1, "NoRecipient"), (new(2026, 12, 7), 1, "TooLate, NoRecipient")]);
+    }
+
+    [Fact]
+    public void The_best_is_named_with_what_sets_it_apart()
+    {
+        var farm = new WrittenPlan { Programme = Farm.Programme, More = Visits, Events = [.. Farm.Events, "2026-08-01,2,serum copper,9,umol/L", "2026-08-01,3,serum copper,9,umol/L"] };
+        Compared(farm, new(2026, 8, 1))!.Best.ShouldBeNull();
+        var sampled = new WrittenPlan { Programme = Farm.Programme, More = Visits.Replace("2026-10-26", "2026-09-28, 2026-10-26"), Events = farm.Events };
+        var rulebook = sampled.Rulebook;
+        var withoutCopper = rulebook with { Rules = [.. rulebook.Rules.Where(rule => rule.Name != "Copper")] };
+        var comparison = VisitComparison.Of(withoutCopper, sampled.Herd(rulebook), new(2026, 8, 1))!;
+        comparison.Best!.Collection.ShouldBe(new LocalDate(2026, 10, 12));
+        (comparison.Because, comparison.RunnerUp!.Collection).ShouldBe((Advantage.Earlier, new LocalDate(2026, 11, 9)));
+
+        var late = VisitComparison.Of(withoutCopper, sampled.Herd(rulebook), new(2026, 8, 1), new LaterIsBetter())!;
+        (late.Best!.Collection, late.Because).ShouldBe((new LocalDate(2026, 11, 23), Advantage.Chance));
+    }
+
+    [Fact]
+    public void A_visit_whose_treatments_should_have_started_cannot_be_used_unless_another_method_still_can()
+    {
+        // Day 0 of the insert for 31 August is 23 August, and prostaglandin is given on 29 August: on the 30th only natural heat is left.
+        var named = new WrittenPlan { Programme = Farm.Programme + "\nprepare recipients by \"Progesterone insert\", \"Prostaglandin once\"", More = Visits, Events = Farm.Events };
+        Compared(named, new(2026, 8, 24))!.Options[0].Obstacles.ShouldNotContain(Obstacle.TreatmentPast);
+        Compared(named, new(2026, 8, 31))!.Options[0].Obstacles.ShouldContain(Obstacle.TreatmentPast);
+        Compared(Farm, new(2026, 8, 31))!.Options[0].Obstacles.ShouldNotContain(Obstacle.TreatmentPast);
+    }
+
+    [Fact]
+    public void A_programme_whose_day_is_set_leaves_nothing_to_choose() => Compared(new WrittenPlan(), new(2026, 8, 1)).ShouldBeNull();
+
+    private static VisitComparison? Compared(WrittenPlan farm, LocalDate today)
+    {
+        var rulebook = farm.Rulebook;
+        return VisitComparison.Of(rulebook, farm.Herd(rulebook), today);
+    }
+
+    private sealed class LaterIsBetter : IOutlook
+    {
+        public Outlook? Of(Rulebook rulebook, int donors, int recipients) =>
+            new(2, 0.1 + (rulebook.Programme!.Date("collection")!.Value.DayOfYear / 1000.0), new Money(1000, "NZD"));
+    }
+}
