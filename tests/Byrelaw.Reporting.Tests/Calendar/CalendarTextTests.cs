@@ -1,7 +1,6 @@
 using System.Text;
 using Byrelaw.Reporting.Calendar;
 using CsCheck;
-using Ical.Net.CalendarComponents;
 using NodaTime;
 
 namespace Byrelaw.Reporting.Tests.Calendar;
@@ -53,9 +52,9 @@ public sealed class CalendarTextTests
     /// <summary>Characters that a text in a rule file can hold, in whole pairs; the other reader takes blanks from the ends.</summary>
     private static string Plain(string text) => string.Concat(text.EnumerateRunes().Where(rune => rune != Rune.ReplacementChar && !Rune.IsControl(rune))).Trim() + ".";
 
-    private static List<CalendarEvent2> Read(string text) =>
-        [.. Ical.Net.Calendar.Load(text)!.Events.Select(one => new CalendarEvent2(one.Uid!, one.Summary!, one.Description ?? "", one.Sequence, one.Start, one.End))];
+    private static List<ReadEvent> Read(string text) =>
+        [.. Ical.Net.Calendar.Load(text)!.Events.Select(one => new ReadEvent(one.Uid!, one.Summary!, one.Description ?? "", one.Sequence, one.Start, one.End))];
 
-    private sealed record CalendarEvent2(
+    private sealed record ReadEvent(
         string Uid, string Summary, string Description, int Sequence, Ical.Net.DataTypes.CalDateTime? Start, Ical.Net.DataTypes.CalDateTime? End);
 }
