@@ -12,7 +12,7 @@ internal static class Subjects
     {
         CountCondition count => string.Join(" or ", count.Counted.Select(Of)),
         TimeSinceCondition since => Of(since.Kinds),
-        AgeCondition => "birth",
+        AgeCondition => "age",
         ParityCondition => "parity",
         FactNumberCondition number => number.Fact.Name,
         FactTextCondition text => $"{text.Fact.Name} is {(text.IsNot ? "not " : "")}{string.Join(" or ", text.Values)}",
@@ -21,10 +21,21 @@ internal static class Subjects
         MeasuredCondition measured => $"{Of(measured.Aggregate)} {measured.Measure.Name}",
         TestCondition test => $"latest {test.Test.Name} is {(test.IsNot ? "not " : "")}{string.Join(" or ", test.Answers.Select(answer => test.Test.Answers[answer]))}",
         MobMeasuredCondition mob => $"{Of(mob.Aggregate)} {mob.Measure.Name} of her mob",
-        MobCountCondition mob => $"her mob with such {mob.Measure.Name}",
+        MobCountCondition mob => $"of her mob with such {mob.Measure.Name}",
         SpellCondition spell => $"{(spell.Not ? "not " : "")}{spell.Spell.Name}",
-        StandingCondition standing => $"her place by {standing.Fact.Name}, in per cent,",
+        StandingCondition standing => $"her place by {standing.Fact.Name}",
         _ => "",
+    };
+
+    /// <summary>The records that a condition looks at; of a spell, those that end it.</summary>
+    public static string OfRecords(Condition condition) => condition switch
+    {
+        MeasuredCondition measured => measured.Measure.Name,
+        TestCondition test => test.Test.Name,
+        MobMeasuredCondition mob => mob.Measure.Name,
+        MobCountCondition mob => mob.Measure.Name,
+        SpellCondition spell => spell.Spell.Until.Name,
+        _ => Of(condition),
     };
 
     /// <summary>Of kinds, any of which is meant.</summary>

@@ -23,23 +23,23 @@ internal sealed class Touches(Example example, Herd herd, int animal)
         var condition = finding.Condition;
         var subject = Subjects.Of(condition);
         var values = finding.Truth == Truth.Unknown ? [Sides.Unknown(subject)] : Values(finding, subject);
-        return values.Concat(Sampled(condition, subject)).Concat(Sides.Windows(condition).SelectMany(window => OfWindow(window, condition, subject)));
+        return values.Concat(Sampled(condition)).Concat(Sides.Windows(condition).SelectMany(window => OfWindow(window, condition, Subjects.OfRecords(condition))));
     }
 
     private IEnumerable<string> Values(Finding finding, string subject) => (finding.Condition, finding.Found) switch
     {
         (TimeSinceCondition since, FoundSince { Last: var last }) =>
-            Sides.Limits(since.Test.Comparison, since.Test.Low, since.Test.High).Select(limit => Sides.Time(subject, limit, "before", limit.After(last).CompareTo(_judged))),
+            Sides.Limits(since.Test.Comparison, since.Test.Low, since.Test.High).Select(limit => Sides.Time(subject, limit, "ago", limit.After(last).CompareTo(_judged))),
         (AgeCondition age, _) when herd.BornEarliest[animal] == herd.BornLatest[animal] =>
-            Sides.Limits(age.Test.Comparison, age.Test.Low, age.Test.High).Select(limit => Sides.Time(subject, limit, "before", limit.After(Day.Date(herd.BornLatest[animal])).CompareTo(_judged))),
+            Sides.Limits(age.Test.Comparison, age.Test.Low, age.Test.High).Select(limit => Sides.Age(limit, limit.After(Day.Date(herd.BornLatest[animal])).CompareTo(_judged))),
         (CountCondition count, FoundCount found) => Counts(count.Test, subject, found.AtLeast),
-        (ParityCondition parity, FoundCount found) => Counts(parity.Test, subject, found.AtLeast),
-        (ParityCondition parity, FoundNumber found) => Counts(parity.Test, subject, (int)found.Low),
+        (ParityCondition parity, FoundCount found) => Parities(parity.Test, subject, found.AtLeast),
+        (ParityCondition parity, FoundNumber found) => Parities(parity.Test, subject, found.Low),
         (MobCountCondition mob, FoundCount found) => Counts(mob.Count, subject, found.AtLeast),
         (FactNumberCondition number, FoundNumber found) => Numbers(number.Test, subject, found),
         (MeasuredCondition measured, FoundNumber found) => Numbers(measured.Test, subject, found),
         (MobMeasuredCondition mob, FoundNumber found) => Numbers(mob.Test, subject, found),
-        (StandingCondition standing, FoundStanding found) => [Sides.Number(subject, standing.Percent, (found.Greater + 1) * 100.0 / found.Of)],
+        (StandingCondition standing, FoundStanding found) => [Sides.Top(standing, (found.Greater + 1) * 100.0 / found.Of)],
         (TestCondition or FactTextCondition or FactDateCondition or RecordedCondition or SpellCondition, _) => [Sides.Holds(subject, finding.Truth == Truth.True)],
         _ => [],
     };
@@ -47,14 +47,17 @@ internal sealed class Touches(Example example, Herd herd, int animal)
     private static IEnumerable<string> Counts(CountTest test, string subject, int count) =>
         Sides.Limits(test.Comparison, test.Low, test.High).Select(limit => Sides.Count(subject, limit, count));
 
+    private static IEnumerable<string> Parities(CountTest test, string subject, double parity) =>
+        Sides.Limits(test.Comparison, test.Low, test.High).Select(limit => Sides.Number(subject, limit, parity));
+
     /// <summary>A share of a fact is compared as per cent of it.</summary>
     private IEnumerable<string> Numbers(NumberTest test, string subject, FoundNumber found) => found.Low.Equals(found.High)
-        ? Sides.Limits(test.Comparison, test.Low, test.High).Select(limit => Sides.Number(subject, limit.Value, limit.PercentOf is { } whole ? Share(found.Low, whole) : found.Low))
+        ? Sides.Limits(test.Comparison, test.Low, test.High).Select(limit => Sides.Number(subject, limit.Value, limit.PercentOf is { } whole ? Share(found.Low, whole) : found.Low, Sides.Whole(limit)))
         : [];
 
     private double Share(double part, Fact whole) => Math.Round(part * 100 / herd.Facts[whole.Id].Numbers[animal], 9);
 
-    private IEnumerable<string> Sampled(Condition condition, string subject)
+    private IEnumerable<string> Sampled(Condition condition)
     {
         if (Sides.FromAnimals(condition) is not { } least)
         {
@@ -64,7 +67,7 @@ internal sealed class Touches(Example example, Herd herd, int animal)
         var windows = Sides.Windows(condition).ToList();
         var measure = condition is MobMeasuredCondition mob ? mob.Measure : ((MobCountCondition)condition).Measure;
         var sampled = example.Records.Where(record => record.Kind == measure && windows.All(window => IsIn(window, record.Date))).Sum(record => Math.Max(1, record.OfHerMob));
-        return [Sides.Number(Sides.Sampled(subject), least, sampled)];
+        return [Sides.Count(Sides.Sampled(condition), least, sampled)];
     }
 
     private bool IsIn(Window window, LocalDate date) => date <= _judged && (window is not InTheLast last || last.Length.After(date) >= _judged);
@@ -76,14 +79,14 @@ internal sealed class Touches(Example example, Herd herd, int animal)
             switch (window)
             {
                 case InTheLast last:
-                    yield return Sides.Time(subject, last.Length, "before", last.Length.After(date).CompareTo(_judged));
+                    yield return Sides.Time(subject, last.Length, "ago", last.Length.After(date).CompareTo(_judged));
                     break;
                 case AtLeastAgo ago:
-                    yield return Sides.Time(subject, ago.Near, "before", ago.Near.After(date).CompareTo(_judged));
+                    yield return Sides.Time(subject, ago.Near, "ago", ago.Near.After(date).CompareTo(_judged));
                     break;
                 case BetweenAgo ago:
-                    yield return Sides.Time(subject, ago.Near, "before", ago.Near.After(date).CompareTo(_judged));
-                    yield return Sides.Time(subject, ago.Far, "before", ago.Far.After(date).CompareTo(_judged));
+                    yield return Sides.Time(subject, ago.Near, "ago", ago.Near.After(date).CompareTo(_judged));
+                    yield return Sides.Time(subject, ago.Far, "ago", ago.Far.After(date).CompareTo(_judged));
                     break;
                 case BeforeDate { Date.Value: { } day } before when date <= day:
                     yield return Sides.Time(subject, before.Length, $"before {Subjects.Of(before.Date)}", before.Length.After(date).CompareTo(day));

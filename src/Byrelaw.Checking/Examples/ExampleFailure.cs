@@ -20,14 +20,20 @@ internal static class ExampleFailure
         expected.BecauseOf.IsEmpty ? "" : $"because of {And(expected.BecauseOf)}",
         expected.Missing.IsEmpty ? "" : $"missing {And(expected.Missing)}");
 
-    /// <summary>The outcome, as far as something of the kind is expected.</summary>
-    private static string Words(Outcome outcome, Expectation expected) => Joined(
-        outcome.Answer,
-        expected.From is null ? "" : outcome.From is { } from ? $"from {Iso(from)}" : "from no day on",
-        expected.Until is null ? "" : outcome.Until is { } until ? $"until {Iso(until)}" : "for at least a year",
-        expected.NotBefore is null ? "" : outcome.NotBefore is { } day ? $"not before {Iso(day)}" : "at once",
-        expected.BecauseOf.IsEmpty ? "" : outcome.BecauseOf.IsEmpty ? "because of nothing on record" : $"because of {And(outcome.BecauseOf)}",
-        expected.Missing.IsEmpty ? "" : outcome.Missing.IsEmpty ? "missing nothing" : $"missing {And(outcome.Missing)}");
+    /// <summary>The outcome, as far as something of the kind is expected. Of another answer it is not said what it lacks.</summary>
+    private static string Words(Outcome outcome, Expectation expected)
+    {
+        var isAnother = outcome.Answer != ExpectedAnswerWords.Of(expected.Answer);
+        return Joined(
+            outcome.Answer,
+            expected.From is null ? "" : outcome.From is { } from ? $"from {Iso(from)}" : Lacking("from no day on"),
+            expected.Until is null ? "" : outcome.Until is { } until ? $"until {Iso(until)}" : Lacking("for at least a year"),
+            expected.NotBefore is null ? "" : outcome.NotBefore is { } day ? $"not before {Iso(day)}" : Lacking("at once"),
+            expected.BecauseOf.IsEmpty ? "" : outcome.BecauseOf.IsEmpty ? Lacking("because of nothing on record") : $"because of {And(outcome.BecauseOf)}",
+            expected.Missing.IsEmpty ? "" : outcome.Missing.IsEmpty ? Lacking("missing nothing") : $"missing {And(outcome.Missing)}");
+
+        string Lacking(string words) => isAnother ? "" : words;
+    }
 
     private static string Joined(params string[] parts) => string.Join(", ", parts.Where(part => part.Length > 0));
 

@@ -16,11 +16,11 @@ public static class CoverageText
         var open = rules.Where(rule => !rule.NotShown.IsEmpty).ToList();
         if (open.Count == 0)
         {
-            return $"Examples show every side of {(rules.Length == 1 ? "the 1 rule" : $"all {rules.Length} rules")}.\n";
+            return $"Examples show every side of {(rules.Length == 1 ? "the one rule" : $"all {rules.Length} rules and preferences")}.\n";
         }
 
         var text = new StringBuilder();
-        text.Append(System.Globalization.CultureInfo.InvariantCulture, $"Examples show every side of {rules.Length - open.Count} of {Numbers.Count(rules.Length, "rule", "rules")}. No example shows:\n");
+        text.Append(System.Globalization.CultureInfo.InvariantCulture, $"Examples show every side of {rules.Length - open.Count} of {Numbers.Count(rules.Length, "rule", "rules and preferences")}. No example shows:\n");
         foreach (var rule in open)
         {
             text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {PlainText.Clean(rule.Name)} ({PlainText.Clean(rule.Span.File.Path)} line {rule.Span.Line}): {Sides(rule)}\n");

@@ -37,6 +37,7 @@ internal static class ExampleBinder
                 context.Problems.Add(ExampleProblems.NameTaken(head.Name.Span, head.Name.Value, byName[NameFolding.Fold(head.Name.Value)]));
             }
 
+            // What is missing or wrong has been told by now.
             if (example is not null && context.Problems.Count == before)
             {
                 examples.Add(example);
@@ -57,7 +58,7 @@ internal static class ExampleBinder
         var records = new ExampleRecordBinder(context);
         records.Bind(block);
         ImmutableArray<Expectation?> expectations = [.. block.Lines.OfType<ExpectLine>().Select(line => ExpectationBinder.Bind(context, line, rules))];
-        if (block.IsBroken || block.Head is not ExampleLine head || animal is null || judged is null || expectations.IsEmpty || expectations.Contains(null))
+        if (block.IsBroken || block.Head is not ExampleLine head || animal is null || judged is null)
         {
             return null;
         }
