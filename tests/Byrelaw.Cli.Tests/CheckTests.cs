@@ -53,4 +53,47 @@ public sealed class CheckTests : IDisposable
         problem.GetProperty("file").GetString().ShouldBe("recipients.byre");
         problem.GetProperty("line").GetInt32().ShouldBe(6);
     }
+
+    private const string Example =
+        """
+
+        example "Six weeks calved waits two more"
+          cow born 2021-08-10
+          calving 2026-09-07
+          judged on 2026-10-19
+          expect "Eight weeks calved" not met, until 2026-11-02
+
+        """;
+
+    [Fact]
+    public void Examples_that_come_out_as_expected_are_counted()
+    {
+        _farm.Write("recipients.byre", TemporaryFarm.Rules + Example);
+        var run = _farm.Run("check", "spring.byre");
+        run.Code.ShouldBe(ExitCode.Done);
+        run.Out.ShouldBe("spring.byre: 3 rules for recipients, no errors, 1 example, all as expected\n");
+    }
+
+    [Fact]
+    public void An_example_that_comes_out_otherwise_ends_with_1_and_is_explained()
+    {
+        _farm.Write("recipients.byre", TemporaryFarm.Rules + Example.Replace("2026-11-02", "2026-11-03", StringComparison.Ordinal));
+        Snapshot.Verify(_farm.Run("check", "recipients.byre", "spring.byre").ToString());
+    }
+
+    [Fact]
+    public void Coverage_says_what_no_example_shows()
+    {
+        _farm.Write("recipients.byre", TemporaryFarm.Rules + Example);
+        Snapshot.Verify(_farm.Run("check", "recipients.byre", "--coverage").ToString());
+    }
+
+    [Fact]
+    public void Coverage_is_told_to_programs_too()
+    {
+        _farm.Write("recipients.byre", TemporaryFarm.Rules + Example);
+        var run = _farm.Run("check", "recipients.byre", "--coverage", "--format", "json");
+        run.Err.ShouldBeEmpty();
+        Snapshot.Verify(run.Out, extension: "json");
+    }
 }

@@ -1,70 +1,66 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Reporting.Json;
+using Byrelaw.Reporting.Terminal;
 using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
 
-/// <summary><c>byrelaw check FILE…</c>: reads rule files and reports every problem at once.</summary>
+/// <summary><c>byrelaw check FILE…</c>: reads rule files, tries their worked examples and reports every problem at once.</summary>
 internal static class CheckCommand
 {
     public static Command Make(Doors doors)
     {
         var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.OneOrMore };
+        var coverage = new Option<bool>("--coverage") { Description = "Say what of each rule no worked example shows." };
         var format = Options.Format();
-        var command = new Command("check", "Read rule files and report every problem at once.") { files, format };
-        command.SetAction(parsed => Run(parsed.GetValue(files)!, parsed.GetValue(format) == "json", doors));
+        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, format };
+        command.SetAction(parsed => Run(parsed.GetValue(files)!, parsed.GetValue(coverage), parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string[] files, bool json, Doors doors)
+    private static int Run(string[] files, bool wantsCoverage, bool json, Doors doors)
     {
-        var problems = new Problems();
-        var said = new List<string>();
-        var missing = new List<string>();
+        var checkedFiles = new CheckedFiles(doors);
         foreach (var file in files)
         {
-            try
-            {
-                var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
-                problems.Add(reading.Problems);
-                said.Add($"{PlainText.Clean(file)}: {Contents(reading.Rulebook)}, {(reading.HasErrors ? "with errors" : "no errors")}");
-            }
-            catch (Exception exception) when (exception is CannotDoException or IOException or UnauthorizedAccessException)
-            {
-                missing.Add(exception.Message);
-            }
+            checkedFiles.Check(file);
         }
 
-        Say(problems, said, json, doors);
-        missing.ForEach(message => doors.Err.WriteLine($"byrelaw: {PlainText.Clean(message)}"));
-        return missing.Count > 0 ? ExitCode.CouldNot : problems.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
-    }
-
-    private static void Say(Problems problems, List<string> said, bool json, Doors doors)
-    {
+        var coverage = wantsCoverage ? checkedFiles.Coverage() : [];
         if (json)
         {
-            doors.Out.WriteLine(JsonText.Of(problems.All));
-            return;
+            doors.Out.WriteLine(wantsCoverage ? JsonText.Of(checkedFiles.Problems.All, coverage) : JsonText.Of(checkedFiles.Problems.All));
+        }
+        else
+        {
+            Say(checkedFiles, doors);
+            if (wantsCoverage)
+            {
+                doors.Out.Write(CoverageText.Of(coverage));
+            }
         }
 
+        checkedFiles.Missing.ForEach(message => doors.Err.WriteLine($"byrelaw: {PlainText.Clean(message)}"));
+        return checkedFiles.Missing.Count > 0 ? ExitCode.CouldNot : checkedFiles.Problems.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
+    }
+
+    private static void Say(CheckedFiles files, Doors doors)
+    {
+        var problems = files.Problems;
         problems.Print(doors);
-        said.ForEach(doors.Out.WriteLine);
-        if (problems.Errors > 0)
+        files.Said.ForEach(doors.Out.WriteLine);
+        if (files.HasErrors)
         {
             doors.Err.WriteLine($"{problems.Counted()}. Nobody can be judged until they are mended: a broken rule lets no animal through.");
+        }
+        else if (problems.Errors > 0)
+        {
+            doors.Err.WriteLine($"{problems.Counted()}. The rules can be read; they do not say what the examples expect of them.");
         }
         else if (problems.Warnings > 0)
         {
             doors.Err.WriteLine($"{problems.Counted()}.");
         }
-    }
-
-    private static string Contents(Rulebook rulebook)
-    {
-        var lists = rulebook.Rules.GroupBy(rule => rule.List).Select(list => $"{Numbers.Count(list.Count(), "rule", "rules")} for {PlainText.Clean(list.Key)}").ToList();
-        return lists.Count == 0 ? "no rules" : Phrases.And(lists);
     }
 }

@@ -9,6 +9,7 @@ public sealed class Problems
 {
     private readonly List<Diagnostic> _all = [];
     private readonly HashSet<Diagnostic> _seen = [];
+    private readonly Dictionary<Diagnostic, string> _below = [];
 
     /// <summary>All of them, in the order they were found.</summary>
     public IReadOnlyList<Diagnostic> All => _all;
@@ -22,6 +23,13 @@ public sealed class Problems
     /// <summary>Adds those not added before.</summary>
     public void Add(IEnumerable<Diagnostic> problems) => _all.AddRange(problems.Where(_seen.Add));
 
+    /// <summary>Adds one with what is printed below it.</summary>
+    public void Add(Diagnostic problem, string below)
+    {
+        Add([problem]);
+        _below[problem] = below;
+    }
+
     /// <summary>Prints them all.</summary>
     public void Print(Doors doors)
     {
@@ -29,6 +37,10 @@ public sealed class Problems
         {
             doors.Err.Write(Coloured(DiagnosticText.Of(problem), problem.Severity, doors.ErrInk));
             doors.Err.Write('\n');
+            if (_below.TryGetValue(problem, out var below))
+            {
+                doors.Err.Write($"{below}\n");
+            }
         }
     }
 

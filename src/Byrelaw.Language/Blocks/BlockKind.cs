@@ -54,8 +54,8 @@ internal enum BlockKind
     /// <summary><c>caution</c>.</summary>
     Caution,
 
-    /// <summary>A part of the language that this version does not use.</summary>
-    Later,
+    /// <summary><c>example</c>.</summary>
+    Example,
 
     /// <summary>A line that could not be read, and the lines up to the next readable head.</summary>
     Unreadable,

@@ -16,6 +16,8 @@ namespace Byrelaw.Language.Blocks;
 internal sealed class BlockReader
 {
     private static readonly Parser<Token, LineSyntax> Condition = RuleLines.Condition.Before(Parser<Token>.End);
+    private static readonly Parser<Token, LineSyntax> Recorded = ExampleLines.Recorded.Before(Parser<Token>.End);
+    private static readonly Parser<Token, LineSyntax> OfHerMob = ExampleLines.OfHerMob.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> Bullet = RuleLines.Bullet.Before(Parser<Token>.End);
 
     private readonly PhraseBook _phrases;
@@ -47,24 +49,23 @@ internal sealed class BlockReader
     private void Add(LogicalLine line)
     {
         var head = line.WordAt(0);
-        if (LineTable.Heads.TryGetValue(head, out var block) && !(head == "change" && line.WordAt(1) == "in"))
+        if (LineTable.Heads.TryGetValue(head, out var block) && !StartsOtherwise(line, head))
         {
             Start(line, block.Kind, block.Grammar);
         }
-        else if (_current?.Kind != BlockKind.Later)
+        else
         {
             AddBody(line, head);
         }
     }
 
-    private void Start(LogicalLine line, BlockKind kind, Parser<Token, LineSyntax>? grammar)
-    {
-        if (grammar is null)
-        {
-            _problems.Add(LineProblems.NotUsedYet(line.Tokens[0].Span));
-        }
+    /// <summary>Whether a head's word starts another sort of line here.</summary>
+    private bool StartsOtherwise(LogicalLine line, string head) =>
+        (head == "change" && line.WordAt(1) == "in") || (head == "records" && line.WordAt(1) == "to" && _current?.Kind == BlockKind.Example);
 
-        var head = grammar is null ? null : Parse(line, grammar, 1, kind) as HeadLine;
+    private void Start(LogicalLine line, BlockKind kind, Parser<Token, LineSyntax> grammar)
+    {
+        var head = Parse(line, grammar, 1, kind) as HeadLine;
         _current = new Block(kind, line.Span) { Head = head, IsBroken = head is null };
         _blocks.Add(_current);
         _bulletsMayFollow = false;
@@ -88,6 +89,10 @@ internal sealed class BlockReader
         {
             Keep(Parse(line, grammar, 1, kind) as BodyLine);
         }
+        else if (kind == BlockKind.Example && MayBeRecord(line, head))
+        {
+            Keep(Parse(line, line.WordAt(1) == "of" ? OfHerMob : Recorded, 0, kind) as BodyLine);
+        }
         else if (MayBeCondition(kind, line, head))
         {
             Keep(Parse(line, Condition, 0, kind) as BodyLine);
@@ -97,6 +102,15 @@ internal sealed class BlockReader
             Unreadable(line, head);
         }
     }
+
+    /// <summary>
+    /// A record may start with any name. A line that belongs elsewhere, or ends in a text as heads do, is not taken for one: it may have
+    /// been the head of a rule.
+    /// </summary>
+    private static bool MayBeRecord(LogicalLine line, string head) =>
+        line.Tokens[0].Kind != TokenKind.Bullet
+        && (line.Tokens.Any(token => token.Kind == TokenKind.Date) || !LineTable.HomesOf(head).Any(home => home is BlockKind.Rule or BlockKind.Change or BlockKind.Waive))
+        && !(line.Tokens.Length <= 3 && line.Tokens[^1].Kind == TokenKind.Text && NearestName.Of(line.Tokens[0].Text, LineTable.Heads.Keys) is not null);
 
     private bool MayBeCondition(BlockKind kind, LogicalLine line, string head)
     {

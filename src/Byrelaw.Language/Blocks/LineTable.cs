@@ -10,8 +10,8 @@ namespace Byrelaw.Language.Blocks;
 internal static class LineTable
 {
     /// <summary>Lines that start a block.</summary>
-    public static readonly FrozenDictionary<string, (BlockKind Kind, Parser<Token, LineSyntax>? Grammar)> Heads =
-        new Dictionary<string, (BlockKind Kind, Parser<Token, LineSyntax>? Grammar)>
+    public static readonly FrozenDictionary<string, (BlockKind Kind, Parser<Token, LineSyntax> Grammar)> Heads =
+        new Dictionary<string, (BlockKind Kind, Parser<Token, LineSyntax> Grammar)>
         {
             ["use"] = (BlockKind.Use, HeadLines.Use),
             ["event"] = (BlockKind.Word, Declarations.Event),
@@ -36,8 +36,8 @@ internal static class LineTable
             ["assume"] = (BlockKind.Assume, PlanHeads.Assume),
             ["task"] = (BlockKind.Task, PlanHeads.Task),
             ["caution"] = (BlockKind.Caution, PlanHeads.Caution),
-            ["example"] = (BlockKind.Later, null),
-        }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar?.Before(Parser<Token>.End)));
+            ["example"] = (BlockKind.Example, HeadLines.Example),
+        }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Nothing = Table([]);
 
@@ -84,6 +84,13 @@ internal static class LineTable
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Caution = Table(("source", RuleLines.Source));
 
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Example = Table(
+        [
+            .. new[] { "cow", "heifer", "female", "male", "animal" }.Select(word => (word, ExampleLines.Animal)),
+            ("mob", ExampleLines.InMob), ("rank", ExampleLines.Rank), ("not", ExampleLines.NotKept), ("judged", ExampleLines.Judged),
+            ("records", ExampleLines.RecordsTo), ("expect", ExpectLines.Expect),
+        ]);
+
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Any = Table(
         [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
 
@@ -106,6 +113,7 @@ internal static class LineTable
         BlockKind.Task => PlanTask,
         BlockKind.Assume => Assume,
         BlockKind.Caution => Caution,
+        BlockKind.Example => Example,
         BlockKind.Unreadable => Any,
         _ => Nothing,
     };

@@ -39,6 +39,8 @@ internal static class HeadLines
 
     public static readonly Parser<Token, LineSyntax> Programme = Head("programme", Leaf.Text("a name in quotes"), name => new ProgrammeLine(name) { Span = name.Span });
 
+    public static readonly Parser<Token, LineSyntax> Example = Head("example", Leaf.Text("a name in quotes"), name => new ExampleLine(name) { Span = name.Span });
+
     private static Parser<Token, LineSyntax> Head<T>(string word, Parser<Token, T> rest, Func<T, LineSyntax> make) =>
         Map((start, value) => { var line = make(value); return line with { Span = start.Span.To(line.Span) }; }, Leaf.Word(word), rest);
 }

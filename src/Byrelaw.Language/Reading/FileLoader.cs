@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Rulebooks;
@@ -24,6 +25,10 @@ internal sealed class FileLoader
 
     /// <summary>Used files that could not be read: they may have held rules for any list.</summary>
     public List<BrokenPart> Broken { get; } = [];
+
+    /// <summary>The paths of used files that hold worked examples.</summary>
+    public ImmutableArray<string> UsedWithExamples() =>
+        [.. _byPath.Where(file => !file.Value.IsRoot && file.Value.Blocks.Any(block => block.Kind == Blocks.BlockKind.Example)).Select(file => file.Key)];
 
     /// <summary>Loads; null where there is no such file.</summary>
     public static FileLoader? Load(string path, IRuleFiles files)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Byrelaw.Language.Binding;
 using Byrelaw.Language.Binding.Conditions;
+using Byrelaw.Language.Binding.Examples;
 using Byrelaw.Language.Binding.Farm;
 using Byrelaw.Language.Binding.Plans;
 using Byrelaw.Language.Binding.Rules;
@@ -47,6 +48,7 @@ public static class RulebookReader
         return new RulebookReading(rulebook, [.. loaded.Files.SelectMany(file => file.Problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column))])
         {
             Parts = new ReadParts(loaded.Files, phrases, names),
+            UsedWithExamples = loaded.UsedWithExamples(),
         };
     }
 
@@ -103,6 +105,7 @@ public static class RulebookReader
             Programme = programme,
             Plans = plans,
             Records = records,
+            Examples = ExampleBinder.Bind(root, names, rules),
             Files = [.. loaded.Files.Select(file => file.Source)],
         };
     }

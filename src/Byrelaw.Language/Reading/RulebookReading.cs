@@ -9,6 +9,10 @@ namespace Byrelaw.Language.Reading;
 /// <param name="Problems">By file in the order of reading, then by place.</param>
 public sealed record RulebookReading(Rulebook Rulebook, ImmutableArray<Diagnostic> Problems)
 {
+    /// <summary>Used files that hold worked examples, by the paths that <see cref="IRuleFiles.Read"/> takes: read by itself, each says whether
+    /// its examples still hold.</summary>
+    public ImmutableArray<string> UsedWithExamples { get; init; } = [];
+
     /// <summary>Whether any problem is an error.</summary>
     public bool HasErrors => Problems.Any(problem => problem.Severity == Severity.Error);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Examples;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Sources;
@@ -32,6 +33,9 @@ public sealed record Rulebook
 
     /// <summary>What could not be read and may have been a rule: it breaks the list.</summary>
     public ImmutableArray<BrokenPart> BrokenParts { get; init; } = [];
+
+    /// <summary>Worked examples of the programme's own file; those of used files are theirs.</summary>
+    public ImmutableArray<Example> Examples { get; init; } = [];
 
     /// <summary>The programme; null for a rule file on its own.</summary>
     public Programme? Programme { get; init; }

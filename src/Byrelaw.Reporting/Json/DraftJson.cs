@@ -33,6 +33,12 @@ public sealed record EvidenceJson(string Kind, string? Date, string File, int Li
 /// <summary>Problems in files, for programs.</summary>
 public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
 
+/// <summary>Problems in files, and what of each rule no worked example shows, for programs.</summary>
+public sealed record CheckJson(IReadOnlyList<ProblemJson> Problems, IReadOnlyList<CoverageJson> Coverage);
+
+/// <summary>What worked examples show of one rule.</summary>
+public sealed record CoverageJson(string Rule, string List, string File, int Line, bool HasExample, IReadOnlyList<string> NotShown);
+
 /// <summary>One problem.</summary>
 public sealed record ProblemJson(
     string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help);
@@ -41,6 +47,7 @@ public sealed record ProblemJson(
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(DraftJson))]
 [JsonSerializable(typeof(ProblemsJson))]
+[JsonSerializable(typeof(CheckJson))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Byrelaw.Checking.Coverage;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks;
@@ -20,11 +21,18 @@ public static class JsonText
         JsonShapes.Readable.DraftJson);
 
     /// <summary>Problems in files.</summary>
-    public static string Of(IEnumerable<Diagnostic> problems) => JsonSerializer.Serialize(
-        new ProblemsJson([.. problems.Select(problem => new ProblemJson(
-            problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
-            problem.Length, problem.Found, problem.Expected, problem.Help))]),
-        JsonShapes.Readable.ProblemsJson);
+    public static string Of(IEnumerable<Diagnostic> problems) =>
+        JsonSerializer.Serialize(new ProblemsJson([.. problems.Select(Problem)]), JsonShapes.Readable.ProblemsJson);
+
+    /// <summary>Problems in files, and what of each rule no worked example shows.</summary>
+    public static string Of(IEnumerable<Diagnostic> problems, IEnumerable<RuleCoverage> coverage) => JsonSerializer.Serialize(
+        new CheckJson([.. problems.Select(Problem)], [.. coverage.Select(rule => new CoverageJson(
+            rule.Name, rule.List, rule.Span.File.Path, rule.Span.Line, rule.HasExample, rule.NotShown))]),
+        JsonShapes.Readable.CheckJson);
+
+    private static ProblemJson Problem(Diagnostic problem) => new(
+        problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
+        problem.Length, problem.Found, problem.Expected, problem.Help);
 
     private static ListJson List(ListReport list) => new(
         list.Name, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),

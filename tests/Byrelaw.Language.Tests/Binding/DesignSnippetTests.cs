@@ -164,19 +164,4 @@ public sealed class DesignSnippetTests
         var choice = rulebook.Programme.ShouldNotBeNull().Choices[1];
         (choice.From, choice.OtherList).ShouldBe((ChoiceFrom.AnotherList, "treatment"));
     }
-
-    [Fact]
-    public void Parts_of_the_language_that_come_later_are_each_answered_once()
-    {
-        var problems = Rules.Read(Words + """
-            example "Six weeks calved waits two more"
-              cow born 2021-08-10
-              calving 2026-09-07
-              expect "Eight weeks calved" not met, until 2026-11-02
-            define it
-              no heat ever
-            """).Problems;
-        problems.Select(problem => problem.Code).ShouldBe(["B0901"]);
-        problems.ShouldAllBe(problem => problem.Severity == Language.Diagnostics.Severity.Warning);
-    }
 }

@@ -15,7 +15,7 @@ public sealed class SpanTests
     public void No_node_has_an_empty_span_and_each_lies_in_its_parent()
     {
         var seen = new HashSet<Type>();
-        foreach (var line in Lines("use \"words.byre\"\n" + Rules.Words + Snippets.Everything + "\n" + Plans.PlanSnippets.Everything + "\n" + Plans.PlanSnippets.OtherForms))
+        foreach (var line in Lines("use \"words.byre\"\n" + Rules.Words + Snippets.Everything + "\n" + Plans.PlanSnippets.Everything + "\n" + Plans.PlanSnippets.OtherForms + "\n" + Examples.ExampleReadingTests.Everything))
         {
             Walk(line, line, seen);
         }

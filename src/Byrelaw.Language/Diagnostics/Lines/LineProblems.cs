@@ -63,7 +63,4 @@ internal static class LineProblems
 
     public static Diagnostic NameStartsWithReserved(SourceSpan at) => Problem.Error(
         "B0413", at, $"a name starts with {Quoted.Of(at)}", "that word has a meaning of its own", "put the whole name in quotes, here and wherever it is used");
-
-    public static Diagnostic NotUsedYet(SourceSpan at) => Problem.Warning(
-        "B0901", at, $"this version does not use {Quoted.Of(at)} yet", "it and the lines that belong to it are skipped");
 }

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Byrelaw.Checking.Coverage;
+using Byrelaw.Checking.Examples;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Terminal;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Cli.Loading;
+
+/// <summary>Rule files that were read and tried.</summary>
+public sealed class CheckedFiles(Doors doors)
+{
+    private readonly List<Rulebook> _rulebooks = [];
+    private readonly List<ExampleOutcome> _examples = [];
+
+    /// <summary>All that is wrong in them.</summary>
+    public Problems Problems { get; } = new();
+
+    /// <summary>A line about each file.</summary>
+    public List<string> Said { get; } = [];
+
+    /// <summary>Why files could not be read at all.</summary>
+    public List<string> Missing { get; } = [];
+
+    /// <summary>Whether a file could be read only in part.</summary>
+    public bool HasErrors { get; private set; }
+
+    /// <summary>Reads one file and tries its examples and those of the files it uses.</summary>
+    public void Check(string file)
+    {
+        try
+        {
+            var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
+            Problems.Add(reading.Problems);
+            HasErrors |= reading.HasErrors;
+            var outcomes = ExampleRunner.Run(reading, new RuleFilesOnDisk(doors));
+            foreach (var outcome in outcomes)
+            {
+                Add(outcome);
+            }
+
+            _rulebooks.Add(reading.Rulebook);
+            _examples.AddRange(outcomes);
+            Said.Add($"{PlainText.Clean(file)}: {Contents(reading.Rulebook)}, {(reading.HasErrors ? "with errors" : "no errors")}{Tried(outcomes)}");
+        }
+        catch (Exception exception) when (exception is CannotDoException or IOException or UnauthorizedAccessException)
+        {
+            Missing.Add(exception.Message);
+        }
+    }
+
+    /// <summary>What the examples of all files show of each rule, each rule once.</summary>
+    public ImmutableArray<RuleCoverage> Coverage() =>
+        [.. _rulebooks.SelectMany(rulebook => RuleCoverage.Of(rulebook, _examples)).DistinctBy(rule => (rule.Span.File.Path, rule.Span.Start))];
+
+    private void Add(ExampleOutcome outcome)
+    {
+        Problems.Add(outcome.Problems);
+        foreach (var expectation in outcome.Expectations)
+        {
+            if (expectation.Failure is { } failure)
+            {
+                Problems.Add(failure, ExampleText.Of(expectation, doors.ErrInk));
+            }
+        }
+    }
+
+    private static string Contents(Rulebook rulebook)
+    {
+        var lists = rulebook.Rules.GroupBy(rule => rule.List).Select(list => $"{Numbers.Count(list.Count(), "rule", "rules")} for {PlainText.Clean(list.Key)}").ToList();
+        return lists.Count == 0 ? "no rules" : Phrases.And(lists);
+    }
+
+    private static string Tried(ImmutableArray<ExampleOutcome> outcomes)
+    {
+        var failed = outcomes.Count(outcome => !outcome.Holds);
+        return outcomes.IsEmpty ? "" : $", {Numbers.Count(outcomes.Length, "example", "examples")}, {(failed == 0 ? "all as expected" : $"{failed} not as expected")}";
+    }
+}
