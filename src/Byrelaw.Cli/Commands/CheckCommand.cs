@@ -13,9 +13,13 @@ internal static class CheckCommand
     {
         var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.OneOrMore };
         var coverage = new Option<bool>("--coverage") { Description = "Say what of each rule no worked example shows." };
+        var practice = new Option<bool>("--practice") { Description = "Of one file: write what is done differently from the rules used, on a page to be signed." };
+        var folder = new Option<string?>("--out") { Description = "With --practice: a folder for that page (Markdown and HTML).", HelpName = "DIR" };
         var format = Options.Format();
-        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, format };
-        command.SetAction(parsed => Run(parsed.GetValue(files)!, parsed.GetValue(coverage), parsed.GetValue(format) == "json", doors));
+        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, practice, folder, format };
+        command.SetAction(parsed => parsed.GetValue(practice)
+            ? PracticeOfAFile.Write(parsed.GetValue(files)!, parsed.GetValue(folder), doors)
+            : Run(parsed.GetValue(files)!, parsed.GetValue(coverage), parsed.GetValue(format) == "json", doors));
         return command;
     }
 

@@ -48,6 +48,7 @@ public sealed record ProblemJson(
 [JsonSerializable(typeof(DraftJson))]
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(CheckJson))]
+[JsonSerializable(typeof(CompareJson))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>
