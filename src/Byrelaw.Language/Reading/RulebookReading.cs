@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks;
 
@@ -14,4 +15,7 @@ public sealed record RulebookReading(Rulebook Rulebook, ImmutableArray<Diagnosti
 
     /// <summary>What it was made from.</summary>
     internal ReadParts? Parts { get; init; }
+
+    /// <summary>What trying corrections needs of the reading.</summary>
+    internal Draft? Draft { get; init; }
 }
