@@ -22,9 +22,13 @@ internal static class LanguageWords
     {
         "the" => before is "in" or "of" or "on" or "joins" or "leaves",
         "her" => before == "of",
+        "one" => before is "is" or "not",
+        "scale" => before == "on",
+        "mass" => before == "molar",
         "mob" => before == "her",
         "herd" => before == "the",
         "known" => before == "not",
+        "to" => before is "applies" || (before.Length > 0 && !char.IsLetter(before[0])) || before is "collection" or "transfer",
         "over" => before.EndsWith(',') || before == "collection",
         "animals" or "days" => before.Length > 0 && char.IsDigit(before[0]),
         _ => true,
@@ -37,6 +41,10 @@ internal static class LanguageWords
     /// <summary>Whether a line with this first word is known for what it is.</summary>
     public static bool StartsLine(string word, BlockKind? kind) => LineTable.Heads.ContainsKey(word) || (kind is { } block && LineTable.Bodies(block).ContainsKey(word));
 
+    /// <summary>Words that stand inside declarations; any other word would pass for a part of a name there.</summary>
+    private static readonly ImmutableArray<string> InsideDeclarations =
+        [.. "also answers in on is one of not before joins leaves the scale to mass from until".Split(' ')];
+
     /// <summary>The words that may stand at a place (from 0) of a line.</summary>
     /// <param name="place">0 for the line's first word.</param>
     /// <param name="kind">What block the line stands in; null for none.</param>
@@ -44,7 +52,7 @@ internal static class LanguageWords
     {
         if (place > 0)
         {
-            return Inside;
+            return kind == BlockKind.Word ? InsideDeclarations : Inside;
         }
 
         var ownLines = kind is { } block ? LineTable.Bodies(block).Keys : [];

@@ -46,7 +46,8 @@ internal static partial class Slips
             .Concat(places.Where(place => FollowsAGap(statement, place)).SelectMany(place => Missing(statement, place)))
             .Concat(expected.Select(word => Missing(statement, statement.First, word)))
             .Concat(places.SelectMany(place => Missing(statement, place)))
-            .Concat(unknown.Where(word => word > 0).Select(word => Without(statement, word)));
+            .Concat(unknown.Where(word => word > 0).Select(word => Without(statement, word)))
+            .Concat(LastComma(statement));
     }
 
     private static List<int> Near(Statement statement)
@@ -98,6 +99,13 @@ internal static partial class Slips
     private static Proposal Missing(Statement statement, int place, string word) => place < statement.Words.Count
         ? Proposal.Before(statement.Words[place], word + " ")
         : Proposal.After(statement.Words[^1], " " + word);
+
+    /// <summary>A comma at the end of a line, after which nothing came.</summary>
+    private static IEnumerable<Proposal> LastComma(Statement statement)
+    {
+        var last = statement.Words[^1];
+        return last.Text.EndsWith(',') ? [new Proposal(last with { Start = last.End - 1, Length = 1 }, "")] : [];
+    }
 
     /// <summary>Takes a word out, and the space on one side of it.</summary>
     private static Proposal Without(Statement statement, int word)
