@@ -49,7 +49,7 @@ public sealed class CheckTests : IDisposable
         run.Code.ShouldBe(ExitCode.Bad);
         run.Err.ShouldBeEmpty();
         var problem = JsonDocument.Parse(run.Out).RootElement.GetProperty("problems").EnumerateArray().First();
-        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help"]);
+        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help", "correction"]);
         problem.GetProperty("file").GetString().ShouldBe("recipients.byre");
         problem.GetProperty("line").GetInt32().ShouldBe(6);
     }

@@ -17,7 +17,7 @@ public static class Corrector
     public static RulebookReading Corrected(this RulebookReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        if (reading.Draft is not { } draft)
+        if (DraftOf(reading) is not { } draft)
         {
             return reading;
         }
@@ -36,10 +36,12 @@ public static class Corrector
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(problem);
-        return reading.Draft is { } draft && problem is { Severity: Severity.Error, Correction: null }
+        return DraftOf(reading) is { } draft && problem is { Severity: Severity.Error, Correction: null }
             ? Mended(problem, draft, new Trial(draft, reading.Problems, new Budget()))
             : problem;
     }
+
+    private static Draft? DraftOf(RulebookReading reading) => reading is { Parts: { } parts, Asked: { } asked } ? new Draft(parts, asked) : null;
 
     private static Diagnostic Mended(Diagnostic problem, Draft draft, Trial trial)
     {

@@ -4,13 +4,18 @@ using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Phrases;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Sources;
-using NodaTime;
 
 namespace Byrelaw.Language.Correcting;
 
-/// <summary>What is left of a reading for trying changes: how it was asked for, its files, and the names it found.</summary>
-internal sealed record Draft(string Path, IRuleFiles Files, LocalDate? KnownOn, IReadOnlyList<RuleFile> Read, PhraseBook Phrases, Namespace Names)
+/// <summary>A reading on which changes are tried: its parts, and how to read it again.</summary>
+internal sealed record Draft(ReadParts Parts, ReadAsked Asked)
 {
+    public IReadOnlyList<RuleFile> Read => Parts.Files;
+
+    public PhraseBook Phrases => Parts.Phrases;
+
+    public Namespace Names => Parts.Names;
+
     /// <summary>The statement in which a problem stands; null where there is none.</summary>
     public Statement? StatementAt(Diagnostic problem)
     {

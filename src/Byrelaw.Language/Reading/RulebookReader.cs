@@ -6,7 +6,6 @@ using Byrelaw.Language.Binding.Plans;
 using Byrelaw.Language.Binding.Rules;
 using Byrelaw.Language.Binding.Words;
 using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Layers;
 using Byrelaw.Language.Phrases;
@@ -48,7 +47,7 @@ public static class RulebookReader
         return new RulebookReading(rulebook, [.. loaded.Files.SelectMany(file => file.Problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column))])
         {
             Parts = new ReadParts(loaded.Files, phrases, names),
-            Draft = new Draft(path, files, knownOn, loaded.Files, phrases, names),
+            Asked = new ReadAsked(path, files, knownOn),
         };
     }
 

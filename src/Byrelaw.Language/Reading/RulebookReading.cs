@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks;
 
@@ -16,6 +15,6 @@ public sealed record RulebookReading(Rulebook Rulebook, ImmutableArray<Diagnosti
     /// <summary>What it was made from.</summary>
     internal ReadParts? Parts { get; init; }
 
-    /// <summary>What trying corrections needs of the reading.</summary>
-    internal Draft? Draft { get; init; }
+    /// <summary>How it was asked for.</summary>
+    internal ReadAsked? Asked { get; init; }
 }

@@ -29,8 +29,8 @@ public sealed class TypingMistakeTests
     public void The_first_message_stands_at_most_mistakes_and_its_help_mends_them()
     {
         var random = new Random(20261019);
-        var (seen, unseen) = (new List<Outcome>(), new List<TypingMistake>());
-        while (seen.Count < Mistakes)
+        var (wrong, unseen) = (new List<(TypingMistake Mistake, RulebookReading Reading)>(), new List<TypingMistake>());
+        while (wrong.Count < Mistakes)
         {
             var mistake = TypingMistake.In(Good, random);
             var reading = Read(mistake.Path, mistake.Text);
@@ -40,9 +40,11 @@ public sealed class TypingMistakeTests
             }
             else
             {
-                seen.Add(new Outcome(mistake, reading.Corrected().Problems[0]));
+                wrong.Add((mistake, reading));
             }
         }
+
+        var seen = wrong.AsParallel().AsOrdered().Select(found => new Outcome(found.Mistake, found.Reading.Corrected(found.Reading.Problems[0]))).ToList();
 
         // The approved list of the mistakes that are not mended is the figure: a change of the corrector shows in it.
         Snapshot.Verify(Report(seen, unseen));
