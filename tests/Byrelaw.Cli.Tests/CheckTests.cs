@@ -29,6 +29,20 @@ public sealed class CheckTests : IDisposable
         run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:5:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
     }
 
+    [Theory]
+    [InlineData("B0204")]
+    [InlineData("b0706")]
+    public void A_code_is_explained(string code) => Snapshot.Verify(_farm.Run("check", "--explain", code).ToString(), code);
+
+    [Fact]
+    public void An_unknown_code_ends_with_2_and_names_the_nearest()
+    {
+        var run = _farm.Run("check", "--explain", "B0240");
+        run.Code.ShouldBe(ExitCode.CouldNot);
+        run.Out.ShouldBeEmpty();
+        run.Err.ShouldBe("byrelaw: no problem has the code B0240; did you mean B0204?\n");
+    }
+
     [Fact]
     public void A_file_that_is_not_there_ends_with_2_and_the_others_are_still_checked()
     {

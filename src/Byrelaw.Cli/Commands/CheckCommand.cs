@@ -6,15 +6,25 @@ using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
 
-/// <summary><c>byrelaw check FILE…</c>: reads rule files and reports every problem at once.</summary>
+/// <summary><c>byrelaw check FILE…</c>: reads rule files and reports every problem at once; with <c>--explain</c>, teaches one.</summary>
 internal static class CheckCommand
 {
     public static Command Make(Doors doors)
     {
-        var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.ZeroOrMore };
+        var explain = new Option<string>("--explain") { Description = "Say what a problem means, with an example and its mend; no FILE is read.", HelpName = "CODE" };
         var format = Options.Format();
-        var command = new Command("check", "Read rule files and report every problem at once.") { files, format };
-        command.SetAction(parsed => Run(parsed.GetValue(files)!, parsed.GetValue(format) == "json", doors));
+        var command = new Command("check", "Read rule files and report every problem at once.") { files, format, explain };
+        command.Validators.Add(parsed =>
+        {
+            if (parsed.GetResult(explain) is null && parsed.GetValue(files) is not { Length: > 0 })
+            {
+                parsed.AddError("check wants a FILE to read, or --explain and the code of a problem");
+            }
+        });
+        command.SetAction(parsed => parsed.GetValue(explain) is { } code
+            ? Explanation.Print(code, doors)
+            : Run(parsed.GetValue(files)!, parsed.GetValue(format) == "json", doors));
         return command;
     }
 

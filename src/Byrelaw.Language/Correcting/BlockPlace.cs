@@ -28,7 +28,10 @@ internal sealed class BlockPlace
     /// <summary>The line (from 1) of the file with which it starts.</summary>
     public int FirstLine { get; }
 
+    /// <summary>Whether a change lies within it.</summary>
+    public bool Holds(Proposal made) => made.At.Start >= _start && made.At.End <= _end;
+
     /// <summary>Its text with a change made.</summary>
     public string With(Proposal made) => string.Concat(
-        _source.Text.AsSpan(_start, made.At.Start - _start), made.Text, _source.Text.AsSpan(made.At.End, Math.Max(0, _end - made.At.End)));
+        _source.Text.AsSpan(_start, made.At.Start - _start), made.Text, _source.Text.AsSpan(made.At.End, _end - made.At.End));
 }

@@ -55,7 +55,7 @@ public static class Corrector
 
             if (problem.Proposed.FirstOrDefault(proposal => trial.Mends(problem, proposal, leavesOthers)) is { At.File: not null } proposed)
             {
-                return problem with { Correction = Correction(proposed), Help = problem.Help ?? Question(proposed) };
+                return problem with { Correction = Correction(proposed), Help = Says(problem.Help, proposed) ?? Question(proposed) };
             }
 
             if (Slip(Slips.InWords) is { At.File: not null } inWords)
@@ -69,6 +69,9 @@ public static class Corrector
 
         return problem;
     }
+
+    /// <summary>The help as it was worded, where it speaks of this very change.</summary>
+    private static string? Says(string? help, Proposal made) => help is not null && help.Contains(made.Text.Trim(' ', '"'), StringComparison.Ordinal) ? help : null;
 
     private static string Question(Proposal made) =>
         IsDeletion(made) ? $"is {Quoted.Of(made.At.Text.Trim())} one too many?" : $"did you mean {Snippet.Of(made)}?";

@@ -24,7 +24,8 @@ internal static partial class Slips
 
         var near = Near(statement);
         var certain = Doubled(statement, near).Concat(Swapped(statement, near));
-        return problem.Code == "B0404" ? LostHeads.Above(statement).Concat(certain)
+        return problem.Code is "B0201" or "B0506" or "B0813" ? Doubled(statement, near)
+            : problem.Code == "B0404" ? LostHeads.Above(statement).Concat(certain)
             : IsUnderstood(problem.Code) ? certain
             : certain.Concat(IncompleteNames.In(statement, near.Min(), near.Max(), draft.Names));
     }

@@ -35,7 +35,7 @@ internal sealed class Trial(Draft draft, IReadOnlyList<Diagnostic> problems, Bud
     public Proposal First(Diagnostic problem, Statement statement, IEnumerable<Proposal> guesses, bool leavesOthers)
     {
         var place = new BlockPlace(statement);
-        return guesses.Where(guess => Fits(InBlock(problem, place, guess), leavesOthers)).Take(MostReadings)
+        return guesses.Where(guess => place.Holds(guess) && Fits(InBlock(problem, place, guess), leavesOthers)).Take(MostReadings)
             .FirstOrDefault(guess => Mends(problem, guess, leavesOthers));
     }
 

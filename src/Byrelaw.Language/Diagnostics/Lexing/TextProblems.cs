@@ -26,7 +26,7 @@ internal static class TextProblems
 
     public static Diagnostic MixedScripts(SourceSpan at) => Problem.Error(
         "B0105", at, $"the letters of {Quoted.Of(at)} come from more than one script", "a word keeps to one",
-        "some letters look alike in several scripts: type the word anew").Or(new Proposal(at, LookAlikes.InLatin(at.Text)));
+        $"some letters look alike in several scripts: type {Quoted.Of(LookAlikes.InLatin(at.Text))} anew").Or(new Proposal(at, LookAlikes.InLatin(at.Text)));
 
     public static Diagnostic LineTooLong(SourceSpan at, int most) => Problem.Error(
         "B0107", at, "this line goes on too long", $"a line has at most {most} words", "give parts of it names with `define`, or put them on lines that start with `- `");
