@@ -29,6 +29,20 @@ public sealed class CheckTests : IDisposable
         run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:5:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
     }
 
+    [Theory]
+    [InlineData("B0204")]
+    [InlineData("b0706")]
+    public void A_code_is_explained(string code) => Snapshot.Verify(_farm.Run("check", "--explain", code).ToString(), code);
+
+    [Fact]
+    public void An_unknown_code_ends_with_2_and_names_the_nearest()
+    {
+        var run = _farm.Run("check", "--explain", "B0240");
+        run.Code.ShouldBe(ExitCode.CouldNot);
+        run.Out.ShouldBeEmpty();
+        run.Err.ShouldBe("byrelaw: no problem has the code B0240; did you mean B0204?\n");
+    }
+
     [Fact]
     public void A_file_that_is_not_there_ends_with_2_and_the_others_are_still_checked()
     {
@@ -49,7 +63,7 @@ public sealed class CheckTests : IDisposable
         run.Code.ShouldBe(ExitCode.Bad);
         run.Err.ShouldBeEmpty();
         var problem = JsonDocument.Parse(run.Out).RootElement.GetProperty("problems").EnumerateArray().First();
-        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help"]);
+        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help", "correction"]);
         problem.GetProperty("file").GetString().ShouldBe("recipients.byre");
         problem.GetProperty("line").GetInt32().ShouldBe(6);
     }

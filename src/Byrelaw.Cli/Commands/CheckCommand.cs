@@ -6,19 +6,27 @@ using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
 
-/// <summary><c>byrelaw check FILE…</c>: reads rule files, tries their worked examples and reports every problem at once.</summary>
+/// <summary><c>byrelaw check FILE…</c>: reads rule files, tries their worked examples and reports every problem at once; with <c>--explain</c>, teaches one.</summary>
 internal static class CheckCommand
 {
     public static Command Make(Doors doors)
     {
-        var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.ZeroOrMore };
         var coverage = new Option<bool>("--coverage") { Description = "Say what of each rule no worked example shows." };
         var practice = new Option<bool>("--practice") { Description = "Of one file: write what is done differently from the rules used, on a page to be signed." };
         var folder = new Option<string?>("--out") { Description = "With --practice: a folder for that page (Markdown and HTML).", HelpName = "DIR" };
+        var explain = new Option<string>("--explain") { Description = "Say what a problem means, with an example and its mend; no FILE is read.", HelpName = "CODE" };
         var format = Options.Format();
-        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, practice, folder, format };
-        command.SetAction(parsed => parsed.GetValue(practice)
-            ? PracticeOfAFile.Write(parsed.GetValue(files)!, parsed.GetValue(folder), doors)
+        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, practice, folder, format, explain };
+        command.Validators.Add(parsed =>
+        {
+            if (parsed.GetResult(explain) is null && parsed.GetValue(files) is not { Length: > 0 })
+            {
+                parsed.AddError("check wants a FILE to read, or --explain and the code of a problem");
+            }
+        });
+        command.SetAction(parsed => parsed.GetValue(explain) is { } code ? Explanation.Print(code, doors)
+            : parsed.GetValue(practice) ? PracticeOfAFile.Write(parsed.GetValue(files)!, parsed.GetValue(folder), doors)
             : Run(parsed.GetValue(files)!, parsed.GetValue(coverage), parsed.GetValue(format) == "json", doors));
         return command;
     }

@@ -1,3 +1,4 @@
+using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
 using Byrelaw.Records.Herds;
@@ -41,6 +42,6 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
         var full = doors.Full(path);
         return Directory.Exists(full)
             ? throw new CannotDoException($"{path} is a folder; give a rule file, such as {path.TrimEnd('/')}/spring.byre")
-            : RulebookReader.Read(full, new RuleFilesOnDisk(doors), knownOn) ?? throw new CannotDoException($"no such file: {path}");
+            : RulebookReader.Read(full, new RuleFilesOnDisk(doors), knownOn)?.Corrected() ?? throw new CannotDoException($"no such file: {path}");
     }
 }

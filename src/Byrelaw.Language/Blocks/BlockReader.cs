@@ -193,6 +193,12 @@ internal sealed class BlockReader
         }
 
         var fused = _phrases.Fuse(line, namesFrom);
+        if ((Repeated.In(fused.Tokens) ?? RepeatedInAName(line)) is { } again)
+        {
+            _problems.Add(LineProblems.StandsTwice(again.Span));
+            return null;
+        }
+
         _notes?.Begin(fused, block);
         var result = grammar.Parse(fused.Tokens, _notes);
         if (result.Success)
@@ -204,6 +210,10 @@ internal sealed class BlockReader
         _problems.Add(ParseProblems.Of(fused, result.Error!));
         return null;
     }
+
+    // With the word before it, so that in `event event heat` no event is declared by the name `event heat`.
+    private static Token? RepeatedInAName(LogicalLine line) =>
+        DeclaredNames.In(line).Select(name => Repeated.In(line.Tokens.AsSpan(name.Start - 1, name.Count + 1))).FirstOrDefault(twice => twice is not null);
 
     private bool ReportBad(LogicalLine line)
     {

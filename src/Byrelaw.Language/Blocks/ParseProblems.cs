@@ -30,7 +30,7 @@ internal static class ParseProblems
         var before = at > 0 ? line.Tokens[at - 1] : null;
         return found switch
         {
-            _ when found.Is("and") => LineProblems.AndJoinsNothing(found.Span),
+            _ when found.Is("and") && before?.Is("between") != true => LineProblems.AndJoinsNothing(found.Span),
             _ when found.Is("or") => LineProblems.OrJoinsKinds(found.Span),
             _ when before is not null && before.Is("or") && ConditionStarters.Holds(found.Folded) => LineProblems.OrJoinsKinds(before.Span),
             _ when before?.Kind == TokenKind.Comma && ConditionStarters.Holds(found.Folded) => LineProblems.CommaJoinsNothing(before.Span),

@@ -8,7 +8,14 @@ namespace Byrelaw.Language.Diagnostics;
 /// </summary>
 /// <param name="Title">What it does, such as <c>write `age at least 13 months`</c>.</param>
 /// <param name="Replacements">One or more that do not overlap. Places count in the text before any of them is made.</param>
-public sealed record Correction(string Title, ImmutableArray<Replacement> Replacements);
+public sealed record Correction(string Title, ImmutableArray<Replacement> Replacements)
+{
+    /// <summary>Two corrections are equal that make the same change.</summary>
+    public bool Equals(Correction? other) => other is not null && Title == other.Title && Replacements.SequenceEqual(other.Replacements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Title.GetHashCode(StringComparison.Ordinal);
+}
 
 /// <summary>New text in the place of some old one.</summary>
 /// <param name="File">As shown: the same as <see cref="Diagnostic.File"/> for a place in that file.</param>

@@ -22,8 +22,17 @@ public sealed record Diagnostic(
     public string Message => Expected is null ? Found : $"{Found}; {Expected}";
 
     /// <summary>
-    /// The change that <see cref="Help"/> speaks of; null where none is sure enough to offer. It has been tried: with it
-    /// this problem is gone and its line has no new error.
+    /// The change that <see cref="Help"/> speaks of; null where none mends it, or where nobody has asked
+    /// <see cref="Correcting.Corrector"/> to try any.
     /// </summary>
     public Correction? Correction { get; init; }
+
+    /// <summary>Changes that may mend it, the likeliest first; a <see cref="Correction"/> is one of them that was tried.</summary>
+    internal IEnumerable<Proposal> Proposed { get; init; } = [];
+
+    /// <summary>The same problem with one more change that may mend it.</summary>
+    internal Diagnostic Or(Proposal proposal) => this with { Proposed = Proposed.Append(proposal) };
+
+    /// <summary>The same problem with more changes that may mend it, worked out only if someone tries them.</summary>
+    internal Diagnostic OrAny(IEnumerable<Proposal> proposals) => this with { Proposed = Proposed.Concat(proposals) };
 }

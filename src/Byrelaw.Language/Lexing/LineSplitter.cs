@@ -80,6 +80,14 @@ internal sealed class LineSplitter
             return;
         }
 
+        if (Enumerable.Range(1, _texts.Count - 1).FirstOrDefault(i => _texts[i].Text == _texts[i - 1].Text && _texts[i].Text.Length > 0) is > 0 and var twice)
+        {
+            _current.Add(_texts[twice] with { Kind = TokenKind.Bad, Problem = TextProblems.TextTwice(_texts[twice].Span) });
+            _isBad = true;
+            _texts.Clear();
+            return;
+        }
+
         var text = _texts.Count == 1 ? _texts[0].Text : string.Join(' ', _texts.Select(part => part.Text.Trim(' ')));
         _current.Add(_texts[0] with { Span = _texts[0].Span.To(_texts[^1].Span), Text = text });
         _texts.Clear();

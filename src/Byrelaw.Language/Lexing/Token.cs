@@ -31,6 +31,11 @@ internal sealed record Token(TokenKind Kind, SourceSpan Span)
     /// <summary>Whether this is that word, in any case.</summary>
     public bool Is(string word) => Kind == TokenKind.Word && Folded == word;
 
+    /// <summary>Whether this is the same word, number or comma as another: in a row, no line has a use for the second.</summary>
+    public bool Repeats(Token other) =>
+        Kind == other.Kind && Kind is TokenKind.Word or TokenKind.Unit or TokenKind.Number or TokenKind.Percent or TokenKind.Date or TokenKind.Comma
+        && Folded == other.Folded && Text == other.Text;
+
     /// <summary>Whether this can be part of a name: a free word, a declared phrase, a text.</summary>
     public bool IsNamePart => Kind is TokenKind.Phrase or TokenKind.Text || (Kind == TokenKind.Word && !ReservedWords.Holds(Folded));
 }

@@ -49,6 +49,7 @@ public static class RulebookReader
         {
             Parts = new ReadParts(loaded.Files, phrases, names),
             UsedWithExamples = loaded.UsedWithExamples(),
+            Asked = new ReadAsked(path, files, knownOn),
         };
     }
 

@@ -18,4 +18,7 @@ public sealed record RulebookReading(Rulebook Rulebook, ImmutableArray<Diagnosti
 
     /// <summary>What it was made from.</summary>
     internal ReadParts? Parts { get; init; }
+
+    /// <summary>How it was asked for.</summary>
+    internal ReadAsked? Asked { get; init; }
 }

@@ -1,3 +1,4 @@
+using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.LanguageServer.Files;
 using Byrelaw.LanguageServer.Protocol;
@@ -24,7 +25,7 @@ internal static class CodeActions
         {
             foreach (var (diagnostic, problem) in Problems.Of(reading)[path].Where(found => Touches(found.Problem.Range, asked.Range)))
             {
-                if (diagnostic.Correction is { } correction && !actions.Exists(other => other.Title == correction.Title && other.Diagnostics[0] == problem))
+                if (reading.View.Reading.Corrected(diagnostic).Correction is { } correction && !actions.Exists(other => other.Title == correction.Title && other.Diagnostics[0] == problem))
                 {
                     actions.Add(new CodeAction(Capital(correction.Title), QuickFix, [problem], IsPreferred: true, Edit(workspace, reading, correction)));
                 }

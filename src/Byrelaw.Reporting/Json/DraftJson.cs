@@ -41,7 +41,13 @@ public sealed record CoverageJson(string Rule, string List, string File, int Lin
 
 /// <summary>One problem.</summary>
 public sealed record ProblemJson(
-    string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help);
+    string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help, CorrectionJson? Correction);
+
+/// <summary>A change that mends a problem.</summary>
+public sealed record CorrectionJson(string Title, IReadOnlyList<ReplacementJson> Replacements);
+
+/// <summary>New text in the place of some old one.</summary>
+public sealed record ReplacementJson(string File, int Line, int Column, int Length, string Text);
 
 /// <summary>How the records above are written; made by the compiler, so that nothing is looked up while running.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]

@@ -32,7 +32,10 @@ public static class JsonText
 
     private static ProblemJson Problem(Diagnostic problem) => new(
         problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
-        problem.Length, problem.Found, problem.Expected, problem.Help);
+        problem.Length, problem.Found, problem.Expected, problem.Help, Correction(problem.Correction));
+
+    private static CorrectionJson? Correction(Correction? correction) => correction is null ? null : new CorrectionJson(
+        correction.Title, [.. correction.Replacements.Select(made => new ReplacementJson(made.File, made.Line, made.Column, made.Length, made.Text))]);
 
     private static ListJson List(ListReport list) => new(
         list.Name, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),

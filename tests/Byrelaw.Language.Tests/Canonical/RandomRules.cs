@@ -27,7 +27,7 @@ internal static class RandomRules
         Gen.Select(Time, Events1To3, (time, events) => $"from {time} after last {events}"),
         OneOf("since 2026-06-01", "since final transfer", "since birth", "ever"));
 
-    private static readonly Gen<string> Windows = Window.Array[1, 2].Select(windows => string.Join(' ', windows));
+    private static readonly Gen<string> Windows = Window.Array[1, 2].Select(windows => string.Join(' ', windows.Distinct()));
 
     private static readonly Gen<string> How = Gen.Select(OneOf("at least", "at most", "more than", "less than", "exactly"), OneOf(Numbers), (how, count) => $"{how} {count}");
 

@@ -1,4 +1,6 @@
+using System.Text;
 using System.Text.RegularExpressions;
+using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Tests.Support;
@@ -23,9 +25,27 @@ public sealed partial class WrongFileTests
     {
         var isFolder = Directory.Exists(Path.Combine(Folder, name));
         var path = isFolder ? $"{name}/farm.byre" : $"{name}.byre";
-        var reading = RulebookReader.Read(path, new RuleFilesInFolder(Folder)).ShouldNotBeNull();
+        var reading = RulebookReader.Read(path, new RuleFilesInFolder(Folder)).ShouldNotBeNull().Corrected();
         reading.Problems.Select(problem => problem.Code).ShouldContain(name[..5]);
         Snapshot.Verify(DiagnosticText.Of(reading.Problems), name);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_correction_that_is_offered_mends(string name)
+    {
+        var isFolder = Directory.Exists(Path.Combine(Folder, name));
+        var path = isFolder ? $"{name}/farm.byre" : $"{name}.byre";
+        var files = new RuleFilesInFolder(Folder);
+        var reading = RulebookReader.Read(path, files)!.Corrected();
+        foreach (var problem in reading.Problems.Where(problem => problem.Correction is not null))
+        {
+            var text = problem.Correction!.In(Encoding.UTF8.GetString(files.Read(problem.File)!));
+            var after = RulebookReader.Read(path, new RuleFilesInFolder(Folder, problem.File, text))!.Problems;
+
+            after.Count(other => other.Severity == Severity.Error).ShouldBeLessThan(reading.Problems.Count(other => other.Severity == Severity.Error));
+            after.Where(other => other.File == problem.File && other.Line == problem.Line).Select(other => (other.Code, other.Found)).ShouldNotContain((problem.Code, problem.Found));
+        }
     }
 
     [Fact]

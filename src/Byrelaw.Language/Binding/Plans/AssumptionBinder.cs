@@ -90,7 +90,7 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
     /// <summary>The breed in its written spelling, up to another case.</summary>
     private string Written(string before, string rest)
     {
-        var end = AnimalWords.Select(words => rest.IndexOf(words, StringComparison.Ordinal)).Where(at => at > 0).DefaultIfEmpty(rest.Length).Min();
+        var end = Math.Max(before.Length, AnimalWords.Select(words => rest.IndexOf(words, StringComparison.Ordinal)).Where(at => at > 0).DefaultIfEmpty(rest.Length).Min());
         var text = _line.Quantity.Text;
         var start = text.Length - rest.Length + before.Length;
         return start + end - before.Length <= text.Length ? text[start..(start + end - before.Length)].Trim() : rest[before.Length..end].Trim();

@@ -29,9 +29,14 @@ internal static class ConditionLines
         return first;
     }
 
-    /// <summary>Binds every condition of lines that belong to nothing, to tell their problems.</summary>
+    /// <summary>Binds every line of a block that stands for nothing, to tell their problems.</summary>
     public static void TellProblems(this Context context, Block block)
     {
+        if (block.First<AppliesToLine>() is { } line)
+        {
+            Stated.Audience(context, line);
+        }
+
         context.Condition(block);
         for (var i = 0; i < block.Lines.Count && block.Lines[i] is BulletLine bullet; i++)
         {

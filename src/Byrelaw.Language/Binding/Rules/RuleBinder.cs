@@ -63,6 +63,9 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
                 case BlockKind.Rule or BlockKind.Prefer:
                     Bind(context, file, block, list, knownOn, isListUnreadable);
                     break;
+                case BlockKind.Define when block.Head is null:
+                    context.TellProblems(block);
+                    break;
                 case BlockKind.Use when block.Head is null:
                     Broken.Add(new BrokenPart(null, block.Span));
                     break;

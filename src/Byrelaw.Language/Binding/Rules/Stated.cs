@@ -66,7 +66,8 @@ internal sealed record Stated
         };
     }
 
-    private static (Audience Audience, NamedCondition? Define)? Audience(Context context, AppliesToLine line) => context.Names.Find(line.Audience.Text) switch
+    /// <summary>Whom a line speaks of; null, and a problem, where its name means nobody.</summary>
+    public static (Audience Audience, NamedCondition? Define)? Audience(Context context, AppliesToLine line) => context.Names.Find(line.Audience.Text) switch
     {
         BuiltInSymbol { Name: "heifers" } => (Rulebooks.Audience.Heifers, null),
         BuiltInSymbol { Name: "cows" } => (Rulebooks.Audience.Cows, null),

@@ -34,11 +34,13 @@ internal static class ConditionProblems
 
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
         "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
-        firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}");
+        firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}")
+        .OrAny(firstAnswer is null ? [] : [Proposal.Before(at, firstAnswer + " ")]);
 
     public static Diagnostic NotBeforeThis(SourceSpan at, string sort) => Problem.Error(
         "B0321", at, $"`not` stands before {sort}", "it stands only before a defined name, a spell, or `in the top`",
-        "for a value write `is not`; for a count write `no`");
+        "for a value write `is not`; for a count write `no`")
+        .OrAny(WithoutNot(at));
 
     public static Diagnostic TopOutOfRange(SourceSpan at) => Problem.Error(
         "B0322", at, $"there is no top {Quoted.Of(at)}", "expected a per cent above 0 and at most 100");
@@ -48,6 +50,22 @@ internal static class ConditionProblems
 
     public static Diagnostic CountBeyondList(SourceSpan at, int items) => Problem.Error(
         "B0325", at, $"{Quoted.Of(at)} can never be asked of this list", $"it has {items} {(items == 1 ? "line" : "lines")} that start with `- `");
+
+    /// <summary>`no` for a count; `is not` for a value.</summary>
+    private static IEnumerable<Proposal> WithoutNot(SourceSpan at)
+    {
+        var line = at.File.Line(at.Line);
+        var not = line[..(at.Column - 1)].LastIndexOf("not ", StringComparison.OrdinalIgnoreCase);
+        if (not < 0)
+        {
+            yield break;
+        }
+
+        var start = at.File.StartOf(at.Line) + not;
+        yield return new Proposal(at with { Start = start, Length = 3 }, "no");
+        var rest = line[(not + 4)..].Split('#')[0].TrimEnd();
+        yield return new Proposal(at with { Start = start, Length = 4 + rest.Length }, rest.Replace(" is ", " is not ", StringComparison.OrdinalIgnoreCase));
+    }
 
     public static Diagnostic EmptyList(SourceSpan at) => Problem.Error(
         "B0326", at, "this list is empty", "each of its conditions stands on a line that starts with `- `");

@@ -6,14 +6,17 @@ namespace Byrelaw.Language.Diagnostics;
 internal static class WindowProblems
 {
     public static Diagnostic SinceWithoutLast(SourceSpan at, string name) => Problem.Error(
-        "B0323", at, $"{Quoted.Of(name)} happens to animals again and again", "a name without `last` is a date of the programme", $"write `last {name}`");
+        "B0323", at, $"{Quoted.Of(name)} happens to animals again and again", "a name without `last` is a date of the programme", $"write `last {name}`")
+        .Or(Proposal.Before(at, "last "));
 
     public static Diagnostic AgoWithOther(SourceSpan at) => Problem.Error(
         "B0328", at, "`ago` does not go with this comparison", "expected `at least N days ago` or `between N and M days ago`",
-        "for the latest days write `in the last N days`");
+        "for the latest days write `in the last N days`")
+        .OrAny(at.Text.Split(' ') is ["at", "most", var count, var unit, "ago"] ? [new Proposal(at, $"in the last {count} {unit}")] : []);
 
     public static Diagnostic IsWithNumber(SourceSpan at, string name) => Problem.Error(
-        "B0329", at, $"{Quoted.Of(name)} is a number", "a number is compared", "write `exactly`, `at least`, `at most` or `between`");
+        "B0329", at, $"{Quoted.Of(name)} is a number", "a number is compared", "write `exactly`, `at least`, `at most` or `between`")
+        .OrAny(at.Text.StartsWith("is ", StringComparison.OrdinalIgnoreCase) ? [new Proposal(at with { Length = 2 }, "exactly")] : []);
 
     public static Diagnostic CompareWithWord(SourceSpan at, string name) => Problem.Error(
         "B0330", at, $"{Quoted.Of(name)} is not a number", "a word or a date is not compared", "write `is`, `is not` or `is one of`");
@@ -23,11 +26,14 @@ internal static class WindowProblems
 
     public static Diagnostic CountTheEvent(SourceSpan at, string name) => Problem.Error(
         "B0332", at, $"{Quoted.Of(name)} is an event", "an event is counted, or the time since it is",
-        $"write `no {name} in the last 30 days` or `at least 30 days since last {name}`");
+        $"write `no {name} in the last 30 days` or `at least 30 days since last {name}`")
+        .Or(Proposal.Before(at, "no "));
 
     public static Diagnostic AskForAResult(SourceSpan at, string name, string sort) => Problem.Error(
-        "B0333", at, $"{Quoted.Of(name)} is {sort}", "a condition says which of its results it looks at", $"write `latest {name}`");
+        "B0333", at, $"{Quoted.Of(name)} is {sort}", "a condition says which of its results it looks at", $"write `latest {name}`")
+        .Or(Proposal.Before(at, "latest "));
 
     public static Diagnostic LatestOfATest(SourceSpan at, string name) => Problem.Error(
-        "B0334", at, $"{Quoted.Of(name)} is a test", "only its latest result is asked for", $"write `latest {name} ... is ...`");
+        "B0334", at, $"{Quoted.Of(name)} is a test", "only its latest result is asked for", $"write `latest {name} ... is ...`")
+        .OrAny(at.Text.Split(' ')[0] is "lowest" or "highest" or "average" ? [new Proposal(at with { Length = at.Text.IndexOf(' ', StringComparison.Ordinal) }, "latest")] : []);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Diagnostics;
@@ -24,13 +25,15 @@ internal static class FarmProblems
 
     public static Diagnostic NoRulesFor(SourceSpan at, string list, (string Name, SourceSpan Span)? near) => Problem.Error(
         "B0805", at, $"there are no rules for {Quoted.Of(list)}", "a list is judged by rules", near is var (name, place)
-            ? $"did you mean {Quoted.Of(name)} ({Quoted.Place(place)})?" : null);
+            ? $"did you mean {Quoted.Of(name)} ({Quoted.Place(place)})?" : null)
+        .OrAny(near is null ? [] : [new Proposal(at, near.Value.Name)]);
 
     public static Diagnostic ChosenTwice(SourceSpan at, string list) => Problem.Error(
         "B0806", at, $"{Quoted.Of(list)} is chosen twice", "each list is drawn up once");
 
     public static Diagnostic JudgedBackwards(SourceSpan at) => Problem.Error(
-        "B0807", at, "the last judging day is before the first", "`judged from` names the earlier one first");
+        "B0807", at, "the last judging day is before the first", "`judged from` names the earlier one first")
+        .OrAny(at.Text.Split(" to ") is [var first, var last] ? [new Proposal(at, $"{last} to {first}")] : []);
 
     public static Diagnostic NotAList(SourceSpan at, string name) => Problem.Error(
         "B0808", at, $"{Quoted.Of(name)} is not a list chosen above", "expected `females`, `cows`, `heifers`, animals' numbers in quotes, or an earlier list");
@@ -45,7 +48,8 @@ internal static class FarmProblems
         "B0811", at, "this programme draws up no list", null, "add a line such as `choose recipients from females, judged on collection`");
 
     public static Diagnostic NotDays(SourceSpan at) => Problem.Error(
-        "B0812", at, $"{Quoted.Of(at)} is not a number of days from 1 to 60", "transfers go over days");
+        "B0812", at, $"{Quoted.Of(at)} is not a number of days from 1 to 60", "transfers go over days")
+        .OrAny(at.Text.Split(' ') is [var count, "week" or "weeks"] && int.TryParse(count, CultureInfo.InvariantCulture, out var weeks) ? [new Proposal(at, $"{weeks * 7} days")] : []);
 
     public static Diagnostic AnimalTwice(SourceSpan at) => Problem.Error(
         "B0813", at, $"{Quoted.Of(at)} stands twice", "each animal is named once");

@@ -7,7 +7,8 @@ internal static class LayerProblems
 {
     public static Diagnostic UnknownRule(SourceSpan at, string name, (string Name, SourceSpan Span)? near) => Problem.Error(
         "B0701", at, $"there is no rule {Quoted.Of(name)}", null,
-        near is var (other, place) ? $"did you mean {Quoted.Of(other)} ({Quoted.Place(place)})?" : null);
+        near is var (other, place) ? $"did you mean {Quoted.Of(other)} ({Quoted.Place(place)})?" : null)
+        .OrAny(near is null ? [] : [new Proposal(at, $"\"{near.Value.Name}\"")]);
 
     public static Diagnostic NotUnderThisFile(SourceSpan at, string name, SourceSpan rule) => Problem.Error(
         "B0702", at, $"{Quoted.Of(name)} stands in a file that this one does not use ({Quoted.Place(rule)})",

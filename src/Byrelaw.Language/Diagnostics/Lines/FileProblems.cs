@@ -20,7 +20,8 @@ internal static class FileProblems
         "B0004", at, $"{Quoted.Of(at)} is not a relative path", "a path is relative to the file it stands in, such as `\"../vocabulary.byre\"`");
 
     public static Diagnostic Backslash(SourceSpan at, string path) => Problem.Error(
-        "B0005", at, $"{Quoted.Of(path)} holds a backslash", "folders are parted by `/`", $"write `\"{path.Replace('\\', '/')}\"`");
+        "B0005", at, $"{Quoted.Of(path)} holds a backslash", "folders are parted by `/`", $"write `\"{path.Replace('\\', '/')}\"`")
+        .Or(new Proposal(at, $"\"{path.Replace('\\', '/')}\""));
 
     public static Diagnostic TooMany(SourceSpan at, int most) => Problem.Error(
         "B0006", at, "this is one file too many", $"a rulebook has at most {most}");

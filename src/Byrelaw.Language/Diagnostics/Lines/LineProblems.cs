@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Sources;
@@ -5,7 +6,7 @@ using Byrelaw.Language.Sources;
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Lines that say nothing known, or stand in the wrong place.</summary>
-internal static class LineProblems
+internal static partial class LineProblems
 {
     public static Diagnostic UnknownLine(LogicalLine line, BlockKind? block)
     {
@@ -17,7 +18,8 @@ internal static class LineProblems
             block is { } inside && LineTable.HasBody(inside)
                 ? $"expected a line of {BlockWords.Of(inside)}, or the start of something new"
                 : "expected a line that starts something, such as `rule`, `define` or `event`",
-            near is null ? null : $"did you mean `{near}`?");
+            near is null ? null : $"did you mean `{near}`?")
+            .OrAny(near is null ? [] : [new Proposal(first, near)]);
     }
 
     public static Diagnostic Unexpected(SourceSpan at, TokenKind? found, IReadOnlyList<string> expected) => Problem.Error(
@@ -42,7 +44,8 @@ internal static class LineProblems
         "write `any of` and give each condition a line that starts with `- `");
 
     public static Diagnostic DaysOld(SourceSpan at) => Problem.Error(
-        "B0407", at, "`old` is not how an age is asked for", null, "write `age at least 13 months`");
+        "B0407", at, "`old` is not how an age is asked for", null, "write `age at least 13 months`")
+        .OrAny(AsAge(at));
 
     public static Diagnostic BulletWithoutList(SourceSpan at) => Problem.Error(
         "B0408", at, "this line of a list has no list above it", "`- ` stands under `any of`, `all of`, `none of` or `at least 2 of`");
@@ -52,10 +55,12 @@ internal static class LineProblems
         "give each condition a line of its own that starts with `- `");
 
     public static Diagnostic AnimalWithoutQuotes(SourceSpan at) => Problem.Error(
-        "B0410", at, $"{Quoted.Of(at)} has no quotes", "animals are named by their number in quotes", $"write `\"{at.Text}\"`");
+        "B0410", at, $"{Quoted.Of(at)} has no quotes", "animals are named by their number in quotes", $"write `\"{at.Text}\"`")
+        .Or(new Proposal(at, $"\"{at.Text}\"")).Or(AllQuoted(at));
 
     public static Diagnostic RuleWithoutQuotes(SourceSpan at) => Problem.Error(
-        "B0411", at, $"{Quoted.Of(at)} has no quotes", "expected a text in quotes", $"write `\"{at.Text}\"`");
+        "B0411", at, $"{Quoted.Of(at)} has no quotes", "expected a text in quotes", $"write `\"{at.Text}\"`")
+        .Or(new Proposal(at, $"\"{at.Text}\""));
 
     public static Diagnostic CommaJoinsNothing(SourceSpan at) => Problem.Error(
         "B0412", at, "a comma does not join conditions", "a rule has one condition, or a list of them",
@@ -63,4 +68,34 @@ internal static class LineProblems
 
     public static Diagnostic NameStartsWithReserved(SourceSpan at) => Problem.Error(
         "B0413", at, $"a name starts with {Quoted.Of(at)}", "that word has a meaning of its own", "put the whole name in quotes, here and wherever it is used");
+
+    public static Diagnostic StandsTwice(SourceSpan at) => Problem.Error(
+        "B0414", at, $"{Quoted.Of(at)} stands twice in a row", "once is enough", "leave it out here, or put a name that really repeats a word in quotes")
+        .Or(Proposal.WithSpaceBefore(at));
+
+    /// <summary>`at least 400 days old`, and `age at least 13 months old`.</summary>
+    private static IEnumerable<Proposal> AsAge(SourceSpan old)
+    {
+        var before = old.File.Line(old.Line)[..(old.Column - 1)];
+        if (Demand().Match(before) is { Success: true } demand)
+        {
+            var start = old.File.StartOf(old.Line) + demand.Index;
+            yield return new Proposal(old with { Start = start, Length = old.End - start }, "age " + demand.Value.Trim());
+        }
+
+        yield return Proposal.WithSpaceBefore(old);
+    }
+
+    /// <summary>Every number of the line from here on, in quotes.</summary>
+    private static Proposal AllQuoted(SourceSpan at)
+    {
+        var numbers = Numbers().Match(at.File.Line(at.Line)[(at.Column - 1)..]).Value;
+        return new Proposal(at with { Length = numbers.Length }, string.Join(", ", numbers.Split(',').Select(number => $"\"{number.Trim().Trim('"')}\"")));
+    }
+
+    [GeneratedRegex("(?:at least|at most|more than|less than|exactly|between [0-9]+ and) [0-9]+ [a-z]+ *$", RegexOptions.IgnoreCase)]
+    private static partial Regex Demand();
+
+    [GeneratedRegex("^[0-9]+(?:, *\"?[0-9]+\"?)*")]
+    private static partial Regex Numbers();
 }

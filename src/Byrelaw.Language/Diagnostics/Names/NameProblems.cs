@@ -23,18 +23,21 @@ internal static class NameProblems
 
     public static Diagnostic Unknown(SourceSpan at, string name, string wanted, (string Spelling, Symbol Symbol)? near) => Problem.Error(
         "B0204", at, $"{Quoted.Of(name)} is not {wanted}", null,
-        near is var (spelling, symbol) ? DidYouMean(name, spelling, symbol) : "if it is spelt as meant, a line of a vocabulary file has to declare it");
+        near is var (spelling, symbol) ? DidYouMean(name, spelling, symbol) : "if it is spelt as meant, a line of a vocabulary file has to declare it")
+        .OrAny(Instead(at, near?.Spelling));
 
     public static Diagnostic WrongSort(SourceSpan at, Symbol found, string wanted, string? help = null) => Problem.Error(
         "B0205", at, $"{Quoted.Of(at)} is {found.Sort}{(found.Declared is { } place ? $" ({Quoted.Place(place)})" : "")}", $"expected {wanted}", help);
 
     public static Diagnostic NoSuchAnswer(SourceSpan at, string answer, string test, IReadOnlyList<string> answers) => Problem.Error(
         "B0206", at, $"{Quoted.Of(answer)} is not an answer of {Quoted.Of(test)}", answers.Count == 0 ? null : $"its answers are {Quoted.Either(answers)}",
-        NearestName.Of(answer, answers) is { } near ? $"did you mean `{near}`?" : null);
+        NearestName.Of(answer, answers) is { } near ? $"did you mean `{near}`?" : null)
+        .OrAny(Instead(at, NearestName.Of(answer, answers) is { } meant ? at.Text.Replace(answer, meant, StringComparison.Ordinal) : null));
 
     public static Diagnostic NoSuchValue(SourceSpan at, string value, string fact, IReadOnlyList<string> values) => Problem.Error(
         "B0207", at, $"{Quoted.Of(value)} is not a value of {Quoted.Of(fact)}", values.Count == 0 ? null : $"its values are {Quoted.Either(values)}",
-        NearestName.Of(value, values) is { } near ? $"did you mean `{near}`?" : null);
+        NearestName.Of(value, values) is { } near ? $"did you mean `{near}`?" : null)
+        .OrAny(Instead(at, NearestName.Of(value, values)));
 
     public static Diagnostic CircleOfDefines(SourceSpan at, IReadOnlyList<string> names) => Problem.Error(
         "B0208", at, $"{Quoted.Of(names[0])} is defined by itself", $"the circle is {string.Join(" -> ", names.Take(MostOfACircle).Select(Quoted.Of))}{(names.Count > MostOfACircle ? " -> ..." : "")}",
@@ -44,9 +47,12 @@ internal static class NameProblems
         "B0209", at, $"{Quoted.Of(name)} stands at the end of a chain of more than {most} defines", $"at most {most} may use each other in a row");
 
     public static Diagnostic DateNameStartsWithLast(SourceSpan at) => Problem.Error(
-        "B0210", at, $"the name {Quoted.Of(at)} begins with `last`", "`last` always speaks of what happened to an animal", "call it `final ...`");
+        "B0210", at, $"the name {Quoted.Of(at)} begins with `last`", "`last` always speaks of what happened to an animal", "call it `final ...`")
+        .Or(new Proposal(at, at.Text.Replace("last", "final", StringComparison.OrdinalIgnoreCase)));
 
     public static Diagnostic Empty(SourceSpan at) => Problem.Error("B0211", at, "this name is empty", "a name has at least one letter");
+
+    private static IEnumerable<Proposal> Instead(SourceSpan at, string? meant) => meant is null ? [] : [new Proposal(at, meant)];
 
     private static string DidYouMean(string written, string spelling, Symbol symbol)
     {

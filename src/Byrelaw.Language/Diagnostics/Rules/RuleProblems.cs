@@ -22,5 +22,6 @@ internal static class RuleProblems
         "to replace a rule of another file write `change` instead");
 
     public static Diagnostic SafetyPasses(SourceSpan at) => Problem.Error(
-        "B0606", at, "a safety rule cannot be passed where it is not known", "expected `ask` or `exclude`");
+        "B0606", at, "a safety rule cannot be passed where it is not known", "expected `ask` or `exclude`")
+        .Or(new Proposal(at, "if not known ask"));
 }

@@ -13,7 +13,8 @@ internal static class WordProblems
         "B0502", at, $"{Quoted.Of(name)} is declared without saying what it looks like", $"expected {wanted}");
 
     public static Diagnostic ScaleBackwards(SourceSpan at) => Problem.Error(
-        "B0503", at, "this scale has no length", "a scale goes from a lower to a higher number");
+        "B0503", at, "this scale has no length", "a scale goes from a lower to a higher number")
+        .OrAny(at.Text.Split(' ') is ["on", "scale", var from, "to", var to] ? [new Proposal(at, $"on scale {to} to {from}")] : []);
 
     public static Diagnostic MolarMassOutOfRange(SourceSpan at) => Problem.Error(
         "B0504", at, $"{Quoted.Of(at)} is not the molar mass of anything", "expected grams per mole, from 1 to 1000000");
