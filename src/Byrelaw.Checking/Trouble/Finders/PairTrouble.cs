@@ -1,0 +1,63 @@
+using Byrelaw.Checking.Trouble.Reasoning;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Checking.Trouble.Finders;
+
+/// <summary>Two rules of one list that no animal can meet together, and rules that ask nothing that another does not ask.</summary>
+internal static class PairTrouble
+{
+    public static IEnumerable<Finding> Find(Study study)
+    {
+        foreach (var list in study.Rules.Where(rule => !study.Troubled.Contains(rule.Rule.Name)).GroupBy(rule => rule.Rule.List))
+        {
+            var rules = list.ToList();
+            for (var i = 0; i < rules.Count; i++)
+            {
+                for (var j = i + 1; j < rules.Count; j++)
+                {
+                    if (rules[i].Touches.Meets(rules[j].Touches, study.Maker.Quantities, study.Maker.Age) && Find(study, rules[i], rules[j]) is { } finding)
+                    {
+                        yield return finding;
+                    }
+                }
+            }
+        }
+    }
+
+    private static Finding? Find(Study study, RuleFormulas first, RuleFormulas second) =>
+        NeverTogether(study, first, second)
+        ?? Implied(study, by: first, second, isMutual: Implies(study, second, first))
+        ?? Implied(study, by: second, first, isMutual: false);
+
+    private static Finding? NeverTogether(Study study, RuleFormulas first, RuleFormulas second)
+    {
+        // What is not known passes, and an animal of whom nothing is known meets any such rule.
+        if (first.Rule.IfNotKnown == IfNotKnown.Pass || second.Rule.IfNotKnown == IfNotKnown.Pass)
+        {
+            return null;
+        }
+
+        if (study.CanBe((first.Applies, true), (second.Applies, true), (first.Needs, true), (second.Needs, true)))
+        {
+            return null;
+        }
+
+        var conflict = study.Search.Conflict.ToList();
+        return study.CanBe((first.Applies, true), (second.Applies, true), (first.Needs, true))
+            && study.CanBe((first.Applies, true), (second.Applies, true), (second.Needs, true))
+            ? new Finding(TroubleSort.NeverMetWith, second.Rule.Name, first.Rule.Name, TroubleProblems.NeverTogether(second.Rule, first.Rule, conflict))
+            : null;
+    }
+
+    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule, bool isMutual) => Implies(study, by, rule)
+        ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, TroubleProblems.Implied(rule.Rule, by.Rule, isMutual))
+        : null;
+
+    /// <summary>Whether whoever meets one rule cannot fail the other. A rule that is judged only on the day, or lets pass what is not
+    /// known, stands in for none that is stricter.</summary>
+    private static bool Implies(Study study, RuleFormulas one, RuleFormulas other) =>
+        one.Rule.IfNotKnown != IfNotKnown.Pass
+        && other.Rule.IfNotKnown != IfNotKnown.Exclude
+        && (!one.Rule.OnTheDay || other.Rule.OnTheDay)
+        && !study.CanBe((one.Met, true), (other.Met, false));
+}
