@@ -11,7 +11,7 @@ internal static class Acceptances
     /// file has changed.)</summary>
     public static IEnumerable<Diagnostic> NotAccepted(Rulebook rulebook, IReadOnlyList<Finding> findings)
     {
-        foreach (var finding in findings.Where(finding => !rulebook.Acceptances.Any(acceptance => Accepts(acceptance, finding))))
+        foreach (var finding in findings.Where(finding => !IsAccepted(rulebook, finding)))
         {
             yield return finding.Problem;
         }
@@ -24,6 +24,9 @@ internal static class Acceptances
             }
         }
     }
+
+    /// <summary>Whether a file accepts a trouble.</summary>
+    public static bool IsAccepted(Rulebook rulebook, Finding finding) => rulebook.Acceptances.Any(acceptance => Accepts(acceptance, finding));
 
     private static bool Accepts(Acceptance acceptance, Finding finding) =>
         acceptance.Trouble == finding.Sort

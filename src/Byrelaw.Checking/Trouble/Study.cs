@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Byrelaw.Checking.Trouble.Reasoning;
+using Byrelaw.Checking.Trouble.Showing;
 using Byrelaw.Language.Rulebooks;
 
 namespace Byrelaw.Checking.Trouble;
@@ -12,6 +13,7 @@ internal sealed class Study
         Rulebook = rulebook;
         Maker = new FormulaMaker(rulebook);
         Search = new Search(Maker.Quantities);
+        Show = new Show(this);
         Rules = [.. rulebook.Rules.Where(rule => !rule.IsBroken).Select(rule => RuleFormulas.Of(rule, Maker))];
     }
 
@@ -20,6 +22,9 @@ internal sealed class Study
     public FormulaMaker Maker { get; }
 
     public Search Search { get; }
+
+    /// <summary>Shows a trouble on a made-up animal.</summary>
+    public Show Show { get; }
 
     /// <summary>The rules that can be read, in the rulebook's order.</summary>
     public ImmutableArray<RuleFormulas> Rules { get; }

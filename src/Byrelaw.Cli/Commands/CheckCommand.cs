@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Byrelaw.Checking.Trouble;
 using Byrelaw.Cli.Loading;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Reporting.Json;
@@ -6,7 +7,7 @@ using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
 
-/// <summary><c>byrelaw check FILE…</c>: reads rule files and reports every problem at once.</summary>
+/// <summary><c>byrelaw check FILE…</c>: reads rule files, reports every problem at once, and looks for trouble in rules that can be read.</summary>
 internal static class CheckCommand
 {
     public static Command Make(Doors doors)
@@ -29,6 +30,7 @@ internal static class CheckCommand
             {
                 var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
                 problems.Add(reading.Problems);
+                problems.Add(TroubleFinder.Find(reading.Rulebook));
                 said.Add($"{PlainText.Clean(file)}: {Contents(reading.Rulebook)}, {(reading.HasErrors ? "with errors" : "no errors")}");
             }
             catch (Exception exception) when (exception is CannotDoException or IOException or UnauthorizedAccessException)

@@ -26,4 +26,7 @@ public sealed record Diagnostic(
     /// this problem is gone and its line has no new error.
     /// </summary>
     public Correction? Correction { get; init; }
+
+    /// <summary>An example that shows the problem, such as an animal's records, on lines parted by LF; null for none.</summary>
+    public string? Shown { get; init; }
 }

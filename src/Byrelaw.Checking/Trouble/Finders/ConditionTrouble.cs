@@ -19,7 +19,7 @@ internal static class ConditionTrouble
 
         foreach (var rule in study.Rules)
         {
-            foreach (var finding in Find(study, rule.Rule.Name, rule.Rule.Needs))
+            foreach (var finding in Find(study, rule.Rule.Name, rule.Rule.Needs, rule.Rule.IfNotKnown))
             {
                 yield return finding;
             }
@@ -34,12 +34,12 @@ internal static class ConditionTrouble
         }
     }
 
-    private static List<Finding> Find(Study study, string name, Condition condition)
+    private static List<Finding> Find(Study study, string name, Condition condition, IfNotKnown ifNotKnown = IfNotKnown.Ask)
     {
         var findings = new List<Finding>();
         if (condition is ListCondition list)
         {
-            findings.AddRange(list.Items.SelectMany(item => Find(study, name, item)));
+            findings.AddRange(list.Items.SelectMany(item => Find(study, name, item, ifNotKnown)));
             if (findings.Count > 0 || list.Items.Any(item => IsTroubled(study, item)))
             {
                 study.Troubled.Add(name);
@@ -52,7 +52,7 @@ internal static class ConditionTrouble
             return findings;
         }
 
-        if (Of(study, name, condition) is { } finding)
+        if (Of(study, name, condition, ifNotKnown) is { } finding)
         {
             study.Troubled.Add(name);
             findings.Add(finding);
@@ -63,7 +63,7 @@ internal static class ConditionTrouble
 
     private static bool IsTroubled(Study study, Condition condition) => condition is NamedCondition named && study.Troubled.Contains(named.Define);
 
-    private static Finding? Of(Study study, string name, Condition condition)
+    private static Finding? Of(Study study, string name, Condition condition, IfNotKnown ifNotKnown)
     {
         // A defined name is looked at where it is defined.
         if (condition is NamedCondition)
@@ -79,10 +79,14 @@ internal static class ConditionTrouble
         var formula = study.Maker.Of(condition);
         if (!study.CanBe((formula, true)))
         {
-            return new Finding(TroubleSort.NeverMet, name, null, TroubleProblems.NeverTrue(condition.Span, study.Search.Conflict));
+            var problem = TroubleProblems.NeverTrue(condition.Span, study.Search.Conflict);
+            return (condition is ListCondition list ? study.Show.NeverMet(problem, list) : problem) is { } shown
+                ? new Finding(TroubleSort.NeverMet, name, null, shown)
+                : null;
         }
 
-        return study.CanBe((formula, false)) ? null
+        // With `if not known exclude` it keeps out those of whom nothing is known, and that may be all it is for.
+        return ifNotKnown == IfNotKnown.Exclude || study.CanBe((formula, false)) ? null
             : new Finding(TroubleSort.AlwaysMet, name, null, TroubleProblems.NeverFalse(condition.Span));
     }
 }

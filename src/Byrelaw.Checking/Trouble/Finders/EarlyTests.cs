@@ -16,9 +16,10 @@ internal static class EarlyTests
         {
             foreach (var test in Parts.WrittenIn(condition).OfType<TestCondition>())
             {
-                if (Since(test.Windows) is { } since && since.Kinds.All(kind => kind.Id != test.Test.Id))
+                if (Since(test.Windows) is { } since && since.Kinds.All(kind => kind.Id != test.Test.Id)
+                    && study.Show.TestsEarly(TroubleProblems.TestsEarly(test, since), test, since) is { } shown)
                 {
-                    yield return new Finding(TroubleSort.TestsEarly, name, null, TroubleProblems.TestsEarly(test, since));
+                    yield return new Finding(TroubleSort.TestsEarly, name, null, shown);
                 }
             }
         }

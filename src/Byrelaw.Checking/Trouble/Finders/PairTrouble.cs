@@ -10,15 +10,31 @@ internal static class PairTrouble
     {
         foreach (var list in study.Rules.Where(rule => !study.Troubled.Contains(rule.Rule.Name)).GroupBy(rule => rule.Rule.List))
         {
-            var rules = list.ToList();
-            for (var i = 0; i < rules.Count; i++)
+            foreach (var finding in Find(study, [.. list]))
             {
-                for (var j = i + 1; j < rules.Count; j++)
+                yield return finding;
+            }
+        }
+    }
+
+    /// <summary>A rule that has been told of is held against no further ones: what is left shows once that is mended.</summary>
+    private static IEnumerable<Finding> Find(Study study, List<RuleFormulas> rules)
+    {
+        var told = new HashSet<string>(StringComparer.Ordinal);
+        for (var i = 0; i < rules.Count; i++)
+        {
+            for (var j = i + 1; j < rules.Count && !told.Contains(rules[i].Rule.Name); j++)
+            {
+                if (!told.Contains(rules[j].Rule.Name)
+                    && rules[i].Touches.Meets(rules[j].Touches, study.Maker.Quantities, study.Maker.Age)
+                    && Find(study, rules[i], rules[j]) is { } finding)
                 {
-                    if (rules[i].Touches.Meets(rules[j].Touches, study.Maker.Quantities, study.Maker.Age) && Find(study, rules[i], rules[j]) is { } finding)
+                    if (!Acceptances.IsAccepted(study.Rulebook, finding))
                     {
-                        yield return finding;
+                        told.Add(finding.Name);
                     }
+
+                    yield return finding;
                 }
             }
         }
@@ -42,16 +58,18 @@ internal static class PairTrouble
             return null;
         }
 
-        var conflict = study.Search.Conflict.ToList();
+        var problem = TroubleProblems.NeverTogether(second.Rule, first.Rule, study.Search.Conflict);
         return study.CanBe((first.Applies, true), (second.Applies, true), (first.Needs, true))
             && study.CanBe((first.Applies, true), (second.Applies, true), (second.Needs, true))
-            ? new Finding(TroubleSort.NeverMetWith, second.Rule.Name, first.Rule.Name, TroubleProblems.NeverTogether(second.Rule, first.Rule, conflict))
+            && study.Show.NeverTogether(problem, first, second) is { } shown
+            ? new Finding(TroubleSort.NeverMetWith, second.Rule.Name, first.Rule.Name, shown)
             : null;
     }
 
-    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule, bool isMutual) => Implies(study, by, rule)
-        ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, TroubleProblems.Implied(rule.Rule, by.Rule, isMutual))
-        : null;
+    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule, bool isMutual) =>
+        Implies(study, by, rule) && study.Show.Implied(TroubleProblems.Implied(rule.Rule, by.Rule, isMutual), rule, by) is { } shown
+            ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown)
+            : null;
 
     /// <summary>Whether whoever meets one rule cannot fail the other. A rule that is judged only on the day, or lets pass what is not
     /// known, stands in for none that is stricter.</summary>

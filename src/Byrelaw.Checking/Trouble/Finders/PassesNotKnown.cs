@@ -15,9 +15,9 @@ internal static class PassesNotKnown
         foreach (var (rule, _, _) in study.Rules.Where(rule => rule.Rule.IfNotKnown == IfNotKnown.Pass))
         {
             var risk = Parts.Of(rule.Needs, study.Rulebook).Select(RiskOf).FirstOrDefault(risk => risk is not null);
-            if (risk is var (of, may))
+            if (risk is var (of, may) && study.Show.PassesNotKnown(TroubleProblems.PassesNotKnown(rule, of, may), rule) is { } shown)
             {
-                yield return new Finding(TroubleSort.PassesNotKnown, rule.Name, null, TroubleProblems.PassesNotKnown(rule, of, may));
+                yield return new Finding(TroubleSort.PassesNotKnown, rule.Name, null, shown);
             }
         }
     }

@@ -30,7 +30,7 @@ internal static class RuleTrouble
             return new Finding(TroubleSort.NeverMet, rule.Rule.Name, null, TroubleProblems.NobodyOfThose(rule.Rule, study.Search.Conflict));
         }
 
-        if (!study.CanBe((rule.Applies, true), (rule.Needs, false)))
+        if (rule.Rule.IfNotKnown != IfNotKnown.Exclude && !study.CanBe((rule.Applies, true), (rule.Needs, false)))
         {
             return new Finding(TroubleSort.AlwaysMet, rule.Rule.Name, null, TroubleProblems.EveryoneOfThose(rule.Rule, study.Search.Conflict));
         }
