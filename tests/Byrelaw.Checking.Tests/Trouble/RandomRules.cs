@@ -15,7 +15,8 @@ internal sealed class RandomRules(Random random)
             rules += $"rule \"{i}\"\n{Pick("", "", "", "applies to cows\n", "applies to heifers\n")}needs {Demand()}\n{Pick("", "", "", "if not known pass\n", "if not known exclude\n")}because \"b\"\n";
         }
 
-        return "define odd\n  " + Condition() + "\n" + rules
+        var odd = Condition();
+        return "define odd\n  " + (odd.Contains("odd", StringComparison.Ordinal) ? "running with bull" : odd) + "\n" + rules
             + "records \".\"\nprogramme \"p\"\n  transfer on 2026-10-19\n  choose recipients from females, judged on first transfer\n";
     }
 

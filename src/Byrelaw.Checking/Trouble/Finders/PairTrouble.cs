@@ -26,7 +26,7 @@ internal static class PairTrouble
             for (var j = i + 1; j < rules.Count && !told.Contains(rules[i].Rule.Name); j++)
             {
                 if (!told.Contains(rules[j].Rule.Name)
-                    && rules[i].Touches.Meets(rules[j].Touches, study.Maker.Quantities, study.Maker.Age)
+                    && rules[i].Touches.Meets(rules[j].Touches)
                     && Find(study, rules[i], rules[j]) is { } finding)
                 {
                     if (!Acceptances.IsAccepted(study.Rulebook, finding))

@@ -12,7 +12,7 @@ internal static class PassesNotKnown
 {
     public static IEnumerable<Finding> Find(Study study)
     {
-        foreach (var (rule, _, _) in study.Rules.Where(rule => rule.Rule.IfNotKnown == IfNotKnown.Pass))
+        foreach (var rule in study.Rules.Select(rule => rule.Rule).Where(rule => rule.IfNotKnown == IfNotKnown.Pass))
         {
             var risk = Parts.Of(rule.Needs, study.Rulebook).Select(RiskOf).FirstOrDefault(risk => risk is not null);
             if (risk is var (of, may) && study.Show.PassesNotKnown(TroubleProblems.PassesNotKnown(rule, of, may), rule) is { } shown)

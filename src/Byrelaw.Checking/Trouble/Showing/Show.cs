@@ -91,7 +91,7 @@ internal sealed class Show
 
     private static Rule Asking(Condition condition) => new() { Name = "asked", List = "asked", Needs = condition, Span = condition.Span };
 
-    private MadeUpHerd? Made(params (Formula Formula, bool Holds)[] asked) => _study.CanBe(asked) ? _maker.Make(_study.Search.Found) : null;
+    private MadeUpHerd? Made(params (Formula Formula, bool Holds)[] asked) => _shown < Most && _study.CanBe(asked) ? _maker.Make(_study.Search.Found) : null;
 
     private Diagnostic? With(Diagnostic problem, MadeUpHerd? made, Rule[] rules, Truth[] expected, string judged, Truth[] contradicting)
     {
