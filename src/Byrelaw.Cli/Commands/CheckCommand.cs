@@ -6,7 +6,10 @@ using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
 
-/// <summary><c>byrelaw check FILE…</c>: reads rule files, tries their worked examples and reports every problem at once; with <c>--explain</c>, teaches one.</summary>
+/// <summary>
+/// <c>byrelaw check FILE…</c>: reads rule files, tries their worked examples, looks for trouble in rules that can be read, and reports every
+/// problem at once; with <c>--explain</c>, teaches one.
+/// </summary>
 internal static class CheckCommand
 {
     public static Command Make(Doors doors)

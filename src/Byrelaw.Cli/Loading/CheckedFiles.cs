@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Byrelaw.Checking.Coverage;
 using Byrelaw.Checking.Examples;
+using Byrelaw.Checking.Trouble;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Reporting.Terminal;
 using Byrelaw.Reporting.Words;
@@ -25,13 +26,14 @@ public sealed class CheckedFiles(Doors doors)
     /// <summary>Whether a file could be read only in part.</summary>
     public bool HasErrors { get; private set; }
 
-    /// <summary>Reads one file and tries its examples and those of the files it uses.</summary>
+    /// <summary>Reads one file, looks for trouble in its rules, and tries its examples and those of the files it uses.</summary>
     public void Check(string file)
     {
         try
         {
             var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
             Problems.Add(reading.Problems);
+            Problems.Add(TroubleFinder.Find(reading.Rulebook));
             HasErrors |= reading.HasErrors;
             var outcomes = ExampleRunner.Run(reading, new RuleFilesOnDisk(doors));
             foreach (var outcome in outcomes)

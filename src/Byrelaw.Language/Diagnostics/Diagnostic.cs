@@ -35,4 +35,7 @@ public sealed record Diagnostic(
 
     /// <summary>The same problem with more changes that may mend it, worked out only if someone tries them.</summary>
     internal Diagnostic OrAny(IEnumerable<Proposal> proposals) => this with { Proposed = Proposed.Concat(proposals) };
+
+    /// <summary>An example that shows the problem, such as an animal's records, on lines parted by LF; null for none.</summary>
+    public string? Shown { get; init; }
 }

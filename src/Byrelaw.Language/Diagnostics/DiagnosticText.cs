@@ -12,7 +12,7 @@ public static class DiagnosticText
     private const int LongestLine = 160;
     private const int Before = 60;
 
-    /// <summary>One problem, on two to four lines, each ended with LF.</summary>
+    /// <summary>One problem: on two to four lines, and more where an example shows it. Each is ended with LF.</summary>
     public static string Of(Diagnostic problem)
     {
         ArgumentNullException.ThrowIfNull(problem);
@@ -20,6 +20,15 @@ public static class DiagnosticText
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"{problem.File}:{problem.Line}:{problem.Column}: {severity} {problem.Code}: {Printable(problem.Message)}\n");
         AppendLine(text, problem);
+        if (problem.Shown is not null)
+        {
+            text.Append("  for example:\n");
+            foreach (var line in problem.Shown.Split('\n'))
+            {
+                text.Append(CultureInfo.InvariantCulture, $"    {Printable(line)}\n");
+            }
+        }
+
         if (problem.Help is not null)
         {
             text.Append(CultureInfo.InvariantCulture, $"  help: {Printable(problem.Help)}\n");

@@ -62,6 +62,17 @@ public sealed class AcceptanceTests
         Read(new LocalDate(2026, 6, 13), ("farm.byre", agreed), ("base.byre", Base)).Rulebook.Acceptances.ShouldBeEmpty();
     }
 
+    [Fact]
+    public void A_file_accepts_what_it_lies_over_whatever_has_the_same_name_above_it()
+    {
+        var words = "event calving\ndefine calved\n  at least 1 calving ever\naccept \"calved\" as always met" + Because;
+        const string Rule = "use \"words.byre\"\nrules for recipients\nrule \"Calved\"\n  needs calved\n  because \"b\"\n";
+        Read(("farm.byre", Rule), ("words.byre", words)).Rulebook.Acceptances.Single().Name.ShouldBe("calved");
+
+        words = "event calving\naccept \"Calved\" as always met" + Because;
+        Read(("farm.byre", Rule.Replace("needs calved", "needs no calving ever", StringComparison.Ordinal)), ("words.byre", words)).Problems.Single().Code.ShouldBe("B0702");
+    }
+
     [Theory]
     [InlineData("accept \"Calved\" as always met\n", "B0703")]
     [InlineData("accept \"Clved\" as always met" + Because, "B0714")]

@@ -40,8 +40,8 @@ internal static class AcceptanceBinder
             return null;
         }
 
-        var name = Named(context, rules, head.Name);
-        var other = head.Other is null ? null : Named(context, rules, head.Other);
+        var name = Named(context, rules, file, head.Name);
+        var other = head.Other is null ? null : Named(context, rules, file, head.Other);
         if (!block.IsBroken && stated.Because is null)
         {
             context.Problems.Add(LayerProblems.NoBecause(block.Span, "accept"));
@@ -59,10 +59,11 @@ internal static class AcceptanceBinder
             : new Acceptance(name.Value.Name, head.Trouble, other?.Name, stated.Because, stated.Agreement, block.Span);
     }
 
-    /// <summary>The rule, preference or other thing with a name; null, and a problem, for none.</summary>
-    private static (string Name, SourceSpan? At)? Named(Context context, RuleBinder rules, TextSyntax name)
+    /// <summary>The rule or preference of this name that the file lies over, or whatever else has it; null, and a problem, for none.</summary>
+    private static (string Name, SourceSpan? At)? Named(Context context, RuleBinder rules, RuleFile file, TextSyntax name)
     {
-        if (rules.Find(name.Value) is { } rule)
+        var rule = rules.Find(name.Value);
+        if (rule is not null && file.Sees(rule.File))
         {
             return (rule.Name, rule.Span);
         }
@@ -70,6 +71,12 @@ internal static class AcceptanceBinder
         if (context.Names.Find(name.Value) is { } symbol)
         {
             return (symbol.Name, symbol.Declared);
+        }
+
+        if (rule is not null)
+        {
+            context.Problems.Add(LayerProblems.NotUnderThisFile(name.Span, rule.Name, rule.Span));
+            return null;
         }
 
         var near = rules.Nearest(name.Value)?.Name ?? context.Names.Nearest(name.Value, _ => true)?.Spelling;

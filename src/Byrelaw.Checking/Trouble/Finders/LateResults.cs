@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Byrelaw.Checking.Trouble.Reasoning;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Checking.Trouble.Finders;
+
+/// <summary>Lookups in a window that closes before a result can be there: a sample of the last 5 days, where results take 10.</summary>
+internal static class LateResults
+{
+    public static IEnumerable<Finding> Find(Study study)
+    {
+        var tasks = study.Rulebook.Plans.Tasks.Where(task => task.ResultsTake is not null && !task.IsNotNeeded).ToList();
+        foreach (var rule in study.Rules)
+        {
+            foreach (var condition in tasks.Count == 0 ? [] : Parts.WrittenIn(rule.Rule.Needs))
+            {
+                if (Lookup(condition) is var (kind, windows)
+                    && windows.OfType<InTheLast>().FirstOrDefault() is { } window
+                    && tasks.Find(task => task.SettlesKinds.Any(settled => settled.Id == kind.Id) && IsTooLong(task, window)) is { } task)
+                {
+                    yield return new Finding(TroubleSort.OutOfReach, rule.Rule.Name, null, TroubleProblems.ResultsTooLate(window, kind, task));
+                }
+            }
+        }
+    }
+
+    private static bool IsTooLong(PlanTask task, InTheLast window) => DaysLong.Of(task.ResultsTake!.Value).Fewest > DaysLong.Of(window.Length).Most;
+
+    private static (Kind Kind, ImmutableArray<Window> Windows)? Lookup(Condition condition) => condition switch
+    {
+        TestCondition test => (test.Test, test.Windows),
+        MeasuredCondition measured => (measured.Measure, measured.Windows),
+        MobMeasuredCondition mob => (mob.Measure, mob.Windows),
+        MobCountCondition mob => (mob.Measure, mob.Windows),
+        _ => null,
+    };
+}

@@ -1,0 +1,81 @@
+using Byrelaw.Checking.Trouble.Reasoning;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Checking.Trouble.Finders;
+
+/// <summary>Two rules of one list that no animal can meet together, and rules that ask nothing that another does not ask.</summary>
+internal static class PairTrouble
+{
+    public static IEnumerable<Finding> Find(Study study)
+    {
+        foreach (var list in study.Rules.Where(rule => !study.Troubled.Contains(rule.Rule.Name)).GroupBy(rule => rule.Rule.List))
+        {
+            foreach (var finding in Find(study, [.. list]))
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    /// <summary>A rule that has been told of is held against no further ones: what is left shows once that is mended.</summary>
+    private static IEnumerable<Finding> Find(Study study, List<RuleFormulas> rules)
+    {
+        var told = new HashSet<string>(StringComparer.Ordinal);
+        for (var i = 0; i < rules.Count; i++)
+        {
+            for (var j = i + 1; j < rules.Count && !told.Contains(rules[i].Rule.Name); j++)
+            {
+                if (!told.Contains(rules[j].Rule.Name)
+                    && rules[i].Touches.Meets(rules[j].Touches)
+                    && Find(study, rules[i], rules[j]) is { } finding)
+                {
+                    if (!Acceptances.IsAccepted(study.Rulebook, finding))
+                    {
+                        told.Add(finding.Name);
+                    }
+
+                    yield return finding;
+                }
+            }
+        }
+    }
+
+    private static Finding? Find(Study study, RuleFormulas first, RuleFormulas second) =>
+        NeverTogether(study, first, second)
+        ?? Implied(study, by: first, second, isMutual: Implies(study, second, first))
+        ?? Implied(study, by: second, first, isMutual: false);
+
+    private static Finding? NeverTogether(Study study, RuleFormulas first, RuleFormulas second)
+    {
+        // What is not known passes, and an animal of whom nothing is known meets any such rule.
+        if (first.Rule.IfNotKnown == IfNotKnown.Pass || second.Rule.IfNotKnown == IfNotKnown.Pass)
+        {
+            return null;
+        }
+
+        if (study.CanBe((first.Applies, true), (second.Applies, true), (first.Needs, true), (second.Needs, true)))
+        {
+            return null;
+        }
+
+        var problem = TroubleProblems.NeverTogether(second.Rule, first.Rule, study.Search.Conflict);
+        return study.CanBe((first.Applies, true), (second.Applies, true), (first.Needs, true))
+            && study.CanBe((first.Applies, true), (second.Applies, true), (second.Needs, true))
+            && study.Show.NeverTogether(problem, first, second) is { } shown
+            ? new Finding(TroubleSort.NeverMetWith, second.Rule.Name, first.Rule.Name, shown)
+            : null;
+    }
+
+    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule, bool isMutual) =>
+        Implies(study, by, rule) && study.Show.Implied(TroubleProblems.Implied(rule.Rule, by.Rule, isMutual), rule, by) is { } shown
+            ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown)
+            : null;
+
+    /// <summary>Whether whoever meets one rule cannot fail the other. A rule that is judged only on the day, or lets pass what is not
+    /// known, stands in for none that is stricter.</summary>
+    private static bool Implies(Study study, RuleFormulas one, RuleFormulas other) =>
+        one.Rule.IfNotKnown != IfNotKnown.Pass
+        && other.Rule.IfNotKnown != IfNotKnown.Exclude
+        && (!one.Rule.OnTheDay || other.Rule.OnTheDay)
+        && !study.CanBe((one.Met, true), (other.Met, false));
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+
+namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
+
+/// <summary>How often something happened, and what that says of the last time.</summary>
+internal sealed class CountClaims(Quantities quantities, Happenings happenings, Windows windows)
+{
+    private readonly Dictionary<string, List<(int Quantity, ImmutableArray<Window> Windows)>> _sameKinds = new(StringComparer.Ordinal);
+
+    /// <summary>The quantity "how many in these windows".</summary>
+    public sealed record CountKey(string Kinds, string Windows);
+
+    public Claim Of(CountCondition condition, bool isTrue)
+    {
+        var stretch = Stretch.Of(condition.Test);
+        return isTrue
+            ? Of(condition, stretch)
+            : Of(condition, new Stretch(0, stretch.Low - 1)).Or(Of(condition, new Stretch(stretch.High + 1, double.PositiveInfinity)));
+    }
+
+    private Claim Of(CountCondition condition, Stretch stretch)
+    {
+        if (stretch.High < Math.Max(0, stretch.Low) || double.IsPositiveInfinity(stretch.Low))
+        {
+            return Claim.Never;
+        }
+
+        var counted = condition.Counted.Where(one => Windows.CanHold(condition.Windows, one.Kind)).ToList();
+        if (counted.Count == 0)
+        {
+            return stretch.Low <= 0 ? Claim.Anything : Claim.Never;
+        }
+
+        var claim = stretch.Holds(Count(counted, condition.Windows), condition);
+        var kinds = counted.Select(one => happenings.Of(one.Kind, one.Answer)).ToList();
+        if (stretch.High == 0)
+        {
+            return claim.And(Claim.All(kinds.Select(kind => windows.None(kind, condition.Windows, condition))));
+        }
+
+        return stretch.Low >= 1 ? claim.And(Claim.Any(kinds.Select(kind => windows.Some(kind, condition.Windows, condition)))) : claim;
+    }
+
+    private int Count(List<Counted> counted, ImmutableArray<Window> shown)
+    {
+        var kinds = string.Join('+', counted.Select(one => $"{one.Kind.Id}.{one.Answer}").Distinct().Order(StringComparer.Ordinal));
+        return quantities.Number(new CountKey(kinds, WindowKey.Of(shown)), count => Relations(count, kinds, counted, shown));
+    }
+
+    private List<Bound> Relations(int count, string kinds, List<Counted> counted, ImmutableArray<Window> shown)
+    {
+        var relations = new List<Bound> { Bound.Above(count, 0, null) };
+        foreach (var last in shown.OfType<InTheLast>())
+        {
+            // Each once a day.
+            relations.Add(Bound.Below(count, (DaysLong.Of(last.Length).Most + 1.0) * counted.Count, null));
+        }
+
+        if (counted.Count == 1 && happenings.Of(counted[0].Kind, counted[0].Answer).IsCalving)
+        {
+            relations.Add(Bound.Longer(happenings.Parity, count, default, null));
+        }
+
+        if (!_sameKinds.TryGetValue(kinds, out var others))
+        {
+            _sameKinds[kinds] = others = [];
+        }
+
+        foreach (var (other, its) in others)
+        {
+            if (WindowKey.Contains(shown, its))
+            {
+                relations.Add(Bound.Longer(count, other, default, null));
+            }
+
+            if (WindowKey.Contains(its, shown))
+            {
+                relations.Add(Bound.Longer(other, count, default, null));
+            }
+        }
+
+        others.Add((count, shown));
+        return relations;
+    }
+}

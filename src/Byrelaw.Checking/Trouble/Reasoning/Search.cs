@@ -1,0 +1,179 @@
+using Byrelaw.Language.Rulebooks.Conditions;
+
+namespace Byrelaw.Checking.Trouble.Reasoning;
+
+/// <summary>
+/// Whether there can be an animal of whom some conditions are true and others false. Alternatives are tried one after
+/// another. "No" is proved: every way leads to a contradiction, and the conditions in it are kept.
+/// </summary>
+internal sealed class Search(Quantities quantities)
+{
+    // A search that grows beyond this is given up: then nothing is claimed.
+    private const int MostSteps = 4000;
+
+    private readonly Consistency _consistency = new(quantities);
+    private readonly List<Bound> _bounds = [];
+    private readonly List<OneOf> _texts = [];
+    private readonly List<Condition> _conflict = [];
+    private int _steps;
+
+    /// <summary>After a "no": the conditions that contradict each other, in the order in which they were met.</summary>
+    public IReadOnlyList<Condition> Conflict => _conflict;
+
+    /// <summary>After a "yes": what must hold of the animal that was found.</summary>
+    public Together Found { get; private set; } = Together.Nothing;
+
+    /// <summary>Whether an animal can be as asked: false only where none can. What is not followed to its end may be.</summary>
+    public bool CanBe(params (Formula Formula, bool Holds)[] asked)
+    {
+        _bounds.Clear();
+        _texts.Clear();
+        _conflict.Clear();
+        _steps = 0;
+        Found = Together.Nothing;
+        Wish? wishes = null;
+        for (var i = asked.Length - 1; i >= 0; i--)
+        {
+            wishes = new Wish(asked[i].Formula, asked[i].Holds, wishes);
+        }
+
+        return Try(wishes, null);
+    }
+
+    /// <summary>First what leaves no choice; then the choices that were put off, each way in turn.</summary>
+    private bool Try(Wish? wishes, Wish? later)
+    {
+        if (++_steps > MostSteps)
+        {
+            return true;
+        }
+
+        while (wishes is var (formula, holds, next))
+        {
+            wishes = next;
+            switch (formula)
+            {
+                case Opposite opposite:
+                    wishes = new Wish(opposite.Of, !holds, wishes);
+                    break;
+                case AtLeast list when Needed(list, holds) == list.Items.Length:
+                    wishes = list.Items.Reverse().Aggregate(wishes, (rest, item) => new Wish(item, holds, rest));
+                    break;
+                case AtLeast list when Needed(list, holds) <= 0:
+                    break;
+                case Leaf leaf when (holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives is [var only]:
+                    if (!Add(only))
+                    {
+                        return false;
+                    }
+
+                    break;
+                default:
+                    later = new Wish(formula, holds, later);
+                    break;
+            }
+        }
+
+        return later switch
+        {
+            null => Keep(),
+            { Formula: Leaf leaf } => EachWay(leaf, later),
+            { Formula: AtLeast list } => WithOrWithout(list, later),
+            _ => true,
+        };
+    }
+
+    private static int Needed(AtLeast list, bool holds) => holds ? list.Count : list.Items.Length - list.Count + 1;
+
+    private bool EachWay(Leaf leaf, Wish wish)
+    {
+        foreach (var alternative in (wish.Holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives)
+        {
+            var (bounds, texts) = (_bounds.Count, _texts.Count);
+            if (Add(alternative) && Try(null, wish.Next))
+            {
+                return true;
+            }
+
+            _bounds.RemoveRange(bounds, _bounds.Count - bounds);
+            _texts.RemoveRange(texts, _texts.Count - texts);
+        }
+
+        return false;
+    }
+
+    /// <summary>Of a list of which some hold: either the first does, or the others do without it.</summary>
+    private bool WithOrWithout(AtLeast list, Wish wish)
+    {
+        var needed = Needed(list, wish.Holds);
+        var rest = list.Items.RemoveAt(0);
+        var (bounds, texts) = (_bounds.Count, _texts.Count);
+        if (Try(new Wish(list.Items[0], wish.Holds, Rest(needed - 1)), wish.Next))
+        {
+            return true;
+        }
+
+        _bounds.RemoveRange(bounds, _bounds.Count - bounds);
+        _texts.RemoveRange(texts, _texts.Count - texts);
+        return Try(Rest(needed), wish.Next);
+
+        Wish? Rest(int of) => of <= 0 ? null : new Wish(new AtLeast(wish.Holds ? of : rest.Length - of + 1, rest), wish.Holds, null);
+    }
+
+    private bool Keep()
+    {
+        Found = new Together([.. _bounds], [.. _texts]);
+        return true;
+    }
+
+    private bool Add(Together together)
+    {
+        _bounds.AddRange(together.Bounds);
+        foreach (var text in together.Texts)
+        {
+            _texts.Add(text);
+            if (TextConflict(text.Text) is { } texts)
+            {
+                Blame(texts.Select(other => other.From));
+                return false;
+            }
+        }
+
+        if (together.Bounds.Length > 0 && _consistency.Contradiction(_bounds) is { } circle)
+        {
+            Blame(circle.Select(bound => bound.From));
+            return false;
+        }
+
+        return true;
+    }
+
+    private void Blame(IEnumerable<Condition?> conditions)
+    {
+        foreach (var condition in conditions)
+        {
+            if (condition is not null && !_conflict.Exists(other => ReferenceEquals(other, condition)))
+            {
+                _conflict.Add(condition);
+            }
+        }
+    }
+
+    /// <summary>The demands on one text, where no value meets them all.</summary>
+    private List<OneOf>? TextConflict(int text)
+    {
+        var demands = _texts.Where(demand => demand.Text == text).ToList();
+        IEnumerable<string>? left = quantities.DomainOf(text);
+        foreach (var demand in demands)
+        {
+            left = demand.IsNot ? left?.Except(demand.Values) : left?.Intersect(demand.Values) ?? demand.Values;
+        }
+
+        // What an open text must not be is held against what it must be, whichever came first.
+        left = left?.Except(demands.Where(demand => demand.IsNot).SelectMany(demand => demand.Values));
+        return left is not null && !left.Any() ? demands : null;
+    }
+
+    /// <summary>A condition that must be true, or false, and those after it.</summary>
+    private sealed record Wish(Formula Formula, bool Holds, Wish? Next);
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Byrelaw.Checking.Trouble.Finders;
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Checking.Trouble;
+
+/// <summary>
+/// Looks for trouble in rules before any animal is judged by them: rules that nobody can meet, that ask nothing, that fight.
+/// It claims only what it has proved; what it cannot follow it says nothing about.
+/// </summary>
+public static class TroubleFinder
+{
+    /// <summary>Everything found that the files do not accept, by file in the order of reading, then by place.
+    /// Codes start with <c>B11</c>; all are warnings.</summary>
+    /// <param name="rulebook">As read; what is broken in it is left alone.</param>
+    public static ImmutableArray<Diagnostic> Find(Rulebook rulebook)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        var study = new Study(rulebook);
+        List<Finding> findings =
+        [
+            .. ConditionTrouble.Find(study),
+            .. RuleTrouble.Find(study),
+            .. PairTrouble.Find(study),
+            .. UnusedDefines.Find(rulebook),
+            .. PassesNotKnown.Find(study),
+            .. EarlyTests.Find(study),
+            .. LateResults.Find(study),
+            .. LookAlikes.Find(rulebook),
+        ];
+        var files = rulebook.Files.Select((file, place) => (file.Path, place)).DistinctBy(file => file.Path).ToDictionary(file => file.Path, file => file.place);
+        return
+        [
+            .. Acceptances.NotAccepted(rulebook, findings)
+                .OrderBy(problem => files.GetValueOrDefault(problem.File, int.MaxValue))
+                .ThenBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal),
+        ];
+    }
+}
