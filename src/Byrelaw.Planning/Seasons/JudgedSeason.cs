@@ -39,7 +39,7 @@ public static class JudgedSeason
             Sessions = sessions,
             MostSessions = Math.Max(sessions, VisitsToCome(rulebook, calendar)),
             Serving = [.. calendar.Treatments.Where(treatment => treatment.Round == 1).Select(Serving)],
-            OnHand = recipients is null ? new(0, 0, 0, 0) : OnHand.Of(recipients),
+            OnHand = recipients is null ? new(0, 0, 0, 0) : WithThoseAskedAbout(OnHand.Of(recipients)),
             Heifers = recipients is null ? 0 : Heifers(recipients, herd),
             Visits = calendar.Rounds.Sum(round => round.Collection is null ? 1 : 2),
             Samples = calendar.Tasks.Where(task => task.Task is { ResultsTake: not null, Cost: null } && !task.IsDone).Sum(task => task.Animals.Length),
@@ -61,6 +61,9 @@ public static class JudgedSeason
     private static (int Planned, int Most) Donors(ImmutableArray<ListJudgement> lists) => DonorsOf(lists) is { } list
         ? (list.Count(Answer.Ready) + list.Count(Answer.OnCourse) + list.Count(Answer.Ask), list.Animals.Length)
         : (0, 0);
+
+    /// <summary>A plan is made to have things found out in time, so those who are asked about count as animals that may be used.</summary>
+    private static OnHand WithThoseAskedAbout(OnHand hand) => new(hand.Ready, hand.OnCourse + hand.Asked, 0, hand.KeptForTheirStanding);
 
     /// <summary>Sessions that the declared visits still allow, from the first collection to the end of the season.</summary>
     private static int VisitsToCome(Rulebook rulebook, PlanCalendar calendar)

@@ -21,11 +21,12 @@ internal static class RecipientsPart
 
         var currency = numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
         var table = new MarkdownTable("By each method, at one session", "method", "of those treated or watched, used", "to treat", "from where", "each accepted one costs");
+        var sure = JudgedSeason.Recipients(plan.Draft.Lists) is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
         foreach (var method in numbers.Methods)
         {
             table.Add(
                 MarkdownText.Bold(method.Option.Chain.Method), MarkdownText.Of($"{ChanceWords.Rate(method.Option.Preparing.Used.Share)}: {Chain(method)}"),
-                MarkdownText.Of(ToTreat(method)), MarkdownText.Of(From(method)),
+                MarkdownText.Of(ToTreat(method)), MarkdownText.Of(From(method, sure)),
                 MarkdownText.Of(method.Option.CostPerAccepted is { } cost ? MoneyWords.Of(cost, currency) : "not said"));
         }
 
@@ -63,11 +64,12 @@ internal static class RecipientsPart
         var enough => $"not even {enough.Limit} are enough: {ChanceWords.Of(enough.Reached)} sure",
     };
 
-    private static string From(MethodNumbers method) => method.Supply switch
+    private static string From(MethodNumbers method, int sure) => method.Supply switch
     {
         null => "",
-        { IsEnough: true } => "the list has them",
-        var supply => $"{supply.FromTheList} from the list"
+        { Wanted: var wanted } when wanted <= sure => "the list has them",
+        { IsEnough: true } supply => $"{sure} Ready or On course, {supply.Wanted - sure} of those to ask about",
+        var supply => $"{supply.FromTheList} from the list, those to ask about among them"
             + (supply.FromTheBest > 0 ? $", {supply.FromTheBest} would have to be taken from the herd's best" : "")
             + (supply.Missing > 0 ? $", {supply.Missing} are not there" : ""),
     };
