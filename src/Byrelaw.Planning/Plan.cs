@@ -1,0 +1,16 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Seasons;
+using NodaTime;
+
+namespace Byrelaw.Planning;
+
+/// <summary>One programme, planned: when, what by when, how many, what will come of it, what it costs.</summary>
+/// <param name="Draft">The lists, judged on their own days.</param>
+/// <param name="Today">The day of planning: dates before it are past.</param>
+/// <param name="Calendar">All days.</param>
+/// <param name="Inputs">What the numbers are worked out from.</param>
+/// <param name="Numbers">How many animals, what comes of it, what it costs.</param>
+/// <param name="ReadyByDate">How many recipients would be ready on each day.</param>
+public sealed record Plan(
+    Draft Draft, LocalDate Today, PlanCalendar Calendar, SeasonInputs Inputs, SeasonNumbers Numbers, ReadyByDate? ReadyByDate);

@@ -1,0 +1,28 @@
+using Byrelaw.Judging;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Seasons;
+using Byrelaw.Records.Herds;
+using NodaTime;
+
+namespace Byrelaw.Planning;
+
+/// <summary>Plans a programme.</summary>
+public static class Planner
+{
+    /// <summary>Judges the lists, draws up the calendar and works out the numbers.</summary>
+    /// <param name="rulebook">With a programme, read without errors.</param>
+    /// <param name="herd">Its records.</param>
+    /// <param name="today">The day of planning; null for the day that the records reach.</param>
+    /// <param name="knownOn">As known on this day; null for today's knowledge.</param>
+    public static Plan Of(Rulebook rulebook, Herd herd, LocalDate? today = null, LocalDate? knownOn = null)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(herd);
+        var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
+        var day = today ?? herd.KnownDay;
+        var calendar = PlanCalendar.Of(rulebook, draft.Lists, day);
+        var inputs = JudgedSeason.Inputs(rulebook, draft.Lists, calendar, herd);
+        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft));
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Byrelaw.Planning;
+using Byrelaw.Planning.Calendar;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+using OxyPlot;
+using OxyPlot.Series;
+
+namespace Byrelaw.Reporting.Pictures;
+
+/// <summary>How many recipients the rules would let in, day by day.</summary>
+internal static class ReadyByDatePicture
+{
+    private const int DaysAfter = 60;
+
+    /// <summary>The figure, from the first day to two months after the last transfer.</summary>
+    public static string Of(ReadyByDate ready, PlanCalendar calendar)
+    {
+        var last = calendar.Rounds.IsEmpty ? ready.Ready.Length - 1 : Period.DaysBetween(ready.First, calendar.Rounds[^1].FinalTransfer) + DaysAfter;
+        var days = Math.Clamp(last, 1, ready.Ready.Length - 1);
+        var model = Chart.Empty();
+        model.Axes.Add(DayAxis.Of(ready.First, ready.First.PlusDays(days)));
+        model.Axes.Add(Chart.Counting("recipients", Enumerable.Range(0, days + 1).Max(day => ready.Ready[day] + ready.Asked[day])));
+        model.Series.Add(Steps(Enumerable.Range(0, days + 1).Select(day => ready.Ready[day] + ready.Asked[day]), LineStyle.Dash));
+        model.Series.Add(Steps(ready.Ready.Take(days + 1), LineStyle.Solid));
+        foreach (var round in calendar.Rounds)
+        {
+            model.Annotations.Add(DayAxis.Mark(ready.First, round.FirstTransfer, $"transfer {Dates.Short(round.FirstTransfer, round.FirstTransfer.Year)}", LineStyle.Solid));
+        }
+
+        return Chart.Figure(model, 300, $"{Phrases.Sentence(ready.List)} ready by date{Spoken(ready, calendar.Rounds)}",
+            "Full line: the rules hold, if nothing happens after the records end. Dashed line: with those who would be asked about, if all turned out well.");
+    }
+
+    private static string Spoken(ReadyByDate ready, ImmutableArray<Round> rounds) => string.Concat(rounds
+        .Select(round => (round.FirstTransfer, Day: Period.DaysBetween(ready.First, round.FirstTransfer)))
+        .Where(round => round.Day >= 0 && round.Day < ready.Ready.Length)
+        .Select(round => $"; on {Dates.Long(round.FirstTransfer)} {ready.Ready[round.Day]}, and {ready.Asked[round.Day]} more to ask about"));
+
+    private static StairStepSeries Steps(IEnumerable<int> counts, LineStyle style)
+    {
+        var steps = new StairStepSeries { Color = OxyColors.Black, StrokeThickness = style == LineStyle.Solid ? 2.5 : 1.5, LineStyle = style };
+        steps.Points.AddRange(counts.Select((count, day) => new DataPoint(day, count)));
+        return steps;
+    }
+}

@@ -1,0 +1,43 @@
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>What the numbers rest on, each with its evidence and where it is written.</summary>
+internal static class AssumptionsPart
+{
+    public static Part Of(Plan plan)
+    {
+        var used = plan.Numbers.Reading.Used.Concat(plan.Calendar.Season.Rounds.SelectMany(round => round.InCows?.Assumed ?? [])).Distinct().ToList();
+        var table = new MarkdownTable("Assumptions used", "what", "is", "resting on", "source", "written in");
+        foreach (var one in used)
+        {
+            table.Add(
+                MarkdownText.Bold(Name(one)), MarkdownText.Of(Value(one)), MarkdownText.Of(Evidence(one)), MarkdownText.Of(one.Source ?? one.Because ?? "none given"),
+                MarkdownText.Of(one.Span.File is null ? "" : $"{FileWords.Short(one.Span.File.Path)} line {one.Span.Line}"));
+        }
+
+        return table.IsEmpty ? new Part("assumptions", "") : new MarkdownPart().Heading(2, "What the numbers rest on").Table(table).As("assumptions");
+    }
+
+    private static string Name(Assumption one) => PlanWords.Of(one.Quantity)
+        + (one.State is { } state ? state == EmbryoState.Fresh ? " fresh" : " frozen" : "")
+        + (one.Breed is { } breed ? $" of {breed}" : "")
+        + (one.In is { } animals ? animals == Audience.Heifers ? " in heifers" : " in cows" : "")
+        + (one.WithSexedSemen ? " with sexed semen" : "");
+
+    private static string Value(Assumption one) => one.Share is { } share ? ChanceWords.Rate(share.Value)
+        : Numbers.Of(one.Mean!.Value) + (one.Spread is { } spread ? $", spread {Numbers.Of(spread)}" : "");
+
+    private static string Evidence(Assumption one) => one.Share switch
+    {
+        { Counted: { } count } => $"{count.Hits} of {count.Of}{(count.What is null ? "" : $" {count.What}")}",
+        { Opinion: { } weight } => $"an opinion worth {Numbers.Of(weight)} animals",
+        { } => "taken as exact",
+        null => "",
+    };
+}

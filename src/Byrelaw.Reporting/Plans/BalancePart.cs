@@ -1,0 +1,47 @@
+using Byrelaw.Planning;
+using Byrelaw.Planning.Recipients;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>Recipients are treated before embryos are counted: too many stand idle, too few leave embryos over.</summary>
+internal static class BalancePart
+{
+    public static Part Of(Plan plan)
+    {
+        if (plan.Numbers is not { Balance: { } balance, InVain: { } inVain })
+        {
+            return new Part("balance", "");
+        }
+
+        var planned = plan.Numbers.Sessions is [var session, ..] ? session.Animals : balance.Best.Animals;
+        var currency = plan.Numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
+        var table = new MarkdownTable("At one session, by the method liked best", "treated", "embryos left over", "recipients left over", "spent in vain");
+        foreach (var point in Around(balance, planned))
+        {
+            table.Add(
+                point == balance.Best ? MarkdownText.Bold($"{point.Animals} (best)") : MarkdownText.Of($"{point.Animals}{(point.Animals == planned ? " (planned)" : "")}"),
+                MarkdownText.Of($"{ChanceWords.Of(point.ChanceOfSurplus)} likely, {ChanceWords.Mean(point.Surplus)} on average"),
+                MarkdownText.Of($"{ChanceWords.Of(point.ChanceOfIdle)} likely, {ChanceWords.Mean(point.Idle)} on average"),
+                MarkdownText.Of(inVain.ByMoney ? MoneyWords.Of(point.InVain, currency) : ChanceWords.Mean(point.InVain)));
+        }
+
+        var costs = inVain.ByMoney
+            ? $"A recipient that finds no embryo has cost about {MoneyWords.Of(inVain.Idle, currency)}, an embryo that finds no recipient about {MoneyWords.Of(inVain.Surplus, currency)}."
+            : "The programme gives no prices, so an idle recipient counts as much as an embryo left over.";
+        return new MarkdownPart().Heading(2, "Embryos and recipients together")
+            .Words($"Recipients are treated before anyone knows how many embryos there will be. {costs} The least is spent in vain with {Numbers.Count(balance.Best.Animals, "animal", "animals")} treated.")
+            .Table(table)
+            .As("balance");
+    }
+
+    /// <summary>The best number, the planned one and some on either side.</summary>
+    private static IEnumerable<BalancePoint> Around(Balance balance, int planned)
+    {
+        var best = balance.Best.Animals;
+        int[] shown = [best - 10, best - 5, best, best + 5, best + 10, planned];
+        return balance.Points.Where(point => shown.Contains(point.Animals));
+    }
+}

@@ -1,0 +1,83 @@
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning;
+using Byrelaw.Planning.Calendar;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Pictures;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>The calendar: a timeline, and every day of it in words.</summary>
+internal static class CalendarPart
+{
+    public static Part Of(Plan plan)
+    {
+        var table = new MarkdownTable("Day by day", "day", "what", "beware");
+        foreach (var entry in plan.Calendar.Entries.Where(entry => entry.Kind != EntryKind.TaskStart))
+        {
+            table.Add(
+                MarkdownText.Bold(EntryWords.Days(entry)) + (entry.To < plan.Today ? " (past)" : ""),
+                MarkdownText.Of(EntryWords.What(entry, PlanHead.Aims(plan))), MarkdownText.Of(EntryWords.Beware(entry)));
+        }
+
+        if (table.IsEmpty)
+        {
+            return new Part("calendar", "");
+        }
+
+        var part = new MarkdownPart().Heading(2, "The calendar").Table(table);
+        var clashes = plan.Calendar.VisitClashes.Select(clash => $"{Dates.Long(clash.Date)}: {EntryWords.Of(clash)}").ToList();
+        return (clashes.Count == 0 ? part : part.Words("No team comes on these days, by the visits that are declared:").Bullets(clashes))
+            .As("calendar", CalendarPicture.Of(plan.Calendar, plan.Today));
+    }
+}
+
+/// <summary>An entry of the calendar in words, for pages and for calendar files.</summary>
+public static class EntryWords
+{
+    /// <summary>Its day with the day of the week, or its days.</summary>
+    public static string Days(PlanEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return entry.From == entry.To ? $"{entry.From.DayOfWeek.ToString()[..3]} {Dates.Long(entry.From)}" : Dates.Range(entry.From, entry.To);
+    }
+
+    /// <summary>What is done or happens.</summary>
+    public static string What(PlanEntry entry, Aims aims)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        ArgumentNullException.ThrowIfNull(aims);
+        var round = entry.Round is { } number and > 1 ? $" (session {number})" : "";
+        return entry.Kind switch
+        {
+            EntryKind.TaskStart => $"Last day to start: {entry.Subject}",
+            EntryKind.CleanTime => $"Clean time begins: {entry.Subject}, to the last day named",
+            EntryKind.Treatment or EntryKind.DonorTreatment => $"{entry.Subject}{round}: {Step(entry.Step!)}",
+            EntryKind.HeatWatch => $"{entry.Subject}{round}: watch for heat",
+            EntryKind.Collection => (aims.Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection of eggs") + round,
+            EntryKind.Transfer => "Transfer of embryos" + round,
+            EntryKind.StartOfMating => "Planned start of mating",
+            _ => $"Calves due{round}",
+        };
+    }
+
+    /// <summary>What must be said beside it: cautions, and what is wrong with its day.</summary>
+    public static string Beware(PlanEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return string.Join(' ', entry.Clashes.Select(clash => Phrases.Stop(Phrases.Sentence(Of(clash)))).Concat(entry.Cautions.Select(caution => caution.Text)).Distinct());
+    }
+
+    internal static string Of(Clash clash) => clash.Kind switch
+    {
+        ClashKind.Weekend => clash.Date.DayOfWeek == IsoDayOfWeek.Saturday ? "a Saturday" : "a Sunday",
+        ClashKind.Holiday => $"a public holiday: {clash.Holiday}",
+        _ => $"no visit for {clash.Visits} on this day",
+    };
+
+    private static string Step(MethodStep step) => step.Text
+        + (step.Part is { } part ? $", {(part == DayPart.Morning ? "in the morning" : "in the evening")}" : "")
+        + (step.After is { } after ? $", {Numbers.Count(after.Hours, "hour", "hours")} after day {after.Day}" : "");
+}

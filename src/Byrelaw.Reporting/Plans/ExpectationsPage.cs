@@ -1,0 +1,81 @@
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning;
+using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Pictures;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>One page that a farmer reads: what is wanted, what must be true by when, what to expect, what it costs, what to beware of.</summary>
+internal static class ExpectationsPage
+{
+    private const int MostDays = 14;
+
+    public static Page Of(Plan plan)
+    {
+        var title = $"What to expect: {PlanHead.Name(plan)}";
+        var standing = PlanHead.Standing(plan);
+        return new Page("expectations", title, standing,
+        [
+            new MarkdownPart().Heading(1, title).Words(Phrases.Sentence(standing)).As("top"),
+            new MarkdownPart().Heading(2, "What is wanted").Words(Objective(plan)).Bullets(Summary.Of(plan)).As("wanted"),
+            ByWhen(plan),
+            Outcomes(plan),
+            Cost(plan),
+            new MarkdownPart().Heading(2, "Beware").Bullets(Cautions(plan)).As("cautions"),
+        ]);
+    }
+
+    private static string Objective(Plan plan)
+    {
+        var aims = PlanHead.Aims(plan);
+        var agreed = aims.Agreement is { } agreement ? $" Agreed by {Phrases.And([.. agreement.By])} on {Dates.Long(agreement.On)}." : "";
+        return (aims.Wants is { } wants ? $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))}, {ChanceWords.Of(wants.Sure)} sure"
+                + (aims.Budget is { } budget ? $", for no more than {MoneyWords.Of(budget)}." : ".") : "The programme does not say what is wanted.") + agreed;
+    }
+
+    private static Part ByWhen(Plan plan)
+    {
+        var days = plan.Calendar.Tasks.Where(task => !task.IsDone && !task.IsPast).Select(task => (Day: task.LastStart, What: $"{task.Task.Name}: {TaskWords.For(task)}"))
+            .Concat(plan.Calendar.Entries.Where(entry => entry.Kind is EntryKind.Collection or EntryKind.Transfer or EntryKind.CleanTime && entry.To >= plan.Today)
+                .Select(entry => (Day: entry.From, What: EntryWords.What(entry, PlanHead.Aims(plan)))))
+            .OrderBy(line => line.Day).ToList();
+        return days.Count == 0 ? new Part("when", "") : new MarkdownPart().Heading(2, "What must be true by when")
+            .BulletsOf(days.Take(MostDays).Select(line => $"{MarkdownText.Bold(Dates.Long(line.Day))}: {MarkdownText.Of(line.What)}"))
+            .Words(days.Count > MostDays ? $"{days.Count - MostDays} more stand in the plan." : "")
+            .As("when");
+    }
+
+    private static Part Outcomes(Plan plan)
+    {
+        if (plan.Numbers.Forecast is not { } forecast)
+        {
+            return new Part("outcomes", "");
+        }
+
+        var origin = PlanHead.Aims(plan).Embryos;
+        var shown = forecast.Stages.Where(stage => stage.Stage is Stage.Embryos or Stage.Transfers or Stage.Pregnant or Stage.Alive or Stage.Heifers).ToList();
+        return new MarkdownPart().Heading(2, "What to expect")
+            .BulletsOf(new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
+                .Select(season => $"{MarkdownText.Bold(season.Item1 + ":")} {MarkdownText.After(Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Item2)} {PlanWords.Of(stage.Stage, origin)}")]))}."))
+            .As("outcomes", ForecastFan.Of(forecast));
+    }
+
+    private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? new Part("cost", "") : new MarkdownPart().Heading(2, "What it costs")
+        .Words($"About {MoneyWords.Of(budget.Total, budget.Currency)}; in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}. "
+            + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
+            + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : ""))
+        .As("cost");
+
+    private static IEnumerable<string> Cautions(Plan plan) =>
+        plan.Calendar.Entries.SelectMany(entry => entry.Cautions).Select(caution => caution.Text).Distinct().Concat(
+        [
+            "Every treatment is ordered by a licensed vet, under the label and the law of the place. Withholding periods for milk and meat stand on the label.",
+            "A forecast is a range, not a promise: one season in ten turns out worse than the poor one above.",
+            SafetyNotes.General[0],
+        ]);
+}

@@ -1,0 +1,46 @@
+using Byrelaw.Planning;
+using Byrelaw.Reporting.Explaining;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Pictures;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>The whole plan on one page, for those who work with it.</summary>
+internal static class PlanPage
+{
+    public static Page Of(Plan plan)
+    {
+        var title = $"Plan: {PlanHead.Name(plan)}";
+        var standing = PlanHead.Standing(plan);
+        return new Page("index", title, standing,
+        [
+            Top(plan, title, standing),
+            PastPart.Of(plan),
+            TasksPart.Of(plan),
+            CalendarPart.Of(plan),
+            SeasonPart.Of(plan),
+            RecipientsPart.Of(plan),
+            BalancePart.Of(plan),
+            Ready(plan),
+            ForecastPart.Of(plan),
+            ReachPart.Of(plan),
+            BudgetPart.Of(plan),
+            AssumptionsPart.Of(plan),
+            Fingerprints.Of(plan.Draft),
+            new MarkdownPart().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+        ]);
+    }
+
+    private static Part Top(Plan plan, string title, string standing)
+    {
+        var part = new MarkdownPart().Heading(1, title).Words(Phrases.Sentence(standing));
+        part.Markdown($"For the farmer: {Markdown.MarkdownText.Link("what to expect, on one page", "expectations.md")}.");
+        part.Bullets(Summary.Of(plan));
+        return part.As("top");
+    }
+
+    private static Part Ready(Plan plan) => plan.ReadyByDate is { } ready
+        ? new MarkdownPart().Heading(2, "Recipients ready by date").As("ready", ReadyByDatePicture.Of(ready, plan.Calendar))
+        : new Part("ready", "");
+}

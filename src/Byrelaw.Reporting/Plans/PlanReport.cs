@@ -1,0 +1,42 @@
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning;
+using Byrelaw.Reporting.Files;
+using Byrelaw.Reporting.Html;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+using NodaTime;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>All files of a plan's report: the whole plan, and one page for the farmer.</summary>
+public static class PlanReport
+{
+    /// <summary>The files, made one by one.</summary>
+    public static IEnumerable<ReportFile> Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        foreach (var page in new[] { PlanPage.Of(plan), ExpectationsPage.Of(plan) })
+        {
+            yield return new ReportFile($"{page.Path}.md", page.ToMarkdown());
+            yield return new ReportFile($"{page.Path}.html", HtmlDocument.Of(page));
+        }
+    }
+}
+
+/// <summary>What several parts of a plan's pages say alike.</summary>
+internal static class PlanHead
+{
+    /// <summary>The line below a page's title, for its printed head too.</summary>
+    public static string Standing(Plan plan)
+    {
+        var herd = plan.Draft.Herd;
+        var last = plan.Calendar.Rounds.IsEmpty ? (LocalDate?)null : plan.Calendar.Rounds[^1].FinalTransfer;
+        return $"planned on {Dates.Long(plan.Today)} · records to {Dates.Long(herd.KnownDay)}" + (last is { } day ? $" · void after {Dates.Long(day)}" : "");
+    }
+
+    /// <summary>The programme.</summary>
+    public static Aims Aims(Plan plan) => plan.Draft.Rulebook.Programme!.Aims;
+
+    /// <summary>The programme's name.</summary>
+    public static string Name(Plan plan) => plan.Draft.Rulebook.Programme!.Name;
+}

@@ -1,0 +1,55 @@
+using Byrelaw.Planning;
+using Byrelaw.Planning.Forecasting;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>Whether what is wanted is reached, what holds it back, and what would help.</summary>
+internal static class ReachPart
+{
+    public static Part Of(Plan plan)
+    {
+        var numbers = plan.Numbers;
+        var aims = PlanHead.Aims(plan);
+        if (aims.Wants is not { } wants || numbers.Forecast is not { Chance: { } chance } forecast)
+        {
+            return new Part("reach", "");
+        }
+
+        var part = new MarkdownPart().Heading(2, "Is it enough?")
+            .Words($"Wanted: {PlanWords.Of(wants.What, wants.Count)}, {ChanceWords.Of(wants.Sure)} sure. As planned: {ChanceWords.Of(chance)} sure. "
+                + $"As surely as wished, count on {PlanWords.Of(wants.What, forecast.CountedOn!.Value)}.")
+            .Words(Limit(forecast))
+            .Words(Farthest(plan, wants));
+        var table = new MarkdownTable("What one more of each is worth, and how many more it would take", "one more", "brings on average", "chance rises by", "needed, by itself", "to be had");
+        foreach (var needed in numbers.Needed)
+        {
+            var worth = numbers.Worth.FirstOrDefault(one => one.OneMore == needed.Of);
+            table.Add(
+                MarkdownText.Bold(Phrases.Sentence(PlanWords.Of(needed.Of, aims.Embryos).One)), worth is null ? "" : MarkdownText.Of($"{worth.More:+0.00;-0.00;0}"),
+                worth is null ? "" : MarkdownText.Of($"{100 * worth.Chance:0.0} points"), MarkdownText.Of(Number(needed)), $"{needed.Room}");
+        }
+
+        return part.Table(table).As("reach");
+    }
+
+    private static string Number(Needed needed) => needed.More switch
+    {
+        0 => "none: it is enough",
+        { } more => $"{more} more{(needed.CanBeHad ? "" : ", which are not there")}",
+        null => $"even {needed.Limit} more are not enough",
+    };
+
+    private static string Limit(Forecast forecast) => forecast.Limit switch
+    {
+        Planning.Forecasting.Limit.Embryos => $"Embryos are what is scarce: about {ChanceWords.Mean(forecast.Idle)} accepted recipients find none.",
+        Planning.Forecasting.Limit.Recipients => $"Recipients are what is scarce: about {ChanceWords.Mean(forecast.Surplus)} embryos find none.",
+        _ => "Embryos and recipients are scarce about equally.",
+    };
+
+    private static string Farthest(Plan plan, Language.Rulebooks.Plans.Want wants) => plan.Numbers.CanBeReached == false && plan.Numbers.Farthest is { } farthest
+        ? $"NO PLAN REACHES IT. With every session, donor and recipient there is, it is {ChanceWords.Of(farthest.Chance!.Value)} sure; as surely as wished, count on {PlanWords.Of(wants.What, farthest.CountedOn!.Value)} at most."
+        : "";
+}

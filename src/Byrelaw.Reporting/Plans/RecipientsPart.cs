@@ -1,0 +1,97 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Planning;
+using Byrelaw.Planning.Recipients;
+using Byrelaw.Planning.Seasons;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>How many recipients to get ready, by each method.</summary>
+internal static class RecipientsPart
+{
+    public static Part Of(Plan plan)
+    {
+        var numbers = plan.Numbers;
+        if (numbers.Methods.IsEmpty)
+        {
+            return new Part("recipients", "");
+        }
+
+        var currency = numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
+        var table = new MarkdownTable("By each method, at one session", "method", "of those treated or watched, used", "to treat", "from where", "each accepted one costs");
+        var sure = JudgedSeason.Recipients(plan.Draft.Lists) is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
+        foreach (var method in numbers.Methods)
+        {
+            table.Add(
+                MarkdownText.Bold(method.Option.Chain.Method), MarkdownText.Of($"{ChanceWords.Rate(method.Option.Preparing.Used.Share)}: {Chain(method)}"),
+                MarkdownText.Of(ToTreat(method)), MarkdownText.Of(From(method, sure)),
+                MarkdownText.Of(method.Option.CostPerAccepted is { } cost ? MoneyWords.Of(cost, currency) : "not said"));
+        }
+
+        return new MarkdownPart().Heading(2, "Recipients: how many to get ready")
+            .Words(Lead(plan))
+            .Table(table)
+            .Bullets(Notes(numbers))
+            .As("recipients");
+    }
+
+    private static string Lead(Plan plan)
+    {
+        var list = JudgedSeason.Recipients(plan.Draft.Lists);
+        var embryos = plan.Numbers.Methods[0].Enough?.Accepted;
+        return (embryos is { } count ? $"At a session {Numbers.Count(count, "embryo is", "embryos are")} to be expected. “To treat” is the number of animals with which so many are accepted, {ChanceWords.Of(plan.Numbers.Certainty)} sure. " : "")
+            + (list is null ? "No list of recipients is drawn up, so nobody is there to treat."
+                : $"On the list: {list.Count(Answer.Ready)} Ready, {list.Count(Answer.OnCourse)} On course, {list.Count(Answer.Ask)} to ask about.");
+    }
+
+    private static string Chain(MethodNumbers method)
+    {
+        var natural = method.TakesWhoeverComes;
+        var seen = method.Option.Chain.Losses.Any(loss => loss.Step == UseStep.Seen);
+        return string.Join(", ", method.Option.Chain.Losses.Select(loss =>
+        {
+            var (step, of) = PlanWords.Of(loss.Step, natural, seen);
+            return $"{step} {ChanceWords.Rate(loss.Kept.Share)} {of}";
+        }));
+    }
+
+    private static string ToTreat(MethodNumbers method) => method.Enough switch
+    {
+        null => "no embryos to reckon with",
+        { Animals: { } animals, IfRateIsExact: { } exact } => $"{animals}{(exact < animals ? $" ({exact}, were the share known exactly)" : "")}",
+        var enough => $"not even {enough.Limit} are enough: {ChanceWords.Of(enough.Reached)} sure",
+    };
+
+    private static string From(MethodNumbers method, int sure) => method.Supply switch
+    {
+        null => "",
+        { Wanted: var wanted } when wanted <= sure => "the list has them",
+        { IsEnough: true } supply => $"{sure} Ready or On course, {supply.Wanted - sure} of those to ask about",
+        var supply => $"{supply.FromTheList} from the list, those to ask about among them"
+            + (supply.FromTheBest > 0 ? $", {supply.FromTheBest} would have to be taken from the herd's best" : "")
+            + (supply.Missing > 0 ? $", {supply.Missing} are not there" : ""),
+    };
+
+    private static IEnumerable<string> Notes(SeasonNumbers numbers)
+    {
+        foreach (var method in numbers.Methods.Where(method => method.TakesWhoeverComes && method.Supply is { IsEnough: false, FromTheBest: > 0 }))
+        {
+            yield return $"{method.Option.Chain.Method} takes whoever comes on heat: to have enough, {Numbers.Count(method.Supply!.FromTheBest, "cow", "cows")} of the herd's best would carry an embryo instead of a calf of her own.";
+        }
+
+        foreach (var (method, second) in numbers.Methods.Select(method => (method, method.Second)).Where(pair => pair.Second is not null))
+        {
+            yield return $"{method.Option.Chain.Method}: {ChanceWords.Of(second!.TreatedAgain.Share)} are not seen in heat by day {second.Chance.NotSeenBy}. Treated again on day {second.Chance.From} to {second.Chance.To}, "
+                + $"another {ChanceWords.Of(second.UsedOfAll.Share)} of all may be used, for transfers {second.LaterFrom} to {second.LaterTo} days later.";
+        }
+
+        if (numbers.Mix is { Treated.Length: > 1 } mix)
+        {
+            yield return $"A mix that would do: {Phrases.And([.. mix.Treated.Select(one => $"{one.Animals} by {one.Method.Name}")])}{(mix.IsEnough ? "" : ", though it is not quite enough")}.";
+        }
+
+        yield return "What is given, to whom and how is for a licensed vet to order, under the label and the law of the place. Check every animal's status on the day.";
+    }
+}

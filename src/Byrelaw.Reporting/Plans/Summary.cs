@@ -1,0 +1,76 @@
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning;
+using Byrelaw.Planning.Seasons;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>A plan in a few sentences: for the top of its page and for the terminal.</summary>
+public static class Summary
+{
+    /// <summary>The sentences, the most pressing first.</summary>
+    public static IReadOnlyList<string> Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return [.. new[] { When(plan), Wanted(plan), Animals(plan), Money(plan), Late(plan), Past(plan) }.OfType<string>()];
+    }
+
+    private static string? When(Plan plan)
+    {
+        var rounds = plan.Calendar.Rounds;
+        if (rounds.IsEmpty)
+        {
+            return "No transfer is set, so there is no calendar: the programme needs a `collection` or a `transfer` line.";
+        }
+
+        var first = rounds[0];
+        var collected = first.Collection is { } day ? $"{(PlanHead.Aims(plan).Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection")} on {Dates.Long(day)}, transfer" : "Transfer";
+        return $"{collected} on {Dates.Range(first.FirstTransfer, first.FinalTransfer)}"
+            + (rounds.Length > 1 ? $", {Numbers.Times(rounds.Length)} in all, the last on {Dates.Long(rounds[^1].FinalTransfer)}." : ".");
+    }
+
+    private static string? Wanted(Plan plan)
+    {
+        if (PlanHead.Aims(plan).Wants is not { } wants || plan.Numbers.Forecast is not { Chance: { } chance } forecast)
+        {
+            return null;
+        }
+
+        var wanted = PlanWords.Of(wants.What, wants.Count);
+        return chance >= wants.Sure
+            ? $"{Phrases.Sentence(wanted)} or more: {ChanceWords.Of(chance)} sure, and {ChanceWords.Of(wants.Sure)} was wished."
+            : $"{Phrases.Sentence(wanted)} or more is only {ChanceWords.Of(chance)} sure, and {ChanceWords.Of(wants.Sure)} was wished: as surely as that, count on {PlanWords.Of(wants.What, forecast.CountedOn!.Value)}.";
+    }
+
+    private static string? Animals(Plan plan)
+    {
+        var treated = plan.Numbers.Sessions.SelectMany(session => session.Treated).ToArray();
+        if (treated.Length == 0 || plan.Numbers.Supply is not { } supply)
+        {
+            return null;
+        }
+
+        var ways = Phrases.And([.. treated.Select(one => $"{one.Animals} by {one.Method.Name}")]);
+        var onList = JudgedSeason.Recipients(plan.Draft.Lists) is { } list ? $"; {list.Count(Answer.Ready)} are Ready, {list.Count(Answer.OnCourse)} On course, {list.Count(Answer.Ask)} to ask about" : "";
+        return $"Recipients to treat at each session: {ways}{onList}{(supply.IsEnough ? "." : $": {Numbers.Count(supply.Wanted - supply.FromTheList, "is", "are")} missing.")}";
+    }
+
+    private static string? Money(Plan plan) => plan.Numbers.Budget is not { } budget ? null
+        : $"Cost: about {MoneyWords.Of(budget.Total, budget.Currency)}, in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}"
+            + (budget.Limit is { } limit ? $"; within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty." : ".");
+
+    private static string? Late(Plan plan)
+    {
+        var late = plan.Calendar.Season.Rounds.Where(round => round.IsTooLate).ToArray();
+        return late.Length == 0 ? null
+            : $"Too late for this season: {(late.Length == plan.Calendar.Rounds.Length ? "every session" : Numbers.Count(late.Length, "session", "sessions"))} "
+                + $"would calve after {Dates.Long(plan.Calendar.Season.CalveBy!.Value)}, the last acceptable day.";
+    }
+
+    private static string? Past(Plan plan)
+    {
+        var past = plan.Calendar.Tasks.Count(task => task.IsPast);
+        return past == 0 ? null : $"{Phrases.Sentence(Numbers.Count(past, "task is", "tasks are"))} past {(past == 1 ? "its" : "their")} last day already.";
+    }
+}

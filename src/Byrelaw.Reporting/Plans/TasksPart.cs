@@ -1,0 +1,32 @@
+using Byrelaw.Planning;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>What must be done by when, and for whom.</summary>
+internal static class TasksPart
+{
+    public static Part Of(Plan plan)
+    {
+        var tasks = plan.Calendar.Tasks.Where(task => !task.IsPast).ToList();
+        var table = new MarkdownTable("Tasks by their last day to start", "start by", "finished by", "what", "for", "why");
+        foreach (var task in tasks.Where(task => !task.IsDone))
+        {
+            table.Add(
+                MarkdownText.Bold(Dates.Long(task.LastStart)), MarkdownText.Of(Dates.Long(task.Due)), MarkdownText.Of(Name(task)), MarkdownText.Of(TaskWords.For(task)),
+                MarkdownText.Of(task.Task.Because ?? ""));
+        }
+
+        var done = tasks.Where(task => task.IsDone).Select(task => task.Task.Name).ToList();
+        return tasks.Count == 0 ? new Part("tasks", "") : new MarkdownPart().Heading(2, "What must be done by when")
+            .Words(table.IsEmpty ? "Nothing is left to start." : "Each last day is worked back from when it must be finished, by how long it takes and how long its results take.")
+            .Table(table)
+            .Words(done.Count == 0 ? "" : $"Nobody needs these any more: {Phrases.And(done)}.")
+            .As("tasks");
+    }
+
+    private static string Name(Planning.LeadTimes.TaskDates task) =>
+        task.Task.Name + (task.Earliest is { } day ? $" (not before {Dates.Long(day)})" : "") + string.Concat(task.Task.Cautions.Select(caution => $" Caution: {caution.Text}"));
+}
