@@ -15,7 +15,7 @@ internal static class Evidence
 
     private static readonly Parser<Token, EvidenceSyntax> Spread = Map<Token, Token, NumberSyntax, Maybe<Token>, EvidenceSyntax>(
         (start, value, unit) => new SpreadSyntax(value) { Span = start.Span.To(unit.HasValue ? unit.Value.Span : value.Span) },
-        Leaf.Word("spread"), Leaf.Number, Parser<Token>.Token(token => token.IsNamePart && token.Kind == TokenKind.Word).Labelled("").Optional());
+        Leaf.Word("spread"), Leaf.Number, Leaf.UnitWord.Labelled("").Optional());
 
     private static readonly Parser<Token, EvidenceSyntax> Counted = Map<Token, Token, NumberSyntax, NumberSyntax, Maybe<NameSyntax>, EvidenceSyntax>(
         (start, hits, of, what) => new CountedSyntax(hits, of, what.GetValueOrDefault()) { Span = start.Span.To(what.HasValue ? what.Value.Span : of.Span) },

@@ -29,6 +29,10 @@ internal static class Leaf
         Noted(token => token.Kind == TokenKind.Unit || (token.Kind == TokenKind.Word && token.IsNamePart), LeafKind.Unit)
             .Labelled("a unit").Select(token => new UnitSyntax(token.Text) { Span = token.Span });
 
+    /// <summary>A unit that is one word and no name.</summary>
+    public static readonly Parser<Token, Token> UnitWord =
+        Noted(token => token.Kind == TokenKind.Word && token.IsNamePart, LeafKind.Unit).Labelled("a unit");
+
     public static readonly Parser<Token, Token> DurationUnit =
         Noted(token => token.Kind == TokenKind.Word && TimeUnitWords.Find(token.Folded) is not null, LeafKind.TimeUnit).Labelled("`days`, `weeks`, `months` or `years`");
 
@@ -49,6 +53,14 @@ internal static class Leaf
     /// <summary>The name of a list: free words without quotes, for texts in quotes where a list may stand are animals.</summary>
     public static Parser<Token, NameSyntax> ListName(string label) =>
         Map(NameSyntax.Of, First(IsFree, label), More(IsFree, label).Several());
+
+    /// <summary>A name of whatever tokens hold.</summary>
+    public static Parser<Token, NameSyntax> NameOf(Func<Token, bool> holds, string label) =>
+        Map(NameSyntax.Of, First(holds, label), More(holds, label).Several());
+
+    /// <summary>A name of one token.</summary>
+    public static Parser<Token, NameSyntax> OneWord(Func<Token, bool> holds, string label) =>
+        First(holds, label).Select(token => NameSyntax.Of(token, []));
 
     private static bool IsFree(Token token) =>
         token.IsNamePart && token.Kind != TokenKind.Text && !token.Folded.Split(' ').Any(ReservedWords.Holds);

@@ -32,8 +32,7 @@ internal static class PlanHeads
         OneOf(Days.Schedule, Days.AfterVisits).Optional());
 
     // The words of a quantity may be any: which are known is decided when they are bound.
-    private static readonly Parser<Token, NameSyntax> Quantity = Map(
-        NameSyntax.Of, Token(IsWord).Labelled("what is assumed, such as `pregnant per transfer`"), Token(IsWord).Labelled("").Several());
+    private static readonly Parser<Token, NameSyntax> Quantity = Leaf.NameOf(IsWord, "what is assumed, such as `pregnant per transfer`");
 
     public static readonly Parser<Token, LineSyntax> Assume = Map<Token, Token, NameSyntax, Maybe<TextSyntax>, (NumberSyntax Value, bool IsShare, UnitSyntax? Unit), ImmutableArray<EvidenceSyntax>, LineSyntax>(
         (start, quantity, method, value, evidence) => new AssumeLine(quantity, method.GetValueOrDefault(), value.Value, value.IsShare, value.Unit, evidence)

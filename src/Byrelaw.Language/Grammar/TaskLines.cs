@@ -32,8 +32,7 @@ internal static class TaskLines
     // A text in quotes by itself is a rule; a name without quotes is a kind of record.
     private static readonly Parser<Token, SyntaxNode> Settled = OneOf(
         Leaf.Text("a rule's name in quotes").Select<SyntaxNode>(text => text),
-        Map<Token, Token, IEnumerable<Token>, SyntaxNode>(
-            NameSyntax.Of, Token(IsKindPart).Labelled("an event, measure or test"), Token(IsKindPart).Labelled("").Several()));
+        Leaf.NameOf(IsKindPart, "an event, measure or test").Select<SyntaxNode>(name => name));
 
     public static readonly Parser<Token, LineSyntax> Settles = Map<Token, Token, ImmutableArray<SyntaxNode>, LineSyntax>(
         (start, what) => new SettlesLine(what) { Span = start.Span.To(what[^1].Span) }, Leaf.Word("settles"), Lists.Of(Settled, Leaf.Comma));
@@ -42,8 +41,8 @@ internal static class TaskLines
 
     private static readonly Parser<Token, DayOffSyntax> DayOff = OneOf(
         Leaf.Date.Select(date => new DayOffSyntax(date, null) { Span = date.Span }),
-        Token(token => token.Kind == TokenKind.Word && token.IsNamePart).Labelled("a weekday such as `Sundays`, or `holidays`")
-            .Select(word => new DayOffSyntax(null, NameSyntax.Of(word, [])) { Span = word.Span }));
+        Leaf.OneWord(token => token.Kind == TokenKind.Word && token.IsNamePart, "a weekday such as `Sundays`, or `holidays`")
+            .Select(word => new DayOffSyntax(null, word) { Span = word.Span }));
 
     public static readonly Parser<Token, LineSyntax> NotOn = Map<Token, Token, ImmutableArray<DayOffSyntax>, LineSyntax>(
         (start, days) => new NotOnLine(days) { Span = start.Span.To(days[^1].Span) }, Leaf.Word("not"), Leaf.Word("on").Then(Lists.Of(DayOff, Leaf.Comma)));

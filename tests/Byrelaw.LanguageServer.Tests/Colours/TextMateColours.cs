@@ -11,7 +11,7 @@ namespace Byrelaw.LanguageServer.Tests.Colours;
 /// <summary>Colours a text with the grammar in <c>editor-support</c>, by an engine that editors use.</summary>
 internal sealed class TextMateColours : IRegistryOptions
 {
-    public const string GrammarFile = "editor-support/syntaxes/byrelaw.tmLanguage.json";
+    public const string GrammarFile = "editor-support/byrelaw.tmLanguage.json";
 
     private readonly IGrammar _grammar;
 

@@ -84,7 +84,7 @@ internal static class TokenClasses
         NameSort.Date => TokenClass.DateName,
         NameSort.List => TokenClass.List,
         NameSort.Rule => TokenClass.RuleName,
-        _ => thing.Key is "age" or "parity" ? TokenClass.Fact : TokenClass.Keyword,
+        _ => thing.Key is "age" or "parity" ? TokenClass.Fact : thing.Key == "birth" ? TokenClass.DateName : TokenClass.Keyword,
     };
 
     private static TokenClass Of(LeafKind kind) => kind switch
