@@ -31,7 +31,9 @@ internal static class Problems
     private static Problem Of(Diagnostic diagnostic, SourceFile file)
     {
         var start = Offset(file, diagnostic.Line, diagnostic.Column);
-        var range = TextLines.Of(file).Range(start, Math.Min(start + diagnostic.Length, file.Text.Length));
+        // What is missing at a line's end is marked there, and not on the next line.
+        var end = Math.Min(start + diagnostic.Length, Math.Max(start, file.StartOf(diagnostic.Line) + file.Line(diagnostic.Line).Length));
+        var range = TextLines.Of(file).Range(start, end);
         var message = diagnostic.Help is null ? diagnostic.Message : $"{diagnostic.Message}\nhelp: {diagnostic.Help}";
         return new Problem(range, diagnostic.Severity == Severity.Error ? 1 : 2, diagnostic.Code, "byrelaw", message);
     }

@@ -58,4 +58,39 @@ public sealed class DiagnosticsTests
         await using var editor = await Editor.StartAsync(folder.Path);
         (await editor.OpenAsync(folder.At("a.byre"), "event heat\r\n\r\ndefine \"𐐷 early\"\r\n\tno \"𐐷\" or hat ever\r\n")).ShouldStartWith("3:4-8 error B0204");
     }
+
+    [Fact]
+    public async Task A_document_that_is_not_saved_yet_is_served_too()
+    {
+        await using var editor = await Editor.StartAsync();
+        (await editor.OpenAsync("untitled:Untitled-1", "event heat\ndefine x\n  no hat ever\n")).ShouldStartWith("2:5-8 error B0204");
+    }
+
+    [Fact]
+    public async Task A_document_of_more_bytes_than_the_reader_takes_is_one_problem()
+    {
+        using var folder = new TemporaryFolder();
+        await using var editor = await Editor.StartAsync(folder.Path);
+        var path = folder.At("huge.byre");
+        (await editor.OpenAsync(path, new string('#', 3_000_000))).Split(" error ").Length.ShouldBe(2);
+        var hover = await editor.AskAsync("textDocument/hover", new { textDocument = new { uri = Editor.Uri(path) }, position = new { line = 0, character = 5 } });
+        hover.ValueKind.ShouldBe(System.Text.Json.JsonValueKind.Null);
+    }
+
+    [Fact]
+    public async Task Of_edits_that_come_together_the_last_is_answered()
+    {
+        using var folder = new TemporaryFolder();
+        Farm.Write(folder);
+        await using var editor = await Editor.StartAsync(folder.Path);
+        var path = folder.At("many.byre");
+        await editor.OpenAsync(path, ThousandRules.Text);
+        for (var version = 2; version < 40; version++)
+        {
+            await editor.TellAsync("textDocument/didChange", new { textDocument = new { uri = Editor.Uri(path), version }, contentChanges = new[] { new { text = ThousandRules.Text + new string('\n', version) } } });
+        }
+
+        await editor.TellAsync("textDocument/didChange", new { textDocument = new { uri = Editor.Uri(path), version = 40 }, contentChanges = new[] { new { text = "event\n" } } });
+        await editor.ProblemsAsync(path, "0:5-5 error");
+    }
 }

@@ -88,24 +88,6 @@ public sealed class MessagesTests
         served.Answers.Single(answer => answer.Contains("\"id\":29,", StringComparison.Ordinal)).ShouldContain("\"code\":-32800");
     }
 
-    [Fact]
-    public void A_document_that_is_not_saved_yet_is_served_too()
-    {
-        var open = JsonSerializer.Serialize(new { jsonrpc = "2.0", method = "textDocument/didOpen", @params = new { textDocument = new { uri = "untitled:Untitled-1", version = 1, text = "event heat\ndefine x\n  no hat ever\n" } } });
-        var served = Serve(Message(Initialize), Message(open), Message(Shutdown), Message(Exit));
-        served.Answers.ShouldContain(answer => answer.Contains("\"uri\":\"untitled:Untitled-1\"", StringComparison.Ordinal) && answer.Contains("B0204", StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void A_document_of_more_bytes_than_the_reader_takes_is_one_problem()
-    {
-        var open = JsonSerializer.Serialize(new { jsonrpc = "2.0", method = "textDocument/didOpen", @params = new { textDocument = new { uri = "file:///huge.byre", version = 1, text = new string('#', 3_000_000) } } });
-        var served = Serve(Message(Initialize), Message(open), Message(Asked(5, "file:///huge.byre")), Message(Shutdown), Message(Exit));
-        served.Code.ShouldBe(0);
-        served.Answers.ShouldContain(answer => answer.Contains("\"code\":\"B0", StringComparison.Ordinal));
-        served.Answers.ShouldContain("""{"jsonrpc":"2.0","id":5,"result":null}""");
-    }
-
     private static string Asked(int id, string uri = "file:///a.byre") =>
         $$$$"""{"jsonrpc":"2.0","id":{{{{id}}}},"method":"textDocument/hover","params":{"textDocument":{"uri":"{{{{uri}}}}"},"position":{"line":5,"character":5}}}""";
 
