@@ -6,7 +6,11 @@ using TextMateSharp.Grammars;
 
 namespace Byrelaw.LanguageServer.Tests.Colours;
 
-/// <summary>Where the editor's colours say something else of a word than the language itself.</summary>
+/// <summary>
+/// Where the editor's colours say something else of a word than the language itself. What patterns cannot know, because they
+/// see no declarations, is no difference: what sort of thing a name names, and that a word which the language keeps for
+/// itself is part of a declared name, such as <c>bull in</c> or <c>running with bull</c>.
+/// </summary>
 internal static class Differences
 {
     /// <summary>The differences in a file, as <c>line: word is CLASS, coloured as CLASS</c>. A line with an error is not looked at: of
@@ -24,7 +28,8 @@ internal static class Differences
             {
                 var (word, meant) = (token.Span.Text, Coarse(token.Class));
                 var seen = coloured[(token.Span.Column - 1)..(token.Span.Column - 1 + token.Span.Length)].Distinct().ToList();
-                if (seen is not [{ } one] || one != meant)
+                var isKeptWordInAName = meant == TokenClass.Name && seen is [TokenClass.Keyword] && RulebookView.NeedsQuotes(word);
+                if (!isKeptWordInAName && (seen is not [{ } one] || one != meant))
                 {
                     yield return $"{line}: {word} is {meant}, coloured as {string.Join(" and ", seen)}";
                 }
@@ -32,7 +37,7 @@ internal static class Differences
         }
     }
 
-    /// <summary>What patterns can know: they see no declarations, so all names are one class.</summary>
+    /// <summary>What patterns can know: all names are one class.</summary>
     private static TokenClass Coarse(TokenClass token) => token switch
     {
         TokenClass.Event or TokenClass.Measure or TokenClass.Test or TokenClass.Fact or TokenClass.Spell or TokenClass.Define

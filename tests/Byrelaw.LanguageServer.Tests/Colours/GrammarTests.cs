@@ -19,8 +19,7 @@ public sealed class GrammarTests
             different.AddRange(Differences.In(view, view.Files[0]).Select(difference => $"{Path.GetRelativePath(Repository.Root, path)}:{difference}"));
         }
 
-        // A regular expression cannot know that a declared name holds a word that the language keeps: `bull in`, `running with bull`.
-        Snapshot.Verify(string.Concat(different.Select(difference => difference + "\n")));
+        different.ShouldBeEmpty();
     }
 
     [Fact]
@@ -37,7 +36,7 @@ public sealed class GrammarTests
         }
 
         count.ShouldBeGreaterThan(25);
-        Snapshot.Verify(string.Concat(different.Select(difference => difference + "\n")));
+        different.ShouldBeEmpty();
     }
 
     [Fact]
