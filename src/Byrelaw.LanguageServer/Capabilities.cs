@@ -18,7 +18,7 @@ internal static class Capabilities
         RenameProvider: new RenameOptions(PrepareProvider: true),
         DocumentSymbolProvider: true,
         FoldingRangeProvider: true,
-        DocumentFormattingProvider: false,
+        DocumentFormattingProvider: true,
         CodeActionProvider: new CodeActionOptions(["quickfix"]),
         SemanticTokensProvider: new SemanticTokensOptions(new SemanticTokensLegend(WordClasses.Types, []), Full: true));
 }

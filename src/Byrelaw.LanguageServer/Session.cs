@@ -51,6 +51,7 @@ internal sealed class Session
         _methods.Asked("textDocument/rename", json.RenameParams, json.WorkspaceEdit, asked => Renames.Make(_workspace, asked));
         _methods.Asked("textDocument/documentSymbol", json.DocumentParams, json.ListDocumentSymbol, asked => Symbols.Of(_workspace, asked.TextDocument));
         _methods.Asked("textDocument/foldingRange", json.DocumentParams, json.ListFoldingRange, asked => Folds.Of(_workspace, asked.TextDocument));
+        _methods.Asked("textDocument/formatting", json.DocumentParams, json.ListTextEdit, asked => Formatting.Of(_workspace, asked.TextDocument));
         _methods.Asked("textDocument/codeAction", json.CodeActionParams, json.ListCodeAction, asked => CodeActions.For(_workspace, asked));
         _methods.Asked("textDocument/semanticTokens/full", json.DocumentParams, json.SemanticTokens, asked => WordClasses.Of(_workspace, asked.TextDocument));
     }
