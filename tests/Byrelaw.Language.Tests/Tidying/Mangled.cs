@@ -25,9 +25,15 @@ internal sealed class Mangled(Random random)
     {
         var end = Sometimes ? "\r\n" : "\n";
         _text.Append(Sometimes ? "\uFEFF" : "");
-        var tokens = Lexer.Lex(new SourceFile("", text)).Tokens;
+        var lexed = Lexer.Lex(new SourceFile("", text));
+        var tokens = lexed.Tokens;
         for (var i = 0; i < tokens.Count; i++)
         {
+            foreach (var comment in lexed.Comments.Skip(tokens[i].FirstComment).Take(tokens[i].CommentCount))
+            {
+                _text.Append(comment.Column == 1 ? "" : Space(1)).Append(comment.Text);
+            }
+
             if (IsEnd(tokens[i]))
             {
                 End(end, isWild);
@@ -48,8 +54,6 @@ internal sealed class Mangled(Random random)
         {
             _text.Append(Space(0)).Append(Sometimes ? Comment() : "").Append(end);
         }
-
-        _text.Append(Space(0));
     }
 
     private string Wild(Token token, string end)
