@@ -46,9 +46,8 @@ public sealed class TypingMistakeTests
 
         var seen = wrong.AsParallel().AsOrdered().Select(found => new Outcome(found.Mistake, found.Reading.Corrected(found.Reading.Problems[0]))).ToList();
 
-        // The approved list of the mistakes that are not mended is the figure: a change of the corrector shows in it.
-        Snapshot.Verify(Report(seen, unseen));
-        seen.Count(outcome => outcome is { IsNear: true, IsMended: true }).ShouldBeGreaterThanOrEqualTo(Mistakes * 80 / 100);
+        seen.Count(outcome => outcome is { IsNear: true, IsMended: true }).ShouldBeGreaterThanOrEqualTo(Mistakes * 80 / 100, Report(seen, unseen));
+        seen.Count(outcome => outcome.IsNear).ShouldBeGreaterThanOrEqualTo(Mistakes * 95 / 100);
     }
 
     private static string Report(List<Outcome> seen, List<TypingMistake> unseen)
