@@ -27,7 +27,7 @@ public static class TroubleFinder
             .. PassesNotKnown.Find(study),
             .. EarlyTests.Find(study),
             .. LateResults.Find(study),
-            .. LookAlikes.Find(rulebook),
+            .. Finders.LookAlikes.Find(rulebook),
         ];
         var files = rulebook.Files.Select((file, place) => (file.Path, place)).DistinctBy(file => file.Path).ToDictionary(file => file.Path, file => file.place);
         return
