@@ -1,6 +1,7 @@
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Seasons;
+using Byrelaw.Planning.Visiting;
 using NodaTime;
 
 namespace Byrelaw.Planning;
@@ -12,5 +13,6 @@ namespace Byrelaw.Planning;
 /// <param name="Inputs">What the numbers are worked out from.</param>
 /// <param name="Numbers">How many animals, what comes of it, what it costs.</param>
 /// <param name="ReadyByDate">How many recipients would be ready on each day.</param>
+/// <param name="Visits">The visits that the first collection could be on, where the programme leaves that to the plan; it is planned on the best.</param>
 public sealed record Plan(
-    Draft Draft, LocalDate Today, PlanCalendar Calendar, SeasonInputs Inputs, SeasonNumbers Numbers, ReadyByDate? ReadyByDate);
+    Draft Draft, LocalDate Today, PlanCalendar Calendar, SeasonInputs Inputs, SeasonNumbers Numbers, ReadyByDate? ReadyByDate, VisitComparison? Visits);

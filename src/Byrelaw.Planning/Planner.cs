@@ -2,6 +2,7 @@ using Byrelaw.Judging;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Seasons;
+using Byrelaw.Planning.Visiting;
 using Byrelaw.Records.Herds;
 using NodaTime;
 
@@ -10,7 +11,7 @@ namespace Byrelaw.Planning;
 /// <summary>Plans a programme.</summary>
 public static class Planner
 {
-    /// <summary>Judges the lists, draws up the calendar and works out the numbers.</summary>
+    /// <summary>Chooses the visit where that is left to the plan, judges the lists, draws up the calendar and works out the numbers.</summary>
     /// <param name="rulebook">With a programme, read without errors.</param>
     /// <param name="herd">Its records.</param>
     /// <param name="today">The day of planning; null for the day that the records reach.</param>
@@ -19,10 +20,12 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(herd);
-        var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var day = today ?? herd.KnownDay;
+        var visits = VisitComparison.Of(rulebook, herd, day, new SeasonOutlooks());
+        rulebook = visits?.Best?.Rulebook ?? rulebook;
+        var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var calendar = PlanCalendar.Of(rulebook, draft.Lists, day);
         var inputs = JudgedSeason.Inputs(rulebook, draft.Lists, calendar, herd);
-        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft));
+        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits);
     }
 }

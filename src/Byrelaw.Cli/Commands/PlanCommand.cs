@@ -1,8 +1,10 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
 using Byrelaw.Planning;
+using Byrelaw.Planning.Slipping;
 using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Plans;
+using Byrelaw.Reporting.Words;
 using NodaTime;
 
 namespace Byrelaw.Cli.Commands;
@@ -18,39 +20,65 @@ internal static class PlanCommand
         var folder = new Option<string>("--out") { Description = $"The folder for the plan; without it: {DefaultOut}.", HelpName = "DIR", DefaultValueFactory = _ => DefaultOut };
         var today = Options.Date("--today", "The day of planning; without it the day that the records reach.");
         var knownOn = Options.KnownOn();
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn };
-        command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(today), parsed.GetValue(knownOn), doors));
+        var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
+        var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var heard = Options.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, slip, round, heard };
+        command.SetAction(parsed =>
+        {
+            var planned = Load(parsed.GetValue(programme)!, parsed.GetValue(today), parsed.GetValue(knownOn), doors, out var problems);
+            return planned is null ? ExitCode.Bad
+                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(planned, words, parsed.GetValue(round), parsed.GetValue(heard), doors)
+                : Write(planned, parsed.GetValue(folder)!, problems, doors);
+        });
         return command;
     }
 
-    private static int Run(string programme, string folder, LocalDate? today, LocalDate? knownOn, Doors doors)
+    private static Plan? Load(string programme, LocalDate? today, LocalDate? knownOn, Doors doors, out Problems problems)
+    {
+        problems = new Problems();
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
+        problems.Print(doors);
+        if (loaded is null || loaded.Reading.HasErrors)
+        {
+            doors.Err.WriteLine($"{problems.Counted()}. Nothing can be planned until the rule files are mended.");
+            return null;
+        }
+
+        return Planner.Of(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
+    }
+
+    private static int Write(Plan plan, string folder, Problems problems, Doors doors)
     {
         if (folder.Length == 0)
         {
             throw new CannotDoException("--out wants the name of a folder");
         }
 
-        ReportFolder.Check(doors.Full(folder));
-        var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
-        if (loaded is null || loaded.Reading.HasErrors)
-        {
-            problems.Print(doors);
-            doors.Err.WriteLine($"{problems.Counted()}. Nothing can be planned until the rule files are mended.");
-            return ExitCode.Bad;
-        }
-
-        var plan = Planner.Of(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
-        problems.Print(doors);
-        ReportFolder.Write(doors.Full(folder), PlanReport.Of(plan));
+        var target = doors.Full(folder);
+        ReportFolder.Check(target);
+        ReportFolder.Write(target, PlanReport.Of(plan));
         doors.Out.Write(PlanText.Of(plan));
-        doors.Out.WriteLine($"\nThe whole plan: {doors.Show(doors.Full(folder))}/index.html; for the farmer: {doors.Show(doors.Full(folder))}/expectations.html");
+        doors.Out.WriteLine($"\nThe whole plan: {doors.Show(target)}/index.html; for the farmer: {doors.Show(target)}/expectations.html; for a calendar: {doors.Show(target)}/calendar.ics");
         if (problems.All.Count > 0)
         {
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");
         }
 
         return problems.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
+    }
+
+    private static int SayWhatIsLeft(Plan plan, string words, int round, LocalDate? heardOn, Doors doors)
+    {
+        if (round < 1 || round > plan.Calendar.Rounds.Length)
+        {
+            throw new CannotDoException($"the plan has {Numbers.Count(plan.Calendar.Rounds.Length, "session", "sessions")}; there is no session {round}");
+        }
+
+        var rulebook = plan.Draft.Rulebook;
+        var slip = SlipPhrase.Read(words, plan.Calendar, rulebook.Plans, round, heardOn)
+            ?? throw new CannotDoException($"--slip does not understand `{words}`; it wants {SlipPhrase.Forms}, with a method and a day that the plan has");
+        doors.Out.Write(SlipText.Of(Slipper.Of(rulebook, plan.Calendar, slip)!));
+        return ExitCode.Done;
     }
 }

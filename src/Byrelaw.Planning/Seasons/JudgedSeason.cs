@@ -79,7 +79,8 @@ public static class JudgedSeason
         return VisitDays.Of(rulebook.Plans.Visits, "collection", aims.Region, aims.Holidays).Count(day => day >= first && day <= last);
     }
 
-    private static ServingDays Serving(TreatmentCalendar treatment) => new(treatment.Method.Name, treatment switch
+    /// <summary>The days of a method on which a heat serves a transfer.</summary>
+    internal static ServingDays Serving(TreatmentCalendar treatment) => new(treatment.Method.Name, treatment switch
     {
         { Method.IsNatural: true } => [.. Enumerable.Range(0, treatment.Heats.Length)],
         { Method.InHeat.Days: { IsEmpty: false } days } => [.. days.Select(day => day.Day).Where(treatment.Serves)],

@@ -16,6 +16,7 @@ internal static class PlanPage
         return new Page("index", title, standing,
         [
             Top(plan, title, standing),
+            VisitsPart.Of(plan),
             PastPart.Of(plan),
             TasksPart.Of(plan),
             CalendarPart.Of(plan),
@@ -35,7 +36,7 @@ internal static class PlanPage
     private static Part Top(Plan plan, string title, string standing)
     {
         var part = new MarkdownPart().Heading(1, title).Words(Phrases.Sentence(standing));
-        part.Markdown($"For the farmer: {Markdown.MarkdownText.Link("what to expect, on one page", "expectations.md")}.");
+        part.Markdown($"For the farmer: {Markdown.MarkdownText.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Markdown.MarkdownText.Link("calendar\\.ics", "calendar.ics")}; importing it again moves its entries.");
         part.Bullets(Summary.Of(plan));
         return part.As("top");
     }

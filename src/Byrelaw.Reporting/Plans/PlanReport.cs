@@ -1,5 +1,7 @@
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Planning;
+using Byrelaw.Planning.Calendar;
+using Byrelaw.Reporting.Calendar;
 using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Html;
 using Byrelaw.Reporting.Pages;
@@ -8,7 +10,7 @@ using NodaTime;
 
 namespace Byrelaw.Reporting.Plans;
 
-/// <summary>All files of a plan's report: the whole plan, and one page for the farmer.</summary>
+/// <summary>All files of a plan's report: the whole plan, one page for the farmer, and the calendar (RFC 5545).</summary>
 public static class PlanReport
 {
     /// <summary>The files, made one by one.</summary>
@@ -20,7 +22,13 @@ public static class PlanReport
             yield return new ReportFile($"{page.Path}.md", page.ToMarkdown());
             yield return new ReportFile($"{page.Path}.html", HtmlDocument.Of(page));
         }
+
+        yield return new ReportFile("calendar.ics", CalendarText.Of(PlanHead.Name(plan), plan.Today, plan.Calendar.Entries.Select(entry => Event(plan, entry))));
     }
+
+    private static CalendarEvent Event(Plan plan, PlanEntry entry) => new(
+        entry.Id, entry.From, entry.To, EntryWords.What(entry, PlanHead.Aims(plan)),
+        string.Join('\n', new[] { entry.Task is { } task ? $"For {TaskWords.For(task)}." : "", EntryWords.Beware(entry) }.Where(words => words.Length > 0)));
 }
 
 /// <summary>What several parts of a plan's pages say alike.</summary>

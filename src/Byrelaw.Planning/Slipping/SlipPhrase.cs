@@ -1,0 +1,60 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Planning.Calendar;
+using NodaTime;
+
+namespace Byrelaw.Planning.Slipping;
+
+/// <summary>Reads what went wrong from the words in which people say it.</summary>
+public static partial class SlipPhrase
+{
+    /// <summary>The forms that are understood, for messages.</summary>
+    public const string Forms = "\"collection 1 day\", \"no eggs\", \"no courier 1 day\" or \"METHOD day 7, 1 day\" for a treatment given late";
+
+    /// <summary>Reads a phrase; null where it says nothing that is understood, or names a method that the plan does not use.</summary>
+    /// <param name="phrase">As written.</param>
+    /// <param name="calendar">The plan's.</param>
+    /// <param name="plans">Its methods.</param>
+    /// <param name="round">The round, from 1.</param>
+    /// <param name="on">The day on which people learn of it; null for the day it should have happened.</param>
+    public static Slip? Read(string phrase, PlanCalendar calendar, PlanStatements plans, int round = 1, LocalDate? on = null)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        ArgumentNullException.ThrowIfNull(calendar);
+        ArgumentNullException.ThrowIfNull(plans);
+        if (calendar.Rounds.FirstOrDefault(one => one.Number == round) is not { } planned)
+        {
+            return null;
+        }
+
+        var text = NameFolding.Fold(phrase);
+        var collected = planned.Collection ?? planned.FirstTransfer;
+        if (text == "no eggs")
+        {
+            return new(SlipKind.NoEggs, round, 0, on ?? collected);
+        }
+
+        if (Late().Match(text) is { Success: true } late)
+        {
+            return late.Groups["what"].Value == "collection"
+                ? new(SlipKind.CollectionLater, round, Number(late, "days"), on ?? collected)
+                : new(SlipKind.NoCourier, round, Number(late, "days"), on ?? planned.FirstTransfer);
+        }
+
+        return Treatment().Match(text) is { Success: true } missed && plans.Method(missed.Groups["method"].Value) is { } method
+            && calendar.Treatments.FirstOrDefault(one => one.Round == round && one.Method.Name == method.Name) is { } treatment
+            && Number(missed, "day") is var day && treatment.Days.FirstOrDefault(step => step.Step.Day == day) is { } given
+            ? new(SlipKind.TreatmentLate, round, Number(missed, "days"), on ?? given.Date, method.Name, day)
+            : null;
+    }
+
+    private static int Number(Match match, string group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex("^(?<what>collection|no courier|courier) (?<days>[1-9][0-9]?) days?$")]
+    private static partial Regex Late();
+
+    [GeneratedRegex("^(?<method>.+?),? day (?<day>[0-9]{1,2}),? (?<days>[1-9][0-9]?) days?$")]
+    private static partial Regex Treatment();
+}

@@ -1,0 +1,67 @@
+using Byrelaw.Planning;
+using Byrelaw.Planning.Visiting;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Pictures;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>The visits that a collection could be on, all of them, and why one is the best.</summary>
+internal static class VisitsPart
+{
+    public static Part Of(Plan plan)
+    {
+        if (plan.Visits is not { } visits)
+        {
+            return new Part("visits", "");
+        }
+
+        var wants = PlanHead.Aims(plan).Wants;
+        var table = new MarkdownTable("Every visit that the programme allows", "collection", "donors", "recipients", wants is null ? "expected" : "expected, and how sure", "costs", "calves due in cows", "but");
+        foreach (var option in visits.Options)
+        {
+            table.Add(
+                MarkdownText.Bold($"{Dates.Long(option.Collection)}{(option == visits.Best ? " (best)" : "")}"), MarkdownText.Of(Usable(option.Donors)), MarkdownText.Of(Usable(option.Recipients)),
+                MarkdownText.Of(option.Outlook is { } outlook ? ChanceWords.Mean(outlook.Wanted) + (outlook.Chance is { } chance ? $", {ChanceWords.Of(chance)} sure" : "") : "not known"),
+                MarkdownText.Of(option.Outlook?.Cost is { } cost ? MoneyWords.Of(cost) : ""),
+                MarkdownText.Of(option.Season.Rounds is [{ InCows: { } due }, ..] ? Dates.Range(due.From, due.To) : ""), MarkdownText.Of(But(option)));
+        }
+
+        return new MarkdownPart().Heading(2, "Which visit")
+            .Words(visits.Options.IsEmpty ? "No visit for collection falls between the days that the programme allows." : Best(visits))
+            .Table(table)
+            .As("visits", visits.Options.Length > 1 ? VisitsPicture.Of(visits.Options) : null);
+    }
+
+    private static string Best(VisitComparison visits) => visits.Best is not { } best
+        ? "No visit can be used; the table says why."
+        : $"The best is {Dates.Long(best.Collection)}" + (visits.RunnerUp is { } other ? $": {Why(visits.Because)} than {Dates.Long(other.Collection)}, the next best." : ": no other can be used.");
+
+    private static string Why(Advantage because) => because switch
+    {
+        Advantage.Chance => "it is surer to reach what is wanted",
+        Advantage.Wanted => "more is to be expected of it",
+        Advantage.Donors => "more donors can be used",
+        Advantage.Recipients => "more recipients can be used",
+        Advantage.Cost => "it costs less",
+        Advantage.FewerTasksPast => "fewer tasks are past their last day",
+        Advantage.FewerClashes => "fewer of its days fall on weekends, holidays or days without a visit",
+        _ => "it is earlier",
+    };
+
+    private static string Usable(Usable usable) => $"{usable.Count} of {usable.Of}";
+
+    private static string But(VisitOption option)
+    {
+        var obstacles = option.Obstacles.Select(obstacle => obstacle switch
+        {
+            Obstacle.TreatmentPast => "its treatments should have started already",
+            Obstacle.TooLate => "TOO LATE: it calves after the last acceptable day",
+            Obstacle.NoDonor => "no donor can be used",
+            _ => "no recipient can be used",
+        });
+        var past = option.TasksPast.Length == 0 ? [] : new[] { $"{Numbers.Count(option.TasksPast.Length, "task is", "tasks are")} past" };
+        return string.Join("; ", obstacles.Concat(past).Concat(option.Clashes.Select(clash => $"{Dates.Short(clash.Date, option.Collection.Year)} is {EntryWords.Of(clash)}").Distinct().Take(3)));
+    }
+}
