@@ -18,7 +18,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
     /// <summary>A condition on one line.</summary>
     public string Of(Condition condition) => condition switch
     {
-        CountCondition count => $"{How(count.Test)} {string.Join(" or ", count.Counted.Select(counted => Of(counted, count.Test)))}{Windows(count.Windows)}",
+        CountCondition count => $"{How(count.Test)} {Counted(count)}{Windows(count.Windows)}",
         TimeSinceCondition since => $"{DemandText.Of(since.Test)} since last {WindowText.Kinds(since.Kinds, Name)}",
         AgeCondition age => $"age {DemandText.Of(age.Test)}",
         ParityCondition parity => $"parity {DemandText.Of(parity.Test)}",
@@ -51,9 +51,13 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         _ => $"at least {NumberText.Of(list.Count)} of",
     };
 
+    /// <summary><c>mastitis or metritis</c>.</summary>
+    public string Counted(CountCondition count) => string.Join(" or ", count.Counted.Select(counted => Of(counted, count.Test)));
+
     private string Windows(System.Collections.Immutable.ImmutableArray<Window> windows) => WindowText.Of(windows, Name);
 
-    private static string How(CountTest test) => test is { Comparison: Comparison.Exactly, Low: 0 } ? "no" : DemandText.Of(test);
+    /// <summary><c>no</c>, <c>at most 2</c>.</summary>
+    public static string How(CountTest test) => test is { Comparison: Comparison.Exactly, Low: 0 } ? "no" : DemandText.Of(test);
 
     /// <summary>An event, or an answer and its test; where one of the two needs quotes they share them.</summary>
     private string Of(Counted counted, CountTest test)
@@ -68,10 +72,12 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         return Name(answer) == answer && Name(name) == name ? $"{answer} {name}" : Name($"{answer} {name}");
     }
 
-    private string Is(bool not, IReadOnlyList<string> values) =>
+    /// <summary><c>is clean</c>, <c>is not one of a, b</c>.</summary>
+    public string Is(bool not, IReadOnlyList<string> values) =>
         $"is {(not ? "not " : "")}{(values.Count == 1 ? "" : "one of ")}{string.Join(", ", values.Select(Name))}";
 
-    private static string From(int animals) => $"from at least {NumberText.Of(animals)} {(animals == 1 ? "animal" : "animals")}";
+    /// <summary><c>from at least 5 animals</c>.</summary>
+    public static string From(int animals) => $"from at least {NumberText.Of(animals)} {(animals == 1 ? "animal" : "animals")}";
 
     private static string Of(Aggregate aggregate) => aggregate switch
     {
@@ -82,7 +88,8 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         _ => "change in",
     };
 
-    private static string Of(HerdGroup group) => group switch
+    /// <summary><c>the herd</c>, <c>cows</c>.</summary>
+    public static string Of(HerdGroup group) => group switch
     {
         HerdGroup.Cows => "cows",
         HerdGroup.Heifers => "heifers",

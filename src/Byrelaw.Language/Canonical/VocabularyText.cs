@@ -14,6 +14,16 @@ internal static class VocabularyText
             .Concat(Sorted(vocabulary.Facts, fact => fact.Name, Of))
             .Concat(Sorted(vocabulary.Spells, spell => spell.Name, Of));
 
+    /// <summary>One kind.</summary>
+    public static string Of(Kind kind) => kind switch { EventKind happening => Of(happening), MeasureKind measure => Of(measure), TestKind test => Of(test), _ => kind.Name };
+
+    /// <summary>One fact.</summary>
+    public static string Of(Fact fact) => Line($"fact {NameText.Exact(fact.Name)} {Type(fact)}", Also(fact.AlsoNames));
+
+    /// <summary>One spell.</summary>
+    public static string Of(Spell spell) =>
+        $"spell {NameText.Exact(spell.Name)} from {NameText.Exact(spell.From.Name)} until {NameText.Exact(spell.Until.Name)}";
+
     private static IEnumerable<string> Sorted<T>(IEnumerable<T> words, Func<T, string> name, Func<T, string> print) =>
         words.OrderBy(word => NameFolding.Fold(name(word)), StringComparer.Ordinal).Select(print);
 
@@ -34,11 +44,6 @@ internal static class VocabularyText
         $"test {NameText.Exact(kind.Name)} answers {Names(kind.Answers)}",
         kind.InTheYards ? "in the yards" : null,
         Also(kind.AlsoNames));
-
-    private static string Of(Fact fact) => Line($"fact {NameText.Exact(fact.Name)} {Type(fact)}", Also(fact.AlsoNames));
-
-    private static string Of(Spell spell) =>
-        $"spell {NameText.Exact(spell.Name)} from {NameText.Exact(spell.From.Name)} until {NameText.Exact(spell.Until.Name)}";
 
     private static string Type(Fact fact) => fact.Type switch
     {

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+
+namespace Byrelaw.Judging.Comparing;
+
+/// <summary>Finds out by judging which changes make the difference for an animal: each alone, all but each, and what lies between.</summary>
+internal sealed class CauseFinder(Trials trials, IReadOnlyList<Change> changes)
+{
+    private readonly ChangeSet _all = ChangeSet.All(changes.Count);
+
+    public Cause Find((string List, string Number) who)
+    {
+        var (was, now) = (trials.Of(ChangeSet.None, who), trials.Of(_all, who));
+
+        // What changes nothing alone and is not missed among all may still matter in between; then all are tried.
+        var likely = new ChangeSet([.. _all.Members.Where(change => trials.Of(ChangeSet.Of(change), who) != was || trials.Of(_all.Without(change), who) != now)]);
+        var fewest = Fewest(trials.Of(likely, who) == now ? likely : _all, who, now);
+        var spare = fewest.Members.Where(change => trials.Of(_all.Without(change), who) == now).ToList();
+        return new Cause(
+            Named(fewest),
+            [.. fewest.Members.Select(change => trials.Of(ChangeSet.Of(change), who) != was)],
+            spare.Count == 0 ? [] : Named(Fewest(_all.Without(spare[0]), who, now)));
+    }
+
+    /// <summary>Takes away whatever is not needed.</summary>
+    private ChangeSet Fewest(ChangeSet from, (string List, string Number) who, Told? now)
+    {
+        foreach (var change in from.Members)
+        {
+            if (trials.Of(from.Without(change), who) == now)
+            {
+                from = from.Without(change);
+            }
+        }
+
+        return from;
+    }
+
+    private ImmutableArray<Change> Named(ChangeSet set) => [.. set.Members.Select(change => changes[change])];
+}

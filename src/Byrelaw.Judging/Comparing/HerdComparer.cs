@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Comparing;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Comparing;
+
+/// <summary>Judges one farm's records by two rulebooks and finds which changes make which difference.</summary>
+public static class HerdComparer
+{
+    /// <summary>Compares. Where only one rulebook has a programme (or says what the records are complete for), the other borrows it.</summary>
+    /// <param name="between">The two rulebooks; at least one has a programme.</param>
+    /// <param name="read">Reads the records with a rulebook's words and by what it says of them.</param>
+    /// <param name="judged">Told each time the herd has been judged once more.</param>
+    /// <exception cref="ArgumentException">Neither has a programme.</exception>
+    public static HerdComparison Compare(RulebookComparison between, Func<Rulebook, Herd> read, Action? judged = null)
+    {
+        ArgumentNullException.ThrowIfNull(between);
+        ArgumentNullException.ThrowIfNull(read);
+        var changes = Change.Of(between);
+        var old = Draft(Lend(between.Old, between.New), read);
+        var @new = Draft(Lend(between.New, between.Old), read);
+        var trials = new Trials(between, changes, old, @new, read, judged ?? (() => { }));
+        var finder = new CauseFinder(trials, changes);
+        var groups = Differing(between, old, @new)
+            .Select(animal => (Animal: animal, Cause: finder.Find((animal.List, animal.Number))))
+            .GroupBy(one => Key(one.Cause, changes))
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => new CauseGroup(group.First().Cause, [.. group.Select(one => one.Animal)]));
+        return new HerdComparison(old, @new, [.. groups]);
+    }
+
+    /// <summary>Every animal of which something differs, by list and in the order of the lists.</summary>
+    private static IEnumerable<AnimalDifference> Differing(RulebookComparison between, Draft old, Draft @new)
+    {
+        var before = ByWho(old);
+        var now = ByWho(@new);
+        return now.Keys.Concat(before.Keys.Where(who => !now.ContainsKey(who)))
+            .Select(who => new AnimalDifference(who.List, who.Number, before.GetValueOrDefault(who), now.GetValueOrDefault(who)))
+            .Where(animal => Of(animal.Old, between.NameNow) != Of(animal.New, name => name));
+
+        static Told? Of(AnimalJudgement? judgement, Func<string, string> nameNow) => judgement is null ? null : Told.Of(judgement, nameNow);
+    }
+
+    private static Dictionary<(string List, string Number), AnimalJudgement> ByWho(Draft draft) =>
+        draft.Lists.SelectMany(list => list.Animals.Select(animal => (list.Choice.List, animal))).ToDictionary(one => (one.List, one.animal.Number), one => one.animal);
+
+    private static Draft Draft(Rulebook rulebook, Func<Rulebook, Herd> read) => new Judge(rulebook, read(rulebook)).JudgeAll();
+
+    /// <summary>The rulebook with the other's programme and record keeping where it has none, in its own words.</summary>
+    private static Rulebook Lend(Rulebook rulebook, Rulebook other) => rulebook.Programme is not null && (rulebook.Records is not null || other.Records is null)
+        ? rulebook
+        : RulebookComparison.Of(rulebook, other).Mix([]);
+
+    private static string Key(Cause cause, ImmutableArray<Change> changes) =>
+        $"{Places(cause.Changes, changes)} {string.Concat(cause.Alone.Select(alone => alone ? '1' : '0'))} {Places(cause.Instead, changes)}";
+
+    private static string Places(ImmutableArray<Change> some, ImmutableArray<Change> all) => string.Join(',', some.Select(change => $"{all.IndexOf(change):D4}"));
+}
