@@ -1,7 +1,9 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
 using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Json;
+using Byrelaw.Reporting.Pages;
 using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
@@ -12,10 +14,46 @@ internal static class CheckCommand
     public static Command Make(Doors doors)
     {
         var files = new Argument<string[]>("FILE") { Description = "Rule files.", Arity = ArgumentArity.OneOrMore };
+        var practice = new Option<bool>("--practice") { Description = "Of one file: write what is done differently from the rules used, on a page to be signed." };
+        var folder = new Option<string?>("--out") { Description = "With --practice: a folder for that page (Markdown and HTML).", HelpName = "DIR" };
         var format = Options.Format();
-        var command = new Command("check", "Read rule files and report every problem at once.") { files, format };
-        command.SetAction(parsed => Run(parsed.GetValue(files)!, parsed.GetValue(format) == "json", doors));
+        var command = new Command("check", "Read rule files and report every problem at once.") { files, practice, folder, format };
+        command.SetAction(parsed => parsed.GetValue(practice)
+            ? Practice(parsed.GetValue(files)!, parsed.GetValue(folder), doors)
+            : Run(parsed.GetValue(files)!, parsed.GetValue(format) == "json", doors));
         return command;
+    }
+
+    private static int Practice(string[] files, string? folder, Doors doors)
+    {
+        if (files is not [var file])
+        {
+            throw new CannotDoException("--practice is for one file: give the farm's own");
+        }
+
+        if (folder is not null)
+        {
+            ReportFolder.Check(doors.Full(folder));
+        }
+
+        var problems = new Problems();
+        var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
+        problems.Add(reading.Problems);
+        if (reading.HasErrors)
+        {
+            Say(problems, [], json: false, doors);
+            return ExitCode.Bad;
+        }
+
+        problems.Print(doors);
+        var page = LocalPracticePage.Of(reading.Rulebook);
+        if (folder is not null)
+        {
+            ReportFolder.Write(doors.Full(folder), Report.Both(page));
+        }
+
+        doors.Out.Write(folder is null ? page.ToMarkdown() : $"To be signed: {doors.Show(doors.Full(folder))}/local-practice.html\n");
+        return ExitCode.Done;
     }
 
     private static int Run(string[] files, bool json, Doors doors)

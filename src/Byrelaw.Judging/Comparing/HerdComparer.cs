@@ -19,8 +19,8 @@ public static class HerdComparer
         ArgumentNullException.ThrowIfNull(between);
         ArgumentNullException.ThrowIfNull(read);
         var changes = Change.Of(between);
-        var old = Draft(Lend(between.Old, between.New), read);
-        var @new = Draft(Lend(between.New, between.Old), read);
+        var old = Draft(Borrows(between.Old, between.New) ? between.Mix([]) : between.Old, read);
+        var @new = Draft(Borrows(between.New, between.Old) ? between.Mix(between.Differences) : between.New, read);
         var trials = new Trials(between, changes, old, @new, read, judged ?? (() => { }));
         var finder = new CauseFinder(trials, changes);
         var groups = Differing(between, old, @new)
@@ -48,10 +48,8 @@ public static class HerdComparer
 
     private static Draft Draft(Rulebook rulebook, Func<Rulebook, Herd> read) => new Judge(rulebook, read(rulebook)).JudgeAll();
 
-    /// <summary>The rulebook with the other's programme and record keeping where it has none, in its own words.</summary>
-    private static Rulebook Lend(Rulebook rulebook, Rulebook other) => rulebook.Programme is not null && (rulebook.Records is not null || other.Records is null)
-        ? rulebook
-        : RulebookComparison.Of(rulebook, other).Mix([]);
+    /// <summary>Whether a rulebook has to borrow the other's programme or record keeping.</summary>
+    private static bool Borrows(Rulebook rulebook, Rulebook other) => rulebook.Programme is null || (rulebook.Records is null && other.Records is not null);
 
     private static string Key(Cause cause, ImmutableArray<Change> changes) =>
         $"{Places(cause.Changes, changes)} {string.Concat(cause.Alone.Select(alone => alone ? '1' : '0'))} {Places(cause.Instead, changes)}";

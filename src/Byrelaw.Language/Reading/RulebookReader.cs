@@ -81,6 +81,7 @@ public static class RulebookReader
         var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping) : null;
         if (programme is not null)
         {
+            WaiversInTime.Check(programme, layers.Waivers, rules, root.Problems);
             DatesInRules.Check(programme, rules.Entries, defines, root.Problems);
         }
 

@@ -49,6 +49,7 @@ public static class Report
     private static (string, string)? Neighbour(ListReport list, int at, FileNames animals) =>
         at >= 0 && at < list.List.Animals.Length && list.List.Animals[at].Number is var number ? (number, $"{animals.For(number)}.md") : null;
 
-    private static ReportFile[] Both(Page page) =>
+    /// <summary>A page as Markdown and as HTML.</summary>
+    public static ReportFile[] Both(Page page) =>
         [new($"{page.Path}.md", page.ToMarkdown()), new($"{page.Path}.html", HtmlDocument.Of(page))];
 }

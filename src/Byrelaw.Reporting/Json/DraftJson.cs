@@ -41,6 +41,7 @@ public sealed record ProblemJson(
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(DraftJson))]
 [JsonSerializable(typeof(ProblemsJson))]
+[JsonSerializable(typeof(CompareJson))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>

@@ -41,6 +41,9 @@ internal static class Keys
         _ => "herd_values_missing",
     };
 
+    /// <summary>The name of a value as a key: <c>SameName</c> is <c>same_name</c>.</summary>
+    public static string Snake(string name) => System.Text.Json.JsonNamingPolicy.SnakeCaseLower.ConvertName(name);
+
     public static string BasisOf(RuleJudgement rule) => rule switch
     {
         { Waiver: not null } => "waived",

@@ -10,21 +10,30 @@ public static class LocalPractice
     /// <summary>The part of the list's page.</summary>
     public static Part Of(ListReport list)
     {
-        var rules = list.Rulebook.Rules.Where(rule => rule.List == list.Name).ToList();
-        var prefers = list.Rulebook.Prefers.Where(prefer => prefer.List == list.Name).ToList();
-        string[] items =
+        var items = ItemsOf(list.Rulebook, list.Name);
+        var part = new MarkdownPart().Heading(2, "What this farm does differently");
+        return (items.Count == 0 ? part.Words("Nothing: the rules stand as they are in the files used.") : part.BulletsOf(items)).As("local");
+    }
+
+    /// <summary>What is done differently for one list, an item each, Markdown.</summary>
+    public static IReadOnlyList<string> ItemsOf(Rulebook rulebook, string list)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        var rules = rulebook.Rules.Where(rule => rule.List == list).ToList();
+        return
         [
             .. rules.Where(rule => rule.Before is not null).Select(Changed),
-            .. prefers.Where(prefer => prefer.Before is not null).Select(Changed),
-            .. rules.Where(rule => rule.Basis == Basis.Local && rule.Before is null).Select(rule => Said("Own rule", rule.Name, ConditionText.Of(rule.Needs), rule.Because, rule.Agreement)),
-            .. list.Rulebook.Drops.Where(drop => drop.Rule.List == list.Name)
-                .Select(drop => Said("Dropped", drop.Rule.Name, $"asked for {ConditionText.Of(drop.Rule.Needs)}", drop.Because, drop.Agreement)),
-            .. list.Rulebook.Waivers.Where(waiver => rules.Any(rule => rule.Name == waiver.Rule))
-                .Select(waiver => Said("Waived", $"{waiver.Rule} for {waiver.Animal}", $"until {Dates.Long(waiver.Until)}", waiver.Because, waiver.Agreement)),
+            .. rulebook.Prefers.Where(prefer => prefer.List == list && prefer.Before is not null).Select(Changed),
+            .. rules.Where(rule => rule is { Before: null } && (rule.Basis == Basis.Local || rule.Agreement is not null))
+                .Select(rule => Said(rule.Basis == Basis.Local ? "Own rule" : "Added rule", rule.Name, $"{ConditionText.Of(rule.Needs)} ({ChangeHistory.Place(rule.Span)})", rule.Because, rule.Agreement)),
+            .. rulebook.Drops.Where(drop => drop.Rule.List == list)
+                .Select(drop => Said("Dropped", drop.Rule.Name, $"asked for {ConditionText.Of(drop.Rule.Needs)} ({ChangeHistory.Place(drop.Span)}; first written: {ChangeHistory.Place(First(drop.Rule).Span)})", drop.Because, drop.Agreement)),
+            .. rulebook.Waivers.Where(waiver => rules.Any(rule => rule.Name == waiver.Rule))
+                .Select(waiver => Said("Waived", $"{waiver.Rule} for {waiver.Animal}", $"until {Dates.Long(waiver.Until)} ({ChangeHistory.Place(waiver.Span)})", waiver.Because, waiver.Agreement)),
         ];
-        var part = new MarkdownPart().Heading(2, "What this farm does differently");
-        return (items.Length == 0 ? part.Words("Nothing: the rules stand as they are in the files used.") : part.BulletsOf(items)).As("local");
     }
+
+    private static Rule First(Rule rule) => rule.Before is { } before ? First(before) : rule;
 
     /// <summary>Who agreed and when: <c>Agreed by herd vet on 14 June 2026.</c></summary>
     public static string Agreed(Agreement? agreement) =>
@@ -53,7 +62,11 @@ public static class LocalPractice
         return parts.Count == 0 ? "the same demand, with another reason" : string.Join("; ", parts);
     }
 
-    private static string Changed(Rule rule) => Said("Changed", rule.Name, Was(rule, rule.Before!), rule.Because, rule.Agreement);
+    private static string Changed(Rule rule)
+    {
+        var latest = Said("Changed", rule.Name, $"{Was(rule, rule.Before!)} {ChangeHistory.Places(rule)}".TrimEnd(), rule.Because, rule.Agreement);
+        return string.Join(' ', ChangeHistory.Earlier(rule).Select(MarkdownText.After).Prepend(latest));
+    }
 
     private static string Changed(Prefer prefer)
     {

@@ -47,7 +47,12 @@ public static class WhyRule
         }
 
         yield return LocalPractice.Agreed(rule.Agreement);
-        yield return rule.Span.File is null ? null : $"({rule.Span.File.Path} line {rule.Span.Line})";
+        foreach (var earlier in ChangeHistory.Earlier(rule))
+        {
+            yield return earlier;
+        }
+
+        yield return ChangeHistory.Places(rule);
     }
 
     private static string? Audience(Rule rule) => RuleWords.Audience(rule) is { Length: > 0 } words ? $"Only {words}." : null;

@@ -21,7 +21,7 @@ internal static class RuleDetails
             .. Reasons(a.Because, b.Because, a.Source, b.Source, a.Agreement, b.Agreement),
             .. Dropped(old.Drop, @new.Drop),
         ];
-        return details.Count > 0 ? details : History(RuleText.Of(a), RuleText.Of(b), a.Name == b.Name);
+        return details.Count > 0 ? details : One(Aspect.History, History(a.Before, Pairs.AsIs), History(b.Before, pairs.AsWas));
     }
 
     public static IEnumerable<Detail> Between(Prefer old, Prefer @new, Pairs pairs)
@@ -34,7 +34,7 @@ internal static class RuleDetails
             .. Readable(old.IsBroken, @new.IsBroken),
             .. Reasons(old.Because, @new.Because, old.Source, @new.Source, old.Agreement, @new.Agreement),
         ];
-        return details.Count > 0 ? details : History(RuleText.Of(old), RuleText.Of(@new), old.Name == @new.Name);
+        return details.Count > 0 ? details : One(Aspect.History, History(old.Before, Pairs.AsIs), History(@new.Before, pairs.AsWas));
     }
 
     /// <summary>Whether a block that could be read no longer can, or the other way round.</summary>
@@ -66,9 +66,13 @@ internal static class RuleDetails
         .. One(Aspect.Agreement, Agreed(old.Agreement), Agreed(@new.Agreement)),
     ];
 
-    /// <summary>The same version, come about in another way.</summary>
-    private static IEnumerable<Detail> History(IEnumerable<string> old, IEnumerable<string> @new, bool haveOneName) =>
-        haveOneName ? One(Aspect.History, string.Join("\n", old), string.Join("\n", @new)) : [];
+    /// <summary>The versions before, the latest first, a line each.</summary>
+    private static string History(Rule? version, ConditionText text) => version is null ? ""
+        : $"{text.Of(version.Needs)}; {Audience(version, text)}; {Word(version.IfNotKnown)}; {OnTheDay(version)}; {version.Because}; {version.Source}; {Agreed(version.Agreement)}\n"
+            + History(version.Before, text);
+
+    private static string History(Prefer? version, ConditionText text) => version is null ? ""
+        : $"{text.Of(version.Condition)}; {NumberText.Of(version.Counts)}; {version.Because}; {version.Source}; {Agreed(version.Agreement)}\n" + History(version.Before, text);
 
     private static string Audience(Rule rule, ConditionText text) => rule.Audience switch
     {

@@ -51,4 +51,11 @@ internal static class LayerProblems
     public static Diagnostic NothingCalled(SourceSpan at, string name, string? near) => Problem.Error(
         "B0714", at, $"nothing is called {Quoted.Of(name)}", "what is accepted is a rule, a preference or a name that a file declares",
         near is null ? null : $"did you mean {Quoted.Of(near)}?");
+
+    public static Diagnostic Lapsed(SourceSpan at, string until, string list, SourceSpan choice) => Problem.Warning(
+        "B0715", at, $"this waiver has lapsed: it ends on {until}", $"{Quoted.Of(list)} is judged later ({Quoted.Place(choice)})",
+        "take it out, or agree on a new one");
+
+    public static Diagnostic NotYet(SourceSpan at, string agreed, string list, SourceSpan choice) => Problem.Warning(
+        "B0716", at, $"this waiver begins when it is agreed, on {agreed}", $"{Quoted.Of(list)} is judged before that ({Quoted.Place(choice)})");
 }

@@ -1,0 +1,41 @@
+using Byrelaw.Language.Canonical;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Reporting.Markdown;
+using Byrelaw.Reporting.Words;
+
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>One page that says what a farm does differently from the rules it starts from, for the vet and the others to sign.</summary>
+public static class LocalPracticePage
+{
+    /// <summary>The page, named <c>local-practice</c>.</summary>
+    public static Page Of(Rulebook rulebook)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        var name = rulebook.Programme?.Name ?? rulebook.Files[0].Path;
+        var items = rulebook.Rules.Select(rule => rule.List).Concat(rulebook.Drops.Select(drop => drop.Rule.List)).Concat(rulebook.Prefers.Select(prefer => prefer.List))
+            .Distinct().Select(list => (List: list, Items: LocalPractice.ItemsOf(rulebook, list))).Where(list => list.Items.Count > 0).ToList();
+        var top = new MarkdownPart().Heading(1, $"What is done differently: {name}")
+            .Words($"All rules stand as the files used say, but for what is written here. Files used: {Phrases.And([.. rulebook.Files.Skip(1).Select(file => file.Path)])}.");
+        return new Page("local-practice", $"What is done differently: {name}", "to be signed",
+        [
+            (items.Count == 0 ? top.Words("Nothing is done differently.") : top).As("top"),
+            .. items.Select(list => new MarkdownPart().Heading(2, Phrases.Sentence(list.List)).BulletsOf(list.Items).As("local")),
+            Signatures(),
+            new MarkdownPart().Words($"Rulebook: {Fingerprint.Of(rulebook)}").As("fingerprints"),
+        ]);
+    }
+
+    private static Part Signatures()
+    {
+        var table = new MarkdownTable("Signed by", "who", "name", "signature", "date");
+        foreach (var who in (string[])["farmer", "vet", "adviser"])
+        {
+            table.Add(who, "", "", "");
+        }
+
+        return new MarkdownPart().Heading(2, "Read and agreed")
+            .Words("Whoever signs has read every line above. A safety rule is never among them: none can be dropped or waived. Medicines are used as the label, the law of the country and a licensed vet say.")
+            .Table(table).As("signatures");
+    }
+}
