@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Byrelaw.Checking.Comparing;
 using Byrelaw.Cli.Loading;
 using Byrelaw.Judging.Comparing;
 using Byrelaw.Language.Comparing;
@@ -44,7 +45,10 @@ internal static class CompareCommand
 
         var between = RulebookComparison.Of(old.Rulebook, @new.Rulebook);
         var herd = records is null ? null : Judge(between, records, problems, doors);
-        var report = new ComparisonReport(doors.Show(doors.Full(oldFile)), doors.Show(doors.Full(newFile)), between, herd);
+        var report = new ComparisonReport(doors.Show(doors.Full(oldFile)), doors.Show(doors.Full(newFile)), between, herd)
+        {
+            MadeUp = records is null ? BoundaryAnimals.Of(between) : [],
+        };
         if (folder is not null)
         {
             ReportFolder.Write(doors.Full(folder), Report.Both(ComparePage.Of(report)));

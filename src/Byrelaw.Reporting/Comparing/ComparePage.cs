@@ -20,6 +20,7 @@ public static class ComparePage
             .. report.Sections.Select(section => new MarkdownPart().Heading(2, section.Heading).BulletsOf(section.Differences.Select(difference =>
                 $"{MarkdownText.Bold(DifferenceWords.Lead(difference) + ".")} {MarkdownText.After(DifferenceWords.Rest(difference))}".TrimEnd())).As("differences")),
             .. report.Herd is { } judged ? Animals(judged) : [],
+            .. MadeUp(report),
             new MarkdownPart().Heading(2, "Fingerprints").Bullets(
             [
                 $"Compared with: {JudgedWith.NameAndVersion}",
@@ -45,6 +46,20 @@ public static class ComparePage
 
             yield return new MarkdownPart().Heading(3, $"Because of {CauseWords.Title(group.Cause)}")
                 .Words(CauseWords.HowTogether(group.Cause)).Table(table).As("animals");
+        }
+    }
+
+    private static IEnumerable<Part> MadeUp(ComparisonReport report)
+    {
+        if (!report.MadeUp.IsEmpty)
+        {
+            var part = new MarkdownPart().Heading(2, MadeUpWords.Heading(report.MadeUp[0].Day));
+            foreach (var rule in report.MadeUp.GroupBy(animal => animal.Rule))
+            {
+                part.Heading(3, rule.Key).Bullets(rule.Select(MadeUpWords.Of));
+            }
+
+            yield return part.As("animals");
         }
     }
 

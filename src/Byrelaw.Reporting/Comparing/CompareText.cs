@@ -27,6 +27,15 @@ public static class CompareText
             Animals(text, herd, ink);
         }
 
+        if (!report.MadeUp.IsEmpty)
+        {
+            text.Append('\n').Append(ink.Bold(MadeUpWords.Heading(report.MadeUp[0].Day))).Append('\n');
+            foreach (var animal in report.MadeUp)
+            {
+                text.Append($"  {PlainText.Clean($"{animal.Rule}. {MadeUpWords.Of(animal)}")}\n");
+            }
+        }
+
         return text.ToString();
     }
 

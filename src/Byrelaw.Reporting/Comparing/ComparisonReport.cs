@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Byrelaw.Checking.Comparing;
 using Byrelaw.Judging.Comparing;
 using Byrelaw.Language.Comparing;
 
@@ -10,6 +12,9 @@ namespace Byrelaw.Reporting.Comparing;
 /// <param name="Herd">What differs between the answers; null where no records were given.</param>
 public sealed record ComparisonReport(string OldFile, string NewFile, RulebookComparison Rules, HerdComparison? Herd)
 {
+    /// <summary>Made-up animals that sit on the limits of changed rules; where no records were given.</summary>
+    public ImmutableArray<BoundaryAnimal> MadeUp { get; init; } = [];
+
     /// <summary>The differences under their headings, in the order of the page; headings without any are left out.</summary>
     public IEnumerable<(string Heading, IReadOnlyList<Difference> Differences)> Sections =>
         Rules.Differences.GroupBy(HeadingOf).Select(group => (group.Key, (IReadOnlyList<Difference>)[.. group]));

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Byrelaw.Checking.Comparing;
 using Byrelaw.Judging.Comparing;
 using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Comparing;
@@ -10,7 +11,7 @@ namespace Byrelaw.Reporting.Json;
 /// <summary>Two rulebooks compared, for programs. Keys are stable; a value that is not there is null.</summary>
 public sealed record CompareJson(
     string Old, string New, string ComparedWith, string OldRulebook, string NewRulebook, bool Same,
-    IReadOnlyList<DifferenceJson> Differences, string? Records, IReadOnlyList<CauseJson>? Animals)
+    IReadOnlyList<DifferenceJson> Differences, string? Records, IReadOnlyList<CauseJson>? Animals, IReadOnlyList<MadeUpJson> MadeUp)
 {
     /// <summary>The same facts as the page.</summary>
     public static string Of(ComparisonReport report)
@@ -20,10 +21,23 @@ public sealed record CompareJson(
             new CompareJson(
                 report.OldFile, report.NewFile, JudgedWith.NameAndVersion, Fingerprint.Of(report.Rules.Old), Fingerprint.Of(report.Rules.New),
                 report.Rules.IsEmpty, [.. report.Rules.Differences.Select(DifferenceJson.Of)], report.Herd?.New.Herd.Fingerprint,
-                report.Herd is { } herd ? [.. herd.Groups.Select(group => CauseJson.Of(group, herd))] : null),
+                report.Herd is { } herd ? [.. herd.Groups.Select(group => CauseJson.Of(group, herd))] : null,
+                [.. report.MadeUp.Select(MadeUpJson.Of)]),
             JsonShapes.Readable.CompareJson);
     }
 }
+
+/// <summary>A made-up animal that shows what a change does.</summary>
+public sealed record MadeUpJson(string Rule, string Day, string Born, IReadOnlyDictionary<string, string> Facts, IReadOnlyList<MadeUpRowJson> Rows, string Old, string New)
+{
+    internal static MadeUpJson Of(BoundaryAnimal animal) => new(
+        animal.Rule, LocalDatePattern.Iso.Format(animal.Day), animal.Animal.Born, new SortedDictionary<string, string>(animal.Animal.Facts, StringComparer.Ordinal),
+        [.. animal.Rows.Select(row => new MadeUpRowJson(LocalDatePattern.Iso.Format(row.Date), row.Kind, row.Value, row.Unit))],
+        Keys.Snake($"{animal.Old}"), Keys.Snake($"{animal.New}"));
+}
+
+/// <summary>What is on record of her.</summary>
+public sealed record MadeUpRowJson(string Date, string Kind, string Value, string Unit);
 
 /// <summary>One difference.</summary>
 public sealed record DifferenceJson(

@@ -88,14 +88,25 @@ public static class WhyText
     private static string[] Cells(RuleJudgement rule, ListReport list)
     {
         var records = RuleWords.Records(rule, list);
-        var changed = rule.Rule is { Before: { } before } written
-            ? $"changed here: was {ConditionText.Of(before.Needs)}{(written.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}" : "";
+        var changed = rule.Rule is { Before: not null } written ? $"changed here: {Changes(written, list)}" : "";
         string[] cells =
         [
             rule.Name, RuleWords.Found(rule, list), RuleWords.Settles(rule, list),
             string.Join("; ", new[] { records, changed }.Where(part => part.Length > 0)),
         ];
         return [.. cells.Select(PlainText.Clean)];
+    }
+
+    /// <summary>What it was before each change, the latest first, with who agreed to the change.</summary>
+    private static string Changes(Rule rule, ListReport list)
+    {
+        var changes = new List<string>();
+        for (var version = rule; version.Before is { } before; version = before)
+        {
+            changes.Add($"was {ConditionText.Of(before.Needs)}{(version.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}");
+        }
+
+        return string.Join("; before that ", changes);
     }
 
     private static void TrimEnd(StringBuilder text)
