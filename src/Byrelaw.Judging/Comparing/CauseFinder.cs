@@ -21,18 +21,19 @@ internal sealed class CauseFinder(Trials trials, IReadOnlyList<Change> changes)
             spare.Count == 0 ? [] : Named(Fewest(_all.Without(spare[0]), who, now)));
     }
 
-    /// <summary>Takes away whatever is not needed.</summary>
+    /// <summary>Takes away whatever is not needed, until each of the rest is: what is needed beside one change need not be beside others.</summary>
     private ChangeSet Fewest(ChangeSet from, (string List, string Number) who, Told? now)
     {
-        foreach (var change in from.Members)
+        while (true)
         {
-            if (trials.Of(from.Without(change), who) == now)
+            var spare = from.Members.Where(change => trials.Of(from.Without(change), who) == now).Take(1).ToList();
+            if (spare.Count == 0)
             {
-                from = from.Without(change);
+                return from;
             }
-        }
 
-        return from;
+            from = from.Without(spare[0]);
+        }
     }
 
     private ImmutableArray<Change> Named(ChangeSet set) => [.. set.Members.Select(change => changes[change])];
