@@ -51,7 +51,10 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
     }
 
     /// <summary>A path as the system wants it.</summary>
-    public string Full(string path) => Path.GetFullPath(path, Here);
+    /// <exception cref="CannotDoException">No file can have such a name.</exception>
+    public string Full(string path) => path.Contains('\0', StringComparison.Ordinal)
+        ? throw new CannotDoException("no file's name holds the character NUL")
+        : Path.GetFullPath(path, Here);
 
     /// <summary>A path as people are shown it: relative to where they work, forward slashes.</summary>
     public string Show(string path)

@@ -29,6 +29,11 @@ internal static class CompareCommand
 
     private static int Run(string oldFile, string newFile, string? records, string? folder, bool json, Doors doors)
     {
+        if (folder is "")
+        {
+            throw new CannotDoException("--out wants the name of a folder");
+        }
+
         if (folder is { } target)
         {
             ReportFolder.Check(doors.Full(target));
