@@ -37,9 +37,9 @@ internal static class ExampleLines
 
     // "1021" of a fact that is text, "breed Jersey": where the name ends only its meaning tells.
     private static readonly Parser<Token, ImmutableArray<NameSyntax>> Words = Map(
-        (first, more) => ImmutableArray.CreateRange(more.Prepend(first).Select(token => NameSyntax.Of(token, []))),
-        Parser<Token>.Token(token => token.IsNamePart).Labelled("something on record, such as `calving 2026-09-07`"),
-        Parser<Token>.Token(token => token.IsNamePart).Labelled("").Several());
+        (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
+        Leaf.OneWord(token => token.IsNamePart, "something on record, such as `calving 2026-09-07`"),
+        Leaf.OneWord(token => token.IsNamePart, "").Several());
 
     private static readonly Parser<Token, (bool IsOn, DateSyntax? Day, RecordedValueSyntax? Value)> Rest = OneOf(
         Leaf.Word("on", "").Then(Leaf.Date).Select<(bool, DateSyntax?, RecordedValueSyntax?)>(day => (true, day, null)),

@@ -31,10 +31,7 @@ internal static class ExpectLines
 
     private static readonly Parser<Token, (TextSyntax? Rule, NameSyntax? Name)> Target = OneOf(
         Leaf.Text("a rule's name in quotes").Select<(TextSyntax?, NameSyntax?)>(rule => (rule, null)),
-        Map(
-            NameSyntax.Of,
-            Parser<Token>.Token(IsName).Labelled("a list or a defined condition"),
-            Parser<Token>.Token(IsName).Labelled("").Several()).Select<(TextSyntax?, NameSyntax?)>(name => (null, name)));
+        Leaf.NameOf(IsName, "a list or a defined condition").Select<(TextSyntax?, NameSyntax?)>(name => (null, name)));
 
     public static readonly Parser<Token, LineSyntax> Expect = Map<Token, Token, (TextSyntax? Rule, NameSyntax? Name), (ExpectedAnswer Answer, SourceSpan Span), IEnumerable<ExpectClauseSyntax>, LineSyntax>(
         (start, target, answer, said) =>

@@ -37,10 +37,10 @@ public static class Summary
             return null;
         }
 
-        var wanted = PlanWords.Of(wants.What, wants.Count);
-        return chance >= wants.Sure
-            ? $"{Phrases.Sentence(wanted)} or more: {ChanceWords.Of(chance)} sure, and {ChanceWords.Of(wants.Sure)} was wished."
-            : $"{Phrases.Sentence(wanted)} or more is only {ChanceWords.Of(chance)} sure, and {ChanceWords.Of(wants.Sure)} was wished: as surely as that, count on {PlanWords.Of(wants.What, forecast.CountedOn!.Value)}.";
+        var wanted = $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))} or more: {ChanceWords.Of(chance)} sure, and {ChanceWords.Of(wants.Sure)} was wished";
+        return chance >= wants.Sure ? wanted + "."
+            : forecast.CountedOn!.Value == 0 ? wanted + "; nothing can be counted on as surely as that."
+            : $"{wanted}; as surely as that, count on {PlanWords.Of(wants.What, forecast.CountedOn.Value)}.";
     }
 
     private static string? Animals(Plan plan)

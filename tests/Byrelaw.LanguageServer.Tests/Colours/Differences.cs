@@ -9,7 +9,7 @@ namespace Byrelaw.LanguageServer.Tests.Colours;
 /// <summary>
 /// Where the editor's colours say something else of a word than the language itself. What patterns cannot know, because they
 /// see no declarations, is no difference: what sort of thing a name names, and that a word which the language keeps for
-/// itself is part of a declared name, such as <c>bull in</c> or <c>running with bull</c>.
+/// itself is part of a declared name, such as <c>bull in</c> or <c>running with bull</c>; nor that a text in quotes is a name.
 /// </summary>
 internal static class Differences
 {
@@ -29,7 +29,8 @@ internal static class Differences
                 var (word, meant) = (token.Span.Text, Coarse(token.Class));
                 var seen = coloured[(token.Span.Column - 1)..(token.Span.Column - 1 + token.Span.Length)].Distinct().ToList();
                 var isKeptWordInAName = meant == TokenClass.Name && seen is [TokenClass.Keyword] && RulebookView.NeedsQuotes(word);
-                if (!isKeptWordInAName && (seen is not [{ } one] || one != meant))
+                var isNameInQuotes = meant == TokenClass.Name && seen is [TokenClass.Text] && word[0] == '"';
+                if (!isKeptWordInAName && !isNameInQuotes && (seen is not [{ } one] || one != meant))
                 {
                     yield return $"{line}: {word} is {meant}, coloured as {string.Join(" and ", seen)}";
                 }

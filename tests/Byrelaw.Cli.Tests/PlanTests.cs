@@ -1,0 +1,83 @@
+using Byrelaw.Testing;
+
+namespace Byrelaw.Cli.Tests;
+
+/// <summary>Plans of the example farms, as people read them.</summary>
+public sealed class PlanTests : IDisposable
+{
+    private const string WithyBend = "examples/withy-bend/spring-2026.byre";
+    private const string LateStart = "examples/late-start/late-2026.byre";
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("byrelaw-plan-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void A_plan_made_ten_weeks_before_reads_as_approved()
+    {
+        var run = Plan(WithyBend, "--known-on", "2026-08-05");
+        run.Code.ShouldBe(ExitCode.Bad, "rows of the example cannot be read, on purpose");
+        Snapshot.Verify(Said(run) + "\n" + File.ReadAllText(Path.Combine(_folder, "plan/index.md")));
+    }
+
+    [Fact]
+    public void The_farmers_page_reads_as_approved()
+    {
+        Plan(WithyBend, "--known-on", "2026-08-05");
+        Snapshot.Verify(File.ReadAllText(Path.Combine(_folder, "plan/expectations.md")));
+    }
+
+    [Fact]
+    public void A_farm_that_starts_too_late_is_told_so_and_which_visits_there_are()
+    {
+        var run = Plan(LateStart);
+        run.Out.ShouldContain("Too late for this season");
+        var page = File.ReadAllText(Path.Combine(_folder, "plan/index.md"));
+        Snapshot.Verify(Said(run) + "\n" + page[..page.IndexOf("## What must be done by when", StringComparison.Ordinal)]);
+    }
+
+    [Fact]
+    public void A_plan_drawn_up_again_keeps_every_entry_of_its_calendar()
+    {
+        Plan(WithyBend, "--known-on", "2026-08-05");
+        var first = Uids();
+        Plan(WithyBend, "--known-on", "2026-08-20");
+        Uids().Except(first).ShouldBeEmpty("an entry under another name would be doubled");
+        first.Count.ShouldBe(first.Distinct().Count());
+        first.Count.ShouldBeGreaterThan(20);
+    }
+
+    [Theory]
+    [InlineData("collection", "collection 1 day", "2026-10-09")]
+    [InlineData("no-eggs", "no eggs", "2026-10-12")]
+    [InlineData("courier", "no courier 1 day", "2026-10-20")]
+    [InlineData("late-treatment", "Progesterone insert day 7, 1 day", "2026-10-12")]
+    public void What_is_left_when_something_goes_wrong_reads_as_approved(string name, string slip, string heardOn)
+    {
+        var run = Run("plan", WithyBend, "--slip", slip, "--heard-on", heardOn);
+        run.Code.ShouldBe(ExitCode.Done);
+        Snapshot.Verify(run.Out, name);
+    }
+
+    [Fact]
+    public void A_slip_that_is_not_understood_is_told_which_are()
+    {
+        var run = Run("plan", WithyBend, "--slip", "the bull got out");
+        run.Code.ShouldBe(ExitCode.CouldNot);
+        run.Err.ShouldContain("--slip does not understand `the bull got out`; it wants \"collection 1 day\"");
+    }
+
+    private List<string> Uids() => [.. File.ReadLines(Path.Combine(_folder, "plan/calendar.ics")).Where(line => line.StartsWith("UID:", StringComparison.Ordinal))];
+
+    private Run Plan(string programme, params string[] more) => Run(["plan", programme, "--out", Path.Combine(_folder, "plan"), .. more]);
+
+    private string Said(Run run) => run.Out.Replace(_folder, "FOLDER", StringComparison.Ordinal);
+
+    private static Run Run(params string[] args)
+    {
+        using var @out = new StringWriter { NewLine = "\n" };
+        using var err = new StringWriter { NewLine = "\n" };
+        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root));
+        return new Run(code, @out.ToString(), err.ToString());
+    }
+}
