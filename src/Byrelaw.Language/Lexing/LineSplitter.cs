@@ -80,7 +80,7 @@ internal sealed class LineSplitter
             return;
         }
 
-        if (Enumerable.Range(1, _texts.Count - 1).FirstOrDefault(i => _texts[i].Text == _texts[i - 1].Text && _texts[i].Text.Length > 0) is > 0 and var twice)
+        if (Enumerable.Range(1, _texts.Count - 1).FirstOrDefault(IsTwice) is > 0 and var twice)
         {
             _current.Add(_texts[twice] with { Kind = TokenKind.Bad, Problem = TextProblems.TextTwice(_texts[twice].Span) });
             _isBad = true;
@@ -92,6 +92,10 @@ internal sealed class LineSplitter
         _current.Add(_texts[0] with { Span = _texts[0].Span.To(_texts[^1].Span), Text = text });
         _texts.Clear();
     }
+
+    // On one line only: a long text that repeats itself may break into equal parts.
+    private bool IsTwice(int at) =>
+        _texts[at].Text == _texts[at - 1].Text && _texts[at].Text.Length > 0 && _texts[at].Span.Line == _texts[at - 1].Span.Line;
 
     private void EndStatement()
     {
