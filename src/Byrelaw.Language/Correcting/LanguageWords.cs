@@ -43,7 +43,7 @@ internal static class LanguageWords
 
     /// <summary>Words that stand inside declarations; any other word would pass for a part of a name there.</summary>
     private static readonly ImmutableArray<string> InsideDeclarations =
-        [.. "also answers in on is one of not before the scale to mass from until".Split(' ')];
+        [.. "also answers in on is one of not before the scale to molar mass from until".Split(' ')];
 
     /// <summary>The words that may stand at a place (from 0) of a line.</summary>
     /// <param name="place">0 for the line's first word.</param>

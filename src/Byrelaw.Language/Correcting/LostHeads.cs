@@ -1,3 +1,4 @@
+using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Sources;
 
@@ -11,6 +12,9 @@ internal static class LostHeads
 {
     private const int MostLinesUp = 6;
 
+    private static readonly string[] Heads =
+        [.. new[] { "rule", "safety rule", "prefer", "source" }.Concat(LineTable.Heads.Keys.Order(StringComparer.Ordinal)).Distinct()];
+
     /// <summary>The words that may be missing before each such text above a statement, the nearest first.</summary>
     public static IEnumerable<Proposal> Above(Statement statement)
     {
@@ -23,9 +27,9 @@ internal static class LostHeads
             if (quote < text.Length && text[quote] == '"')
             {
                 var at = new SourceSpan(source, source.StartOf(line) + quote, 0);
-                foreach (var head in (string[])["rule ", "safety rule ", "prefer ", "source "])
+                foreach (var head in Heads)
                 {
-                    yield return Proposal.Before(at, head);
+                    yield return Proposal.Before(at, head + " ");
                 }
             }
         }

@@ -41,7 +41,7 @@ internal static partial class Slips
         var near = Near(statement);
         var known = LanguageWords.Known(draft.Names, statement.Kind);
         var unknown = near.Where(word => char.IsLetter(statement.Words[word].Text[0]) && !known.Contains(statement.Bare(word).Text)).ToList();
-        var expected = BackTicked().Matches(problem.Expected ?? "").Select(match => match.Groups[1].Value).Where(LanguageWords.Inside.Contains);
+        var expected = BackTicked().Matches(problem.Expected ?? "").Select(match => match.Groups[1].Value);
         var places = near.Append(near.Max() + 1).OrderBy(place => FollowsAGap(statement, place) ? 0 : 1).ToList();
         return Misspelt(statement, unknown, known)
             .Concat(places.Where(place => FollowsAGap(statement, place)).SelectMany(place => Missing(statement, place)))
@@ -61,7 +61,7 @@ internal static partial class Slips
     /// <summary>Whether such a problem may come of a slip in its line; others are about what the line says.</summary>
     private static bool MayShowIn(string code) =>
         code is "B0106" or "B0137" or "B0201" or "B0204" or "B0205" or "B0206" or "B0207" or "B0502" or "B0506" or "B0813"
-        || code.StartsWith("B03", StringComparison.Ordinal) || (code != "B0413" && code.StartsWith("B04", StringComparison.Ordinal));
+        || code.StartsWith("B03", StringComparison.Ordinal) || code.StartsWith("B12", StringComparison.Ordinal) || (code != "B0413" && code.StartsWith("B04", StringComparison.Ordinal));
 
     /// <summary>Whether it is known what the line tries to say: no word more or less would say it.</summary>
     private static bool IsUnderstood(string code) => code is "B0201" or "B0404" or "B0405" or "B0406" or "B0407" or "B0409" or "B0412" or "B0506" or "B0813";
@@ -117,6 +117,7 @@ internal static partial class Slips
         return new Proposal(new SourceSpan(at.File, start, end - start), "");
     }
 
-    [GeneratedRegex("`([a-z]+)`")]
+    // What follows "such as" is one of many.
+    [GeneratedRegex("(?<!such as )`([a-z]+)`")]
     private static partial Regex BackTicked();
 }
