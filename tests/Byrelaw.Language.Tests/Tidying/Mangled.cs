@@ -63,7 +63,7 @@ internal sealed class Mangled(Random random)
         {
             TokenKind.Word or TokenKind.Unit when Sometimes => text.ToUpperInvariant(),
             TokenKind.Word when Sometimes => char.ToUpperInvariant(text[0]) + text[1..],
-            TokenKind.Text when Sometimes => string.Concat(text.Split(' ').Select((piece, i) => i == 0 ? piece : $"\"{Between(end)}\"{piece}")),
+            TokenKind.Text when Sometimes && !RepeatsAWord(text) => string.Concat(text.Split(' ').Select((piece, i) => i == 0 ? piece : $"\"{Between(end)}\"{piece}")),
             _ => text,
         };
     }
@@ -72,6 +72,13 @@ internal sealed class Mangled(Random random)
     private string Between(string end) => end.Length > 0 && Sometimes ? $"{Space(0)}{(Sometimes ? Comment() : "")}{end}{Space(0)}" : Space(0);
 
     private static bool IsEnd(Token token) => token.Kind is TokenKind.EndOfLine or TokenKind.EndOfFile;
+
+    /// <summary>Cut between a word and the same word again, a text would stand twice in a row, which is a mistake.</summary>
+    private static bool RepeatsAWord(string text)
+    {
+        var words = text.Trim('"').Split(' ');
+        return words.Zip(words.Skip(1)).Any(pair => pair.First == pair.Second);
+    }
 
     private string Comment() => $"#{Space(0)}{++_comments} \"quoted\"{Space(0)}";
 
