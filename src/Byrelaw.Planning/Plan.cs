@@ -15,4 +15,8 @@ namespace Byrelaw.Planning;
 /// <param name="ReadyByDate">How many recipients would be ready on each day.</param>
 /// <param name="Visits">The visits that the first collection could be on, where the programme leaves that to the plan; it is planned on the best.</param>
 public sealed record Plan(
-    Draft Draft, LocalDate Today, PlanCalendar Calendar, SeasonInputs Inputs, SeasonNumbers Numbers, ReadyByDate? ReadyByDate, VisitComparison? Visits);
+    Draft Draft, LocalDate Today, PlanCalendar Calendar, SeasonInputs Inputs, SeasonNumbers Numbers, ReadyByDate? ReadyByDate, VisitComparison? Visits)
+{
+    /// <summary>The recipients' list, judged; null where the programme draws up none.</summary>
+    public ListJudgement? Recipients => ProgrammeLists.Judged(Draft.Lists, ProgrammeLists.Recipients(Draft.Rulebook.Programme!));
+}

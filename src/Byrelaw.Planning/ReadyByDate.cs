@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Byrelaw.Judging.Truths;
 using Byrelaw.Judging.Verdicts;
-using Byrelaw.Planning.Seasons;
+using Byrelaw.Planning.Calendar;
 using NodaTime;
 
 namespace Byrelaw.Planning;
@@ -17,7 +17,7 @@ public sealed record ReadyByDate(string List, LocalDate First, ImmutableArray<in
     public static ReadyByDate? Of(Draft draft)
     {
         ArgumentNullException.ThrowIfNull(draft);
-        if (JudgedSeason.Recipients(draft.Lists) is not { Animals: { IsEmpty: false } animals } list)
+        if (ProgrammeLists.Judged(draft.Lists, ProgrammeLists.Recipients(draft.Rulebook.Programme!)) is not { Animals: { IsEmpty: false } animals } list)
         {
             return null;
         }

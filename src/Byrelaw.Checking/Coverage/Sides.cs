@@ -15,7 +15,7 @@ internal static class Sides
     public static IEnumerable<string> Of(Condition condition)
     {
         var subject = Subjects.Of(condition);
-        return Values(condition, subject).Concat(Windows(condition).SelectMany(window => OfWindow(window, Subjects.OfRecords(condition)))).Concat(NotRecorded(condition, subject));
+        return Values(condition, subject).Concat(ConditionWindows.Of(condition).SelectMany(window => OfWindow(window, Subjects.OfRecords(condition)))).Concat(NotRecorded(condition, subject));
     }
 
     /// <summary>The side of a limit that a number is on.</summary>
@@ -56,18 +56,6 @@ internal static class Sides
 
     /// <summary>The limits of a demand.</summary>
     public static IEnumerable<T> Limits<T>(Comparison comparison, T low, T high) => comparison == Comparison.Between ? [low, high] : [low];
-
-    /// <summary>The windows of a condition.</summary>
-    public static IEnumerable<Window> Windows(Condition condition) => condition switch
-    {
-        CountCondition count => count.Windows,
-        MeasuredCondition measured => measured.Windows,
-        TestCondition test => test.Windows,
-        MobMeasuredCondition mob => mob.Windows,
-        MobCountCondition mob => mob.Windows,
-        SpellCondition spell => spell.Windows,
-        _ => [],
-    };
 
     /// <summary>How many animals a condition about a mob asks for; null for every other.</summary>
     public static int? FromAnimals(Condition condition) => condition switch

@@ -23,7 +23,7 @@ internal sealed class Touches(Example example, Herd herd, int animal)
         var condition = finding.Condition;
         var subject = Subjects.Of(condition);
         var values = finding.Truth == Truth.Unknown ? [Sides.Unknown(subject)] : Values(finding, subject);
-        return values.Concat(Sampled(condition)).Concat(Sides.Windows(condition).SelectMany(window => OfWindow(window, condition, Subjects.OfRecords(condition))));
+        return values.Concat(Sampled(condition)).Concat(ConditionWindows.Of(condition).SelectMany(window => OfWindow(window, condition, Subjects.OfRecords(condition))));
     }
 
     private IEnumerable<string> Values(Finding finding, string subject) => (finding.Condition, finding.Found) switch
@@ -64,7 +64,7 @@ internal sealed class Touches(Example example, Herd herd, int animal)
             return [];
         }
 
-        var windows = Sides.Windows(condition).ToList();
+        var windows = ConditionWindows.Of(condition).ToList();
         var measure = condition is MobMeasuredCondition mob ? mob.Measure : ((MobCountCondition)condition).Measure;
         var sampled = example.Records.Where(record => record.Kind == measure && windows.All(window => IsIn(window, record.Date))).Sum(record => Math.Max(1, record.OfHerMob));
         return [Sides.Count(Sides.Sampled(condition), least, sampled)];

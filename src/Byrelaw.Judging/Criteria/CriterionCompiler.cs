@@ -70,17 +70,7 @@ internal sealed class CriterionCompiler
     /// <summary>A date that this programme does not set: the condition can be read, but not judged.</summary>
     private bool NamesAnUnsetDate(Condition condition)
     {
-        ImmutableArray<Window> windows = condition switch
-        {
-            CountCondition count => count.Windows,
-            MeasuredCondition measured => measured.Windows,
-            TestCondition test => test.Windows,
-            MobMeasuredCondition mob => mob.Windows,
-            MobCountCondition mob => mob.Windows,
-            SpellCondition spell => spell.Windows,
-            _ => [],
-        };
-        return windows.Any(window => window switch
+        return ConditionWindows.Of(condition).Any(window => window switch
         {
             BeforeDate before => DayOf(before.Date) is null,
             SinceDate since => DayOf(since.Date) is null,

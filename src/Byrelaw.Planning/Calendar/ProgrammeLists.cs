@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Words;
 
@@ -14,6 +16,10 @@ public static class ProgrammeLists
 
     /// <summary>The recipients: judged on the transfer days; null for none.</summary>
     public static Choice? Recipients(Programme programme) => On(programme, "first transfer") ?? Named(programme, "recipients");
+
+    /// <summary>A list as it was judged; null where the programme does not draw it up.</summary>
+    public static ListJudgement? Judged(ImmutableArray<ListJudgement> lists, Choice? choice) =>
+        choice is null ? null : lists.FirstOrDefault(list => list.Choice.List == choice.List);
 
     private static Choice? On(Programme programme, string date)
     {

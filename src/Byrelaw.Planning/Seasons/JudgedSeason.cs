@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Recipients;
 using Byrelaw.Records.Herds;
@@ -13,9 +12,6 @@ namespace Byrelaw.Planning.Seasons;
 /// <summary>Takes what a season's numbers need from a programme whose lists have been judged.</summary>
 public static class JudgedSeason
 {
-    private const string DonorList = "donors";
-    private const string RecipientList = "recipients";
-
     /// <summary>The inputs.</summary>
     /// <param name="rulebook">With a programme.</param>
     /// <param name="lists">Its lists, judged.</param>
@@ -26,10 +22,11 @@ public static class JudgedSeason
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(calendar);
         ArgumentNullException.ThrowIfNull(herd);
-        var aims = rulebook.Programme!.Aims;
-        var recipients = Recipients(lists);
+        var programme = rulebook.Programme!;
+        var aims = programme.Aims;
+        var recipients = ProgrammeLists.Judged(lists, ProgrammeLists.Recipients(programme));
         var sessions = Math.Max(calendar.Rounds.Length, 1);
-        var (donors, most) = aims.Embryos == EmbryoOrigin.Frozen ? (aims.InTheTank / sessions, aims.InTheTank) : Donors(lists);
+        var (donors, most) = aims.Embryos == EmbryoOrigin.Frozen ? (aims.InTheTank / sessions, aims.InTheTank) : Donors(ProgrammeLists.Judged(lists, ProgrammeLists.Donors(programme)));
         return new SeasonInputs
         {
             Plans = rulebook.Plans,
@@ -47,18 +44,8 @@ public static class JudgedSeason
         };
     }
 
-    /// <summary>The list of recipients: the one of that name, else the last that is not the donors'; null without any.</summary>
-    public static ListJudgement? Recipients(ImmutableArray<ListJudgement> lists) =>
-        Named(lists, RecipientList) ?? lists.LastOrDefault(list => NameFolding.Fold(list.Choice.List) != DonorList);
-
-    /// <summary>The donors' list; null where the programme draws up none.</summary>
-    public static ListJudgement? DonorsOf(ImmutableArray<ListJudgement> lists) => Named(lists, DonorList);
-
-    private static ListJudgement? Named(ImmutableArray<ListJudgement> lists, string name) =>
-        lists.FirstOrDefault(list => NameFolding.Fold(list.Choice.List) == name);
-
     /// <summary>Donors that may be collected, those asked about among them, and all that are named.</summary>
-    private static (int Planned, int Most) Donors(ImmutableArray<ListJudgement> lists) => DonorsOf(lists) is { } list
+    private static (int Planned, int Most) Donors(ListJudgement? list) => list is not null
         ? (list.Count(Answer.Ready) + list.Count(Answer.OnCourse) + list.Count(Answer.Ask), list.Animals.Length)
         : (0, 0);
 

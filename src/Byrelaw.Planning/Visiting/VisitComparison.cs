@@ -55,8 +55,8 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
         [
             treatments.Count > 0 && treatments.TrueForAll(one => one.Start < today) ? Obstacle.TreatmentPast : null,
             !season.Rounds.IsEmpty && season.Rounds[0].IsTooLate ? Obstacle.TooLate : null,
-            ProgrammeLists.Donors(programme) is not null && donors.Count == 0 ? Obstacle.NoDonor : null,
-            ProgrammeLists.Recipients(programme) is not null && recipients.Count == 0 ? Obstacle.NoRecipient : null,
+            ProgrammeLists.Donors(programme) is not null && donors.AtMost == 0 ? Obstacle.NoDonor : null,
+            ProgrammeLists.Recipients(programme) is not null && recipients.AtMost == 0 ? Obstacle.NoRecipient : null,
         ];
         return new(
             moved, day, donors, recipients, treatments.Find(one => !one.Days.IsEmpty)?.Start, season,
@@ -65,7 +65,7 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
                 .. Clash.WithVisits(plans, rounds),
             ],
             [.. plans.Tasks.Where(task => !task.IsNotNeeded && task.Due.In(programme)?.PlusDays(-task.LeadDays) < today).Select(task => task.Name)],
-            outlook?.Of(moved, donors.Count, recipients.Count), [.. obstacles.OfType<Obstacle>()]);
+            outlook?.Of(moved, donors.AtMost, recipients.AtMost), [.. obstacles.OfType<Obstacle>()]);
     }
 
     private static Dictionary<int, Answer> Answers(Judge judge, Choice? choice)
@@ -79,11 +79,16 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
         return animals.Zip(answers).ToDictionary(pair => pair.First, pair => pair.Second);
     }
 
-    /// <summary>Ready on both lists is Ready; Ready or On course on both is On course; anything else stays what is worse.</summary>
+    /// <summary>The worse of her answers on the two lists; Later on either is No, for both days stand.</summary>
     private static Dictionary<int, Answer> Both(Dictionary<int, Answer> recipients, Dictionary<int, Answer>? treatment) => treatment is null
         ? recipients
-        : recipients.ToDictionary(pair => pair.Key, pair => (Answer)Math.Max((byte)pair.Value, (byte)treatment.GetValueOrDefault(pair.Key, Answer.No)));
+        : recipients.ToDictionary(pair => pair.Key, pair => Worse(pair.Value, treatment.GetValueOrDefault(pair.Key, Answer.No)));
+
+    private static Answer Worse(Answer one, Answer other) =>
+        one == Answer.Later || other == Answer.Later ? Answer.No : (Answer)Math.Max((byte)one, (byte)other);
 
     private static Usable Count(Dictionary<int, Answer> answers) =>
-        new(answers.Values.Count(answer => answer == Answer.Ready), answers.Values.Count(answer => answer == Answer.OnCourse), answers.Count);
+        new(Of(answers, Answer.Ready), Of(answers, Answer.OnCourse), Of(answers, Answer.Ask), answers.Count);
+
+    private static int Of(Dictionary<int, Answer> answers, Answer which) => answers.Values.Count(answer => answer == which);
 }

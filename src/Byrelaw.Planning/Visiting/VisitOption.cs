@@ -24,11 +24,15 @@ public sealed record VisitOption(
 /// <summary>How many of a list may be used.</summary>
 /// <param name="Ready">By the records as they are.</param>
 /// <param name="OnCourse">If nothing happens until then.</param>
+/// <param name="Asked">If what is not known turns out well.</param>
 /// <param name="Of">How many were judged.</param>
-public sealed record Usable(int Ready, int OnCourse, int Of)
+public sealed record Usable(int Ready, int OnCourse, int Asked, int Of)
 {
     /// <summary>Ready and On course.</summary>
     public int Count => Ready + OnCourse;
+
+    /// <summary>Those asked about among them: a plan is made early enough to find out.</summary>
+    public int AtMost => Count + Asked;
 }
 
 /// <summary>What comes of a programme on certain days, worked out elsewhere.</summary>
@@ -42,8 +46,8 @@ public interface IOutlook
 {
     /// <summary>The outlook; null where the programme's assumptions do not go far enough.</summary>
     /// <param name="rulebook">With its programme on the days in question.</param>
-    /// <param name="donors">Donors that may be used.</param>
-    /// <param name="recipients">Recipients that may be used.</param>
+    /// <param name="donors">Donors that may be used, those asked about among them.</param>
+    /// <param name="recipients">Recipients that may be used, those asked about among them.</param>
     Outlook? Of(Rulebook rulebook, int donors, int recipients);
 }
 

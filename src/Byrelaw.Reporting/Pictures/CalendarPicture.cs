@@ -49,7 +49,7 @@ internal static class CalendarPicture
         }
 
         model.Annotations.Add(DayAxis.Mark(first, today, "today", LineStyle.Dash));
-        return Chart.Figure(model, 70 + (34 * rows.Count), "The calendar as a timeline; the table below says the same in words", "Each mark is one entry of the table below. Dashed line: the day of planning.");
+        return Chart.Figure(model, 70 + (34 * rows.Count), "The calendar as a timeline; the table above says the same in words", "Each mark is one entry of the table above, or of the tasks. Dashed line: the day of planning.");
     }
 
     private static RectangleAnnotation Bar(LocalDate first, PlanEntry entry, int row) => new()

@@ -9,10 +9,10 @@ namespace Byrelaw.Reporting.Pictures;
 /// <summary>What may come of a season, stage by stage: the middle outcome and how far it may go either way.</summary>
 internal static class ForecastFan
 {
-    /// <summary>The figure; stages from embryos on, since eggs would dwarf the calves.</summary>
+    /// <summary>The figure; embryos and what becomes of them: eggs would dwarf the calves, and recipients are no stage of an embryo.</summary>
     public static string Of(Forecast forecast)
     {
-        var stages = forecast.Stages.Where(stage => stage.Stage >= Stage.Embryos).ToArray();
+        var stages = forecast.Stages.Where(stage => stage.Stage >= Stage.Embryos && stage.Stage != Stage.Recipients).ToArray();
         var model = Chart.Empty();
         var axis = new CategoryAxis { Position = AxisPosition.Bottom, IsTickCentered = true, MinorTickSize = 0 };
         axis.Labels.AddRange(stages.Select(stage => PlanWords.Short(stage.Stage)));

@@ -14,12 +14,12 @@ internal static class VisitsPicture
         var (first, last) = (options[0].Collection.PlusDays(-3), options[^1].Collection.PlusDays(3));
         var model = Chart.Empty();
         model.Axes.Add(DayAxis.Of(first, last));
-        model.Axes.Add(Chart.Counting("animals", options.Max(option => Math.Max(option.Recipients.Count, option.Donors.Count))));
-        model.Series.Add(Line(options.Select(option => new DataPoint(DayAxis.Place(first, option.Collection), option.Recipients.Count)), MarkerType.Circle, LineStyle.Solid));
-        model.Series.Add(Line(options.Select(option => new DataPoint(DayAxis.Place(first, option.Collection), option.Donors.Count)), MarkerType.Square, LineStyle.Dash));
+        model.Axes.Add(Chart.Counting("animals", options.Max(option => Math.Max(option.Recipients.AtMost, option.Donors.AtMost))));
+        model.Series.Add(Line(options.Select(option => new DataPoint(DayAxis.Place(first, option.Collection), option.Recipients.AtMost)), MarkerType.Circle, LineStyle.Solid));
+        model.Series.Add(Line(options.Select(option => new DataPoint(DayAxis.Place(first, option.Collection), option.Donors.AtMost)), MarkerType.Square, LineStyle.Dash));
         return Chart.Figure(model, 260,
-            "Animals that can be used, by visit: " + string.Join("; ", options.Select(option => $"{Dates.Long(option.Collection)}: {option.Recipients.Count} recipients, {option.Donors.Count} donors")),
-            "Circles, full line: recipients. Squares, dashed line: donors.");
+            "Animals that may be used, by visit: " + string.Join("; ", options.Select(option => $"{Dates.Long(option.Collection)}: {option.Recipients.AtMost} recipients, {option.Donors.AtMost} donors")),
+            "Circles, full line: recipients. Squares, dashed line: donors. Those to ask about are among them.");
     }
 
     private static LineSeries Line(IEnumerable<DataPoint> points, MarkerType marker, LineStyle style)

@@ -27,10 +27,20 @@ internal static class CalendarPart
             return new Part("calendar", "");
         }
 
-        var part = new MarkdownPart().Heading(2, "The calendar").Table(table);
+        var part = new MarkdownPart().Heading(2, "The calendar").Words(Methods(plan)).Table(table);
         var clashes = plan.Calendar.VisitClashes.Select(clash => $"{Dates.Long(clash.Date)}: {EntryWords.Of(clash)}").ToList();
         return (clashes.Count == 0 ? part : part.Words("No team comes on these days, by the visits that are declared:").Bullets(clashes))
             .As("calendar", CalendarPicture.Of(plan.Calendar, plan.Today));
+    }
+
+    /// <summary>Several methods stand side by side, and no animal is to be treated by two of them.</summary>
+    private static string Methods(Plan plan)
+    {
+        var shown = plan.Calendar.Treatments.Select(treatment => treatment.Method.Name).Distinct().Count();
+        var treated = plan.Numbers.Sessions.SelectMany(session => session.Treated).Where(one => one.Animals > 0).Select(one => one.Method.Name).Distinct().ToList();
+        return shown < 2 ? ""
+            : "Every method that may be used has its days here; an animal is treated by one of them only."
+                + (treated.Count == 0 ? "" : $" This plan reckons with {Phrases.And(treated)}.");
     }
 }
 
@@ -53,7 +63,7 @@ public static class EntryWords
         return entry.Kind switch
         {
             EntryKind.TaskStart => $"Last day to start: {entry.Subject}",
-            EntryKind.CleanTime => $"Clean time begins: {entry.Subject}, to the last day named",
+            EntryKind.CleanTime => $"Clean time: {entry.Subject}",
             EntryKind.Treatment or EntryKind.DonorTreatment => $"{entry.Subject}{round}: {Step(entry.Step!)}",
             EntryKind.HeatWatch => $"{entry.Subject}{round}: watch for heat",
             EntryKind.Collection => (aims.Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection of eggs") + round,

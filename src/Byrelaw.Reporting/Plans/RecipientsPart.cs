@@ -21,7 +21,7 @@ internal static class RecipientsPart
 
         var currency = numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
         var table = new MarkdownTable("By each method, at one session", "method", "of those treated or watched, used", "to treat", "from where", "each accepted one costs");
-        var sure = JudgedSeason.Recipients(plan.Draft.Lists) is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
+        var sure = plan.Recipients is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
         foreach (var method in numbers.Methods)
         {
             table.Add(
@@ -39,7 +39,7 @@ internal static class RecipientsPart
 
     private static string Lead(Plan plan)
     {
-        var list = JudgedSeason.Recipients(plan.Draft.Lists);
+        var list = plan.Recipients;
         var embryos = plan.Numbers.Methods[0].Enough?.Accepted;
         return (embryos is { } count ? $"At a session {Numbers.Count(count, "embryo is", "embryos are")} to be expected. “To treat” is the number of animals with which so many are accepted, {ChanceWords.Of(plan.Numbers.Certainty)} sure. " : "")
             + (list is null ? "No list of recipients is drawn up, so nobody is there to treat."

@@ -1,7 +1,6 @@
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Planning;
-using Byrelaw.Planning.Seasons;
 using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Plans;
@@ -52,7 +51,7 @@ public static class Summary
         }
 
         var ways = Phrases.And([.. treated.Select(one => $"{one.Animals} by {one.Method.Name}")]);
-        var onList = JudgedSeason.Recipients(plan.Draft.Lists) is { } list ? $"; {list.Count(Answer.Ready)} are Ready, {list.Count(Answer.OnCourse)} On course, {list.Count(Answer.Ask)} to ask about" : "";
+        var onList = plan.Recipients is { } list ? $"; {list.Count(Answer.Ready)} are Ready, {list.Count(Answer.OnCourse)} On course, {list.Count(Answer.Ask)} to ask about" : "";
         return $"Recipients to treat at each session: {ways}{onList}{(supply.IsEnough ? "." : $": {Numbers.Count(supply.Wanted - supply.FromTheList, "is", "are")} missing.")}";
     }
 

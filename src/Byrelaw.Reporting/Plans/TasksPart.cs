@@ -27,6 +27,9 @@ internal static class TasksPart
             .As("tasks");
     }
 
-    private static string Name(Planning.LeadTimes.TaskDates task) =>
-        task.Task.Name + (task.Earliest is { } day ? $" (not before {Dates.Long(day)})" : "") + string.Concat(task.Task.Cautions.Select(caution => $" Caution: {caution.Text}"));
+    private static string Name(Planning.LeadTimes.TaskDates task)
+    {
+        var name = task.Task.Name + (task.Earliest is { } day ? $" (not before {Dates.Long(day)})" : "");
+        return task.Task.Cautions.IsEmpty ? name : string.Join(' ', task.Task.Cautions.Select(caution => caution.Text).Prepend(Phrases.Stop(name)));
+    }
 }

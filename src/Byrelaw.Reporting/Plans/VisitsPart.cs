@@ -31,6 +31,7 @@ internal static class VisitsPart
         return new MarkdownPart().Heading(2, "Which visit")
             .Words(visits.Options.IsEmpty ? "No visit for collection falls between the days that the programme allows." : Best(visits))
             .Table(table)
+            .Words("What is expected and what it costs count those to ask about among the animals: there is time to find out.")
             .As("visits", visits.Options.Length > 1 ? VisitsPicture.Of(visits.Options) : null);
     }
 
@@ -50,7 +51,7 @@ internal static class VisitsPart
         _ => "it is earlier",
     };
 
-    private static string Usable(Usable usable) => $"{usable.Count} of {usable.Of}";
+    private static string Usable(Usable usable) => $"{usable.Count} of {usable.Of}{(usable.Asked > 0 ? $", {usable.Asked} to ask about" : "")}";
 
     private static string But(VisitOption option)
     {

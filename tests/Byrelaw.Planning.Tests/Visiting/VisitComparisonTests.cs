@@ -33,15 +33,29 @@ public sealed class VisitComparisonTests
 
         // Every second Monday, without 26 October; the donor is not clean before October; those of 7 December would calve on 16 September.
         comparison.Options.Select(option => (option.Collection, option.Donors.Count, string.Join(", ", option.Obstacles))).ShouldBe([
-            (new LocalDate(2026, 8, 31), 0, "NoDonor, NoRecipient"), (new(2026, 9, 14), 0, "NoDonor, NoRecipient"), (new(2026, 9, 28), 0, "NoDonor, NoRecipient"),
-            (new(2026, 10, 12), 1, "NoRecipient"), (new(2026, 11, 9), 1, "NoRecipient"), (new(2026, 11, 23), 1, "NoRecipient"), (new(2026, 12, 7), 1, "TooLate, NoRecipient")]);
+            (new LocalDate(2026, 8, 31), 0, "NoDonor"), (new(2026, 9, 14), 0, "NoDonor"), (new(2026, 9, 28), 0, "NoDonor"),
+            (new(2026, 10, 12), 1, ""), (new(2026, 11, 9), 1, ""), (new(2026, 11, 23), 1, ""), (new(2026, 12, 7), 1, "TooLate")]);
+
+        // Nobody's copper is known yet: they are to ask about, which is not the same as not to be used.
+        comparison.Options.ShouldAllBe(option => option.Recipients.Count == 0 && option.Recipients.Asked > 0);
+    }
+
+    [Fact]
+    public void A_visit_has_no_recipients_where_all_have_calved_too_lately()
+    {
+        // Calved on 1 August: on 8 September, the transfer of 31 August, that is 38 of 56 days; on 20 October it is 80.
+        var farm = new WrittenPlan { Programme = Farm.Programme, More = Visits, Events = [.. Enumerable.Range(1, 4).Select(animal => $"2026-08-01,{animal},calving,,")] };
+        var options = Compared(farm, new(2026, 8, 1))!.Options;
+        options[0].Obstacles.ShouldContain(Obstacle.NoRecipient);
+        options[0].Recipients.AtMost.ShouldBe(0);
+        options.Single(option => option.Collection == new LocalDate(2026, 10, 12)).Obstacles.ShouldNotContain(Obstacle.NoRecipient);
     }
 
     [Fact]
     public void The_best_is_named_with_what_sets_it_apart()
     {
         var farm = new WrittenPlan { Programme = Farm.Programme, More = Visits, Events = [.. Farm.Events, "2026-08-01,2,serum copper,9,umol/L", "2026-08-01,3,serum copper,9,umol/L"] };
-        Compared(farm, new(2026, 8, 1))!.Best.ShouldBeNull();
+        Compared(farm, new(2026, 8, 1))!.Best!.Collection.ShouldBe(new LocalDate(2026, 10, 12), "copper can still be found out");
         var sampled = new WrittenPlan { Programme = Farm.Programme, More = Visits.Replace("2026-10-26", "2026-09-28, 2026-10-26"), Events = farm.Events };
         var rulebook = sampled.Rulebook;
         var withoutCopper = rulebook with { Rules = [.. rulebook.Rules.Where(rule => rule.Name != "Copper")] };

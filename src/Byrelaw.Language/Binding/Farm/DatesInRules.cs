@@ -32,22 +32,11 @@ internal static class DatesInRules
     {
         ListCondition list => list.Items.SelectMany(item => Dates(item, defines, read)),
         NamedCondition named when named.Index >= 0 && !defines[named.Index].IsBroken && read.Add(named.Index) => Dates(defines[named.Index].Condition!, defines, read),
-        _ => WindowsOf(condition).Select(window => window switch
+        _ => ConditionWindows.Of(condition).Select(window => window switch
         {
             BeforeDate before => before.Date,
             SinceDate since => since.Date,
             _ => null,
         }).OfType<DateReference>(),
-    };
-
-    private static ImmutableArray<Window> WindowsOf(Condition condition) => condition switch
-    {
-        CountCondition count => count.Windows,
-        MeasuredCondition measured => measured.Windows,
-        TestCondition test => test.Windows,
-        MobMeasuredCondition mob => mob.Windows,
-        MobCountCondition mob => mob.Windows,
-        SpellCondition spell => spell.Windows,
-        _ => [],
     };
 }
