@@ -72,6 +72,9 @@ internal static class Tried
     }
 
     /// <summary>What came out otherwise than expected; empty for nothing.</summary>
-    public static string Failures(IEnumerable<ExampleOutcome> outcomes) => DiagnosticText.Of(
-        outcomes.SelectMany(outcome => outcome.Problems.Concat(outcome.Expectations.Select(expectation => expectation.Failure).OfType<Diagnostic>())));
+    public static string Failures(IEnumerable<ExampleOutcome> outcomes) => DiagnosticText.Of(Problems(outcomes));
+
+    /// <summary>What is wrong with the records of examples, and what came out otherwise than expected.</summary>
+    public static IEnumerable<Diagnostic> Problems(IEnumerable<ExampleOutcome> outcomes) =>
+        outcomes.SelectMany(outcome => outcome.Problems.Concat(outcome.Expectations.Select(expectation => expectation.Failure).OfType<Diagnostic>()));
 }

@@ -1,57 +1,28 @@
+using Byrelaw.Language.Correcting;
 using Byrelaw.Language.Diagnostics;
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Tests.Support;
+using Byrelaw.Testing.Problems;
 
 namespace Byrelaw.Language.Tests.Problems;
 
-/// <summary>The pages in <c>docs/problems</c> teach every code, and say what the program says.</summary>
+/// <summary>The pages about what shows when a rule file is read say what the program says.</summary>
 public sealed class ProblemPagesTests
 {
-    public static TheoryData<string> Pages() =>
-        [.. Directory.EnumerateFiles(Repository.At("docs/problems"), "B*.md").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
-
-    [Fact]
-    public void Each_code_has_one_page()
-    {
-        var codes = ProblemCodes.In(typeof(ProblemCatalogue).Assembly).Keys.Where(code => code[0] == 'B').Where(code => !IsOwed(code)).ToList();
-
-        codes.Count.ShouldBeGreaterThan(100);
-        ProblemCatalogue.All.Select(page => page.Code).ShouldBeUnique();
-        codes.Except(ProblemCatalogue.All.Select(page => page.Code)).Order().ShouldBeEmpty();
-    }
+    public static TheoryData<string> Pages() => [.. ProblemPages.OfReading];
 
     [Theory]
     [MemberData(nameof(Pages))]
-    public void Each_page_says_what_the_program_says(string page)
-    {
-        var examples = new ProblemExamples();
-        var sections = new Sections(page);
-        ExecutedPage.Verify("docs/problems/" + page, fence =>
-        {
-            if (fence.Language == "problems")
-            {
-                return DiagnosticText.Of(examples.Read().Problems).TrimEnd('\n') + "\n";
-            }
-
-            examples.Add(fence, sections.CodeAt(fence.Line));
-            return null;
-        });
-    }
+    public void Each_page_says_what_the_program_says(string page) => new TaughtPage(page, Read).SaysWhatTheProgramSays();
 
     [Theory]
     [MemberData(nameof(Pages))]
     public void Each_wrong_example_has_just_its_problem_and_each_mended_one_has_none(string page)
     {
-        foreach (var (code, fences) in new Sections(page).All)
+        foreach (var lesson in new TaughtPage(page, Read).Lessons())
         {
-            var examples = new ProblemExamples();
-            var says = fences.FindIndex(fence => fence.Language == "problems");
-            says.ShouldBeInRange(1, fences.Count - 2, code);
-            fences.Take(says).ToList().ForEach(fence => examples.Add(fence, code));
-            examples.Read().Problems.Select(problem => problem.Code).Distinct().ShouldBe([code]);
-
-            fences.Skip(says + 1).ToList().ForEach(fence => examples.Add(fence, code));
-            DiagnosticText.Of(examples.Read().Problems).ShouldBe("", code);
+            lesson.Wrong.Codes.Distinct().ShouldBe([lesson.Code]);
+            lesson.Mended.Text.ShouldBe("", lesson.Code);
         }
     }
 
@@ -63,6 +34,15 @@ public sealed class ProblemPagesTests
     [Fact]
     public void The_nearest_code_is_offered_for_one_that_does_not_exist() => ProblemCatalogue.Nearest("B02O4").ShouldBe("B0204");
 
-    /// <summary>Codes whose pages whoever made them still has to write.</summary>
-    private static bool IsOwed(string code) => code.StartsWith("B1", StringComparison.Ordinal);
+    private static Said Read(ExampleFiles example)
+    {
+        var files = new RuleFilesInMemory();
+        foreach (var (name, bytes) in example.All)
+        {
+            files.Add(name, bytes);
+        }
+
+        var problems = RulebookReader.Read(example.Root, files)!.Corrected().Problems;
+        return new Said(DiagnosticText.Of(problems), [.. problems.Select(problem => problem.Code)]);
+    }
 }

@@ -2,7 +2,7 @@ using System.Reflection;
 using System.Reflection.Emit;
 using System.Text.RegularExpressions;
 
-namespace Byrelaw.Testing.Documents;
+namespace Byrelaw.Testing.Problems;
 
 /// <summary>Finds the codes of problems in a compiled program, wherever they stand in it.</summary>
 public static partial class ProblemCodes

@@ -1,18 +1,17 @@
-using Byrelaw.Testing;
 using Byrelaw.Testing.Documents;
 
-namespace Byrelaw.Language.Tests.Problems;
+namespace Byrelaw.Testing.Problems;
 
 /// <summary>The sections of a page about problems, each with its examples.</summary>
-internal sealed class Sections
+internal sealed class ProblemSections
 {
     private readonly string[] _lines;
     private readonly string _page;
 
-    public Sections(string page)
+    public ProblemSections(string path)
     {
-        _page = File.ReadAllText(Repository.At("docs/problems/" + page));
-        _lines = _page.ReplaceLineEndings("\n").Split('\n');
+        _page = File.ReadAllText(Repository.At(path)).ReplaceLineEndings("\n");
+        _lines = _page.Split('\n');
     }
 
     /// <summary>Each code with its fenced blocks, in order.</summary>

@@ -1,0 +1,58 @@
+using System.Text;
+using Byrelaw.Testing.Documents;
+
+namespace Byrelaw.Testing.Problems;
+
+/// <summary>
+/// The files of one example on a page about problems. <c>byre rules</c> uses the base vocabulary; <c>byre file NAME</c>, and any
+/// other <c>LANGUAGE file NAME</c>, is kept under its name; <c>byre latin-1</c> and <c>byre old-line-ends</c> are saved that way, and
+/// <c>byre made</c> only hints at what <see cref="MadeExamples"/> makes. The <c>byre</c> block that came last is the file that is read.
+/// </summary>
+public sealed class ExampleFiles
+{
+    private const string Example = "example.byre";
+    private const string Vocabulary = "vocabulary.byre";
+    private const string Named = "file ";
+
+    private readonly Dictionary<string, byte[]> _files = new(StringComparer.Ordinal) { [Vocabulary] = File.ReadAllBytes(Repository.At("rulesets/" + Vocabulary)) };
+
+    /// <summary>The name of the file that is read.</summary>
+    public string Root { get; private set; } = Example;
+
+    /// <summary>Each file by its name, the base vocabulary among them.</summary>
+    public IReadOnlyDictionary<string, byte[]> All => _files;
+
+    /// <summary>Takes one more block; a file that is there already is replaced.</summary>
+    /// <param name="fence">As it stands on the page.</param>
+    /// <param name="code">The problem that the block's section is about.</param>
+    public void Add(Fence fence, string code)
+    {
+        ArgumentNullException.ThrowIfNull(fence);
+        var name = fence.Rest.StartsWith(Named, StringComparison.Ordinal) ? fence.Rest[Named.Length..] : Example;
+        if (fence.Language == "byre")
+        {
+            Root = name;
+        }
+
+        switch (fence.Rest)
+        {
+            case "rules":
+                Add(name, fence.Text + $"use \"{Vocabulary}\"\n");
+                break;
+            case "latin-1":
+                _files[name] = Encoding.Latin1.GetBytes(fence.Text);
+                break;
+            case "old-line-ends":
+                Add(name, fence.Text.Replace('\n', '\r'));
+                break;
+            case "made":
+                MadeExamples.Of(code, name).ToList().ForEach(file => Add(file.Name, file.Text));
+                break;
+            default:
+                Add(name, fence.Text);
+                break;
+        }
+    }
+
+    private void Add(string name, string text) => _files[name] = Encoding.UTF8.GetBytes(text);
+}

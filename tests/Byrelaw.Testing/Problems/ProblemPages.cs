@@ -1,0 +1,23 @@
+namespace Byrelaw.Testing.Problems;
+
+/// <summary>The pages in <c>docs/problems</c>, each among those that one test project tries.</summary>
+public static class ProblemPages
+{
+    /// <summary>Where they lie, below the repository's root.</summary>
+    public const string Folder = "docs/problems/";
+
+    /// <summary>Those about problems that show when a rule file is read.</summary>
+    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords);
+
+    /// <summary>Those about problems that show when rules are tried on made-up animals.</summary>
+    public static IEnumerable<string> OfTrying => Starting("B10", "B11");
+
+    /// <summary>Those about problems that show when records are read.</summary>
+    public static IEnumerable<string> OfRecords => Starting("R");
+
+    private static IEnumerable<string> All => Directory.EnumerateFiles(Repository.At(Folder), "*.md")
+        .Select(path => Path.GetFileName(path)).Where(name => name != "README.md").Order(StringComparer.Ordinal);
+
+    private static IEnumerable<string> Starting(params string[] starts) =>
+        All.Where(name => starts.Any(start => name.StartsWith(start, StringComparison.Ordinal)));
+}
