@@ -13,7 +13,8 @@ internal sealed class Server
     private readonly MessageWriter _writer;
     private readonly Action<string> _log;
     private readonly Methods _methods;
-    private readonly Channel<Incoming> _waiting = Channel.CreateUnbounded<Incoming>(new UnboundedChannelOptions { SingleReader = true, SingleWriter = true });
+    private readonly Session _session;
+    private readonly Channel<Incoming> _waiting = Channel.CreateUnbounded<Incoming>(new UnboundedChannelOptions { SingleReader = true });
 
     /// <summary>Takes what the server reads from and writes to.</summary>
     /// <param name="input">The client's messages.</param>
@@ -26,12 +27,25 @@ internal sealed class Server
         _reader = new MessageReader(input, log);
         _writer = new MessageWriter(output);
         _methods = new Methods(_writer, log);
-        new Session(_methods, _writer, clock).Register();
+        _session = new Session(_methods, _writer, clock, Wake, log);
+        _session.Register();
     }
 
     /// <summary>Serves until the client says that it is done, or goes.</summary>
     /// <returns>0 after a proper end; 1 where the client went without one.</returns>
     public async Task<int> RunAsync()
+    {
+        try
+        {
+            return await ServeAsync();
+        }
+        finally
+        {
+            _session.End();
+        }
+    }
+
+    private async Task<int> ServeAsync()
     {
         var receiving = Task.Run(ReceiveAsync);
         while (await _waiting.Reader.WaitToReadAsync())
@@ -52,6 +66,9 @@ internal sealed class Server
         await receiving;
         return 1;
     }
+
+    /// <summary>A message that says nothing; after it there is a time when no message is waiting.</summary>
+    private void Wake() => _waiting.Writer.TryWrite(Incoming.Nothing);
 
     private async Task ReceiveAsync()
     {

@@ -16,17 +16,25 @@ internal sealed class Session
     private readonly Workspace _workspace = new();
     private readonly Publisher _publisher;
     private readonly Hovers _hovers;
+    private readonly SecondLook _secondLook;
+    private IReadOnlyList<SecondFindings> _found = [];
     private readonly HashSet<string> _edited = new(StringComparer.Ordinal);
     private bool _isStale;
     private bool _clientWatches;
 
-    /// <summary>Takes what it speaks through, and a clock that says what day it is.</summary>
-    public Session(Methods methods, MessageWriter writer, TimeProvider clock)
+    /// <summary>Takes what it speaks through.</summary>
+    /// <param name="methods">What the client may call.</param>
+    /// <param name="writer">What the server tells.</param>
+    /// <param name="clock">Says what day it is.</param>
+    /// <param name="wake">Has <see cref="Methods.Idle"/> called soon, from any thread.</param>
+    /// <param name="log">Where it is said what went wrong.</param>
+    public Session(Methods methods, MessageWriter writer, TimeProvider clock, Action wake, Action<string> log)
     {
         _methods = methods;
         _writer = writer;
         _publisher = new Publisher(_workspace, writer);
         _hovers = new Hovers(_workspace, new RuleCounts(clock));
+        _secondLook = new SecondLook(wake, log);
         _methods.WhenIdle = Check;
     }
 
@@ -110,20 +118,31 @@ internal sealed class Session
         Touch(path);
     }
 
+    /// <summary>The client is done, or gone.</summary>
+    public void End() => _secondLook.GiveUp();
+
     /// <summary>Something may be different now; it is looked at when no message is waiting.</summary>
     private void Touch(string path)
     {
+        _secondLook.GiveUp();
         _workspace.Changed(path);
         _isStale = true;
     }
 
+    /// <summary>What reading tells is told at once; what the second look tells, together with that, when it is known.</summary>
     private void Check()
     {
         if (_isStale)
         {
             _isStale = false;
-            _publisher.Publish(_edited);
+            _publisher.Publish(_edited, _found);
             _edited.Clear();
+            _secondLook.Begin(_workspace.OpenReadings(), _workspace.Files);
+        }
+        else if (_secondLook.Take() is { } found)
+        {
+            _found = found;
+            _publisher.Publish(_edited, _found);
         }
     }
 }

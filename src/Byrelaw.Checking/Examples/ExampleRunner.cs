@@ -14,19 +14,25 @@ public static class ExampleRunner
     /// <summary>Tries the examples of a file and of the files it uses, each against the file it stands in and what that one uses.</summary>
     /// <param name="reading">The file as read.</param>
     /// <param name="files">Where the others come from.</param>
+    /// <param name="cancelled">Gives it up.</param>
     /// <returns>None for a file with errors: what is broken cannot be tried.</returns>
-    public static ImmutableArray<ExampleOutcome> Run(RulebookReading reading, IRuleFiles files)
+    /// <exception cref="OperationCanceledException">It was given up.</exception>
+    public static ImmutableArray<ExampleOutcome> Run(RulebookReading reading, IRuleFiles files, CancellationToken cancelled = default)
     {
         ArgumentNullException.ThrowIfNull(reading);
         var used = reading.UsedWithExamples.Select(path => RulebookReader.Read(path, files)).OfType<RulebookReading>();
-        return [.. used.Prepend(reading).Where(one => !one.HasErrors).SelectMany(one => Run(one.Rulebook))];
+        return [.. used.Prepend(reading).Where(one => !one.HasErrors).SelectMany(one => Run(one.Rulebook, cancelled))];
     }
 
     /// <summary>Tries a rulebook's own examples.</summary>
-    public static IEnumerable<ExampleOutcome> Run(Rulebook rulebook)
+    public static IEnumerable<ExampleOutcome> Run(Rulebook rulebook, CancellationToken cancelled = default)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
-        return rulebook.Examples.Select(example => Run(example, rulebook));
+        foreach (var example in rulebook.Examples)
+        {
+            cancelled.ThrowIfCancellationRequested();
+            yield return Run(example, rulebook);
+        }
     }
 
     private static ExampleOutcome Run(Example example, Rulebook rulebook)

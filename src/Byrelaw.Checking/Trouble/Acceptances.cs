@@ -16,6 +16,12 @@ internal static class Acceptances
             yield return finding.Problem;
         }
 
+        if (Wholeness.IsBroken(rulebook))
+        {
+            // What cannot be read may have the trouble that is accepted.
+            yield break;
+        }
+
         foreach (var acceptance in rulebook.Acceptances)
         {
             if (acceptance.Span.File == rulebook.Files[0] && !findings.Any(finding => Accepts(acceptance, finding)))

@@ -8,8 +8,14 @@ namespace Byrelaw.Checking.Trouble;
 /// <summary>One rulebook under study: its rules and defines made ready to be reasoned about.</summary>
 internal sealed class Study
 {
-    public Study(Rulebook rulebook)
+    private readonly CancellationToken _cancelled;
+
+    /// <summary>Takes a rulebook.</summary>
+    /// <param name="rulebook">As read.</param>
+    /// <param name="cancelled">Once it is, every question is refused with an <see cref="OperationCanceledException"/>.</param>
+    public Study(Rulebook rulebook, CancellationToken cancelled = default)
     {
+        _cancelled = cancelled;
         Rulebook = rulebook;
         Maker = new FormulaMaker(rulebook);
         Search = new Search(Maker.Quantities);
@@ -33,5 +39,9 @@ internal sealed class Study
     public HashSet<string> Troubled { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Whether an animal can be as asked.</summary>
-    public bool CanBe(params (Formula Formula, bool Holds)[] asked) => Search.CanBe(asked);
+    public bool CanBe(params (Formula Formula, bool Holds)[] asked)
+    {
+        _cancelled.ThrowIfCancellationRequested();
+        return Search.CanBe(asked);
+    }
 }

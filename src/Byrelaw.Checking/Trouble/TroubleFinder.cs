@@ -14,10 +14,12 @@ public static class TroubleFinder
     /// <summary>Everything found that the files do not accept, by file in the order of reading, then by place.
     /// Codes start with <c>B11</c>; all are warnings.</summary>
     /// <param name="rulebook">As read; what is broken in it is left alone.</param>
-    public static ImmutableArray<Diagnostic> Find(Rulebook rulebook)
+    /// <param name="cancelled">Gives the search up.</param>
+    /// <exception cref="OperationCanceledException">It was given up.</exception>
+    public static ImmutableArray<Diagnostic> Find(Rulebook rulebook, CancellationToken cancelled = default)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
-        var study = new Study(rulebook);
+        var study = new Study(rulebook, cancelled);
         List<Finding> findings =
         [
             .. ConditionTrouble.Find(study),

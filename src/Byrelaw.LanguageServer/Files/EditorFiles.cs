@@ -52,6 +52,19 @@ internal sealed class EditorFiles : IRuleFiles
         }
     }
 
+    /// <summary>The same files as they are now, whatever is edited after: for work that takes longer than until the next edit.</summary>
+    public EditorFiles Copy()
+    {
+        var copy = new EditorFiles();
+        copy.Folders.AddRange(Folders);
+        foreach (var (path, document) in Open)
+        {
+            copy.Open[path] = new OpenDocument(document.Uri, document.Version, document.Text);
+        }
+
+        return copy;
+    }
+
     /// <summary>The address of a path, as the client spells it where it has the document open.</summary>
     public string Uri(string path) => Open.TryGetValue(path, out var document) ? document.Uri : FilePaths.Uri(path);
 

@@ -10,7 +10,8 @@ internal sealed class Publisher(Workspace workspace, MessageWriter writer)
 
     /// <summary>Tells what is wrong now. A document that was just edited is always answered; other files where something changed.</summary>
     /// <param name="edited">The paths of documents that were opened or edited.</param>
-    public void Publish(IReadOnlySet<string> edited)
+    /// <param name="second">What the last second look found; of what has been edited since, that which may still be said is.</param>
+    public void Publish(IReadOnlySet<string> edited, IReadOnlyList<SecondFindings> second)
     {
         var problems = new Dictionary<string, List<Problem>>(StringComparer.Ordinal);
         foreach (var root in workspace.Files.Open.Keys.ToList())
@@ -22,8 +23,15 @@ internal sealed class Publisher(Workspace workspace, MessageWriter writer)
 
             foreach (var (path, found) in Problems.Of(reading))
             {
-                problems.TryAdd(path, []);
-                problems[path].AddRange(found.Select(one => one.Problem).Except(problems[path]));
+                Add(path, found.Select(one => one.Problem));
+            }
+
+            foreach (var findings in second.Where(findings => findings.Root == root))
+            {
+                foreach (var path in findings.Paths)
+                {
+                    Add(path, reading.FileAt(path) is { } file ? findings.In(path, file.Text) : []);
+                }
             }
         }
 
@@ -34,6 +42,12 @@ internal sealed class Publisher(Workspace workspace, MessageWriter writer)
             {
                 Tell(path, now);
             }
+        }
+
+        void Add(string path, IEnumerable<Problem> found)
+        {
+            problems.TryAdd(path, []);
+            problems[path].AddRange(found.Except(problems[path]));
         }
     }
 

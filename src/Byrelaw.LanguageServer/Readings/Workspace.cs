@@ -37,6 +37,9 @@ internal sealed class Workspace
         return reading;
     }
 
+    /// <summary>What each open document says.</summary>
+    public IReadOnlyList<RootReading> OpenReadings() => [.. Files.Open.Keys.Select(Reading).OfType<RootReading>()];
+
     /// <summary>What a file says by itself, and then what each open document says that uses it.</summary>
     public IEnumerable<(RootReading Reading, SourceFile File)> ReadingsWith(string path)
     {

@@ -8,6 +8,9 @@ namespace Byrelaw.LanguageServer.Wire;
 /// <param name="Parameters">Undefined where there are none.</param>
 internal sealed record Incoming(string? Method, JsonElement? Id, JsonElement Parameters)
 {
+    /// <summary>A message that asks and tells nothing.</summary>
+    public static readonly Incoming Nothing = new(null, null, default);
+
     /// <summary>Reads a message's body.</summary>
     /// <exception cref="RequestException">It is no JSON, or no message.</exception>
     public static Incoming Parse(byte[] body)

@@ -26,6 +26,14 @@ public sealed class AcceptedTroubleTests
     public void An_acceptance_of_something_else_accepts_nothing_and_is_told(string line) =>
         Written.Troubles(Rules + line + Because).Select(trouble => trouble[..5]).ShouldBe(["B1104", "B1110"]);
 
+    [Fact]
+    public void What_is_accepted_of_a_rule_that_cannot_be_read_may_be_there()
+    {
+        var rulebook = Written.Read(Rules + "accept \"A\" as always met" + Because);
+        Written.Find(rulebook).Select(problem => problem.Code).ShouldBe(["B1104", "B1110"]);
+        Written.Find(rulebook with { Rules = [.. rulebook.Rules.Select(rule => rule with { IsBroken = rule.Name == "A" })] }).ShouldBeEmpty();
+    }
+
     [Theory]
     [InlineData("A", "B")]
     [InlineData("B", "A")]

@@ -96,6 +96,9 @@ internal sealed class Editor : IAsyncDisposable
     /// <summary>Waits until what is told of any file starts with a text; returns the first line.</summary>
     public Task<string> ProblemsAsync(string path, string start) => _client.ProblemsAsync(Uri(path), start);
 
+    /// <summary>All that was told of a file so far, in order.</summary>
+    public IEnumerable<(int? Version, string Text)> Told(string path) => _client.All(Uri(path));
+
     /// <summary>What a document says.</summary>
     public string Text(string path) => _documents[path].Text;
 
@@ -141,6 +144,7 @@ internal sealed class Editor : IAsyncDisposable
     private sealed class Client : IDisposable
     {
         private readonly ConcurrentDictionary<string, (int? Version, string Text)> _told = [];
+        private readonly ConcurrentQueue<(string Uri, int? Version, string Text)> _all = [];
         private readonly SemaphoreSlim _changed = new(0);
 
         public ConcurrentQueue<string> Registered { get; } = [];
@@ -149,12 +153,16 @@ internal sealed class Editor : IAsyncDisposable
         public void Publish(JsonElement told)
         {
             var version = told.TryGetProperty("version", out var number) ? number.GetInt32() : (int?)null;
-            _told[told.GetProperty("uri").GetString()!] = (version, string.Concat(told.GetProperty("diagnostics").EnumerateArray().Select(Line)));
+            var (uri, text) = (told.GetProperty("uri").GetString()!, string.Concat(told.GetProperty("diagnostics").EnumerateArray().Select(Line)));
+            _all.Enqueue((uri, version, text));
+            _told[uri] = (version, text);
             _changed.Release();
         }
 
         [JsonRpcMethod("client/registerCapability", UseSingleObjectParameterDeserialization = true)]
         public void Register(JsonElement wanted) => Registered.Enqueue(wanted.GetProperty("registrations")[0].GetProperty("method").GetString()!);
+
+        public IEnumerable<(int? Version, string Text)> All(string uri) => _all.Where(told => told.Uri == uri).Select(told => (told.Version, told.Text));
 
         public Task<string> ProblemsAsync(string uri, int? version) => WhenToldAsync(uri, told => told.Version == version);
 

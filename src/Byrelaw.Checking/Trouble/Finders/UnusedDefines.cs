@@ -13,7 +13,7 @@ internal static class UnusedDefines
             return [];
         }
 
-        if (rulebook.BrokenParts.Length > 0 || rulebook.Rules.Any(rule => rule.IsBroken) || rulebook.Prefers.Any(prefer => prefer.IsBroken) || rulebook.Defines.Any(define => define.IsBroken))
+        if (Wholeness.IsBroken(rulebook))
         {
             // What cannot be read may have used it.
             return [];
