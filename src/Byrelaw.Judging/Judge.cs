@@ -17,6 +17,9 @@ public sealed class Judge
     private readonly LocalDate? _knownOn;
     private readonly HerdDays _days;
 
+    /// <summary>What the criteria ask of days.</summary>
+    internal HerdDays Days => _days;
+
     /// <summary>Prepares a rulebook (which must have a programme) and a herd for judging.</summary>
     /// <param name="rulebook">Its vocabulary must be the herd's; read as known on <paramref name="knownOn"/>.</param>
     /// <param name="herd">The records, read as known on <paramref name="knownOn"/> too.</param>
@@ -139,7 +142,7 @@ public sealed class Judge
     }
 
     /// <summary>Plans remember things, so each thread makes its own and takes a run of neighbours.</summary>
-    private static void Divided(int count, Action<int, int> work, int threads = 0)
+    internal static void Divided(int count, Action<int, int> work, int threads = 0)
     {
         const int Fewest = 500;
         var parts = Math.Clamp(count / Fewest, 1, threads > 0 ? threads : Environment.ProcessorCount);
@@ -152,16 +155,19 @@ public sealed class Judge
         Parallel.For(0, parts, part => work((int)((long)count * part / parts), (int)((long)count * (part + 1) / parts)));
     }
 
-    private (int[] Animals, List<string> Unknown) CandidatesOf(Choice choice, LocalDate? on) =>
+    /// <summary>The animals of a list, and the numbers named that are not in the records.</summary>
+    internal (int[] Animals, List<string> Unknown) CandidatesOf(Choice choice, LocalDate? on) =>
         Candidates.Of(PlanOf(choice), choice, DaysOf(choice), other =>
         {
             var source = _programme.Choices.First(candidate => candidate.List == other);
             return CandidatesOf(JudgingDays.On(source, on), on).Animals;
         });
 
-    private ListPlan PlanOf(Choice choice) => new(_days, _rulebook, choice);
+    /// <summary>A list's rules, for one thread.</summary>
+    internal ListPlan PlanOf(Choice choice) => new(_days, _rulebook, choice);
 
-    private JudgingDays DaysOf(Choice choice) => JudgingDays.Of(choice, _programme, _days.KnownDay);
+    /// <summary>The days a list is judged on.</summary>
+    internal JudgingDays DaysOf(Choice choice) => JudgingDays.Of(choice, _programme, _days.KnownDay);
 
     private AnimalExplainer ExplainerOf(Choice choice) => new(PlanOf(choice), DaysOf(choice), _programme.FinalTransfer);
 }

@@ -15,15 +15,20 @@ internal sealed class MobMeasuredCriterion(HerdDays days, MobMeasuredCondition c
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
         var limits = _test.For(animal, notes);
-        var (low, high) = condition.Aggregate switch
-        {
-            Aggregate.Lowest => (Least(sample.Sure, sample.Perhaps), sample.Sure.Min(value => value.High)),
-            Aggregate.Highest => (sample.Sure.Max(value => value.Low), Greatest(sample.Sure, sample.Perhaps)),
-            _ => (LowestMean(sample), HighestMean(sample)),
-        };
+        var (low, high) = Range(condition.Aggregate, sample);
         notes?.Number(low, high, condition.Measure.Unit?.Symbol, null, sample.Sure.Length, limits);
         return limits.Accept(low, high);
     }
+
+    /// <summary>The lowest and highest that the aggregate may be, over all choices of those who may count.</summary>
+    /// <param name="aggregate">Lowest, highest or average.</param>
+    /// <param name="sample">At least one animal in it surely counts.</param>
+    public static (double Low, double High) Range(Aggregate aggregate, MobSample sample) => aggregate switch
+    {
+        Aggregate.Lowest => (Least(sample.Sure, sample.Perhaps), sample.Sure.Min(value => value.High)),
+        Aggregate.Highest => (sample.Sure.Max(value => value.Low), Greatest(sample.Sure, sample.Perhaps)),
+        _ => (LowestMean(sample), HighestMean(sample)),
+    };
 
     private static double Least(MobValue[] sure, MobValue[] perhaps) => sure.Concat(perhaps).Min(value => value.Low);
 

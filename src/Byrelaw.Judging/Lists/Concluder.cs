@@ -6,26 +6,31 @@ namespace Byrelaw.Judging.Lists;
 
 /// <summary>Comes to the answer for an animal, as "Answers" in the language reference defines it, looking no
 /// further than the answer needs: most animals are settled on the judging days themselves.</summary>
-internal sealed class Concluder(ListPlan plan, JudgingDays days)
+internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays days)
 {
     private readonly StepLine _line = new();
-    private readonly Kleene[] _each = new Kleene[plan.Judged.Length];
+    private readonly Kleene[] _each = new Kleene[judged.Length];
+
+    public Concluder(ListPlan plan, JudgingDays days)
+        : this(plan.Judged, plan.All, days)
+    {
+    }
 
     public Conclusion Conclude(int animal)
     {
-        var judged = Kleene.True;
+        var together = Kleene.True;
         for (var i = 0; i < _each.Length; i++)
         {
-            _each[i] = OverJudgingDays(plan.Judged[i], animal);
-            judged &= _each[i];
+            _each[i] = OverJudgingDays(judged[i], animal);
+            together &= _each[i];
         }
 
-        switch (judged.Assumed)
+        switch (together.Assumed)
         {
             case Truth.True:
-                _line.Trace(plan.All, animal, days.SpanFirst, days.SpanLast);
+                _line.Trace(all, animal, days.SpanFirst, days.SpanLast);
                 var (from, until) = _line.TrueAround(days.First);
-                return new Conclusion(judged.IsExpected ? Answer.OnCourse : Answer.Ready, from, until, int.MaxValue);
+                return new Conclusion(together.IsExpected ? Answer.OnCourse : Answer.Ready, from, until, int.MaxValue);
             case Truth.Unknown:
                 return Conclusion.Without(Answer.Ask);
         }
@@ -35,7 +40,7 @@ internal sealed class Concluder(ListPlan plan, JudgingDays days)
             return Conclusion.Without(Answer.No);
         }
 
-        _line.Trace(plan.All, animal, days.First, days.SpanLast);
+        _line.Trace(all, animal, days.First, days.SpanLast);
         var later = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out var laterUntil);
         if (later != int.MaxValue)
         {
@@ -44,6 +49,17 @@ internal sealed class Concluder(ListPlan plan, JudgingDays days)
 
         var maybe = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: true, out _);
         return maybe != int.MaxValue ? Conclusion.Without(Answer.Ask, maybe) : Conclusion.Without(Answer.No);
+    }
+
+    /// <summary>Whether one of these criteria by itself makes the answer No, whatever others there may be besides.</summary>
+    public bool IsBarred(int animal)
+    {
+        for (var i = 0; i < _each.Length; i++)
+        {
+            _each[i] = OverJudgingDays(judged[i], animal);
+        }
+
+        return SomeRuleNeverTurns(animal);
     }
 
     private Kleene OverJudgingDays(Criterion criterion, int animal)
@@ -73,7 +89,7 @@ internal sealed class Concluder(ListPlan plan, JudgingDays days)
         {
             if (_each[i].IsFalse)
             {
-                _line.Trace(plan.Judged[i], animal, days.First, days.SpanLast);
+                _line.Trace(judged[i], animal, days.First, days.SpanLast);
                 if (_line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out _) == int.MaxValue)
                 {
                     return true;

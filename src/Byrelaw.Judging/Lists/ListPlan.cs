@@ -14,16 +14,12 @@ internal sealed class ListPlan
         Presence = new PresenceCriterion(days);
         SortAudience = SortOf(choice, rulebook);
         Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
-        Rules = [.. rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => new RuleCriterion(
-            rule,
-            compiler.Compile(rule.Audience, rule.AppliesTo),
-            rule.IsBroken ? BrokenCriterion.Instance : compiler.Compile(rule.Needs),
-            new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name))))];
+        Rules = [.. rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => Compile(rule, compiler, days, rulebook))];
         Prefers = [.. rulebook.Prefers.Where(prefer => prefer.List == choice.List).Select(prefer => (
             prefer,
             prefer.IsBroken ? BrokenCriterion.Instance : compiler.Compile(prefer.Condition)))];
         BrokenParts = [.. rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List)];
-        Judged = [Presence, Sort, .. Rules.Where(rule => !rule.Rule.OnTheDay || rule.Rule.IsBroken)];
+        Judged = [Presence, Sort, .. Rules.Where(rule => IsJudged(rule.Rule))];
         if (BrokenParts.Length > 0)
         {
             Judged = [.. Judged, BrokenCriterion.Instance];
@@ -31,6 +27,16 @@ internal sealed class ListPlan
 
         All = new ListCriterion(Judged, Judged.Length);
     }
+
+    /// <summary>One rule, ready to be asked.</summary>
+    public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook) => new(
+        rule,
+        compiler.Compile(rule.Audience, rule.AppliesTo),
+        rule.IsBroken ? BrokenCriterion.Instance : compiler.Compile(rule.Needs),
+        new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name)));
+
+    /// <summary>Whether answers rest on a rule: not on one that is left to the day itself, unless a line of it could not be read.</summary>
+    public static bool IsJudged(Rule rule) => !rule.OnTheDay || rule.IsBroken;
 
     /// <summary>A list drawn from another takes the other's sort: whoever is on that one only because nobody knows whether she
     /// has calved is no surer here.</summary>

@@ -55,6 +55,22 @@ internal sealed class MobResults
         return sample;
     }
 
+    /// <summary>Every sample that any stretch of days may give: for each mob, all between two days with results.</summary>
+    public IEnumerable<MobSample> All()
+    {
+        for (var mob = 0; mob < _byMob.Length; mob++)
+        {
+            var days = _byMob[mob].Concat(_unplaced).Select(result => result.Day).Distinct().Order().ToList();
+            for (var from = 0; from < days.Count; from++)
+            {
+                for (var to = from; to < days.Count; to++)
+                {
+                    yield return Of(mob, days[from], days[to]);
+                }
+            }
+        }
+    }
+
     /// <summary>The first day after <paramref name="day"/> that differs from the one before it by a result of the mob's.</summary>
     public int NextEdge(int mob, int day) => Math.Min(NextEdge(_byMob[mob], day), NextEdge(_unplaced, day));
 

@@ -1,0 +1,51 @@
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Tuning;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Tuning;
+
+/// <summary>A count that no animal of the herd can pass.</summary>
+internal static class EnoughCounts
+{
+    public static int For(Herd herd, RuleNumber number) => 2 + (number.Number.Part, number.Condition) switch
+    {
+        (NumberPart.OfTheList, ListCondition list) => list.Items.Length,
+        (_, MobMeasuredCondition mob) => OfTheMob(herd, mob.Measure),
+        (_, MobCountCondition mob) => OfTheMob(herd, mob.Measure),
+        (_, CountCondition count) => MostOn(herd, count),
+        (_, ParityCondition) => MostCalvings(herd),
+        _ => 0,
+    };
+
+    /// <summary>Each entry of a kind, once for each of its answers that count.</summary>
+    private static int MostOn(Herd herd, CountCondition count)
+    {
+        var most = 0;
+        for (var animal = 0; animal < herd.Count; animal++)
+        {
+            most = Math.Max(most, count.Counted.Sum(counted => herd.Runs[counted.Kind.Id].DaysOf(animal).Length));
+        }
+
+        return most;
+    }
+
+    private static int MostCalvings(Herd herd)
+    {
+        var calving = herd.Vocabulary.Calving;
+        var most = 0;
+        for (var animal = 0; animal < herd.Count; animal++)
+        {
+            most = Math.Max(most, Math.Max(herd.RecordedParity[animal], calving is null ? 0 : herd.Runs[calving.Id].DaysOf(animal).Length));
+        }
+
+        return most;
+    }
+
+    /// <summary>Every animal with a result, and every row of a mob, which stands for one more.</summary>
+    private static int OfTheMob(Herd herd, MeasureKind measure)
+    {
+        var run = herd.Runs[measure.Id];
+        return Enumerable.Range(0, herd.Count).Count(animal => run.DaysOf(animal).Length > 0) + (herd.MobRuns[measure.Id]?.Days.Length ?? 0);
+    }
+}

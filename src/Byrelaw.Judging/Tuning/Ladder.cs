@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Criteria;
+using Byrelaw.Judging.Lists;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Tuning;
+
+namespace Byrelaw.Judging.Tuning;
+
+/// <summary>One number's values, one rung each: an animal is judged on every rung on which her answer may change. For one thread.</summary>
+internal sealed class Ladder
+{
+    private readonly Trial[] _trials;
+    private readonly Concluder?[] _rungs;
+    private readonly Func<decimal, Concluder> _make;
+    private readonly Concluder _still;
+
+    public Ladder(Judge judge, Rulebook rulebook, RuleNumber number, Choice choice, JudgingDays days, HashSet<string> moved, Trial[] trials)
+    {
+        (_trials, _rungs) = (trials, new Concluder?[trials.Length]);
+        var plan = judge.PlanOf(choice);
+        var judged = plan.Judged.Select(one => one is RuleCriterion rule && moved.Contains(rule.Rule.Name) ? one : new RememberedCriterion(one, days)).ToArray();
+        var still = judged.OfType<RememberedCriterion>().ToArray<Criterion>();
+        _still = new Concluder(still, new ListCriterion(still, still.Length), days);
+        _make = value =>
+        {
+            var changed = rulebook.With(number, value);
+            var compiler = new CriterionCompiler(judge.Days, changed);
+            Criterion[] criteria = [.. judged.Select(one => one is RuleCriterion rule
+                ? ListPlan.Compile(changed.Rules.First(other => other.Name == rule.Rule.Name), compiler, judge.Days, changed) : one)];
+            return new Concluder(criteria, new ListCriterion(criteria, criteria.Length), days);
+        };
+    }
+
+    /// <summary>Judges one animal at every value.</summary>
+    /// <param name="animal">Her place in the herd.</param>
+    /// <param name="number">Her number on the farm.</param>
+    /// <param name="enough">A value after which nothing of her changes any more.</param>
+    public TunedAnimal Climb(int animal, string number, int enough)
+    {
+        var runs = ImmutableArray.CreateBuilder<AnswerRun>();
+
+        // What no value of this number moves already says No for good.
+        var isBarred = _still.IsBarred(animal);
+        for (var place = 0; place < _trials.Length; place++)
+        {
+            var trial = _trials[place];
+            var answer = isBarred ? Answer.No
+                : place > 0 && trial.Value > enough ? runs[^1].Answer
+                : (_rungs[place] ??= _make(trial.Value)).Conclude(animal).Answer;
+            if (runs.Count > 0 && runs[^1].Answer == answer)
+            {
+                runs[^1] = new AnswerRun(new ValueRange(runs[^1].Range.From, trial.Range.To), answer);
+            }
+            else
+            {
+                runs.Add(new AnswerRun(trial.Range, answer));
+            }
+        }
+
+        return new TunedAnimal(animal, number, runs.ToImmutable());
+    }
+}
