@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Byrelaw.Judging.Criteria;
 using Byrelaw.Judging.Lists;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks;
@@ -53,5 +52,15 @@ public sealed class Tuner
             }
         });
         return new NumberTuning(number, choice, [.. animals], TuningSteps.Of(animals, trials));
+    }
+
+    /// <summary>Who is next to the value in force, and what they have in common.</summary>
+    /// <param name="tuning">A number, tuned.</param>
+    /// <param name="judged">The same list as it is judged now.</param>
+    public ImmutableArray<MarginGroup> Margins(NumberTuning tuning, ListJudgement judged)
+    {
+        ArgumentNullException.ThrowIfNull(tuning);
+        ArgumentNullException.ThrowIfNull(judged);
+        return MarginGroups.Of(tuning, judged, new Traits(_judge.Days, tuning.Number, tuning.Choice));
     }
 }

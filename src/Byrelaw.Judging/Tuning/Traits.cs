@@ -1,0 +1,76 @@
+using System.Globalization;
+using Byrelaw.Judging.Criteria;
+using Byrelaw.Judging.Days;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Tuning;
+using Byrelaw.Records.Herds;
+
+namespace Byrelaw.Judging.Tuning;
+
+/// <summary>What is so of one animal on the first judging day. What the tuned number is about is left out: that those let in by a
+/// number of days since calving calved at one time is no news.</summary>
+internal sealed class Traits(HerdDays days, RuleNumber number, Choice choice)
+{
+    private const int Band = 4;
+    private readonly Herd _herd = days.Herd;
+    private readonly int _day = Day.Number(choice.JudgedFrom);
+    private readonly EventKind? _calving = days.Herd.Vocabulary.Calving;
+    private readonly SortCriterion _cow = new(days, Audience.Cows, days.Herd.Vocabulary.Calving?.Id);
+    private readonly bool _isAboutCalving = number.Condition is TimeSinceCondition since && since.Kinds.Any(kind => kind.Id == days.Herd.Vocabulary.Calving?.Id);
+    private readonly bool _isAboutSort = number.Rule.Audience is Audience.Cows or Audience.Heifers;
+    private readonly bool _isAboutParity = number.Condition is ParityCondition;
+
+    public HashSet<Trait> Of(AnimalJudgement judged)
+    {
+        var (traits, animal) = (new HashSet<Trait>(), judged.Animal);
+        var until = int.MaxValue;
+        var isCow = _cow.On(animal, _day, ref until, null);
+        if (!_isAboutSort && (isCow.IsTrue || isCow.IsFalse))
+        {
+            traits.Add(new Trait(TraitKind.Sort, "", isCow.IsTrue ? "cow" : "heifer"));
+        }
+
+        if (_herd.Mobs.At(animal, _day) is var mob and >= 0)
+        {
+            traits.Add(new Trait(TraitKind.Mob, "", _herd.Mobs.Names[mob]));
+        }
+
+        foreach (var fact in _herd.Vocabulary.Facts.Where(fact => fact.Type == FactType.OneOf && _herd.Facts[fact.Id].States[animal] == FactState.Known))
+        {
+            traits.Add(new Trait(TraitKind.Fact, fact.Name, _herd.Facts[fact.Id].Texts[animal]!));
+        }
+
+        if (isCow.IsTrue)
+        {
+            Calvings(traits, animal);
+        }
+
+        traits.UnionWith(judged.Rules.Where(rule => rule is { IsShaky: true, Rule: not null } && rule.Name != number.Rule.Name).Select(rule => new Trait(TraitKind.CloseRule, "", rule.Name)));
+        return traits;
+    }
+
+    private void Calvings(HashSet<Trait> traits, int animal)
+    {
+        if (_calving is null)
+        {
+            return;
+        }
+
+        var run = _herd.Runs[_calving.Id];
+        var last = Runs.LastAtMost(run, animal, _day);
+        var parity = Math.Max(_herd.RecordedParity[animal], last + 1 - run.Starts[animal]);
+        if (!_isAboutParity && parity > 0)
+        {
+            traits.Add(new Trait(TraitKind.Parity, "", parity.ToString(CultureInfo.InvariantCulture)));
+        }
+
+        if (!_isAboutCalving && last >= run.Starts[animal])
+        {
+            var from = (_day - run.Days[last]) / 7 / Band * Band;
+            traits.Add(new Trait(TraitKind.WeeksCalved, "", $"{from} to {from + Band - 1}"));
+        }
+    }
+}
