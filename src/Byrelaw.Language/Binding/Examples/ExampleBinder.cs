@@ -66,7 +66,7 @@ internal static class ExampleBinder
         var last = judged.Last?.Value ?? judged.First.Value;
         if (last < judged.First.Value)
         {
-            context.Problems.Add(ExampleProblems.JudgedBackwards(judged.Span));
+            context.Problems.Add(ExampleProblems.JudgedBackwards(judged.First.Span, judged.Last!.Span));
         }
 
         var example = new Example
@@ -123,7 +123,7 @@ internal static class ExampleBinder
         var (rank, of) = (line.Rank.Value, line.Of.Value);
         return rank == Math.Floor(rank) && of == Math.Floor(of) && rank >= 1 && rank <= of && of <= MostInHerd
             ? new ExampleRank((int)rank, (int)of, fact, line.Span)
-            : context.Fail<ExampleRank>(ExampleProblems.NotARank(line.Rank.Span.To(line.Of.Span), MostInHerd));
+            : context.Fail<ExampleRank>(ExampleProblems.NotARank(line.Rank.Span, line.Of.Span, MostInHerd));
     }
 
     /// <summary>What cannot be so whatever the rules say.</summary>
@@ -139,7 +139,7 @@ internal static class ExampleBinder
 
         if (example.Sort == ExampleSort.Heifer && (calvings.FirstOrDefault()?.Span ?? (parity is { Value: not "0" } ? parity.Span : null)) is { } at)
         {
-            context.Problems.Add(ExampleProblems.HeiferHasCalved(at));
+            context.Problems.Add(ExampleProblems.HeiferHasCalved(at, example.AnimalSpan));
         }
 
         var born = LocalDatePattern.Iso.Parse(example.Born) is { Success: true } day ? day.Value : (LocalDate?)null;
