@@ -16,6 +16,12 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
     /// <summary>Opens what is given to the program to read; nothing unless someone says so.</summary>
     public Func<Stream> In { get; init; } = () => Stream.Null;
 
+    /// <summary>What the time is, for the log of judging; nothing else asks.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Whether judgings are logged; not where tests judge the repository's own examples.</summary>
+    public bool KeepsLog { get; init; } = true;
+
     /// <summary>Plain text into two writers, as for a pipe.</summary>
     public static Doors Plain(TextWriter @out, TextWriter err, string here) => new(@out, err, here, Ink.Plain, Ink.Plain, ShowsProgress: false);
 

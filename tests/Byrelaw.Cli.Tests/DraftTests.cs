@@ -12,7 +12,7 @@ public sealed class DraftTests : IDisposable
     [Fact]
     public void A_draft_writes_its_report_and_sums_it_up()
     {
-        Snapshot.Verify(_farm.Run("draft", "spring.byre").ToString());
+        Snapshot.Verify(Without.Digests(_farm.Run("draft", "spring.byre").ToString()));
         Files("out").ShouldBe(
         [
             "index.html", "index.md",
@@ -88,7 +88,7 @@ public sealed class DraftTests : IDisposable
     public void A_row_that_cannot_be_read_is_told_and_the_end_is_1()
     {
         _farm.Change("records/events.csv", "2026-09-18,1007,body condition,4.8,,,", "18/9/2026,1007,body condition,4.8,,,");
-        Snapshot.Verify(_farm.Run("draft", "spring.byre").ToString());
+        Snapshot.Verify(Without.Digests(_farm.Run("draft", "spring.byre").ToString()));
     }
 
     [Fact]

@@ -91,6 +91,9 @@ internal sealed class TemporaryFarm : IDisposable
         Write("records/events.csv", Events);
     }
 
+    /// <summary>Stands still unless a test sets it.</summary>
+    public FixedClock Clock { get; } = new();
+
     public string Folder { get; } = Directory.CreateTempSubdirectory("byrelaw-farm-").FullName;
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
@@ -115,7 +118,7 @@ internal sealed class TemporaryFarm : IDisposable
     {
         using var @out = new StringWriter { NewLine = "\n" };
         using var err = new StringWriter { NewLine = "\n" };
-        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Folder));
+        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Folder) with { Clock = Clock });
         return new Run(code, @out.ToString(), err.ToString());
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
+using Byrelaw.Language.Diagnostics;
 using Byrelaw.Reporting.Json;
 using Byrelaw.Reporting.Terminal;
 using Byrelaw.Reporting.Words;
@@ -19,8 +20,9 @@ internal static class CheckCommand
         var practice = new Option<bool>("--practice") { Description = "Of one file: write what is done differently from the rules used, on a page to be signed." };
         var folder = new Option<string?>("--out") { Description = "With --practice: a folder for that page (Markdown and HTML).", HelpName = "DIR" };
         var explain = new Option<string>("--explain") { Description = "Say what a problem means, with an example and its mend; no FILE is read.", HelpName = "CODE" };
+        var hash = new Option<string?>("--log-hash") { Description = "A hash of the log of judging that you noted: say whether its line is still there.", HelpName = "SHA256" };
         var format = Options.Format();
-        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, practice, folder, format, explain };
+        var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, practice, folder, hash, format, explain };
         command.Validators.Add(parsed =>
         {
             if (parsed.GetResult(explain) is null && parsed.GetValue(files) is not { Length: > 0 })
@@ -30,13 +32,13 @@ internal static class CheckCommand
         });
         command.SetAction(parsed => parsed.GetValue(explain) is { } code ? Explanation.Print(code, doors)
             : parsed.GetValue(practice) ? PracticeOfAFile.Write(parsed.GetValue(files)!, parsed.GetValue(folder), doors)
-            : Run(parsed.GetValue(files)!, parsed.GetValue(coverage), parsed.GetValue(format) == "json", doors));
+            : Run(parsed.GetValue(files)!, parsed.GetValue(coverage), parsed.GetValue(hash), parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string[] files, bool wantsCoverage, bool json, Doors doors)
+    private static int Run(string[] files, bool wantsCoverage, string? keptHash, bool json, Doors doors)
     {
-        var checkedFiles = new CheckedFiles(doors);
+        var checkedFiles = new CheckedFiles(doors, keptHash);
         foreach (var file in files)
         {
             checkedFiles.Check(file);
@@ -71,7 +73,9 @@ internal static class CheckCommand
         }
         else if (problems.Errors > 0)
         {
-            doors.Err.WriteLine($"{problems.Counted()}. The rules can be read; they do not say what the examples expect of them.");
+            var log = problems.All.Any(problem => problem.Severity == Severity.Error && LogOfJudging.Owns(problem));
+            var examples = problems.All.Any(problem => problem.Severity == Severity.Error && !LogOfJudging.Owns(problem));
+            doors.Err.WriteLine($"{problems.Counted()}. The rules can be read{(examples ? "; they do not say what the examples expect of them" : "")}{(log ? "; the log of judging is not as it was written" : "")}.");
         }
         else if (problems.Warnings > 0)
         {

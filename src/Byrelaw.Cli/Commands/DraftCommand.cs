@@ -18,17 +18,18 @@ internal static class DraftCommand
     {
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
-        var (on, knownOn, format) = (Options.On(), Options.KnownOn(), Options.Format());
+        var (on, knownOn, by, format) = (Options.On(), Options.KnownOn(), Options.By(), Options.Format());
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, on, knownOn, format,
+            programme, folder, on, knownOn, by, format,
         };
         command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(format) == "json", doors));
+            parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(by),
+            parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, bool json, Doors doors)
+    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, string? by, bool json, Doors doors)
     {
         if (folder is "")
         {
@@ -51,12 +52,13 @@ internal static class DraftCommand
         var draft = Judge(loaded, on, knownOn, doors);
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
+        var logged = LogOfJudging.Add(draft, "draft", programme, by, doors);
         if (target is not null)
         {
             Write(draft, doors.Full(target), doors);
         }
 
-        doors.Out.Write(json ? JsonText.Of(draft) + "\n" : DraftText.Of(draft, doors.OutInk) + $"The lists and a page for every animal: {doors.Show(doors.Full(target!))}/index.html\n");
+        doors.Out.Write(json ? JsonText.Of(draft) + "\n" : DraftText.Of(draft, doors.OutInk) + $"The lists and a page for every animal: {doors.Show(doors.Full(target!))}/index.html\n{logged}");
         if (problems.All.Count > 0)
         {
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");

@@ -20,6 +20,8 @@ internal static class Options
         return format;
     }
 
+    public static Option<string?> By() => new("--by") { Description = "Who judges, for the log; without it no name is written there.", HelpName = "TEXT" };
+
     public static Option<LocalDate?> Date(string name, string description) =>
         new(name) { Description = description, HelpName = "YYYY-MM-DD", CustomParser = result => Parse(name, result) };
 

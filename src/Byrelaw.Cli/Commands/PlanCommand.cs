@@ -19,17 +19,17 @@ internal static class PlanCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string>("--out") { Description = $"The folder for the plan; without it: {DefaultOut}.", HelpName = "DIR", DefaultValueFactory = _ => DefaultOut };
         var today = Options.Date("--today", "The day of planning; without it the day that the records reach.");
-        var knownOn = Options.KnownOn();
+        var (knownOn, by) = (Options.KnownOn(), Options.By());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
         var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
         var heard = Options.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, slip, round, heard };
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, by, slip, round, heard };
         command.SetAction(parsed =>
         {
             var planned = Load(parsed.GetValue(programme)!, parsed.GetValue(today), parsed.GetValue(knownOn), doors, out var problems);
             return planned is null ? ExitCode.Bad
                 : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(planned, words, parsed.GetValue(round), parsed.GetValue(heard), doors)
-                : Write(planned, parsed.GetValue(folder)!, problems, doors);
+                : Write(planned, parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems, doors);
         });
         return command;
     }
@@ -48,7 +48,7 @@ internal static class PlanCommand
         return Planner.Of(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
     }
 
-    private static int Write(Plan plan, string folder, Problems problems, Doors doors)
+    private static int Write(Plan plan, string programme, string folder, string? by, Problems problems, Doors doors)
     {
         if (folder.Length == 0)
         {
@@ -57,9 +57,11 @@ internal static class PlanCommand
 
         var target = doors.Full(folder);
         ReportFolder.Check(target);
+        var logged = LogOfJudging.Add(plan.Draft, "plan", programme, by, doors);
         ReportFolder.Write(target, PlanReport.Of(plan));
         doors.Out.Write(PlanText.Of(plan));
         doors.Out.WriteLine($"\nThe whole plan: {doors.Show(target)}/index.html; for the farmer: {doors.Show(target)}/expectations.html; for a calendar: {doors.Show(target)}/calendar.ics");
+        doors.Out.Write(logged);
         if (problems.All.Count > 0)
         {
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");

@@ -9,10 +9,13 @@ using Byrelaw.Reporting.Words;
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>Rule files that were read and tried.</summary>
-public sealed class CheckedFiles(Doors doors)
+/// <param name="doors">Where they are.</param>
+/// <param name="keptHash">A hash that must be on a line of the log of judging beside a programme; null for none.</param>
+public sealed class CheckedFiles(Doors doors, string? keptHash = null)
 {
     private readonly List<Rulebook> _rulebooks = [];
     private readonly List<ExampleOutcome> _examples = [];
+    private readonly HashSet<string> _logs = [];
 
     /// <summary>All that is wrong in them.</summary>
     public Problems Problems { get; } = new();
@@ -43,7 +46,10 @@ public sealed class CheckedFiles(Doors doors)
 
             _rulebooks.Add(reading.Rulebook);
             _examples.AddRange(outcomes);
+            var log = reading.Rulebook.Programme is null || !_logs.Add(Path.GetDirectoryName(doors.Full(file))!) ? null : LogOfJudging.Check(file, keptHash, doors);
+            Problems.Add(log?.Problems ?? []);
             Said.Add($"{PlainText.Clean(file)}: {Contents(reading.Rulebook)}, {(reading.HasErrors ? "with errors" : "no errors")}{Tried(outcomes)}");
+            Said.AddRange(log is null ? [] : [LogOfJudging.Summed(log, file, doors)]);
         }
         catch (Exception exception) when (exception is CannotDoException or IOException or UnauthorizedAccessException)
         {

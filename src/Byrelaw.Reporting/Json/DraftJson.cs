@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Byrelaw.Reporting.Log;
 
 namespace Byrelaw.Reporting.Json;
 
@@ -55,6 +56,7 @@ public sealed record ReplacementJson(string File, int Line, int Column, int Leng
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(CompareJson))]
+[JsonSerializable(typeof(LogEntry))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>
@@ -63,6 +65,13 @@ internal sealed partial class JsonShapes : JsonSerializerContext
         PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
         WriteIndented = true,
         NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    /// <summary>The same on one line, without spaces.</summary>
+    public static JsonShapes OneLine { get; } = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     });
 }

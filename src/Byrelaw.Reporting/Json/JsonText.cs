@@ -17,8 +17,11 @@ public static class JsonText
     public static string Of(Draft draft) => JsonSerializer.Serialize(
         new DraftJson(
             draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
-            Iso(draft.Herd.KnownDay), [.. draft.Lists.Select(list => List(new ListReport(draft, list)))]),
+            Iso(draft.Herd.KnownDay), [.. Lists(draft)]),
         JsonShapes.Readable.DraftJson);
+
+    /// <summary>A draft's lists, made one by one.</summary>
+    internal static IEnumerable<ListJson> Lists(Draft draft) => draft.Lists.Select(list => List(new ListReport(draft, list)));
 
     /// <summary>Problems in files.</summary>
     public static string Of(IEnumerable<Diagnostic> problems) =>

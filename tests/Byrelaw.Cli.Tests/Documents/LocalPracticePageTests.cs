@@ -35,7 +35,7 @@ public sealed class LocalPracticePageTests
     {
         using var @out = new StringWriter { NewLine = "\n" };
         using var err = new StringWriter { NewLine = "\n" };
-        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root));
+        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root) with { KeepsLog = false });
         return new Run(code, @out.ToString(), err.ToString());
     }
 }

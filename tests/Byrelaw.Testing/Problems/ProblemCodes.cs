@@ -47,6 +47,6 @@ public static partial class ProblemCodes
         }
     }
 
-    [GeneratedRegex("^[BR][0-9]{4}$")]
+    [GeneratedRegex("^[BLR][0-9]{4}$")]
     private static partial Regex Code();
 }

@@ -1,0 +1,30 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+
+namespace Byrelaw.Reporting.Json;
+
+/// <summary>Tells the answers of two drafts apart, whoever printed them.</summary>
+public static class AnswersDigest
+{
+    /// <summary>
+    /// <c>sha256:</c> and the digest over, for each list, a line with its name and days, and for each animal a line with
+    /// what <c>draft.json</c> says of her, as JSON without spaces.
+    /// </summary>
+    public static string Of(IEnumerable<ListJson> lists)
+    {
+        ArgumentNullException.ThrowIfNull(lists);
+        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var list in lists)
+        {
+            digest.AppendData(Encoding.UTF8.GetBytes($"{list.List} {list.JudgedFrom} {list.JudgedTo}\n"));
+            foreach (var animal in list.Animals)
+            {
+                digest.AppendData(JsonSerializer.SerializeToUtf8Bytes(animal, JsonShapes.OneLine.AnimalJson));
+                digest.AppendData("\n"u8);
+            }
+        }
+
+        return "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash());
+    }
+}

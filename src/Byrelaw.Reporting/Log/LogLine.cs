@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using Byrelaw.Reporting.Json;
+
+namespace Byrelaw.Reporting.Log;
+
+/// <summary>
+/// One line of a log file. It ends with <c>,"hash":"sha256:…"}</c>: the SHA-256 of all its bytes before that. Since the hash of the line
+/// before stands among those, each line vouches for all above it.
+/// </summary>
+internal sealed record LogLine
+{
+    private const string HashKey = ",\"hash\":\"";
+    private const string HashKind = "sha256:";
+    private const int HexDigits = 64;
+    private const int TailLength = 9 + 7 + HexDigits + 2;
+
+    /// <summary>Its line in the file, from 1.</summary>
+    public required int Place { get; init; }
+
+    /// <summary>As it stands there; bytes that are no UTF-8 as replacement signs.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Whether a line end follows.</summary>
+    public required bool IsEnded { get; init; }
+
+    /// <summary>Whether it ends with a hash, right or not.</summary>
+    public bool HasHash { get; init; }
+
+    /// <summary>The hash that stands on it.</summary>
+    public string Hash { get; init; } = "";
+
+    /// <summary>What it says; null unless its hash is right.</summary>
+    public LogEntry? Entry { get; init; }
+
+    /// <summary>All lines of a file.</summary>
+    public static ImmutableArray<LogLine> Read(ReadOnlySpan<byte> bytes)
+    {
+        var lines = ImmutableArray.CreateBuilder<LogLine>();
+        while (!bytes.IsEmpty)
+        {
+            var end = bytes.IndexOf((byte)'\n');
+            lines.Add(Read(end < 0 ? bytes : bytes[..end], lines.Count + 1, isEnded: end >= 0));
+            bytes = end < 0 ? [] : bytes[(end + 1)..];
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>An entry as a line, without a line end, and its hash.</summary>
+    public static (string Line, string Hash) Seal(LogEntry entry)
+    {
+        var json = JsonSerializer.Serialize(entry, JsonShapes.OneLine.LogEntry);
+        var body = json[..^1];
+        var hash = HashOf(Encoding.UTF8.GetBytes(body));
+        return ($"{body}{HashKey}{hash}\"}}", hash);
+    }
+
+    /// <summary>Whether it may be what a crash left of the line with a number.</summary>
+    public bool MayBeStartOf(int number)
+    {
+        var start = string.Create(CultureInfo.InvariantCulture, $"{{\"number\":{number},");
+        return Text.Length > 0 && (Text.StartsWith(start, StringComparison.Ordinal) || start.StartsWith(Text, StringComparison.Ordinal));
+    }
+
+    private static LogLine Read(ReadOnlySpan<byte> bytes, int place, bool isEnded)
+    {
+        var line = new LogLine { Place = place, Text = Encoding.UTF8.GetString(bytes), IsEnded = isEnded };
+        if (bytes.Length <= TailLength || HashIn(bytes[^TailLength..]) is not { } hash)
+        {
+            return line;
+        }
+
+        return line with { HasHash = true, Hash = hash, Entry = HashOf(bytes[..^TailLength]) == hash ? EntryOf(bytes) : null };
+    }
+
+    private static string? HashIn(ReadOnlySpan<byte> tail)
+    {
+        var text = Encoding.Latin1.GetString(tail);
+        var hash = text[HashKey.Length..^2];
+        return text.StartsWith(HashKey, StringComparison.Ordinal) && text.EndsWith("\"}", StringComparison.Ordinal)
+            && hash.StartsWith(HashKind, StringComparison.Ordinal) && hash[HashKind.Length..].All(char.IsAsciiHexDigitLower) ? hash : null;
+    }
+
+    private static LogEntry? EntryOf(ReadOnlySpan<byte> bytes)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(bytes, JsonShapes.OneLine.LogEntry) is { Number: > 0 } entry ? entry : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    private static string HashOf(ReadOnlySpan<byte> bytes) => HashKind + Convert.ToHexStringLower(SHA256.HashData(bytes));
+}
