@@ -43,8 +43,8 @@ internal static class LogOfJudging
 
     /// <summary>A line about a log.</summary>
     public static string Summed(LogCheck log, string programme, Doors doors) =>
-        $"{Place(programme, doors).Shown}: {Numbers.Count(log.Entries.Length, "judging", "judgings")}, {(log.Problems.IsEmpty ? "no line changed or missing" : "not as it was written")}"
-        + (log.LastHash is { } hash ? $"; ends with {hash}" : "");
+        $"{Place(programme, doors).Shown}: " + (log.Problems.Any(problem => problem.Severity == Severity.Error) ? "not as it was written"
+            : $"{Numbers.Count(log.Entries.Length, "judging", "judgings")}, no line changed or missing; ends with {log.LastHash}");
 
     /// <summary>Whether a problem is one of the log's.</summary>
     public static bool Owns(Diagnostic problem) => problem.Code.StartsWith('L');

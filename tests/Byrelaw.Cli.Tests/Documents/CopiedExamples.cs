@@ -6,7 +6,7 @@ namespace Byrelaw.Cli.Tests.Documents;
 internal sealed class CopiedExamples : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("byrelaw-examples-").FullName;
-    private readonly FixedClock _clock = new();
+    private readonly FixedClock _clock = new() { Now = new DateTimeOffset(2026, 10, 12, 17, 0, 0, TimeSpan.Zero) };
 
     public CopiedExamples()
     {

@@ -3,6 +3,7 @@ using Byrelaw.Language.Diagnostics;
 using Byrelaw.Reporting.Log;
 using Byrelaw.Testing;
 using Byrelaw.Testing.Documents;
+using Byrelaw.Testing.Problems;
 
 namespace Byrelaw.Reporting.Tests.Log;
 

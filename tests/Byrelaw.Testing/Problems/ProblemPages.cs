@@ -7,13 +7,16 @@ public static class ProblemPages
     public const string Folder = "docs/problems/";
 
     /// <summary>Those about problems that show when a rule file is read.</summary>
-    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords);
+    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords).Except(OfTheLog);
 
     /// <summary>Those about problems that show when rules are tried on made-up animals.</summary>
     public static IEnumerable<string> OfTrying => Starting("B10", "B11");
 
     /// <summary>Those about problems that show when records are read.</summary>
     public static IEnumerable<string> OfRecords => Starting("R");
+
+    /// <summary>The one about the log of judging.</summary>
+    public static IEnumerable<string> OfTheLog => Starting("L");
 
     private static IEnumerable<string> All => Directory.EnumerateFiles(Repository.At(Folder), "*.md")
         .Select(path => Path.GetFileName(path)).Where(name => name != "README.md").Order(StringComparer.Ordinal);
