@@ -23,7 +23,8 @@ internal sealed class LineBlocks
     public LineBlocks(Stream stream, int blockSize, IncrementalHash? digest = null)
     {
         _stream = stream;
-        _blockSize = blockSize;
+        // A small file needs no large block: made-up herds are read by the hundred.
+        _blockSize = stream.CanSeek ? (int)Math.Min(blockSize, stream.Length + 1) : blockSize;
         _digest = digest;
     }
 

@@ -1,10 +1,12 @@
 namespace Byrelaw.Records.Events;
 
-/// <summary>A list that grows without moving what is in it, so that millions of rows never stand in memory twice.</summary>
+/// <summary>A list that grows without moving what is in it (but for the first few thousand), so that millions of rows never stand in
+/// memory twice, and that is small while it holds little.</summary>
 internal sealed class ChunkedList<T>
     where T : struct
 {
     private const int ChunkSize = 8192;
+    private const int FirstSize = 16;
     private readonly List<T[]> _chunks = [];
     private int _usedInLast = ChunkSize;
 
@@ -19,8 +21,14 @@ internal sealed class ChunkedList<T>
     {
         if (_usedInLast == ChunkSize)
         {
-            _chunks.Add(GC.AllocateUninitializedArray<T>(ChunkSize));
+            _chunks.Add(GC.AllocateUninitializedArray<T>(_chunks.Count == 0 ? FirstSize : ChunkSize));
             _usedInLast = 0;
+        }
+        else if (_usedInLast == _chunks[^1].Length)
+        {
+            var grown = GC.AllocateUninitializedArray<T>(2 * _usedInLast);
+            _chunks[^1].CopyTo(grown, 0);
+            _chunks[^1] = grown;
         }
 
         _chunks[^1][_usedInLast++] = item;

@@ -42,8 +42,8 @@ internal static class PairTrouble
 
     private static Finding? Find(Study study, RuleFormulas first, RuleFormulas second) =>
         NeverTogether(study, first, second)
-        ?? Implied(study, by: first, second, isMutual: Implies(study, second, first))
-        ?? Implied(study, by: second, first, isMutual: false);
+        ?? Implied(study, by: first, second)
+        ?? Implied(study, by: second, first);
 
     private static Finding? NeverTogether(Study study, RuleFormulas first, RuleFormulas second)
     {
@@ -66,10 +66,16 @@ internal static class PairTrouble
             : null;
     }
 
-    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule, bool isMutual) =>
-        Implies(study, by, rule) && study.Show.Implied(TroubleProblems.Implied(rule.Rule, by.Rule, isMutual), rule, by) is { } shown
-            ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown)
-            : null;
+    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule)
+    {
+        if (!Implies(study, by, rule))
+        {
+            return null;
+        }
+
+        var problem = TroubleProblems.Implied(rule.Rule, by.Rule, isMutual: Implies(study, rule, by));
+        return study.Show.Implied(problem, rule, by) is { } shown ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown) : null;
+    }
 
     /// <summary>Whether whoever meets one rule cannot fail the other. A rule that is judged only on the day, or lets pass what is not
     /// known, stands in for none that is stricter.</summary>

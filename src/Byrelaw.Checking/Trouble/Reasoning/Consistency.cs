@@ -18,14 +18,14 @@ internal sealed class Consistency(Quantities quantities)
     private Bound?[] _came = [];
 
     /// <summary>The bounds that contradict each other; null where none do.</summary>
-    public List<Bound>? Contradiction(IReadOnlyList<Bound> bounds)
+    public List<Bound>? Contradiction(List<Bound> bounds)
     {
         Gather(bounds);
         return Directly() ?? Relax(bound => bound.AtMost);
     }
 
     /// <summary>Numbers that meet the bounds however months may fall, each as small as can be; null where none are found.</summary>
-    public Dictionary<int, double>? Numbers(IReadOnlyList<Bound> bounds)
+    public Dictionary<int, double>? Numbers(List<Bound> bounds)
     {
         Gather(bounds);
         if (Relax(bound => bound.Surely) is not null)
@@ -48,7 +48,7 @@ internal sealed class Consistency(Quantities quantities)
         return _nodes.ToDictionary(node => node, node => -_distances[_places[node]]);
     }
 
-    private void Gather(IReadOnlyList<Bound> bounds)
+    private void Gather(List<Bound> bounds)
     {
         foreach (var node in _nodes)
         {
@@ -79,6 +79,11 @@ internal sealed class Consistency(Quantities quantities)
                     _arrows.Add(bound);
                 }
             }
+
+            if (quantities.FamilyOf(_nodes[i]) is { } family)
+            {
+                Gather(family, i);
+            }
         }
 
         for (var i = 0; i < _nodes.Count; i++)
@@ -90,6 +95,18 @@ internal sealed class Consistency(Quantities quantities)
         {
             _distances = new double[2 * _nodes.Count];
             _came = new Bound?[2 * _nodes.Count];
+        }
+    }
+
+    /// <summary>What holds between a node and those of its family that came before.</summary>
+    private void Gather(Family family, int at)
+    {
+        for (var i = 1; i < at; i++)
+        {
+            if (quantities.FamilyOf(_nodes[i]) == family)
+            {
+                _arrows.AddRange(family.Between(_nodes[i], _nodes[at]));
+            }
         }
     }
 

@@ -57,13 +57,15 @@ internal readonly record struct DaysLong(int Months, int Days)
     {
         var length = new TimeLength(months, TimeUnit.Months);
         var (fewest, most) = (int.MaxValue, 0);
-        for (var day = 0; day < DaysTried; day++)
+        for (var from = FirstDay; from < FirstDay.PlusDays(DaysTried); from = NextThatDiffers(from))
         {
-            var from = FirstDay.PlusDays(day);
             var days = Period.DaysBetween(from, length.After(from));
             (fewest, most) = (Math.Min(fewest, days), Math.Max(most, days));
         }
 
         return (fewest, most);
     }
+
+    /// <summary>From any of the first 28 days of a month the same day of a later one is as many days away, for every month has 28.</summary>
+    private static LocalDate NextThatDiffers(LocalDate day) => day.PlusDays(day.Day == 1 ? 28 : 1);
 }

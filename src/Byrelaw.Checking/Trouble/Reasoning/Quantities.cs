@@ -15,6 +15,7 @@ internal sealed class Quantities
     private readonly Dictionary<object, int> _numbers = [];
     private readonly List<List<Bound>> _relations = [[]];
     private readonly List<object?> _keys = [null];
+    private readonly List<Family?> _families = [null];
     private readonly Dictionary<object, int> _texts = [];
     private readonly List<IReadOnlyList<string>?> _domains = [];
     private readonly List<object> _textKeys = [];
@@ -22,8 +23,11 @@ internal sealed class Quantities
     /// <summary>How many there are, nought included.</summary>
     public int Count => _keys.Count;
 
-    /// <summary>What holds of a quantity for every animal: against nought, and against quantities that came before it.</summary>
-    public IReadOnlyList<Bound> RelationsOf(int quantity) => _relations[quantity];
+    /// <summary>What holds of a quantity for every animal: against nought, and against single quantities that came before it.</summary>
+    public List<Bound> RelationsOf(int quantity) => _relations[quantity];
+
+    /// <summary>Those that a quantity belongs to; null for none.</summary>
+    public Family? FamilyOf(int quantity) => _families[quantity];
 
     /// <summary>What a quantity is; null for nought.</summary>
     public object? KeyOf(int quantity) => _keys[quantity];
@@ -37,13 +41,15 @@ internal sealed class Quantities
     /// <summary>The place of a quantity.</summary>
     /// <param name="key">What it is; equal keys are one quantity.</param>
     /// <param name="relations">Says, of a quantity seen for the first time, what always holds of it.</param>
-    public int Number(object key, Func<int, IEnumerable<Bound>> relations)
+    /// <param name="family">Those that it belongs to.</param>
+    public int Number(object key, Func<int, IEnumerable<Bound>> relations, Family? family = null)
     {
         if (!_numbers.TryGetValue(key, out var number))
         {
             _numbers[key] = number = _keys.Count;
             _keys.Add(key);
             _relations.Add([]);
+            _families.Add(family);
             _relations[number].AddRange(relations(number));
         }
 

@@ -16,12 +16,13 @@ internal sealed class Search(Quantities quantities)
     private readonly List<OneOf> _texts = [];
     private readonly List<Condition> _conflict = [];
     private int _steps;
+    private bool _isFound;
 
     /// <summary>After a "no": the conditions that contradict each other, in the order in which they were met.</summary>
     public IReadOnlyList<Condition> Conflict => _conflict;
 
-    /// <summary>After a "yes": what must hold of the animal that was found.</summary>
-    public Together Found { get; private set; } = Together.Nothing;
+    /// <summary>After a "yes": what must hold of the animal that was found. (Few ask; it is put together when they do.)</summary>
+    public Together Found => _isFound ? new Together([.. _bounds], [.. _texts]) : Together.Nothing;
 
     /// <summary>Whether an animal can be as asked: false only where none can. What is not followed to its end may be.</summary>
     public bool CanBe(params (Formula Formula, bool Holds)[] asked)
@@ -30,7 +31,7 @@ internal sealed class Search(Quantities quantities)
         _texts.Clear();
         _conflict.Clear();
         _steps = 0;
-        Found = Together.Nothing;
+        _isFound = false;
         Wish? wishes = null;
         for (var i = asked.Length - 1; i >= 0; i--)
         {
@@ -57,7 +58,11 @@ internal sealed class Search(Quantities quantities)
                     wishes = new Wish(opposite.Of, !holds, wishes);
                     break;
                 case AtLeast list when Needed(list, holds) == list.Items.Length:
-                    wishes = list.Items.Reverse().Aggregate(wishes, (rest, item) => new Wish(item, holds, rest));
+                    for (var i = list.Items.Length - 1; i >= 0; i--)
+                    {
+                        wishes = new Wish(list.Items[i], holds, wishes);
+                    }
+
                     break;
                 case AtLeast list when Needed(list, holds) <= 0:
                     break;
@@ -122,7 +127,7 @@ internal sealed class Search(Quantities quantities)
 
     private bool Keep()
     {
-        Found = new Together([.. _bounds], [.. _texts]);
+        _isFound = true;
         return true;
     }
 

@@ -8,6 +8,7 @@ internal sealed class Touched
 {
     private readonly Places _quantities = new();
     private readonly Places _related = new();
+    private readonly Places _families = new();
     private readonly Places _texts = new();
     private bool _speaksOfAge;
     private bool _limitsAge;
@@ -30,6 +31,7 @@ internal sealed class Touched
     /// <summary>Whether the two may have to do with each other.</summary>
     public bool Meets(Touched other) =>
         _quantities.Meets(other._quantities) || _quantities.Meets(other._related) || _related.Meets(other._quantities) || _texts.Meets(other._texts)
+        || _families.Meets(other._families)
         || (_speaksOfAge && other._limitsAge) || (_limitsAge && other._speaksOfAge);
 
     private void Add(Formula formula, Quantities quantities, int age)
@@ -82,6 +84,11 @@ internal sealed class Touched
         }
 
         _quantities.Add(quantity);
+        if (quantities.FamilyOf(quantity) is { } family)
+        {
+            _families.Add(family.Number);
+        }
+
         foreach (var bound in quantities.RelationsOf(quantity))
         {
             _related.Add(bound.X);

@@ -7,7 +7,8 @@ namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 /// <summary>How often something happened, and what that says of the last time.</summary>
 internal sealed class CountClaims(Quantities quantities, Happenings happenings, Windows windows)
 {
-    private readonly Dictionary<string, List<(int Quantity, ImmutableArray<Window> Windows)>> _sameKinds = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Family> _sameKinds = new(StringComparer.Ordinal);
+    private readonly Dictionary<int, ImmutableArray<Window>> _windowsOf = [];
 
     /// <summary>The quantity "how many in these windows".</summary>
     public sealed record CountKey(string Kinds, string Windows);
@@ -46,11 +47,17 @@ internal sealed class CountClaims(Quantities quantities, Happenings happenings, 
     private int Count(List<Counted> counted, ImmutableArray<Window> shown)
     {
         var kinds = string.Join('+', counted.Select(one => $"{one.Kind.Id}.{one.Answer}").Distinct().Order(StringComparer.Ordinal));
-        return quantities.Number(new CountKey(kinds, WindowKey.Of(shown)), count => Relations(count, kinds, counted, shown));
+        if (!_sameKinds.TryGetValue(kinds, out var family))
+        {
+            _sameKinds[kinds] = family = new Family(_sameKinds.Count, Between);
+        }
+
+        return quantities.Number(new CountKey(kinds, WindowKey.Of(shown)), count => Relations(count, counted, shown), family);
     }
 
-    private List<Bound> Relations(int count, string kinds, List<Counted> counted, ImmutableArray<Window> shown)
+    private List<Bound> Relations(int count, List<Counted> counted, ImmutableArray<Window> shown)
     {
+        _windowsOf[count] = shown;
         var relations = new List<Bound> { Bound.Above(count, 0, null) };
         foreach (var last in shown.OfType<InTheLast>())
         {
@@ -63,25 +70,20 @@ internal sealed class CountClaims(Quantities quantities, Happenings happenings, 
             relations.Add(Bound.Longer(happenings.Parity, count, default, null));
         }
 
-        if (!_sameKinds.TryGetValue(kinds, out var others))
-        {
-            _sameKinds[kinds] = others = [];
-        }
-
-        foreach (var (other, its) in others)
-        {
-            if (WindowKey.Contains(shown, its))
-            {
-                relations.Add(Bound.Longer(count, other, default, null));
-            }
-
-            if (WindowKey.Contains(its, shown))
-            {
-                relations.Add(Bound.Longer(other, count, default, null));
-            }
-        }
-
-        others.Add((count, shown));
         return relations;
+    }
+
+    /// <summary>In windows that hold all of others there are at least as many.</summary>
+    private IEnumerable<Bound> Between(int one, int other)
+    {
+        if (WindowKey.Contains(_windowsOf[one], _windowsOf[other]))
+        {
+            yield return Bound.Longer(one, other, default, null);
+        }
+
+        if (WindowKey.Contains(_windowsOf[other], _windowsOf[one]))
+        {
+            yield return Bound.Longer(other, one, default, null);
+        }
     }
 }
