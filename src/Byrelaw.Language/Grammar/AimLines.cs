@@ -24,14 +24,14 @@ internal static class AimLines
     public static readonly Parser<Token, LineSyntax> Budget = Map<Token, Token, Syntax.Plans.MoneySyntax, LineSyntax>(
         (start, amount) => new BudgetLine(amount) { Span = start.Span.To(amount.Span) }, Leaf.Word("budget"), Evidence.Money);
 
-    public static readonly Parser<Token, LineSyntax> Embryos = Map<Token, Token, (EmbryoOrigin Origin, Token Token), Maybe<DurationSyntax>, LineSyntax>(
-        (start, from, age) => new EmbryosLine(from.Origin, age.GetValueOrDefault()) { Span = start.Span.To(age.HasValue ? age.Value.Span : from.Token.Span) },
+    public static readonly Parser<Token, LineSyntax> Embryos = Map<Token, Token, (EmbryoOrigin Origin, Token Token), Maybe<(DurationSyntax Age, Token Old)>, LineSyntax>(
+        (start, from, age) => new EmbryosLine(from.Origin, age.HasValue ? age.Value.Age : null) { Span = start.Span.To(age.HasValue ? age.Value.Old.Span : from.Token.Span) },
         Leaf.Word("embryos"),
         OneOf(
             Leaf.Word("made", "`made from collected eggs`").Then(Leaf.Word("from")).Then(Leaf.Word("collected")).Then(Leaf.Word("eggs")).Select(token => (EmbryoOrigin.CollectedEggs, token)),
             Leaf.Word("flushed").Select(token => (EmbryoOrigin.Flushed, token)),
             Leaf.Word("frozen").Select(token => (EmbryoOrigin.Frozen, token))),
-        Leaf.Comma.Labelled("`, 7 days old`").Then(Leaf.Duration).Before(Leaf.Word("old")).Optional());
+        Leaf.Comma.Labelled("`, 7 days old`").Then(Map((age, old) => (age, old), Leaf.Duration, Leaf.Word("old"))).Optional());
 
     public static readonly Parser<Token, LineSyntax> Tank = Map<Token, Token, NumberSyntax, Token, LineSyntax>(
         (start, count, end) => new TankLine(count) { Span = start.Span.To(end.Span) },

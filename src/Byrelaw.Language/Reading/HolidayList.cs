@@ -21,7 +21,7 @@ internal static class HolidayList
             var line = written.Trim().TrimStart('\uFEFF');
             if (line.Length > 0 && line[0] != '#')
             {
-                var space = line.IndexOf(' ', StringComparison.Ordinal);
+                var space = line.AsSpan().IndexOfAny(' ', '\t');
                 if (space > 0 && LocalDatePattern.Iso.Parse(line[..space]) is { Success: true } day)
                 {
                     holidays.Add(new Holiday(day.Value, line[space..].Trim()));

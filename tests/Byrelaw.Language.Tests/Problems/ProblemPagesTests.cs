@@ -9,6 +9,9 @@ namespace Byrelaw.Language.Tests.Problems;
 /// <summary>The pages about what shows when a rule file is read say what the program says.</summary>
 public sealed class ProblemPagesTests
 {
+    /// <summary>A visit that is still to be chosen: nothing is wrong, and only the agreed day takes it away.</summary>
+    private const string Reminder = "B1253";
+
     public static TheoryData<string> Pages() => [.. ProblemPages.OfReading];
 
     [Theory]
@@ -22,7 +25,7 @@ public sealed class ProblemPagesTests
         foreach (var lesson in new TaughtPage(page, Read).Lessons())
         {
             lesson.Wrong.Codes.Distinct().ShouldBe([lesson.Code]);
-            lesson.Mended.Text.ShouldBe("", lesson.Code);
+            lesson.Mended.Codes.Where(code => code != Reminder || lesson.Code == Reminder).ShouldBeEmpty(lesson.Code + "\n" + lesson.Mended.Text);
         }
     }
 

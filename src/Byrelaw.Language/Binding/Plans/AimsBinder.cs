@@ -89,7 +89,7 @@ internal sealed class AimsBinder(Context context, Block block)
 
         if (line.Origin != EmbryoOrigin.Frozen && line.Age is not null)
         {
-            context.Problems.Add(AimProblems.AgeFollows(line.Age.Span));
+            context.Problems.Add(AimProblems.AgeFollows(line.Age.Span, line.Span));
         }
     }
 
@@ -163,11 +163,12 @@ internal sealed class AimsBinder(Context context, Block block)
     {
         if (plans.Method(name.Value) is not { } method)
         {
-            return context.Fail<Method>(AimProblems.UnknownMethod(name.Span, name.Value, NearestName.Of(name.Value, plans.Methods.Select(one => one.Name))));
+            return context.Fail<Method>(AimProblems.UnknownMethod(
+                name.Span, name.Value, [.. plans.Methods.Where(one => one.IsForDonors == isForDonors).Select(one => one.Name)]));
         }
 
         return method.IsForDonors == isForDonors ? method
-            : context.Fail<Method>(AimProblems.MethodForOthers(name.Span, method.Name, method.IsForDonors ? "donors" : "recipients"));
+            : context.Fail<Method>(AimProblems.MethodForOthers(name.Span, method.Name, method.IsForDonors));
     }
 
     private int? Day(NumberSyntax number)

@@ -1,10 +1,12 @@
 using Byrelaw.Language.Binding.Conditions;
 using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
+using Byrelaw.Language.Sources;
 using Byrelaw.Language.Syntax.Lines;
 using Byrelaw.Language.Syntax.Plans;
 
@@ -18,6 +20,8 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
     private readonly AssumeLine _line = (AssumeLine)block.Head!;
 
     private string? Because => block.First<BecauseLine>()?.Reason.Value;
+
+    private SourceSpan WithUnit => _line.Unit is { } unit ? _line.Value.Span.To(unit.Span) : _line.Value.Span;
 
     private string? Source => block.First<SourceLine>()?.Source.Value;
 
@@ -45,15 +49,23 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
             }
         }
 
-        var known = QuantityTable.Quantities.Select(entry => entry.Words).Concat(QuantityTable.Costs.Select(entry => entry.Words));
-        return context.None<(string, object)>(AssumeProblems.Unknown(_line.Quantity.Span, NearestName.Of(_line.Quantity.Text, known)));
+        return context.None<(string, object)>(AssumeProblems.Unknown(_line.Quantity.Span, Nearest(words)));
+    }
+
+    /// <summary>The words that may be meant, those after the quantity's own kept as they are; null where none are near.</summary>
+    private static string? Nearest(string words)
+    {
+        var written = words.Split(' ');
+        return NearestName.Of(words, QuantityTable.Quantities.Select(entry => entry.Words).Concat(QuantityTable.Costs.Select(entry => entry.Words))
+            .Select(known => string.Join(' ', written.Skip(known.Split(' ').Length).Prepend(known)))
+            .Where(candidate => candidate != words));
     }
 
     private CostLine? Cost(CostUnit per)
     {
         if (_line.IsShare || _line.Unit is null)
         {
-            return context.Fail<CostLine>(AssumeProblems.WrongValue(_line.Value.Span, QuantityTable.Words(per), "an amount of money such as `55 NZD`"));
+            return context.Fail<CostLine>(AssumeProblems.WrongValue(_line.Value.Span, QuantityTable.Words(per), "an amount of money such as `55 NZD`", null));
         }
 
         return context.Money(_line.Value, _line.Unit) is { } amount
@@ -111,8 +123,10 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
             var unit = _line.Unit is null ? "" : NameFolding.Fold(_line.Unit.Text);
             if (_line.IsShare || _line.Value.Value < 0 || unit != (isDays ? "days" : ""))
             {
+                var days = _line.Value.Value * (unit is "week" or "weeks" ? 7 : 1);
                 return context.Fail<Assumption>(AssumeProblems.WrongValue(
-                    _line.Value.Span, QuantityTable.Words(cases.Quantity), isDays ? "a number of days such as `280 days`" : "a number"));
+                    WithUnit, QuantityTable.Words(cases.Quantity), isDays ? "a number of days such as `280 days`" : "a number such as `9`",
+                    isDays ? $"{NumberText.Of(days)} days" : NumberText.Of(_line.Value.Value)));
             }
 
             var spread = Spread(!isDays);
@@ -121,7 +135,9 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
 
         if (!_line.IsShare)
         {
-            return context.Fail<Assumption>(AssumeProblems.WrongValue(_line.Value.Span, QuantityTable.Words(cases.Quantity), "a share such as `45%`"));
+            var percent = _line.Value.Value * (_line.Value.Value < 1 ? 100 : 1);
+            return context.Fail<Assumption>(AssumeProblems.WrongValue(
+                WithUnit, QuantityTable.Words(cases.Quantity), "a share such as `45%`", $"{NumberText.Of(Math.Round(percent, 6))}%"));
         }
 
         if (!HasReason && !block.IsBroken)

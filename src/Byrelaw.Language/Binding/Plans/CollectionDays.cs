@@ -17,6 +17,7 @@ namespace Byrelaw.Language.Binding.Plans;
 internal sealed record CollectionDays(LocalDate? First, ImmutableArray<LocalDate> All, VisitWindow? OnAVisit, Repeat? Repeat)
 {
     private const int Most = 30;
+    private const string Visit = "collection";
 
     /// <summary>A programme without a collection.</summary>
     public static readonly CollectionDays None = new(null, [], null, null);
@@ -28,17 +29,29 @@ internal sealed record CollectionDays(LocalDate? First, ImmutableArray<LocalDate
             && context.Length(line.Every!) is { } every ? new Repeat(times, every) : null;
         if (line.Between is ({ } from, { } to))
         {
-            return OnVisit(context, new VisitWindow(from.Value, to.Value, line.Span), repeat, visits, region, holidays);
+            var window = new VisitWindow(from.Value, to.Value, line.Span);
+            if (to.Value < from.Value)
+            {
+                context.Problems.Add(AimProblems.WindowBackwards(from.Span.To(to.Span)));
+                return new CollectionDays(null, [], window, repeat);
+            }
+
+            return OnVisit(context, window, repeat, visits, region, holidays);
         }
 
         var days = line.Days.Select(day => day.Value).ToList();
-        var isInOrder = days.Count <= Most && days.Zip(days.Skip(1)).All(pair => pair.First < pair.Second) && !(repeat is not null && days.Count > 1);
-        if (!isInOrder)
+        var written = line.Days[0].Span.To(line.Days[^1].Span);
+        var problem = days.Count > Most ? AimProblems.TooManyCollections(written, days.Count, Most)
+            : line.Times is not null && days.Count > 1 ? AimProblems.CollectionsRepeated(line.Span)
+            : days.Zip(days.Skip(1)).Any(pair => pair.First >= pair.Second)
+                ? AimProblems.CollectionsOutOfOrder(written, string.Join(", ", days.Distinct().Order().Select(NumberText.Of)))
+            : null;
+        if (problem is not null)
         {
-            context.Problems.Add(AimProblems.CollectionsOutOfOrder(line.Span));
+            context.Problems.Add(problem);
         }
 
-        return new CollectionDays(days[0], isInOrder ? Repeated(days, repeat) : [days[0]], null, repeat);
+        return new CollectionDays(days[0], problem is null ? Repeated(days, repeat) : [days[0]], null, repeat);
     }
 
     /// <summary>The days of a first collection and those that follow it.</summary>
@@ -50,29 +63,29 @@ internal sealed record CollectionDays(LocalDate? First, ImmutableArray<LocalDate
         Context context, VisitWindow window, Repeat? repeat, ImmutableArray<Visits> visits, string? region, ImmutableArray<Holiday> holidays)
     {
         var none = new CollectionDays(null, [], window, repeat);
-        if (window.To < window.From)
+        var everywhere = VisitDays.Named(visits, Visit, null).ToList();
+        var regions = everywhere.Select(one => one.Region).OfType<string>().DistinctBy(NameFolding.Fold).ToList();
+        var problem = everywhere.Count == 0 ? VisitProblems.UnknownVisits(window.Span, Visit, null)
+            : region is null && regions.Count > 1 ? AimProblems.SeveralRegions(window.Span, regions)
+            : region is not null && !VisitDays.Named(visits, Visit, region).Any() ? VisitProblems.NoVisitsTo(window.Span, Visit, region, regions)
+            : null;
+        if (problem is not null)
         {
-            return context.Fail<CollectionDays>(AimProblems.WindowBackwards(window.Span)) ?? none;
+            return context.Fail<CollectionDays>(problem) ?? none;
         }
 
-        var named = VisitDays.Named(visits, "collection", region).ToList();
-        if (named.Count == 0)
-        {
-            return context.Fail<CollectionDays>(VisitProblems.UnknownVisits(window.Span, "collection")) ?? none;
-        }
-
-        if (region is null && named.Select(one => one.Region).OfType<string>().DistinctBy(NameFolding.Fold).Count() > 1)
-        {
-            return context.Fail<CollectionDays>(AimProblems.SeveralRegions(window.Span)) ?? none;
-        }
-
-        var possible = VisitDays.Of(visits, "collection", region, holidays).Where(day => day >= window.From && day <= window.To).ToList();
+        var days = VisitDays.Of(visits, Visit, region, holidays);
+        var possible = days.Where(day => day >= window.From && day <= window.To).ToList();
         if (possible.Count == 0)
         {
-            return context.Fail<CollectionDays>(AimProblems.NoVisitBetween(window.Span)) ?? none;
+            var nearest = days.IsEmpty ? null : NumberText.Of(days.MinBy(day => Away(day, window)));
+            return context.Fail<CollectionDays>(AimProblems.NoVisitBetween(window.Span, nearest)) ?? none;
         }
 
         context.Problems.Add(AimProblems.VisitNotChosen(window.Span, NumberText.Of(possible[0])));
         return none with { First = possible[0] };
     }
+
+    private static int Away(LocalDate day, VisitWindow window) =>
+        day < window.From ? Period.DaysBetween(day, window.From) : Period.DaysBetween(window.To, day);
 }

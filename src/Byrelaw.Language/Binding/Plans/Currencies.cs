@@ -2,6 +2,7 @@ using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Sources;
+using Byrelaw.Language.Syntax.Lines;
 
 namespace Byrelaw.Language.Binding.Plans;
 
@@ -22,7 +23,16 @@ internal static class Currencies
         amounts.AddRange(plans.Tasks.Where(task => task.Cost is not null).Select(task => (task.Cost!.Amount, task.Span)));
         foreach (var (amount, span) in amounts.Skip(1).Where(amount => amount.Amount.Currency != amounts[0].Amount.Currency))
         {
-            PlanBinder.ProblemsOf(files, span).Add(PlanProblems.TwoCurrencies(span, amount.Currency, amounts[0].Amount.Currency, amounts[0].Span));
+            PlanBinder.ProblemsOf(files, span).Add(PlanProblems.TwoCurrencies(
+                Written(files, span), amount.Currency, amounts[0].Amount.Currency, Written(files, amounts[0].Span)));
         }
+    }
+
+    /// <summary>Where the amount of a statement is written.</summary>
+    private static SourceSpan Written(IReadOnlyList<RuleFile> files, SourceSpan statement)
+    {
+        var block = files.First(file => file.Source == statement.File).Blocks.First(block => block.Span == statement);
+        return (block.First<BudgetLine>()?.Amount ?? block.First<CostsLine>()?.Amount)?.Span
+            ?? (block.Head is AssumeLine { Unit: { } currency } line ? line.Value.Span.To(currency.Span) : statement);
     }
 }

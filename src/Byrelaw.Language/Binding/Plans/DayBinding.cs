@@ -23,9 +23,9 @@ internal static class DayBinding
         }
 
         var wait = syntax.Wait is null ? new TimeLength(0, TimeUnit.Days) : context.Length(syntax.Wait);
-        if (syntax.IsBefore && wait is { Unit: TimeUnit.Months or TimeUnit.Years })
+        if (syntax.IsBefore && wait is { Unit: TimeUnit.Months or TimeUnit.Years } back)
         {
-            return context.Fail<DayReference>(PlanProblems.BeforeCountsDays(syntax.Wait!.Span));
+            return context.Fail<DayReference>(PlanProblems.BeforeCountsDays(syntax.Wait!.Span, back));
         }
 
         return wait is { } length ? new DayReference(null, symbol.Name, length, syntax.IsBefore, syntax.Span) : null;

@@ -9,17 +9,20 @@ namespace Byrelaw.Language.Binding.Plans;
 /// Statements of one sort through the layers: a file's own statement replaces what the files under it say of the same thing,
 /// if it gives a reason. Files are added after those they use.
 /// </summary>
-internal sealed class Layered<T>
+/// <param name="reason">How such a statement gives its reason, for whoever left it out.</param>
+internal sealed class Layered<T>(string reason)
 {
     private sealed record Said(string Name, RuleFile File, SourceSpan Span, T Value);
 
     private readonly Dictionary<string, List<Said>> _byName = new(StringComparer.Ordinal);
     private readonly List<string> _order = [];
 
-    /// <summary>Adds what a file says; tells what is wrong with saying it there.</summary>
-    public void Add(string name, RuleFile file, SourceSpan span, bool hasReason, T value)
+    /// <summary>Adds what a file says of a name; tells what is wrong with saying it there.</summary>
+    public void Add(string name, RuleFile file, SourceSpan span, bool hasReason, T value) => Add(NameFolding.Fold(name), name, file, span, hasReason, value);
+
+    /// <summary>The same where more than the name tells one from another.</summary>
+    public void Add(string key, string name, RuleFile file, SourceSpan span, bool hasReason, T value)
     {
-        var key = NameFolding.Fold(name);
         if (!_byName.TryGetValue(key, out var tips))
         {
             _byName[key] = tips = [];
@@ -35,7 +38,7 @@ internal sealed class Layered<T>
         var below = tips.FindLast(tip => file.Sees(tip.File));
         if (below is not null && !hasReason)
         {
-            file.Problems.Add(PlanProblems.ReplacedWithoutReason(span, name, below.Span));
+            file.Problems.Add(PlanProblems.ReplacedWithoutReason(span, name, below.Span, reason));
         }
 
         tips.RemoveAll(tip => file.Sees(tip.File));

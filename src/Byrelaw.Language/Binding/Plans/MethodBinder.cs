@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Byrelaw.Language.Binding.Conditions;
 using Byrelaw.Language.Blocks;
+using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Rulebooks.Words;
@@ -53,12 +54,13 @@ internal sealed class MethodBinder(Context context, Block block)
             return false;
         }
 
-        if (NameFolding.Fold(line.List.Text) != "donors")
+        var list = NameFolding.Fold(line.List.Text);
+        if (list != "donors")
         {
-            context.Problems.Add(MethodProblems.OnlyForDonors(line.List.Span));
+            context.Problems.Add(MethodProblems.OnlyForDonors(line.List.Span, line.Span));
         }
 
-        return true;
+        return list != "recipients";
     }
 
     private ImmutableArray<MethodStep> Steps()
@@ -74,7 +76,7 @@ internal sealed class MethodBinder(Context context, Block block)
             var step = new MethodStep(day, line.Part, line.Text.Value, null, [], line.Span);
             if (steps.Count == 0 ? day != 0 : Hour(step) < Hour(steps[^1]))
             {
-                context.Problems.Add(MethodProblems.StepsOutOfOrder(line.Day.Span));
+                context.Problems.Add(MethodProblems.StepsOutOfOrder(line.Day.Span, steps.Count == 0 ? null : NumberText.Of(steps[^1].Day)));
             }
 
             steps.Add(step with { After = After(line, step, steps) });
@@ -96,7 +98,7 @@ internal sealed class MethodBinder(Context context, Block block)
         var between = from is null ? 0 : Hour(step) - Hour(from);
         if (from is null || Math.Abs(between - hours) > play)
         {
-            context.Problems.Add(MethodProblems.HoursDisagree(line.Hours.Span.To(line.AfterDay!.Span), from is null ? "no" : $"about {between}"));
+            context.Problems.Add(MethodProblems.HoursDisagree(line.Hours.Span.To(line.AfterDay!.Span), line.Hours.Span, from is null ? null : between));
             return null;
         }
 
@@ -139,7 +141,8 @@ internal sealed class MethodBinder(Context context, Block block)
 
         if (line.Per is null || NameFolding.Fold(line.Per.Text) != "animal treated")
         {
-            context.Problems.Add(TaskProblems.UnknownCost(line.Per?.Span ?? line.Span, "a method costs so much `per animal treated`"));
+            context.Problems.Add(TaskProblems.UnknownCost(
+                line.Per?.Span ?? line.Span, line.Per is not null, "a method costs so much `per animal treated`", "animal treated"));
         }
 
         return context.Money(line.Amount);

@@ -3,6 +3,7 @@ using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Diagnostics;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Syntax.Lines;
+using Byrelaw.Language.Syntax.Plans;
 
 namespace Byrelaw.Language.Binding.Plans;
 
@@ -43,25 +44,25 @@ internal static class MethodChecks
         }
         else if (counts is null && (spread is null || method.InHeat is { Days.IsEmpty: true }))
         {
-            problems.Add(MethodProblems.NoHeat(block.Span));
+            problems.Add(MethodProblems.NoHeat(spread?.Span ?? block.Span));
         }
 
         var first = method.Steps[0].Day;
         if (counts is not null && method.HeatDay <= first)
         {
-            problems.Add(MethodProblems.HeatBeforeTreatment(counts.Day.Span, first));
+            problems.Add(MethodProblems.HeatBeforeTreatment(counts.Span, first));
         }
 
-        if (spread is not null && method.InHeat?.Days.FirstOrDefault(day => day.Day <= first && day.Share > 0) is { Share: > 0 })
+        if (spread?.Share.Evidence.OfType<OnDaySyntax>().FirstOrDefault(one => one.Day.Value <= first && one.Percent.Value > 0) is { } early)
         {
-            problems.Add(MethodProblems.HeatBeforeTreatment(spread.Span, first));
+            problems.Add(MethodProblems.HeatBeforeTreatment(early.Span, first));
         }
 
         if (block.First<AgainLine>() is { } again && method.Again is { } chance)
         {
             if (chance.NotSeenBy >= chance.From || chance.From > chance.To)
             {
-                problems.Add(MethodProblems.AgainOutOfOrder(again.Span));
+                problems.Add(MethodProblems.AgainOutOfOrder(again.Span, again.From.Span.To(again.To?.Span ?? again.From.Span)));
             }
             else if (spread is null)
             {
@@ -78,7 +79,8 @@ internal static class MethodChecks
         }
         else if (method.IsForDonors && (method.FlushDay is not { } day || day <= method.HeatDay))
         {
-            problems.Add(MethodProblems.FlushMissing(block.First<FlushedLine>()?.Span ?? block.Span));
+            var late = block.First<FlushedLine>();
+            problems.Add(MethodProblems.FlushMissing(late?.Span ?? block.Span, late is null ? null : method.HeatDay));
         }
     }
 }

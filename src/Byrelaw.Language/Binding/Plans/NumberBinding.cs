@@ -38,7 +38,7 @@ internal static class NumberBinding
                 ? share with { Opinion = weight.Animals.Value }
                 : context.Fail<Share>(PlanProblems.EvidenceDoesNotFit(weight.Span, "a weight is a number of animals above 0")),
             CountedSyntax counted => context.Counted(share, counted),
-            var other => context.Fail<Share>(PlanProblems.EvidenceDoesNotFit(other.Span, "a share has `, weight 40` or `, from 36 of 80`; a `spread` goes with a number")),
+            var other => context.Fail<Share>(PlanProblems.EvidenceDoesNotFit(other.Span, "a share has `, weight 40` or `, from 36 of 80`, and only a number has a `spread`")),
         };
     }
 
@@ -82,11 +82,12 @@ internal static class NumberBinding
 
         if (some > all)
         {
-            return context.Fail<Share>(PlanProblems.EvidenceDoesNotFit(counted.Span, "no more can come true than were counted"));
+            return context.Fail<Share>(PlanProblems.EvidenceDoesNotFit(counted.Span, "no more can come true than were counted")
+                .Or(new Proposal(counted.Hits.Span.To(counted.Of.Span), $"{all} of {some}")));
         }
 
         return Math.Abs((double)some / all - share.Written) > Rounding
-            ? context.Fail<Share>(PlanProblems.CountDisagrees(counted.Span, share.Written, some, all))
+            ? context.Fail<Share>(PlanProblems.CountDisagrees(counted.Span, share.Span, some, all))
             : share with { Counted = new Counting(some, all, counted.What?.Text) };
     }
 }

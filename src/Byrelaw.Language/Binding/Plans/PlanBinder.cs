@@ -16,10 +16,12 @@ namespace Byrelaw.Language.Binding.Plans;
 /// </summary>
 internal sealed class PlanBinder(Namespace names, RuleBinder rules)
 {
-    private readonly Layered<Caution> _cautions = new();
-    private readonly Layered<Method> _methods = new();
-    private readonly Layered<PlanTask> _tasks = new();
-    private readonly Layered<object> _assumptions = new();
+    private const string Because = "add `because \"...\"`";
+
+    private readonly Layered<Caution> _cautions = new("add `source \"...\"`");
+    private readonly Layered<Method> _methods = new(Because);
+    private readonly Layered<PlanTask> _tasks = new(Because);
+    private readonly Layered<object> _assumptions = new("say what it rests on: a count, a weight, `because \"...\"` or `source \"...\"`");
 
     /// <summary>Binds all files, each after those it uses.</summary>
     public PlanStatements Bind(IReadOnlyList<RuleFile> files, ImmutableArray<Visits> visits)
@@ -89,7 +91,7 @@ internal sealed class PlanBinder(Namespace names, RuleBinder rules)
         var itemised = plans.Costs.FirstOrDefault(line => line.IsItemised);
         if (allIn is not null && itemised is not null)
         {
-            ProblemsOf(files, allIn.Span).Add(AssumeProblems.AllInAndItemised(allIn.Span, itemised.Span));
+            ProblemsOf(files, allIn.Span).Add(AssumeProblems.AllInAndItemised(allIn.Span, QuantityTable.Words(itemised.Per), itemised.Span));
         }
 
         var whole = plans.Assumptions.FirstOrDefault(one => one.Quantity == Quantity.KeptFromFirstCheckToCalving);

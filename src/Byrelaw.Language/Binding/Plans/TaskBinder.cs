@@ -65,7 +65,7 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
             {
                 if (programme.Choices.FirstOrDefault(choice => choice.List == rule.List) is { } choice && choice.JudgedTo < due)
                 {
-                    problems.Add(TaskProblems.DueAfterNeeded(task.Due.Span, rule.Name, NumberText.Of(choice.JudgedTo)));
+                    problems.Add(TaskProblems.DueAfterNeeded(task.Due.Span, NumberText.Of(due), rule.Name, NumberText.Of(choice.JudgedTo)));
                 }
             }
         }
@@ -123,7 +123,7 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
         var per = line.Per is null ? "" : NameFolding.Fold(line.Per.Text);
         if (per is not ("" or "animal" or "sample"))
         {
-            context.Problems.Add(TaskProblems.UnknownCost(line.Per!.Span, "a task costs so much, or so much `per animal` or `per sample`"));
+            context.Problems.Add(TaskProblems.UnknownCost(line.Per!.Span, true, "a task costs so much, or so much `per animal` or `per sample`", "animal"));
         }
 
         return context.Money(line.Amount) is { } amount ? new TaskCost(amount, per.Length > 0) : null;

@@ -15,17 +15,20 @@ namespace Byrelaw.Language.Binding.Plans;
 /// <summary>Binds <c>visits</c>. They name no date of the programme, whose own dates may hang on them.</summary>
 internal static class VisitsBinder
 {
+    private static readonly string[] DaysOffInWords = ["Mondays", "Tuesdays", "Wednesdays", "Thursdays", "Fridays", "Saturdays", "Sundays", "holidays"];
+
     /// <summary>All visits of all files.</summary>
     public static ImmutableArray<Visits> Bind(IReadOnlyList<RuleFile> files, Namespace names)
     {
-        var all = new Layered<Visits>();
+        var all = new Layered<Visits>("add `because \"...\"`");
         var places = new List<(AfterVisitsSyntax Syntax, RuleFile File)>();
         foreach (var file in files)
         {
             foreach (var block in file.Blocks.Where(block => block is { Kind: BlockKind.Visits, Head: not null }))
             {
                 var visits = Bind(new Context(names, file.Problems), block);
-                all.Add($"{visits.Name}\n{visits.Region}", file, block.Span, block.First<BecauseLine>() is not null, visits);
+                var region = visits.Region is null ? "" : $" in {visits.Region}";
+                all.Add(NameFolding.Fold($"{visits.Name}|{visits.Region}"), visits.Name + region, file, block.Span, block.First<BecauseLine>() is not null, visits);
                 places.AddRange(Schedules(block).OfType<AfterVisitsSyntax>().Select(syntax => (syntax, file)));
             }
         }
@@ -35,7 +38,8 @@ internal static class VisitsBinder
         {
             if (!bound.Any(visits => NameFolding.Fold(visits.Name) == NameFolding.Fold(syntax.Name.Value)))
             {
-                file.Problems.Add(VisitProblems.UnknownVisits(syntax.Name.Span, syntax.Name.Value));
+                file.Problems.Add(VisitProblems.UnknownVisits(
+                    syntax.Name.Span, syntax.Name.Value, NearestName.Of(syntax.Name.Value, bound.Select(visits => visits.Name))));
             }
         }
 
@@ -72,7 +76,7 @@ internal static class VisitsBinder
             }
             else
             {
-                context.Problems.Add(VisitProblems.UnknownDayOff(word.Span));
+                context.Problems.Add(VisitProblems.UnknownDayOff(word.Span, NearestName.Of(word.Text, DaysOffInWords)));
             }
         }
 

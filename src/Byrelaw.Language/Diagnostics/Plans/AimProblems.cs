@@ -5,40 +5,63 @@ namespace Byrelaw.Language.Diagnostics;
 /// <summary>What can be wrong with what a programme wants and how it is to be planned.</summary>
 internal static class AimProblems
 {
-    public static Diagnostic CollectionsOutOfOrder(SourceSpan at) => Problem.Error(
-        "B1250", at, "the collections do not stand in order", "each is later than the one before it, and there are at most 30");
+    public static Diagnostic CollectionsOutOfOrder(SourceSpan at, string inOrder) => Collections(
+        at, "the collections do not stand in order", "each is later than the one before it").Or(new Proposal(at, inOrder));
+
+    public static Diagnostic TooManyCollections(SourceSpan at, int count, int most) => Collections(
+        at, $"these are {count} collections", $"a programme has at most {most}");
+
+    public static Diagnostic CollectionsRepeated(SourceSpan at) => Collections(
+        at, "several dates are written, and repeated besides", "a collection that is repeated has one date, from which the others are counted",
+        "keep the first date, or write all of them and leave out how often");
 
     public static Diagnostic WindowBackwards(SourceSpan at) => Problem.Error(
-        "B1251", at, "the last day is before the first", "`on a visit between` names the earlier day first");
+        "B1251", at, "the last day is before the first", "`on a visit between` names the earlier day first")
+        .OrAny(at.Text.Split(" and ") is [var first, var last] ? [new Proposal(at, $"{last} and {first}")] : []);
 
-    public static Diagnostic NoVisitBetween(SourceSpan at) => Problem.Error(
-        "B1252", at, "no team comes between those days", null, "look at the days of `visits \"collection\"`, and at the days off");
+    public static Diagnostic NoVisitBetween(SourceSpan at, string? nearest) => Problem.Error(
+        "B1252", at, "no team comes between those days", nearest is null ? "it comes on no day at all" : $"the nearest visit is on {nearest}",
+        "look at the days of `visits \"collection\"`, and at the days off");
 
     public static Diagnostic VisitNotChosen(SourceSpan at, string day) => Problem.Warning(
         "B1253", at, "the visit is still to be chosen", $"until then lists are judged for the first that is possible, {day}",
         "`byrelaw plan` compares all of them; write `collection on DATE` once one is agreed");
 
-    public static Diagnostic UnknownMethod(SourceSpan at, string name, string? near) => Problem.Error(
-        "B1254", at, $"there is no method {Quoted.Of(name)}", null, near is null ? null : $"did you mean {Quoted.Of(near)}?");
+    /// <param name="at">The name in its quotes.</param>
+    /// <param name="name">The name.</param>
+    /// <param name="methods">Those that there are.</param>
+    public static Diagnostic UnknownMethod(SourceSpan at, string name, IReadOnlyList<string> methods)
+    {
+        var near = NearestName.Of(name, methods);
+        return Problem.Error(
+            "B1254", at, $"there is no method {Quoted.Of(name)}", methods.Count == 0 ? "no file declares any" : $"there {(methods.Count == 1 ? "is" : "are")} {Quoted.Joined([.. methods.Select(Quoted.Of)], "and")}",
+            near is not null ? $"did you mean {Quoted.Of(near)}?" : methods.Count == 0 ? "add a `use` for the file that it stands in" : null).OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);
+    }
 
-    public static Diagnostic MethodForOthers(SourceSpan at, string name, string whom) => Problem.Error(
-        "B1255", at, $"{Quoted.Of(name)} is a method for {whom}", null);
+    public static Diagnostic MethodForOthers(SourceSpan at, string name, bool isForDonors) => Problem.Error(
+        "B1255", at, $"{Quoted.Of(name)} is a method for {(isForDonors ? "donors" : "recipients")}",
+        isForDonors ? "recipients need a method without the line `for donors`" : "donors need a method with the line `for donors`");
 
     public static Diagnostic CountForSeveral(SourceSpan at) => Problem.Error(
-        "B1256", at, "a number of animals stands before several methods", "each method with a number has a line of its own");
+        "B1256", at, "a number of animals stands before several methods", "each method with a number has a line of its own", "take the number out, or write one line for each")
+        .Or(Proposal.WithSpaceBefore(at));
 
     public static Diagnostic FrozenWithCollection(SourceSpan at) => Problem.Error(
         "B1257", at, "frozen embryos need no collection", "this programme has one", "write what is in the tank besides as `tank holds 6 frozen embryos`");
 
     public static Diagnostic NothingCollected(SourceSpan at) => Problem.Error(
-        "B1258", at, "these embryos need a collection", null, "add a line such as `collection on 2026-10-12`");
+        "B1258", at, "these embryos need a collection", "this programme has none", "add a line such as `collection on 2026-10-12`");
 
-    public static Diagnostic AgeFollows(SourceSpan at) => Problem.Error(
-        "B1259", at, "the age of these embryos follows from the days", "an age is written for frozen embryos only");
+    public static Diagnostic AgeFollows(SourceSpan at, SourceSpan line) => Problem.Error(
+        "B1259", at, "the age of these embryos follows from the days", "an age is written for frozen embryos only")
+        .Or(new Proposal(line, line.Text.Split(',')[0].TrimEnd()));
 
     public static Diagnostic DayNotWhole(SourceSpan at, int most) => Problem.Error(
         "B1262", at, $"{Quoted.Of(at)} is not a day of a cycle", $"expected a whole number from 0 to {most}");
 
-    public static Diagnostic SeveralRegions(SourceSpan at) => Problem.Error(
-        "B1263", at, "teams come to several regions, and the programme names none", null, "add a line such as `region \"North\"`");
+    public static Diagnostic SeveralRegions(SourceSpan at, IReadOnlyList<string> regions) => Problem.Error(
+        "B1263", at, "teams come to several regions, and the programme names none", $"they come to {Quoted.Joined([.. regions.Select(Quoted.Of)], "and")}",
+        $"add a line such as `region \"{regions[0]}\"`");
+
+    private static Diagnostic Collections(SourceSpan at, string found, string expected, string? help = null) => Problem.Error("B1250", at, found, expected, help);
 }

@@ -11,17 +11,25 @@ internal static class TaskProblems
 
     public static Diagnostic TooLateByConstruction(SourceSpan at, int days) => Problem.Error(
         "B1236", at, "this task can never be done in time",
-        $"what it takes and its results would have to start {(days == 1 ? "1 day" : $"{days} days")} before it may be done");
+        $"what it takes and its results would have to start {(days == 1 ? "1 day" : $"{days} days")} before it may be done",
+        $"let `not before` be {(days == 1 ? "1 day" : $"{days} days")} earlier, or `due` as much later");
 
-    public static Diagnostic DueAfterNeeded(SourceSpan at, string rule, string day) => Problem.Error(
-        "B1237", at, $"this task is due after the rule {Quoted.Of(rule)} is judged", $"that is on {day}");
+    public static Diagnostic DueAfterNeeded(SourceSpan at, string due, string rule, string judged) => Problem.Error(
+        "B1237", at, $"this task is due on {due}, after the rule {Quoted.Of(rule)} is judged", $"that is on {judged}", $"let it be due by {judged}");
 
     public static Diagnostic UnknownRule(SourceSpan at, string name, string? near) => Problem.Error(
-        "B1238", at, $"there is no rule {Quoted.Of(name)}", null, near is null ? null : $"did you mean {Quoted.Of(near)}?");
+        "B1238", at, $"there is no rule {Quoted.Of(name)}", "in quotes `settles` names rules, without quotes what is on record",
+        near is null ? null : $"did you mean {Quoted.Of(near)}?")
+        .OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);
 
     public static Diagnostic NotNeededWithoutReason(SourceSpan at) => Problem.Error(
-        "B1239", at, "a task that is not needed says why", null, "add `because \"...\"`");
+        "B1239", at, "this task is not needed, and does not say why", "whoever reads the plan must see that it was not forgotten", "add `because \"...\"`");
 
-    public static Diagnostic UnknownCost(SourceSpan at, string expected) => Problem.Error(
-        "B1240", at, $"{Quoted.Of(at)} is not what this is paid for", expected);
+    /// <param name="at">What stands after <c>per</c>; the whole line where nothing does.</param>
+    /// <param name="isSaid">Whether anything is said of what it is paid for.</param>
+    /// <param name="expected">What would do.</param>
+    /// <param name="meant">What is likely meant.</param>
+    public static Diagnostic UnknownCost(SourceSpan at, bool isSaid, string expected, string meant) => Problem.Error(
+        "B1240", at, isSaid ? $"{Quoted.Of(at)} is not what this is paid for" : $"{Quoted.Of(at)} does not say for what", expected)
+        .Or(isSaid ? new Proposal(at, meant) : Proposal.After(at, $" per {meant}"));
 }
