@@ -21,7 +21,7 @@ internal static class TextScanner
             {
                 var whole = new SourceSpan(file, start, at + 1 - start);
                 return problem is null
-                    ? new Token(TokenKind.Text, whole) { Text = value.ToString().Normalize(NormalizationForm.FormC) }
+                    ? new Token(TokenKind.Text, whole) { Text = ComposedText.Of(value.ToString()) }
                     : new Token(TokenKind.Bad, whole) { Problem = problem };
             }
 

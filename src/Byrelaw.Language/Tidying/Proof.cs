@@ -1,9 +1,9 @@
-using System.Text;
 using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Grammar;
 using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Reading;
 using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Sources;
 using Byrelaw.Language.Syntax.Lines;
 using Byrelaw.Language.Tidying.Written;
 using Byrelaw.Language.Units;
@@ -28,7 +28,7 @@ internal sealed record Proof(Rulebook Rulebook, WrittenFile File)
         : !before.Words.SequenceEqual(after.Words) ? "words that are not part of the rules"
         : null;
 
-    private IEnumerable<string> Comments => File.Comments.Select(comment => comment.Text.Normalize(NormalizationForm.FormC));
+    private IEnumerable<string> Comments => File.Comments.Select(comment => ComposedText.Of(comment.Text));
 
     /// <summary>
     /// The words of every line but conditions and declarations, whose words may change and which the canonical text

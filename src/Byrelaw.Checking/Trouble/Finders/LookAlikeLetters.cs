@@ -1,4 +1,5 @@
 using System.Text;
+using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Checking.Trouble.Finders;
 
@@ -19,7 +20,7 @@ internal static class LookAlikeLetters
     public static string Looks(string name)
     {
         var looks = new StringBuilder(name.Length);
-        foreach (var c in name.Normalize(NormalizationForm.FormC))
+        foreach (var c in ComposedText.Of(name))
         {
             var like = Latin.GetValueOrDefault(c, c);
             looks.Append(char.ToLowerInvariant(like == 'I' ? 'l' : like));

@@ -1,4 +1,5 @@
 using System.Text;
+using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Rulebooks.Words;
 
@@ -13,7 +14,7 @@ public static class NameFolding
     {
         ArgumentNullException.ThrowIfNull(name);
         var folded = new StringBuilder(name.Length);
-        foreach (var c in name.Normalize(NormalizationForm.FormC))
+        foreach (var c in ComposedText.Of(name))
         {
             switch (c)
             {

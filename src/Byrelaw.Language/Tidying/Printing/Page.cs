@@ -1,5 +1,5 @@
-using System.Text;
 using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Sources;
 using Byrelaw.Language.Tidying.Layouts;
 using Byrelaw.Language.Tidying.Written;
 
@@ -79,7 +79,7 @@ internal sealed class Page
     }
 
     /// <summary>The whole text: every line ends with LF; NFC.</summary>
-    public override string ToString() => string.Concat(_lines.Select(line => line + "\n")).Normalize(NormalizationForm.FormC);
+    public override string ToString() => ComposedText.Of(string.Concat(_lines.Select(line => line + "\n")));
 
     private static string Spaces(int count) => new(' ', count);
 }
