@@ -59,7 +59,7 @@ public static class NewFarm
           # The day the book was last brought up to date. Nothing after it counts as "did not happen".
           up to {FillIn}
           # Only what is written down every single time it happens, and since when. Take out what is not.
-          complete for calving, abortion, heat, mating, transfer, bull in, bull out since {FillIn}
+          complete for calving, abortion, heat, mating, transfer, pregnancy test, bull in, bull out since {FillIn}
           complete for hard calving, twins, retained membranes, metritis, milk fever, ketosis since {FillIn}
           complete for mastitis, lameness, fever, pneumonia, displaced abomasum, injury since {FillIn}
           complete for leptospirosis vaccination, hormone given, transport, drench since {FillIn}

@@ -1,5 +1,6 @@
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks.Conditions;
+using Byrelaw.Language.Rulebooks.Words;
 
 namespace Byrelaw.Reporting.Words;
 
@@ -41,16 +42,23 @@ public static class ToldWords
         return (finding.Found, records.Max(evidence => evidence.Date)) switch
         {
             (FoundCount { AtMost: 0 }, _) => $"no {Counted(count)}",
-            (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Counted(happened)} on {list.Short(day)}",
-            (FoundCount { AtMost: not null }, { } day) => $"{Counted(happened)} {found}, last on {list.Short(day)}",
+            (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Happened(happened)} on {list.Short(day)}",
+            (FoundCount { AtMost: not null }, { } day) => $"{Happened(happened)} {found}, last on {list.Short(day)}",
             (FoundCount { AtLeast: 0 }, _) => $"{Counted(count)}: {found}",
             _ => $"{Counted(count)} {found}",
         };
     }
 
+    /// <summary>As a condition says it: <c>positive BVD virus</c>.</summary>
     private static string Counted(CountCondition count) =>
-        Phrases.Or([.. count.Counted.Select(one => one.Kind is Language.Rulebooks.Words.TestKind test && one.Answer >= 0 && one.Answer < test.Answers.Length
-            ? $"{test.Answers[one.Answer]} {test.Name}" : one.Kind.Name)]);
+        Phrases.Or([.. count.Counted.Select(one => Answer(one) is { } answer ? $"{answer} {one.Kind.Name}" : one.Kind.Name)]);
+
+    /// <summary>As a record says it: <c>BVD virus positive</c>.</summary>
+    private static string Happened(CountCondition count) =>
+        Phrases.Or([.. count.Counted.Select(one => Answer(one) is { } answer ? $"{one.Kind.Name} {answer}" : one.Kind.Name)]);
+
+    private static string? Answer(Counted counted) =>
+        counted.Kind is TestKind test && counted.Answer >= 0 && counted.Answer < test.Answers.Length ? test.Answers[counted.Answer] : null;
 
     private static string Kinds(TimeSinceCondition since) => Phrases.Or([.. since.Kinds.Select(kind => kind.Name)]);
 
