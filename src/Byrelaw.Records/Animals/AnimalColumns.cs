@@ -7,6 +7,8 @@ namespace Byrelaw.Records.Animals;
 /// <summary>The columns of <c>animals.csv</c>.</summary>
 internal sealed class AnimalColumns
 {
+    private const string Expected = "expected `animal`, `born`, `sex`, `mob`, `parity` or a fact that the rule files declare";
+
     private static readonly string[] Required = ["animal"];
 
     private AnimalColumns(ColumnMap map, Vocabulary vocabulary)
@@ -47,6 +49,6 @@ internal sealed class AnimalColumns
         // Every farm's file may have these two, also where no rule asks for them.
         columns.TryAdd("official id", "official_id");
         columns.TryAdd("breed", "breed");
-        return ColumnMap.Read(heading, columns, Required, problems) is { } map ? new AnimalColumns(map, vocabulary) : null;
+        return ColumnMap.Read(heading, columns, Required, Expected, problems) is { } map ? new AnimalColumns(map, vocabulary) : null;
     }
 }

@@ -30,10 +30,13 @@ internal static partial class DateAdvice
     /// <summary>Whether it is written as dates are, so that only the day itself is wrong.</summary>
     public static bool IsInOrder(string text) => InOrder().IsMatch(text);
 
+    /// <summary>Whether a date that is in order lies before all living animals.</summary>
+    public static bool IsLongAgo(string text) => int.Parse(text.AsSpan(0, 4), CultureInfo.InvariantCulture) < CivilDate.FirstYear;
+
     private static string? Iso(int year, int month, int day) =>
         CivilDate.Exists(year, month, day) ? string.Create(CultureInfo.InvariantCulture, $"{year:0000}-{month:00}-{day:00}") : null;
 
-    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", RegexOptions.CultureInvariant)]
     private static partial Regex InOrder();
 
     [GeneratedRegex(@"^(?:(?<first>)(?<y>\d{4})(?<sep>[-/. ]?)(?<a>\d{1,2})\k<sep>(?<b>\d{1,2})|(?<a>\d{1,2})(?<sep>[-/. ])(?<b>\d{1,2})\k<sep>(?<y>\d{4}))(?:[T ]00:00(?::00)?)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

@@ -26,9 +26,10 @@ internal sealed class ColumnMap
     /// <param name="heading">The heading line.</param>
     /// <param name="columns">Columns by their folded heads.</param>
     /// <param name="required">Without these nothing can be read.</param>
+    /// <param name="expected">What is said to be expected where a head is none of the columns.</param>
     /// <param name="problems">Takes what is wrong.</param>
     public static ColumnMap? Read(
-        RowText heading, IReadOnlyDictionary<string, string> columns, string[] required, List<Diagnostic> problems)
+        RowText heading, IReadOnlyDictionary<string, string> columns, string[] required, string expected, List<Diagnostic> problems)
     {
         if (heading.Cells.Any(cell => cell.Flaw != CellFlaw.None))
         {
@@ -45,7 +46,7 @@ internal sealed class ColumnMap
         var map = new ColumnMap(heading.Cells.Count);
         for (var cell = 0; cell < heading.Cells.Count; cell++)
         {
-            map.Place(heading, cell, columns, problems);
+            map.Place(heading, cell, columns, expected, problems);
         }
 
         string[] missing = [.. required.Where(column => !map._cells.ContainsKey(column))];
@@ -65,13 +66,13 @@ internal sealed class ColumnMap
         ? $"`{names[0]}`"
         : $"{string.Join(", ", names.Take(names.Count - 1).Select(name => $"`{name}`"))} {last} `{names[^1]}`";
 
-    private void Place(RowText heading, int cell, IReadOnlyDictionary<string, string> columns, List<Diagnostic> problems)
+    private void Place(RowText heading, int cell, IReadOnlyDictionary<string, string> columns, string expected, List<Diagnostic> problems)
     {
         var head = heading.Cells[cell].Value;
         if (!columns.TryGetValue(Fold(head), out var column))
         {
             var nearest = head.Length == 0 ? null : NearestName.To(head, columns.Keys);
-            problems.Add(HeadingProblems.UnknownColumn(heading, cell, nearest));
+            problems.Add(HeadingProblems.UnknownColumn(heading, cell, expected, nearest));
         }
         else if (!_cells.TryAdd(column, cell))
         {

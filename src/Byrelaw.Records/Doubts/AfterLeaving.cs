@@ -21,7 +21,8 @@ internal static class AfterLeaving
                         yield return new Doubt(
                             "R0203", run.Lines[i], DoubtfulCell.Date,
                             $"{kind.Name} of {herd.Numbers[animal]}, who left on {Entries.Iso(left)} (line {herd.Membership.Lines[stretch]})",
-                            "expected nothing after an animal has left");
+                            "expected nothing after an animal has left",
+                            "check her number and both dates; if she came back, write a row for that too");
                     }
                 }
             }

@@ -25,7 +25,8 @@ internal static class CalvedAgainSoon
                     yield return new Doubt(
                         "R0201", run.Lines[i], DoubtfulCell.Date,
                         $"{herd.Numbers[animal]} calved {Entries.Count(days, "day", "days")} after she calved on {Entries.Iso(run.Days[i - 1])} (line {run.Lines[i - 1]})",
-                        $"expected {FewestDays} days or more between calvings");
+                        $"expected {FewestDays} days or more between calvings",
+                        "check her number and both dates; a calf lost early is an abortion");
                 }
             }
         }

@@ -22,7 +22,8 @@ internal static class EndWithoutStart
                         yield return new Doubt(
                             "R0209", ends.Lines[i], DoubtfulCell.Kind,
                             $"{spell.Until.Name} of {herd.Numbers[animal]} without {spell.From.Name} before it",
-                            $"expected {spell.From.Name} to be on record too");
+                            $"expected {spell.From.Name} to be on record too",
+                            "write the row that is missing: without it the days before do not count");
                     }
 
                     after = ends.Days[i];

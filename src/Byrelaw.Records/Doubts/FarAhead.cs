@@ -30,7 +30,7 @@ internal static class FarAhead
             yield return new Doubt(
                 "R0210", latestLine, DoubtfulCell.Date,
                 $"{Entries.Iso(latest)} lies more than a year after every other day on record, and the records are taken to reach it",
-                "expected a day near the others", "say how far the records reach: `up to` under `records`");
+                "expected a day near the others", "correct the date, or say how far the records reach: `up to` under `records`");
         }
     }
 }

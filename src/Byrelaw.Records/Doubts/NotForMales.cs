@@ -18,7 +18,8 @@ internal static class NotForMales
                 {
                     yield return new Doubt(
                         "R0204", run.Lines[i], DoubtfulCell.Kind,
-                        $"{kind.Name} of {herd.Numbers[animal]}, who is recorded as male", "expected a female");
+                        $"{kind.Name} of {herd.Numbers[animal]}, who is recorded as male", "expected a female",
+                        "check the number here, and the sex in animals.csv");
                 }
             }
         }

@@ -23,7 +23,8 @@ internal static class ParityAgainstCalvings
             {
                 yield return new Doubt(
                     "R0205", herd.AnimalLines[animal], DoubtfulCell.RowOfAnimals,
-                    $"parity {recorded} of {herd.Numbers[animal]}, but {Entries.Count(counted, "calving", "calvings")} on record", "expected the two to agree");
+                    $"parity {recorded} of {herd.Numbers[animal]}, but {Entries.Count(counted, "calving", "calvings")} on record", "expected the two to agree",
+                    "correct the parity, or the rows of her calvings");
             }
         }
     }

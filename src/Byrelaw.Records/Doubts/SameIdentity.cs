@@ -21,7 +21,7 @@ internal static class SameIdentity
                     yield return new Doubt(
                         "R0207", herd.AnimalLines[animal], DoubtfulCell.RowOfAnimals,
                         $"{herd.Numbers[animal]} has the {fact.Name} of {herd.Numbers[other]} (line {herd.AnimalLines[other]})",
-                        "expected each official number once");
+                        "expected each official number once", "read both tags again");
                 }
             }
         }

@@ -31,7 +31,8 @@ internal static class TooYoung
                 {
                     yield return new Doubt(
                         "R0202", run.Lines[i], DoubtfulCell.Date,
-                        $"{kind.Name} of {herd.Numbers[animal]} before {age} of age", $"expected {Entries.Iso(earliest)} or later");
+                        $"{kind.Name} of {herd.Numbers[animal]} before {age} of age", $"expected {Entries.Iso(earliest)} or later",
+                        "check the date, her number, and when she was born");
                 }
             }
         }

@@ -17,7 +17,8 @@ internal static class TwoResultsOnOneDay
                     yield return new Doubt(
                         "R0206", run.Lines[i], DoubtfulCell.Value,
                         $"another {kind.Name} of {herd.Numbers[animal]} on that day says something else (line {run.Lines[i - 1]})",
-                        "expected one result a day");
+                        "expected one result a day",
+                        "remove the wrong one; until then a rule holds only if it holds for both");
                 }
             }
         }

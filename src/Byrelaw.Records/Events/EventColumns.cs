@@ -6,6 +6,8 @@ namespace Byrelaw.Records.Events;
 /// <summary>The columns of <c>events.csv</c>: the cell of each, -1 where there is none.</summary>
 internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, int Value, int Unit, int Recorded)
 {
+    private const string Expected = "expected `date`, `animal`, `kind`, `value`, `unit`, `note` or `recorded`";
+
     private static readonly string[] Required = ["date", "animal", "kind"];
 
     private static readonly Dictionary<string, string> Columns =
@@ -14,7 +16,7 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
     /// <summary>Reads the heading; null where nothing can be read under it.</summary>
     public static EventColumns? Read(RowText heading, List<Diagnostic> problems)
     {
-        if (ColumnMap.Read(heading, Columns, Required, problems) is not { } map)
+        if (ColumnMap.Read(heading, Columns, Required, Expected, problems) is not { } map)
         {
             return null;
         }

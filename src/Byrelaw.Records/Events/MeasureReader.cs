@@ -88,15 +88,15 @@ internal sealed class MeasureReader(EventColumns columns, List<Diagnostic> probl
     {
         range = MeasuredCell.Range(bound, number, scale.From, scale.To);
         return number < scale.From || number > scale.To ? Report(ValueProblems.OffScale(row.Text(), columns.Value, measure))
-            : range.Low <= range.High || Report(ValueProblems.NothingBeyond(row.Text(), columns.Value, measure));
+            : range.Low <= range.High || Report(ValueProblems.NothingBeyond(row.Text(), columns.Value, measure, scale.From));
     }
 
     private bool Amount(CsvRows row, MeasureKind measure, Bound bound, double number, out ValueRange range)
     {
         var lowest = measure.Unit!.Quantity == Quantity.Temperature ? AbsoluteZero : 0;
         range = MeasuredCell.Range(bound, number, lowest, double.PositiveInfinity);
-        return number < lowest ? Report(ValueProblems.Negative(row.Text(), columns.Value, measure.Name))
-            : range.Low <= range.High || Report(ValueProblems.NothingBeyond(row.Text(), columns.Value, measure));
+        return number < lowest ? Report(ValueProblems.Negative(row.Text(), columns.Value, measure.Name, lowest))
+            : range.Low <= range.High || Report(ValueProblems.NothingBeyond(row.Text(), columns.Value, measure, lowest));
     }
 
     private bool Report(Diagnostic problem)

@@ -33,35 +33,45 @@ internal static class RowProblems
 
     private static Diagnostic NotUtf8(RowText row, int cell) => row.Problem(
         cell, "R0111", Severity.Error,
-        "characters that are not UTF-8", "expected a file in UTF-8", "save the file again as \"CSV UTF-8\"");
+        "a letter that cannot be read, because it is not saved in UTF-8", "expected a file in UTF-8",
+        "save the file again as \"CSV UTF-8\"");
 
     private static Diagnostic Nul(RowText row, int cell) => row.Problem(
         cell, "R0112", Severity.Error,
-        "a NUL character", "expected text", "the file may be damaged: export it again");
+        "a sign that no text has (NUL)", "expected text", "the file may be damaged: export it again");
 
     private static Diagnostic QuoteInside(RowText row, int cell) => row.Problem(
         cell, "R0113", Severity.Error,
         "a quotation mark inside a cell", "expected the whole cell in quotation marks",
-        $"write `\"{row.Cells[cell].Value.Replace("\"", "\"\"", StringComparison.Ordinal)}\"`");
+        $"write `{Quoted(row.Cells[cell].Value)}`, or leave the quotation marks out");
 
-    private static Diagnostic TextAfterQuote(RowText row, int cell) => row.Problem(
-        cell, "R0114", Severity.Error,
-        "text after a closing quotation mark", "expected a comma or the end of the line",
-        "write a quotation mark twice where it belongs to the text");
+    private static Diagnostic TextAfterQuote(RowText row, int cell)
+    {
+        var written = row.Text.Substring(row.Cells[cell].Start, row.Cells[cell].Length).TrimEnd();
+        var isOnlyBlank = CellSplitter.Split(written) is [{ Flaw: CellFlaw.None }];
+        return row.Problem(
+            cell, "R0114", Severity.Error,
+            isOnlyBlank ? "a blank after a closing quotation mark" : "text after a closing quotation mark", "expected a comma or the end of the line",
+            isOnlyBlank ? "remove the blank" : $"write `{Quoted(written)}`, or leave the quotation marks out");
+    }
 
     private static Diagnostic NeverClosed(RowText row, int cell) => row.Problem(
         cell, "R0115", Severity.Error,
         "a quotation mark that is not closed on its line", "expected a closing quotation mark",
-        "a cell cannot run over the end of a line");
+        "close it, or leave it out; a cell cannot run over the end of a line");
 
     private static Diagnostic TooFewCells(RowText row, int cellCount) => row.Problem(
         row.Cells.Count, "R0116", Severity.Error,
-        Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading");
+        Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading",
+        $"blank cells need their commas too: {(cellCount - row.Cells.Count == 1 ? "1 is" : $"{cellCount - row.Cells.Count} are")} missing");
 
     private static Diagnostic TooManyCells(RowText row, int cellCount) => row.Problem(
         cellCount, "R0117", Severity.Error,
         Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading",
         "put a cell that holds a comma in quotation marks");
 
-    private static string Cells(int count) => count == 1 ? "1 cell" : $"{count} cells";
+    private static string Cells(int count) => count == 1 ? "this row has 1 cell" : $"this row has {count} cells";
+
+    /// <summary>A text as a cell in quotation marks.</summary>
+    private static string Quoted(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

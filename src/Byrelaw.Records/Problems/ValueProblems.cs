@@ -13,60 +13,71 @@ internal static class ValueProblems
     public static Diagnostic NotANumber(RowText row, int cell) => row.Problem(
         cell, "R0151", Severity.Error,
         $"`{row.Cells[cell].Value}` is not a number", "expected a number such as `4.5`, `<3` or `>10`, or `pending`",
-        NumberAdvice.For(row.Cells[cell].Value));
+        NumberAdvice.For(row.Cells[cell].Value) ?? "write `pending` until the result is there, and remarks in the column `note`");
 
-    public static Diagnostic Negative(RowText row, int cell, string measure) => row.Problem(
+    public static Diagnostic Negative(RowText row, int cell, string measure, double lowest = 0) => row.Problem(
         cell, "R0152", Severity.Error,
-        $"`{row.Cells[cell].Value}` is less than nothing", $"expected {measure} of 0 or more");
+        $"`{row.Cells[cell].Value}` is less than {(lowest < 0 ? "can be" : "nothing")}", $"expected {measure} of {Number(lowest)} or more",
+        lowest < 0 ? null : "remove the `-` if it is only a dash");
 
     public static Diagnostic OffScale(RowText row, int cell, MeasureKind measure) => row.Problem(
         cell, "R0153", Severity.Error,
-        $"`{row.Cells[cell].Value}` is off the scale", $"expected {measure.Name} from {Number(measure.Scale!.From)} to {Number(measure.Scale.To)}");
+        $"`{row.Cells[cell].Value}` is off the scale", $"expected {measure.Name} from {Number(measure.Scale!.From)} to {Number(measure.Scale.To)}",
+        "a score of another scale is not turned into this one");
 
     public static Diagnostic NoUnit(RowText row, int cell, MeasureKind measure) => row.Problem(
         cell, "R0154", Severity.Error,
-        "a number without a unit", $"expected {measure.Name} in `{measure.Unit!.Symbol}`, or in a unit that can be turned into it");
+        "a number without a unit", $"expected {measure.Name} in `{measure.Unit!.Symbol}`, or in a unit that can be turned into it",
+        "write the laboratory's unit after the number, or in the column `unit`");
 
     public static Diagnostic UnknownUnit(RowText row, int cell, string unit, Unit declared) => row.Problem(
         cell, "R0155", Severity.Error,
-        $"`{unit}` is not a unit that is known", $"expected `{declared.Symbol}`, or a unit that can be turned into it");
+        $"`{unit}` is not a unit that is known", $"expected `{declared.Symbol}`, or a unit that can be turned into it", Alike(declared));
 
     public static Diagnostic OtherKindOfUnit(RowText row, int cell, string unit, string subject, Unit declared) => row.Problem(
         cell, "R0156", Severity.Error,
-        $"`{unit}` cannot be turned into `{declared.Symbol}`", $"expected {subject} in `{declared.Symbol}`, or in a unit that can");
+        $"`{unit}` cannot be turned into `{declared.Symbol}`", $"expected {subject} in `{declared.Symbol}`, or in a unit that can", Alike(declared));
 
     public static Diagnostic NoMolarMass(RowText row, int cell, string unit, MeasureKind measure) => row.Problem(
         cell, "R0157", Severity.Error,
         $"`{unit}` cannot be turned into `{measure.Unit!.Symbol}` without a molar mass",
-        $"expected {measure.Name} in `{measure.Unit.Symbol}`", $"declare the measure's `molar mass` in g/mol, from a source that you trust");
+        $"expected {measure.Name} in `{measure.Unit.Symbol}`",
+        $"ask the laboratory for the result in `{measure.Unit.Symbol}`, or declare the measure's `molar mass` in g/mol, from a source that you trust");
 
     public static Diagnostic UnitNotTaken(RowText row, int cell, string unit, Kind kind) => row.Problem(
         cell, "R0158", Severity.Error,
-        $"the unit `{unit}`", $"expected none: {kind.Name} has no unit",
-        kind is MeasureKind { Scale: { } scale } ? $"it is on a scale from {Number(scale.From)} to {Number(scale.To)}" : null);
+        $"a unit, `{unit}`", $"expected none: {kind.Name} has no unit",
+        kind is MeasureKind { Scale: { } scale } ? $"remove it; the scale is from {Number(scale.From)} to {Number(scale.To)}" : "remove it");
 
     public static Diagnostic TwoUnits(RowText row, int cell, string inValue) => row.Problem(
         cell, "R0159", Severity.Error,
-        $"a second unit: the value says `{inValue}` already", "expected one unit");
+        $"a second unit: the value says `{inValue}` already", "expected one unit", "remove one of the two");
 
     public static Diagnostic ValueOnEvent(RowText row, int cell, Kind kind) => row.Problem(
         cell, "R0161", Severity.Error,
-        $"the value `{row.Cells[cell].Value}`", $"expected none: {kind.Name} is an event, it happened or it did not",
-        "write remarks in the column `note`");
+        $"a value, `{row.Cells[cell].Value}`", $"expected none: {kind.Name} is an event, it happened or it did not",
+        "write remarks in the column `note`; what did not happen has no row");
 
     public static Diagnostic UndeclaredAnswer(RowText row, int cell, TestKind test, string? nearest) => row.Problem(
         cell, "R0162", Severity.Error,
         $"`{row.Cells[cell].Value}` is not an answer of {test.Name}",
         $"expected {ColumnMap.Listed([.. test.Answers, "pending"], "or")}",
-        nearest is null ? "until then the result counts as not known" : $"perhaps `{nearest}` is meant; until then the result counts as not known");
+        nearest is null ? "write it in full; until then the result counts as not known" : $"perhaps `{nearest}` is meant; until then the result counts as not known");
 
     public static Diagnostic MoveNowhere(RowText row, int cell) => row.Problem(
-        cell, "R0163", Severity.Error, "a move to no mob", "expected the mob's name as the value");
+        cell, "R0163", Severity.Error, "a move that names no mob", "expected the mob's name as the value, such as `River`");
 
-    public static Diagnostic NothingBeyond(RowText row, int cell, MeasureKind measure) => row.Problem(
+    public static Diagnostic NothingBeyond(RowText row, int cell, MeasureKind measure, double lowest) => row.Problem(
         cell, "R0164", Severity.Error,
         $"no value is `{row.Cells[cell].Value}`",
-        measure.Scale is { } scale ? $"expected {measure.Name} from {Number(scale.From)} to {Number(scale.To)}" : $"expected {measure.Name} of 0 or more");
+        measure.Scale is { } scale ? $"expected {measure.Name} from {Number(scale.From)} to {Number(scale.To)}" : $"expected {measure.Name} of {Number(lowest)} or more");
+
+    /// <summary>Names the other units of the same quantity; null where there are none.</summary>
+    private static string? Alike(Unit declared)
+    {
+        string[] others = [.. UnitTable.All.Where(unit => unit.Quantity == declared.Quantity && unit != declared).Select(unit => unit.Symbol)];
+        return others.Length == 0 ? null : $"{ColumnMap.Listed(others, "and")} can be turned into it";
+    }
 
     private static string Number(double number) => number.ToString(CultureInfo.InvariantCulture);
 }

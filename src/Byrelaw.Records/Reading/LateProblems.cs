@@ -54,7 +54,7 @@ internal sealed class LateProblems
         foreach (var (gap, born) in builder.Impossible)
         {
             yield return born is { } day
-                ? DateProblems.BeforeBirth(texts[gap.Line], columns.Date, animals.Numbers[gap.Animal], day)
+                ? DateProblems.BeforeBirth(texts[gap.Line], columns.Date, animals.Numbers[gap.Animal], day, animals.Rows[gap.Animal].BornLast)
                 : DateProblems.AfterKnownDay(texts[gap.Line], columns.Date, builder.KnownDay);
         }
 

@@ -5,13 +5,16 @@ namespace Byrelaw.Testing.Problems;
 
 /// <summary>
 /// The files of one example on a page about problems. <c>byre rules</c> uses the base vocabulary; <c>byre file NAME</c>, and any
-/// other <c>LANGUAGE file NAME</c>, is kept under its name; <c>byre latin-1</c> and <c>byre old-line-ends</c> are saved that way, and
-/// <c>byre made</c> only hints at what <see cref="MadeExamples"/> makes. The <c>byre</c> block that came last is the file that is read.
+/// other <c>LANGUAGE file NAME</c>, is kept under its name; <c>byre latin-1</c>, <c>utf-16</c> and
+/// <c>old-line-ends</c> are saved that way, <c>nul</c> has that character for <c>␀</c>, and <c>byre made</c> only hints at what
+/// <see cref="MadeExamples"/> makes. The <c>byre</c> block that came last is the file that is read.
 /// </summary>
 public sealed class ExampleFiles
 {
+    /// <summary>The words that examples may use.</summary>
+    public const string Vocabulary = "vocabulary.byre";
+
     private const string Example = "example.byre";
-    private const string Vocabulary = "vocabulary.byre";
     private const string Named = "file ";
 
     private readonly Dictionary<string, byte[]> _files = new(StringComparer.Ordinal) { [Vocabulary] = File.ReadAllBytes(Repository.At("rulesets/" + Vocabulary)) };
@@ -28,13 +31,14 @@ public sealed class ExampleFiles
     public void Add(Fence fence, string code)
     {
         ArgumentNullException.ThrowIfNull(fence);
-        var name = fence.Rest.StartsWith(Named, StringComparison.Ordinal) ? fence.Rest[Named.Length..] : Example;
+        var at = fence.Rest.IndexOf(Named, StringComparison.Ordinal);
+        var name = at < 0 ? Example : fence.Rest[(at + Named.Length)..];
         if (fence.Language == "byre")
         {
             Root = name;
         }
 
-        switch (fence.Rest)
+        switch (at < 0 ? fence.Rest : fence.Rest[..at].TrimEnd())
         {
             case "rules":
                 Add(name, fence.Text + $"use \"{Vocabulary}\"\n");
@@ -42,8 +46,14 @@ public sealed class ExampleFiles
             case "latin-1":
                 _files[name] = Encoding.Latin1.GetBytes(fence.Text);
                 break;
+            case "utf-16":
+                _files[name] = [.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes(fence.Text)];
+                break;
             case "old-line-ends":
                 Add(name, fence.Text.Replace('\n', '\r'));
+                break;
+            case "nul":
+                Add(name, fence.Text.Replace('␀', '\0'));
                 break;
             case "made":
                 MadeExamples.Of(code, name).ToList().ForEach(file => Add(file.Name, file.Text));

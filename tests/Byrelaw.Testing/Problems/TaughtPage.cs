@@ -13,15 +13,17 @@ public sealed class TaughtPage(string page, Func<ExampleFiles, Said> says)
     public void SaysWhatTheProgramSays()
     {
         var sections = new ProblemSections(_path);
-        var files = new ExampleFiles();
+        var (files, of) = (new ExampleFiles(), "");
         ExecutedPage.Verify(_path, fence =>
         {
+            var code = sections.CodeAt(fence.Line);
+            (files, of) = (code == of ? files : new ExampleFiles(), code);
             if (fence.Language == "problems")
             {
                 return says(files).Text.TrimEnd('\n') + "\n";
             }
 
-            files.Add(fence, sections.CodeAt(fence.Line));
+            files.Add(fence, code);
             return null;
         });
     }

@@ -1,0 +1,44 @@
+using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Reading;
+using Byrelaw.Records.Doubts;
+using Byrelaw.Testing;
+using Byrelaw.Testing.Documents;
+using Byrelaw.Testing.Problems;
+
+namespace Byrelaw.Records.Tests.Problems;
+
+/// <summary>A farm's folder as a page about problems shows it. What an example leaves out stands in the folder's <c>README.md</c>.</summary>
+internal sealed class RecordsOfAnExample(ExampleFiles example) : IRuleFiles
+{
+    private static readonly ExampleFiles Usual = OnTheFirstPage();
+    private static readonly Lazy<RulebookReading> Words = new(() => new RecordsOfAnExample(Usual).Rules(ExampleFiles.Vocabulary));
+
+    /// <summary>All that <c>byrelaw records</c> finds: in the rules, in the records, and what is hard to believe in them.</summary>
+    public IEnumerable<Diagnostic> Problems()
+    {
+        var rules = example.All.ContainsKey(example.Root) ? Rules(example.Root) : Words.Value;
+        var check = RecordsCheck.Read(File("animals.csv"), File("events.csv"), rules.Rulebook.Vocabulary, rules.Rulebook.Records);
+        return [.. rules.Problems, .. check.Herd.Problems, .. check.Doubts];
+    }
+
+    public string Resolve(string from, string relative) => relative;
+
+    public string Show(string path) => path;
+
+    public byte[]? Read(string path) => example.All.GetValueOrDefault(path);
+
+    private RulebookReading Rules(string root) => RulebookReader.Read(root, this)!;
+
+    private byte[] File(string name) => example.All.GetValueOrDefault(name) ?? Usual.All[name];
+
+    private static ExampleFiles OnTheFirstPage()
+    {
+        var usual = new ExampleFiles();
+        foreach (var fence in MarkdownPage.Fences(System.IO.File.ReadAllText(Repository.At(ProblemPages.Folder + "README.md"))))
+        {
+            usual.Add(fence, "");
+        }
+
+        return usual;
+    }
+}
