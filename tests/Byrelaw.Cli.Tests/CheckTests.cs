@@ -33,6 +33,7 @@ public sealed class CheckTests : IDisposable
     [InlineData("B0204")]
     [InlineData("b0706")]
     [InlineData("B1020")]
+    [InlineData("R0123")]
     public void A_code_is_explained(string code) => Snapshot.Verify(_farm.Run("check", "--explain", code).ToString(), code);
 
     [Fact]

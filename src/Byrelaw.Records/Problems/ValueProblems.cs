@@ -13,7 +13,7 @@ internal static class ValueProblems
     public static Diagnostic NotANumber(RowText row, int cell) => row.Problem(
         cell, "R0151", Severity.Error,
         $"`{row.Cells[cell].Value}` is not a number", "expected a number such as `4.5`, `<3` or `>10`, or `pending`",
-        NumberAdvice.For(row.Cells[cell].Value) ?? "write `pending` until the result is there, and remarks in the column `note`");
+        NumberAdvice.For(row.Cells[cell].Value) ?? "write `pending` until the result is there");
 
     public static Diagnostic Negative(RowText row, int cell, string measure, double lowest = 0) => row.Problem(
         cell, "R0152", Severity.Error,
@@ -28,7 +28,7 @@ internal static class ValueProblems
     public static Diagnostic NoUnit(RowText row, int cell, MeasureKind measure) => row.Problem(
         cell, "R0154", Severity.Error,
         "a number without a unit", $"expected {measure.Name} in `{measure.Unit!.Symbol}`, or in a unit that can be turned into it",
-        "write the laboratory's unit after the number, or in the column `unit`");
+        "write the laboratory's unit after the number");
 
     public static Diagnostic UnknownUnit(RowText row, int cell, string unit, Unit declared) => row.Problem(
         cell, "R0155", Severity.Error,
