@@ -65,9 +65,21 @@ public sealed class CheckTests : IDisposable
         run.Code.ShouldBe(ExitCode.Bad);
         run.Err.ShouldBeEmpty();
         var problem = JsonDocument.Parse(run.Out).RootElement.GetProperty("problems").EnumerateArray().First();
-        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help", "correction"]);
+        problem.EnumerateObject().Select(property => property.Name).ShouldBe(["code", "severity", "file", "line", "column", "length", "found", "expected", "help", "correction", "example"]);
         problem.GetProperty("file").GetString().ShouldBe("recipients.byre");
         problem.GetProperty("line").GetInt32().ShouldBe(6);
+    }
+
+    [Fact]
+    public void Json_holds_the_animal_that_shows_a_trouble()
+    {
+        _farm.Write("tight.byre", "use \"recipients.byre\"\nrules for recipients\nrule \"Not rested\"\n  needs at most 40 days since last calving\n  because \"Made up.\"\n  source \"made up\"\n");
+        var run = _farm.Run("check", "tight.byre", "--format", "json");
+        var problem = JsonDocument.Parse(run.Out).RootElement.GetProperty("problems").EnumerateArray().Single(problem => problem.GetProperty("code").GetString() == "B1103");
+        var lines = problem.GetProperty("example").EnumerateArray().Select(line => line.GetString()!).ToList();
+        lines[0].ShouldStartWith("cow born ");
+        lines.ShouldContain(line => line.StartsWith("calving ", StringComparison.Ordinal));
+        lines[^1].ShouldStartWith("judged on ");
     }
 
     private const string Example =

@@ -49,7 +49,7 @@ internal sealed class BlockReader
     private void Add(LogicalLine line)
     {
         var head = line.WordAt(0);
-        if (LineTable.Heads.TryGetValue(head, out var block) && !StartsOtherwise(line, head))
+        if (LineTable.Heads.TryGetValue(head, out var block) && !LineTable.StartsOtherwise(line, _current?.Kind))
         {
             Start(line, block.Kind, block.Grammar);
         }
@@ -58,10 +58,6 @@ internal sealed class BlockReader
             AddBody(line, head);
         }
     }
-
-    /// <summary>Whether a head's word starts another sort of line here.</summary>
-    private bool StartsOtherwise(LogicalLine line, string head) =>
-        (head == "change" && line.WordAt(1) == "in") || (head == "records" && line.WordAt(1) == "to" && _current?.Kind == BlockKind.Example);
 
     private void Start(LogicalLine line, BlockKind kind, Parser<Token, LineSyntax> grammar)
     {

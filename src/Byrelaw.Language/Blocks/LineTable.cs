@@ -39,6 +39,19 @@ internal static class LineTable
             ["example"] = (BlockKind.Example, HeadLines.Example),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
 
+    /// <summary>Whether a line starts a block.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="above">The block that it would end; null above the first.</param>
+    public static bool StartsBlock(LogicalLine line, BlockKind? above) => Heads.ContainsKey(line.WordAt(0)) && !StartsOtherwise(line, above);
+
+    /// <summary>Whether the first word of a line, which may start a block, starts another sort of line here.</summary>
+    public static bool StartsOtherwise(LogicalLine line, BlockKind? above) => line.WordAt(0) switch
+    {
+        "change" => line.WordAt(1) == "in",
+        "records" => line.WordAt(1) == "to" && above == BlockKind.Example,
+        _ => false,
+    };
+
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Nothing = Table([]);
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Rule = Table(

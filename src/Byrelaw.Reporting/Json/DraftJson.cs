@@ -40,9 +40,10 @@ public sealed record CheckJson(IReadOnlyList<ProblemJson> Problems, IReadOnlyLis
 /// <summary>What worked examples show of one rule.</summary>
 public sealed record CoverageJson(string Rule, string List, string File, int Line, bool HasExample, IReadOnlyList<string> NotShown);
 
-/// <summary>One problem.</summary>
+/// <summary>One problem. Its example, where there is one, is the lines that show it on a made-up animal.</summary>
 public sealed record ProblemJson(
-    string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help, CorrectionJson? Correction);
+    string Code, string Severity, string File, int Line, int Column, int Length, string Found, string? Expected, string? Help, CorrectionJson? Correction,
+    IReadOnlyList<string>? Example);
 
 /// <summary>A change that mends a problem.</summary>
 public sealed record CorrectionJson(string Title, IReadOnlyList<ReplacementJson> Replacements);

@@ -35,7 +35,7 @@ public static class JsonText
 
     private static ProblemJson Problem(Diagnostic problem) => new(
         problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
-        problem.Length, problem.Found, problem.Expected, problem.Help, Correction(problem.Correction));
+        problem.Length, problem.Found, problem.Expected, problem.Help, Correction(problem.Correction), problem.Shown?.Split('\n'));
 
     private static CorrectionJson? Correction(Correction? correction) => correction is null ? null : new CorrectionJson(
         correction.Title, [.. correction.Replacements.Select(made => new ReplacementJson(made.File, made.Line, made.Column, made.Length, made.Text))]);

@@ -56,6 +56,46 @@ public sealed class CompletionTests
         }
     }
 
+    [Theory]
+    [InlineData("  |", "calving", "breed", "body condition", "BVD virus", "parity", "judged on", "records to", "expect", "not kept", "mob", "rank")]
+    [InlineData("|", "records", "rule", "calving")]
+    [InlineData("  body |", "body condition", "body temperature")]
+    [InlineData("  breed |", "Friesian", "Jersey")]
+    [InlineData("  BVD virus 2026-10-01 |", "positive", "negative")]
+    [InlineData("  records |", "to")]
+    [InlineData("  records to 2026-10-01\n  |", "expect", "calving")]
+    [InlineData("  rank 3 of 40 by |", "breeding index")]
+    [InlineData("  not kept |", "calving", "BVD virus")]
+    [InlineData("  expect |", "\"Udder sound\"", "cycling", "recipients")]
+    [InlineData("  expect cycling false, because of |", "calving", "breed", "cycling")]
+    public async Task In_an_example_what_may_stand_on_record_is_offered(string line, params string[] offered)
+    {
+        var labels = await Labels(Example + line);
+        foreach (var one in offered)
+        {
+            labels.ShouldContain(one);
+        }
+    }
+
+    [Theory]
+    [InlineData("  |", "cycling", "age", "needs", "complete for")]
+    [InlineData("  body |", "breed", "calving")]
+    [InlineData("  breed |", "calving", "breed", "positive")]
+    [InlineData("  calving |", "breed", "less than", "Friesian")]
+    [InlineData("  BVD virus 2026-10-01 |", "calving", "Friesian")]
+    [InlineData("  records to 2026-10-01\n  |", "complete for", "up to")]
+    [InlineData("  mob |", "calving", "breed")]
+    [InlineData("  rank 3 of 40 by |", "breed", "calving")]
+    [InlineData("  expect |", "calving", "breed")]
+    public async Task In_an_example_what_may_not_is_not(string line, params string[] wrong)
+    {
+        var labels = await Labels(Example + line);
+        foreach (var one in wrong)
+        {
+            labels.ShouldNotContain(one);
+        }
+    }
+
     [Fact]
     public async Task A_begun_name_is_replaced_as_a_whole()
     {
@@ -80,6 +120,8 @@ public sealed class CompletionTests
         list.GetProperty("items").EnumerateArray().Select(item => item.GetProperty("label").GetString())
             .ShouldBe(["\"../farm.byre\"", "\"../rules.byre\"", "\"../words.byre\""]);
     }
+
+    private const string Example = "  needs cycling\n\nexample \"One\"\n  cow born 2021\n";
 
     private static async Task<List<string>> Labels(string line)
     {

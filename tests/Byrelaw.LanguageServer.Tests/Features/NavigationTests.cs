@@ -57,6 +57,17 @@ public sealed class NavigationTests
     }
 
     [Fact]
+    public async Task Records_within_an_example_start_no_block()
+    {
+        using var folder = new TemporaryFolder();
+        await using var editor = await Editor.StartAsync(folder.Path);
+        var path = folder.At("a.byre");
+        await editor.OpenAsync(path, "example \"One\"\n  cow born 2021\n  records to 2026-10-01\n  judged on 2026-10-01\n\nrecords \"records\"\n  up to 2026-10-01\n");
+        var symbols = await editor.AskAsync("textDocument/documentSymbol", new { textDocument = new { uri = Editor.Uri(path) } });
+        Outline(symbols, "").ShouldBe("One (example) 0-3\nrecords (records) 5-6\n");
+    }
+
+    [Fact]
     public async Task Blocks_and_comments_fold()
     {
         using var folder = new TemporaryFolder();

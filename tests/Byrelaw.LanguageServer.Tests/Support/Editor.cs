@@ -83,6 +83,15 @@ internal sealed class Editor : IAsyncDisposable
         return await ProblemsAsync(path);
     }
 
+    /// <summary>Puts another text in the place of a document's, and waits for what is wrong then.</summary>
+    public async Task<string> ReplaceAsync(string path, string text)
+    {
+        var version = _documents[path].Version + 1;
+        _documents[path] = (version, text);
+        await TellAsync("textDocument/didChange", new { textDocument = new { uri = Uri(path), version }, contentChanges = new[] { new { text } } });
+        return await ProblemsAsync(path);
+    }
+
     /// <summary>Closes a document.</summary>
     public Task CloseAsync(string path)
     {

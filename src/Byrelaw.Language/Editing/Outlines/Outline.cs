@@ -14,7 +14,7 @@ internal static class Outline
         var items = new List<OutlineItem>();
         foreach (var line in lines)
         {
-            if (LineTable.Heads.ContainsKey(line.WordAt(0)) && !(line.WordAt(0) == "change" && line.WordAt(1) == "in"))
+            if (LineTable.StartsBlock(line, items.Count > 0 ? LineTable.Heads[items[^1].Head].Kind : null))
             {
                 items.Add(Start(line.IsBad ? line : phrases.Fuse(line, 1)));
             }

@@ -14,10 +14,15 @@ internal sealed class Following(LogicalLine? head, PhraseBook phrases, SourceSpa
     /// <summary>What the grammar made of a line's first words; null where no grammar reads such a line.</summary>
     public NotedLine? After(Token[] words)
     {
+        if (words is [var first] && LineStarts.InBlock(head, first) is { } own)
+        {
+            return own;
+        }
+
         var notes = new GrammarNotes();
         var line = new LogicalLine(words);
         BlockReader.Read(head is null ? [line] : [head, line], phrases, [], notes);
-        return notes.Lines.LastOrDefault(noted => noted.Line.Tokens[0].Span == words[0].Span && noted.Line.Tokens[0].Text == words[0].Text);
+        return notes.Lines.LastOrDefault(noted => noted.Line.Tokens[0].Span.Start == words[0].Span.Start);
     }
 
     /// <summary>

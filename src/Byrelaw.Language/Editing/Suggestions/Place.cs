@@ -28,12 +28,6 @@ internal sealed record Place(LogicalLine? Head, Token[] Tokens, SourceSpan Typed
         var lines = LineSplitter.Split(lexed);
         var isOnLine = lines.Count > 0 && lines[^1].Span.End > lineStart;
         var tokens = isOnLine ? lines[^1].Tokens : [];
-        var headAt = lines.Count - (isOnLine ? 2 : 1);
-        while (headAt >= 0 && !IsHead(lines[headAt]))
-        {
-            headAt--;
-        }
-
         var last = tokens.Length > 0 && tokens[^1].Span.End == offset ? tokens[^1] : null;
         if (last?.Kind is TokenKind.Number or TokenKind.Percent or TokenKind.Date or TokenKind.Text)
         {
@@ -43,7 +37,7 @@ internal sealed record Place(LogicalLine? Head, Token[] Tokens, SourceSpan Typed
         var isTyping = last?.Kind is TokenKind.Word or TokenKind.Unit or TokenKind.Bad;
         var typed = isTyping ? new SourceSpan(file, last!.Span.Start, offset - last.Span.Start) : new SourceSpan(file, offset, 0);
         return new Place(
-            headAt < 0 ? null : lines[headAt], isTyping ? tokens[..^1] : tokens, Whole(typed),
+            HeadOf(lines.Take(lines.Count - (isOnLine ? 1 : 0))), isTyping ? tokens[..^1] : tokens, Whole(typed),
             offset > lineStart && char.IsWhiteSpace(file.Text[lineStart]));
     }
 
@@ -60,6 +54,18 @@ internal sealed record Place(LogicalLine? Head, Token[] Tokens, SourceSpan Typed
         return end >= 0 && text[typed.End + end] == '"' ? typed with { Length = typed.Length + end + 1 } : typed;
     }
 
-    private static bool IsHead(LogicalLine line) =>
-        LineTable.Heads.ContainsKey(line.WordAt(0)) && !(line.WordAt(0) == "change" && line.WordAt(1) == "in");
+    /// <summary>The last head among lines. Which lines are heads depends on the block above them.</summary>
+    private static LogicalLine? HeadOf(IEnumerable<LogicalLine> lines)
+    {
+        LogicalLine? head = null;
+        foreach (var line in lines)
+        {
+            if (LineTable.StartsBlock(line, head is null ? null : LineTable.Heads[head.WordAt(0)].Kind))
+            {
+                head = line;
+            }
+        }
+
+        return head;
+    }
 }

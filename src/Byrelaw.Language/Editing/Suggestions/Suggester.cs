@@ -17,6 +17,7 @@ internal sealed class Suggester
     private readonly Place _place;
     private readonly Namespace _names;
     private readonly Following _following;
+    private readonly Following _startingABlock;
     private readonly KnownTexts _texts;
     private readonly List<Suggestion> _suggestions = [];
 
@@ -26,6 +27,7 @@ internal sealed class Suggester
         _names = parts.Names;
         _texts = texts;
         _following = new Following(place.Head, parts.Phrases, place.Typed);
+        _startingABlock = new Following(null, parts.Phrases, place.Typed);
     }
 
     /// <summary>Everything that may stand there, the likeliest first.</summary>
@@ -47,17 +49,17 @@ internal sealed class Suggester
     private void LineStart()
     {
         var (inBlock, heads) = LineStarts.Words(_place.Head);
-        foreach (var wanted in LineStarts.Condition(_place.Head))
+        foreach (var wanted in LineStarts.OfTheirOwn(_place.Head))
         {
             Add(wanted, null);
         }
 
-        Words(inBlock, _place.IsIndented ? 0 : 2);
-        Words(heads, _place.IsIndented ? 3 : 0);
+        Words(inBlock, _following, _place.IsIndented ? 0 : 2);
+        Words(heads, _startingABlock, _place.IsIndented ? 3 : 0);
 
-        void Words(IEnumerable<string> words, int rank)
+        void Words(IEnumerable<string> words, Following following, int rank)
         {
-            foreach (var phrase in words.SelectMany(word => _following.Phrases([], word)).Order(StringComparer.Ordinal))
+            foreach (var phrase in words.SelectMany(word => following.Phrases([], word)).Order(StringComparer.Ordinal))
             {
                 Add(phrase, null, "starts a line", _place.Typed, rank);
             }
@@ -109,6 +111,9 @@ internal sealed class Suggester
                 }
 
                 break;
+            case LeafKind.Name when NameLabels.IsMoreOnRecord(wanted, line):
+                MoreOnRecord(line!);
+                break;
             case LeafKind.Name:
                 Names(wanted, line, "", _place.Typed);
                 break;
@@ -146,23 +151,46 @@ internal sealed class Suggester
         Names(wanted, line, begun, new SourceSpan(_place.Typed.File, written.Start, _place.Typed.End - written.Start));
     }
 
+    /// <summary>After the first words of a record: more of its name; and where they are the name of a fact, what it may be.</summary>
+    private void MoreOnRecord(NotedLine line)
+    {
+        var written = line.Line.Tokens[0].Span.To(line.Line.Tokens[^1].Span);
+        if (!_place.IsInText)
+        {
+            Names(NameLabels.OnRecord, line, NameFolding.Fold(written.Text) + " ", new SourceSpan(_place.Typed.File, written.Start, _place.Typed.End - written.Start));
+        }
+
+        if (_names.Find(written.Text) is FactSymbol fact)
+        {
+            foreach (var value in SymbolThings.Words(fact))
+            {
+                Add(_place.IsInText ? NameText.Text(value) : NameText.Exact(value), NameSort.Value, $"of {fact.Name}", _place.Typed, 0);
+            }
+        }
+    }
+
     private void Names(Wanted wanted, NotedLine? line, string begun, SourceSpan replaces)
     {
         if (NameLabels.IsList(wanted))
         {
-            AddNames(_texts.Lists.Select(list => (list, NameSort.List, "a list")));
+            Lists();
             if (line?.Line.Tokens[^1].Is("from") == true)
             {
                 AddNames(Groups.Select(group => (group, NameSort.BuiltIn, "a sort of animal")));
             }
         }
-        else if (wanted.Label == NameLabels.Value && line is not null && Subject.Of(line, _names) is { } subject)
+        else if (NameLabels.IsValue(wanted) && line is not null && Subject.Of(line, _names) is { } subject)
         {
             AddNames(SymbolThings.Words(subject).Select(word => (word, subject is FactSymbol ? NameSort.Value : NameSort.Answer, $"of {subject.Name}")));
         }
         else
         {
-            AddNames(_names.All.Where(name => NameLabels.Takes(wanted, name.Symbol)).Select(name => (name.Spelling, SymbolThings.Sort(name.Symbol), Detail(name.Spelling, name.Symbol))));
+            AddNames(_names.All.Where(name => NameLabels.Takes(wanted, name.Symbol, line)).Select(name => (name.Spelling, SymbolThings.Sort(name.Symbol), Detail(name.Spelling, name.Symbol))));
+        }
+
+        if (wanted.Label == NameLabels.ListOrDefine)
+        {
+            Lists();
         }
 
         if (wanted.Label == NameLabels.Counted)
@@ -173,6 +201,8 @@ internal sealed class Suggester
                 from answer in SymbolThings.Words(name.Symbol)
                 select ($"{answer} {name.Spelling}", NameSort.Test, "an answer and its test"));
         }
+
+        void Lists() => AddNames(_texts.Lists.Select(list => (list, NameSort.List, "a list")));
 
         void AddNames(IEnumerable<(string Name, NameSort Sort, string Detail)> names)
         {
