@@ -100,7 +100,9 @@ public sealed class CodeActionTests
         var place = new { line, character };
         return editor.AskAsync("textDocument/codeAction", new
         {
-            textDocument = new { uri = Editor.Uri(path) }, range = new { start = place, end = place }, context = new { diagnostics = Array.Empty<object>(), only },
+            textDocument = new { uri = Editor.Uri(path) },
+            range = new { start = place, end = place },
+            context = new { diagnostics = Array.Empty<object>(), only },
         });
     }
 
