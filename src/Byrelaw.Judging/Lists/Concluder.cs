@@ -6,7 +6,11 @@ namespace Byrelaw.Judging.Lists;
 
 /// <summary>Comes to the answer for an animal, as "Answers" in the language reference defines it, looking no
 /// further than the answer needs: most animals are settled on the judging days themselves.</summary>
-internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays days)
+/// <param name="judged">What is judged, one by one.</param>
+/// <param name="all">All of it together.</param>
+/// <param name="days">The judging days.</param>
+/// <param name="turning">So many of the first are known not to say No by themselves.</param>
+internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays days, int turning = 0)
 {
     private readonly StepLine _line = new();
     private readonly Kleene[] _each = new Kleene[judged.Length];
@@ -16,8 +20,24 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
     {
     }
 
+    /// <summary>The whole conclusion.</summary>
     public Conclusion Conclude(int animal)
     {
+        var answer = AnswerOf(animal, out var later, out var laterUntil, out var maybe);
+        if (answer is not (Answer.Ready or Answer.OnCourse))
+        {
+            return answer == Answer.Later ? new Conclusion(answer, later, laterUntil, int.MaxValue) : Conclusion.Without(answer, maybe);
+        }
+
+        _line.Trace(all, animal, days.SpanFirst, days.SpanLast);
+        var (from, until) = _line.TrueAround(days.First);
+        return new Conclusion(answer, from, until, int.MaxValue);
+    }
+
+    /// <summary>The answer alone, and where it looks ahead what it found there.</summary>
+    public Answer AnswerOf(int animal, out int later, out int laterUntil, out int maybe)
+    {
+        (later, laterUntil, maybe) = (int.MaxValue, 0, int.MaxValue);
         var together = Kleene.True;
         for (var i = 0; i < _each.Length; i++)
         {
@@ -28,27 +48,25 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         switch (together.Assumed)
         {
             case Truth.True:
-                _line.Trace(all, animal, days.SpanFirst, days.SpanLast);
-                var (from, until) = _line.TrueAround(days.First);
-                return new Conclusion(together.IsExpected ? Answer.OnCourse : Answer.Ready, from, until, int.MaxValue);
+                return together.IsExpected ? Answer.OnCourse : Answer.Ready;
             case Truth.Unknown:
-                return Conclusion.Without(Answer.Ask);
+                return Answer.Ask;
         }
 
         if (SomeRuleNeverTurns(animal))
         {
-            return Conclusion.Without(Answer.No);
+            return Answer.No;
         }
 
         _line.Trace(all, animal, days.First, days.SpanLast);
-        var later = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out var laterUntil);
+        later = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out laterUntil);
         if (later != int.MaxValue)
         {
-            return new Conclusion(Answer.Later, later, laterUntil, int.MaxValue);
+            return Answer.Later;
         }
 
-        var maybe = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: true, out _);
-        return maybe != int.MaxValue ? Conclusion.Without(Answer.Ask, maybe) : Conclusion.Without(Answer.No);
+        maybe = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: true, out _);
+        return maybe != int.MaxValue ? Answer.Ask : Answer.No;
     }
 
     /// <summary>Whether one of these criteria by itself makes the answer No, whatever others there may be besides.</summary>
@@ -85,7 +103,7 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
     /// <summary>Whether a gate or rule fails on the judging days and holds on no later ones of the span.</summary>
     private bool SomeRuleNeverTurns(int animal)
     {
-        for (var i = 0; i < _each.Length; i++)
+        for (var i = turning; i < _each.Length; i++)
         {
             if (_each[i].IsFalse)
             {

@@ -19,16 +19,23 @@ internal sealed class Ladder
     {
         (_trials, _rungs) = (trials, new Concluder?[trials.Length]);
         var plan = judge.PlanOf(choice);
-        var judged = plan.Judged.Select(one => one is RuleCriterion rule && moved.Contains(rule.Rule.Name) ? one : new RememberedCriterion(one, days)).ToArray();
-        var still = judged.OfType<RememberedCriterion>().ToArray<Criterion>();
-        _still = new Concluder(still, new ListCriterion(still, still.Length), days);
+        var (moving, still) = (plan.Judged.OfType<RuleCriterion>().Where(rule => moved.Contains(rule.Rule.Name)).ToArray(), new List<Criterion>());
+        still.AddRange(plan.Judged.Where(one => !moving.Contains(one)));
+        var together = new ListCriterion([.. still], still.Count);
+        _still = new Concluder([.. still], together, days);
+        var remembered = new RememberedCriterion(together, days);
         _make = value =>
         {
             var changed = rulebook.With(number, value);
             var compiler = new CriterionCompiler(judge.Days, changed);
-            Criterion[] criteria = [.. judged.Select(one => one is RuleCriterion rule
-                ? ListPlan.Compile(changed.Rules.First(other => other.Name == rule.Rule.Name), compiler, judge.Days, changed) : one)];
-            return new Concluder(criteria, new ListCriterion(criteria, criteria.Length), days);
+            Criterion[] criteria =
+            [
+                remembered,
+                .. moving.Select(rule => ListPlan.Compile(changed.Rules.First(other => other.Name == rule.Rule.Name), compiler, judge.Days, changed)),
+            ];
+
+            // Whoever gets here is not barred by any of what stands still.
+            return new Concluder(criteria, new ListCriterion(criteria, criteria.Length), days, turning: 1);
         };
     }
 
@@ -47,7 +54,7 @@ internal sealed class Ladder
             var trial = _trials[place];
             var answer = isBarred ? Answer.No
                 : place > 0 && trial.Value > enough ? runs[^1].Answer
-                : (_rungs[place] ??= _make(trial.Value)).Conclude(animal).Answer;
+                : (_rungs[place] ??= _make(trial.Value)).AnswerOf(animal, out _, out _, out _);
             if (runs.Count > 0 && runs[^1].Answer == answer)
             {
                 runs[^1] = new AnswerRun(new ValueRange(runs[^1].Range.From, trial.Range.To), answer);

@@ -33,7 +33,10 @@ internal static class ConditionNumbers
     private static IEnumerable<ConditionNumber> Count(CountTest test, NumberPart part)
     {
         var isBetween = test.Comparison == Comparison.Between;
-        yield return new(part, false, test.Low, NumberSort.Count) { Comparison = test.Comparison, Lowest = 0, Highest = isBetween ? test.High : null };
+
+        // At least none asks for nothing, so the least that a rule would ask for is one.
+        var lowest = test.Comparison == Comparison.AtLeast ? Math.Min(1, test.Low) : 0;
+        yield return new(part, false, test.Low, NumberSort.Count) { Comparison = test.Comparison, Lowest = lowest, Highest = isBetween ? test.High : null };
         if (isBetween)
         {
             yield return new(part, true, test.High, NumberSort.Count) { Comparison = test.Comparison, Lowest = test.Low };

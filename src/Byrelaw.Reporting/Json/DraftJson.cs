@@ -58,6 +58,7 @@ public sealed record ReplacementJson(string File, int Line, int Column, int Leng
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(CompareJson))]
 [JsonSerializable(typeof(LogEntry))]
+[JsonSerializable(typeof(TuneJson))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>

@@ -1,0 +1,95 @@
+using System.Text;
+using Byrelaw.Language.Reading;
+using Byrelaw.Language.Rulebooks;
+using Byrelaw.Language.Tuning;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Reading;
+using Byrelaw.Testing;
+
+namespace Byrelaw.Judging.Tests.Tuning;
+
+/// <summary>The lines a farm is told to write read back to what was tuned, for every number of every rule of two farms.</summary>
+public sealed class LinesToWriteTests : IRuleFiles
+{
+    private string _root = "";
+    private string _text = "";
+
+    [Theory]
+    [InlineData("examples/withy-bend", "spring-2026.byre", 30)]
+    [InlineData("examples/two-farms/alder-brook", "spring-2026.byre", 5)]
+    public void What_is_to_be_written_answers_what_was_told(string folder, string file, int atLeast)
+    {
+        (_root, var own) = (Repository.At($"{folder}/{file}"), File.ReadAllText(Repository.At($"{folder}/{file}")));
+        var rulebook = With(own).Rulebook;
+        var tried = 0;
+        foreach (var number in rulebook.Rules.SelectMany(rule => NumbersOfRule.Of(rulebook, rule)).DistinctBy(number => number.Key))
+        {
+            var value = Another(number.Number);
+            var lines = LinesToWrite.For(rulebook, number, value);
+            var reading = With(Written(own, lines));
+
+            reading.Problems.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error).ShouldBeEmpty($"{number.Rule.Name}\n{string.Join('\n', lines.Lines)}");
+            Said(reading.Rulebook, folder).ShouldBe(Said(rulebook.With(number, value), folder), $"{number.Rule.Name}\n{string.Join('\n', lines.Lines)}");
+            tried++;
+        }
+
+        tried.ShouldBeGreaterThanOrEqualTo(atLeast);
+    }
+
+    [Fact]
+    public void With_its_blanks_still_open_a_file_cannot_be_read()
+    {
+        (_root, var own) = (Repository.At("examples/withy-bend/spring-2026.byre"), File.ReadAllText(Repository.At("examples/withy-bend/spring-2026.byre")));
+        var rulebook = With(own).Rulebook;
+        var number = NumbersOfRule.Of(rulebook, rulebook.Rules.First(rule => rule.Name == "Eight weeks calved"))[0];
+
+        With(own + "\n" + string.Join('\n', LinesToWrite.For(rulebook, number, 52).Lines) + "\n").HasErrors.ShouldBeTrue();
+    }
+
+    public string Resolve(string from, string relative) => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(from)!, relative));
+
+    public string Show(string path) => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/');
+
+    public byte[]? Read(string path) => path == _root ? Encoding.UTF8.GetBytes(_text) : File.Exists(path) ? File.ReadAllBytes(path) : null;
+
+    private RulebookReading With(string text)
+    {
+        _text = text;
+        return RulebookReader.Read(_root, this)!;
+    }
+
+    /// <summary>A value beside the one in force.</summary>
+    private static decimal Another(ConditionNumber number)
+    {
+        var (value, one) = ((decimal)number.Value, number.IsWhole ? 1m : 0.5m);
+        return number.Highest is { } highest && value + one > (decimal)highest ? value - one : value + one;
+    }
+
+    /// <summary>As a person would do it: new lines at the end, or in the place of what the block asks for now; the blanks filled in.</summary>
+    private static string Written(string own, LinesToWrite lines)
+    {
+        var filled = string.Join('\n', lines.Lines)
+            .Replace(LinesToWrite.Why, "\"It was agreed so.\"", StringComparison.Ordinal)
+            .Replace(LinesToWrite.Who, "\"herd vet\"", StringComparison.Ordinal)
+            .Replace(LinesToWrite.Day, "2026-10-01", StringComparison.Ordinal);
+        if (lines.In is not { } block)
+        {
+            return $"{own}\n{filled}\n";
+        }
+
+        var all = own.Split('\n');
+        var at = Array.FindIndex(all, block.Line, line => line.TrimStart().StartsWith("needs ", StringComparison.Ordinal));
+        return string.Join('\n', all.Take(at).Append("  " + filled).Concat(all.Skip(at + 1)));
+    }
+
+    private static string Said(Rulebook rulebook, string folder)
+    {
+        var herd = HerdReader.Read(Repository.At($"{folder}/records"), "records", rulebook.Vocabulary, rulebook.Records);
+        var judge = new Judge(rulebook, herd);
+        return string.Join('\n', rulebook.Programme!.Choices.Select(choice =>
+        {
+            var (animals, answers) = judge.Answers(choice);
+            return $"{choice.List}: {string.Join(", ", animals.Zip(answers, (animal, answer) => $"{herd.Numbers[animal]} {answer}"))}";
+        }));
+    }
+}
