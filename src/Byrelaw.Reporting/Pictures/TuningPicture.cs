@@ -38,8 +38,13 @@ internal static class TuningPicture
         {
             model.Annotations.Add(new LineAnnotation
             {
-                Type = LineAnnotationType.Vertical, X = (double)row.Value, Color = OxyColors.Black, TextColor = OxyColors.Black, StrokeThickness = 1.5,
-                LineStyle = row.IsNow ? LineStyle.Solid : LineStyle.Dot, Text = string.Join(", ", row.Marks),
+                Type = LineAnnotationType.Vertical,
+                X = (double)row.Value,
+                Color = OxyColors.Black,
+                TextColor = OxyColors.Black,
+                StrokeThickness = 1.5,
+                LineStyle = row.IsNow ? LineStyle.Solid : LineStyle.Dot,
+                Text = string.Join(", ", row.Marks),
             });
         }
 
