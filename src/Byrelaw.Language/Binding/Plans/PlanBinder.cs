@@ -46,6 +46,7 @@ internal sealed class PlanBinder(Namespace names, RuleBinder rules)
             Tasks = [.. _tasks.Resolve().Select(task => task with { Cautions = About(cautions, task.Name) })],
         };
         CheckTogether(plans, files);
+        CheckCostsOfMethods(plans, files);
         return plans;
     }
 
@@ -99,6 +100,23 @@ internal sealed class PlanBinder(Namespace names, RuleBinder rules)
         if (whole is not null && step is not null)
         {
             ProblemsOf(files, step.Span).Add(AssumeProblems.KeptTwice(step.Span, whole.Span));
+        }
+    }
+
+    /// <summary>A cost of a method that nobody declares would stand in no budget. Prices alone, with no methods at all, may wait for a file that has them.</summary>
+    private static void CheckCostsOfMethods(PlanStatements plans, IReadOnlyList<RuleFile> files)
+    {
+        if (plans.Methods.IsEmpty)
+        {
+            return;
+        }
+
+        foreach (var (file, name) in files.SelectMany(file => file.Blocks.Select(block => (file, (block.Head as AssumeLine)?.Method))))
+        {
+            if (name is not null && plans.Method(name.Value) is null)
+            {
+                file.Problems.Add(AimProblems.UnknownMethod(name.Span, name.Value, [.. plans.Methods.Select(method => method.Name)]));
+            }
         }
     }
 
