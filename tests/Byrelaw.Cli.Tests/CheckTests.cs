@@ -30,6 +30,17 @@ public sealed class CheckTests : IDisposable
     }
 
     [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Whoever_watches_is_told_how_to_learn_what_a_code_means_and_a_pipe_is_not(bool watches)
+    {
+        _farm.Change("recipients.byre", "between 4.0 and 5.5", "betwen 4.0 and 5.5");
+        using var err = new StringWriter { NewLine = "\n" };
+        ByrelawApp.Run(["check", "spring.byre"], Doors.Plain(TextWriter.Null, err, _farm.Folder) with { ShowsProgress = watches });
+        err.ToString().Contains("What such a code means, with an example: byrelaw check --explain B0", StringComparison.Ordinal).ShouldBe(watches);
+    }
+
+    [Theory]
     [InlineData("B0204")]
     [InlineData("b0706")]
     [InlineData("B1020")]

@@ -30,7 +30,7 @@ public sealed class Problems
         _below[problem] = below;
     }
 
-    /// <summary>Prints them all.</summary>
+    /// <summary>Prints them all; to whoever watches, also where to learn more.</summary>
     public void Print(Doors doors)
     {
         foreach (var problem in _all)
@@ -41,6 +41,11 @@ public sealed class Problems
             {
                 doors.Err.Write($"{below}\n");
             }
+        }
+
+        if (doors.ShowsProgress && _all.Count > 0)
+        {
+            doors.Err.WriteLine($"What such a code means, with an example: byrelaw check --explain {_all[0].Code}\n");
         }
     }
 
