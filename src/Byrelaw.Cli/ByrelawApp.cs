@@ -30,7 +30,7 @@ public static class ByrelawApp
     {
         var root = new RootCommand("Judges a herd against the plain-text rules of an embryo-transfer programme, and says why.")
         {
-            NewCommand.Make(doors), CheckCommand.Make(doors), TidyCommand.Make(doors), RecordsCommand.Make(doors), DraftCommand.Make(doors), WhyCommand.Make(doors),
+            NewCommand.Make(doors), CheckCommand.Make(doors), TidyCommand.Make(doors), RecordsCommand.Make(doors), DraftCommand.Make(doors), VerifyCommand.Make(doors), WhyCommand.Make(doors),
             CompareCommand.Make(doors), TuneCommand.Make(doors),
             LanguageServerCommand.Make(doors),
             PlanCommand.Make(doors), CarryCommand.Make(doors), PackCommand.Make(doors), UnpackCommand.Make(doors), KeyCommand.Make(doors),

@@ -22,6 +22,8 @@ public sealed class ArgumentsTests : IDisposable
     [InlineData("")]
     [InlineData("new")]
     [InlineData("check")]
+    [InlineData("compare")]
+    [InlineData("verify")]
     [InlineData("records")]
     [InlineData("draft")]
     [InlineData("why")]

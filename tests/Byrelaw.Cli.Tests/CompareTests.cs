@@ -57,6 +57,15 @@ public sealed class CompareTests : IDisposable
     }
 
     [Fact]
+    public void What_was_agreed_or_entered_later_is_not_seen()
+    {
+        _farm.Run("compare", "spring.byre", "autumn.byre", "--known-on", "2026-06-13").Out.ShouldStartWith("The two say the same.\n");
+        var known = _farm.Run("compare", "spring.byre", "autumn.byre", "--known-on", "2026-09-10", "--records", "records").Out;
+        known.ShouldNotBe(_farm.Run("compare", "spring.byre", "autumn.byre", "--records", "records").Out);
+        known.ShouldContain("after 10 September");
+    }
+
+    [Fact]
     public void A_rule_file_without_a_programme_borrows_the_other_ones()
     {
         var run = _farm.Run("compare", "recipients.byre", "autumn.byre", "--records", "records");
@@ -85,6 +94,16 @@ public sealed class CompareTests : IDisposable
     public void A_waiver_for_an_animal_that_is_not_in_the_records_is_told()
     {
         File.AppendAllText(_farm.At("spring.byre"), "\nwaive \"Body condition\" for \"1432\"\n  until 2026-10-31\n  because \"b\"\n  agreed by \"vet\" on 2026-09-01\n");
-        _farm.Run("draft", "spring.byre").Err.ShouldContain("J0102: no animal `1432` in records/animals.csv");
+        string[][] commands = [["draft", "spring.byre"], ["check", "spring.byre"], ["why", "spring.byre", "1007"], ["plan", "spring.byre"]];
+        foreach (var command in commands)
+        {
+            var said = _farm.Run(command).Err;
+            said.ShouldContain("spring.byre:12:", Case.Sensitive, command[0]);
+            said.ShouldContain("J0102: no animal `1432` in records/animals.csv");
+            said.ShouldContain("help: did you mean `1423`? (records/animals.csv, line 6)");
+        }
+
+        Directory.Delete(_farm.At("records"), recursive: true);
+        _farm.Run("check", "spring.byre").Code.ShouldBe(ExitCode.Done, "rules are checked before there are records");
     }
 }

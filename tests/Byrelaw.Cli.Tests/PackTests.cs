@@ -47,6 +47,25 @@ public sealed class PackTests : IDisposable
     }
 
     [Fact]
+    public void Rules_that_are_there_and_cannot_be_read_are_told_and_do_not_stop_it()
+    {
+        _farm.Run("pack", "spring.byre", "-o", "hand-on.pack");
+        _farm.Change("recipients.byre", "at least 56 days", "at leest 56 days");
+        var run = _farm.Run("unpack", "hand-on.pack", ".", "--replace");
+        run.Code.ShouldBe(ExitCode.Done);
+        run.Out.ShouldContain("\nspring.byre has errors, so the rules there cannot be compared with those of the pack; byrelaw check says what is wrong.\n");
+        File.ReadAllText(_farm.At("recipients.byre")).ShouldContain("at least 56 days");
+    }
+
+    [Fact]
+    public void A_remark_that_differs_changes_no_rule()
+    {
+        _farm.Run("pack", "spring.byre", "-o", "hand-on.pack");
+        File.AppendAllText(_farm.At("recipients.byre"), "# read it over\n");
+        _farm.Run("unpack", "hand-on.pack", ".").Out.ShouldContain("\nThe files differ, and the rules say the same.\n");
+    }
+
+    [Fact]
     public void A_signed_pack_is_taken_from_whom_it_should_come_and_from_nobody_else()
     {
         _farm.Run("key", "adviser.key").Code.ShouldBe(ExitCode.Done);

@@ -8,6 +8,7 @@ using Byrelaw.Records.Reading;
 using Byrelaw.Reporting.Comparing;
 using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Json;
+using NodaTime;
 
 namespace Byrelaw.Cli.Commands;
 
@@ -20,14 +21,14 @@ internal static class CompareCommand
         var @new = new Argument<string>("NEW") { Description = "The same, or another, as it is." };
         var records = new Option<string?>("--records") { Description = "The folder with animals.csv and events.csv: judge every animal by both, and say which change makes which difference.", HelpName = "FOLDER" };
         var folder = new Option<string?>("--out") { Description = "A folder for the comparison as a page (Markdown and HTML).", HelpName = "DIR" };
-        var format = Options.Format();
-        var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, folder, format };
+        var (knownOn, format) = (Options.KnownOn(), Options.Format());
+        var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, knownOn, folder, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(folder), parsed.GetValue(format) == "json", doors));
+            parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(knownOn), parsed.GetValue(folder), parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string oldFile, string newFile, string? records, string? folder, bool json, Doors doors)
+    private static int Run(string oldFile, string newFile, string? records, LocalDate? knownOn, string? folder, bool json, Doors doors)
     {
         if (folder is "")
         {
@@ -40,7 +41,7 @@ internal static class CompareCommand
         }
 
         var problems = new Problems();
-        var (old, @new) = (LoadedProgramme.ReadRules(oldFile, null, doors), LoadedProgramme.ReadRules(newFile, null, doors));
+        var (old, @new) = (LoadedProgramme.ReadRules(oldFile, knownOn, doors), LoadedProgramme.ReadRules(newFile, knownOn, doors));
         problems.Add(old.Problems);
         problems.Add(@new.Problems);
         if (problems.Errors > 0)
@@ -49,7 +50,7 @@ internal static class CompareCommand
         }
 
         var between = RulebookComparison.Of(old.Rulebook, @new.Rulebook);
-        var herd = records is null ? null : Judge(between, records, problems, doors);
+        var herd = records is null ? null : Judge(between, records, knownOn, problems, doors);
         var report = new ComparisonReport(doors.Show(doors.Full(oldFile)), doors.Show(doors.Full(newFile)), between, herd)
         {
             MadeUp = records is null ? BoundaryAnimals.Of(between) : [],
@@ -68,7 +69,7 @@ internal static class CompareCommand
         return errors.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
     }
 
-    private static HerdComparison Judge(RulebookComparison between, string records, Problems problems, Doors doors)
+    private static HerdComparison Judge(RulebookComparison between, string records, LocalDate? knownOn, Problems problems, Doors doors)
     {
         if (between.Old.Programme is null && between.New.Programme is null)
         {
@@ -78,8 +79,8 @@ internal static class CompareCommand
         using var bar = new ProgressBar(doors, "Judging by each change");
         var (folder, done, of) = (doors.Full(records), 0, (2 * Change.Of(between).Length) + 1);
         var herd = HerdComparer.Compare(
-            between, rulebook => HerdReader.Read(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records),
-            () => bar.Report((Math.Min(++done, of), of)));
+            between, rulebook => HerdReader.Read(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records, knownOn),
+            () => bar.Report((Math.Min(++done, of), of)), knownOn);
         problems.Add(herd.New.Herd.Problems);
         return herd;
     }

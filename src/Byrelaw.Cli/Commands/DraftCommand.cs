@@ -6,6 +6,7 @@ using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Json;
 using Byrelaw.Reporting.Terminal;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Byrelaw.Cli.Commands;
 
@@ -53,12 +54,13 @@ internal static class DraftCommand
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
         var logged = LogOfJudging.Add(draft, "draft", programme, by, doors);
+        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), on, knownOn, doors);
         if (target is not null)
         {
-            Write(draft, doors.Full(target), doors);
+            Write(draft, inputs, doors.Full(target), doors);
         }
 
-        doors.Out.Write(json ? JsonText.Of(draft) + "\n" : DraftText.Of(draft, doors.OutInk) + $"The lists and a page for every animal: {doors.Show(doors.Full(target!))}/index.html\n{logged}");
+        doors.Out.Write(json ? JsonText.Of(draft, inputs) + "\n" : DraftText.Of(draft, doors.OutInk) + $"The lists and a page for every animal: {doors.Show(doors.Full(target!))}/index.html\n{logged}");
         if (problems.All.Count > 0)
         {
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");
@@ -86,10 +88,22 @@ internal static class DraftCommand
         return new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeAll(on, bar);
     }
 
-    private static void Write(Draft draft, string folder, Doors doors)
+    /// <summary>What is judged, as seen from where the report goes: the two can be moved together.</summary>
+    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, LocalDate? on, LocalDate? knownOn, Doors doors)
+    {
+        var file = doors.Full(programme);
+        var records = Path.GetFullPath(loaded.Reading.Rulebook.Records!.Folder.Replace('/', Path.DirectorySeparatorChar), Path.GetDirectoryName(file)!);
+        return new InputsJson(Relative(from, file), Relative(from, records), Iso(on), Iso(knownOn));
+    }
+
+    private static string Relative(string from, string path) => Path.GetRelativePath(from, path).Replace(Path.DirectorySeparatorChar, '/');
+
+    private static string? Iso(LocalDate? date) => date is { } day ? LocalDatePattern.Iso.Format(day) : null;
+
+    private static void Write(Draft draft, InputsJson inputs, string folder, Doors doors)
     {
         using var bar = new ProgressBar(doors, "Writing");
         var files = Report.FilesOf(draft);
-        ReportFolder.Write(folder, Report.Of(draft), written => bar.Report((written, files)));
+        ReportFolder.Write(folder, Report.Of(draft, inputs), written => bar.Report((written, files)));
     }
 }

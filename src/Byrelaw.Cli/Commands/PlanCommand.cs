@@ -38,6 +38,7 @@ internal static class PlanCommand
     {
         problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
+        problems.Add(loaded is null ? [] : UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
         if (loaded is null || loaded.Reading.HasErrors)
         {

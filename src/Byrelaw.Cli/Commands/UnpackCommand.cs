@@ -1,7 +1,10 @@
 using System.CommandLine;
 using Byrelaw.Cli.Loading;
+using Byrelaw.Language.Comparing;
 using Byrelaw.Language.Packing;
+using Byrelaw.Language.Reading;
 using Byrelaw.Reporting;
+using Byrelaw.Reporting.Comparing;
 using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
@@ -78,6 +81,23 @@ internal static class UnpackCommand
         : signer is null ? $"Signed with the key {Convert.ToBase64String(pack.Signature.PublicKey.AsSpan())}; whose that is was not checked (--signed-by)."
         : $"Signed with the key in {PlainText.Clean(signer)}.";
 
+    /// <summary>What the rules that are there would become, rule by rule; or why that cannot be said.</summary>
+    private static string WhatChanges(Pack pack, string folder, Doors doors)
+    {
+        var there = Path.Combine(folder, pack.Opens.Replace('/', Path.DirectorySeparatorChar));
+        var old = RulebookReader.Read(there, new RuleFilesOnDisk(doors));
+        if (old is null || old.HasErrors)
+        {
+            return old is null ? $"\n{pack.Opens} is not there yet, so there is nothing to compare it with.\n\n"
+                : $"\n{doors.Show(there)} has errors, so the rules there cannot be compared with those of the pack; byrelaw check says what is wrong.\n\n";
+        }
+
+        var @new = RulebookReader.Read(pack.Opens, new PackedRuleFiles(pack))!;
+        var report = new ComparisonReport(doors.Show(there), pack.Opens, RulebookComparison.Of(old.Rulebook, @new.Rulebook), Herd: null);
+        return report.Rules.IsEmpty ? "\nThe files differ, and the rules say the same.\n\n"
+            : $"\nFrom what is there to what the pack holds: {CompareText.Of(report, doors.OutInk)}\n";
+    }
+
     private static int Write(Pack pack, string folder, bool replace, Doors doors)
     {
         if (File.Exists(folder))
@@ -94,11 +114,16 @@ internal static class UnpackCommand
             doors.Out.WriteLine($"  {file.Path}: {state switch { TargetState.New => "new", TargetState.Same => "the same as there", _ => "differs from the one there" }}");
         }
 
+        if (differing.Count > 0)
+        {
+            doors.Out.Write(WhatChanges(pack, folder, doors));
+        }
+
         if (differing.Count > 0 && !replace)
         {
             doors.Err.WriteLine(
                 $"{Numbers.Count(differing.Count, "file differs", "files differ")} from what is there, and nothing was written. "
-                + $"Unpack into a new folder and look at the difference with byrelaw compare; --replace writes over {(differing.Count == 1 ? "it" : "them")}.");
+                + $"Unpack into a new folder to look at it, also with byrelaw compare and your records; --replace writes over {(differing.Count == 1 ? "it" : "them")}.");
             return ExitCode.Bad;
         }
 

@@ -48,6 +48,7 @@ internal static class WhyCommand
             doors.Out.Write(string.Join("\n", sections));
         }
 
+        problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
         return loaded.HasErrors ? ExitCode.Bad : ExitCode.Done;
     }

@@ -46,6 +46,7 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
 
             _rulebooks.Add(reading.Rulebook);
             _examples.AddRange(outcomes);
+            Problems.Add(reading.HasErrors ? [] : UnknownAnimals.Waived(reading.Rulebook, file, doors));
             var log = reading.Rulebook.Programme is null || !_logs.Add(Path.GetDirectoryName(doors.Full(file))!) ? null : LogOfJudging.Check(file, keptHash, doors);
             Problems.Add(log?.Problems ?? []);
             Said.Add($"{PlainText.Clean(file)}: {Contents(reading.Rulebook)}, {(reading.HasErrors ? "with errors" : "no errors")}{Tried(outcomes)}");

@@ -1,6 +1,9 @@
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Diagnostics;
+using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Sources;
+using Byrelaw.Records.Herds;
+using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Cli.Loading;
 
@@ -12,18 +15,41 @@ public static class UnknownAnimals
 
     /// <summary>One error each, at its place in the programme's file.</summary>
     public static IEnumerable<Diagnostic> In(Draft draft) =>
-        draft.Lists.SelectMany(list => list.Unknown.Select(number => Problem(Code, Severity.Error, number, list.Choice.Span, draft)))
-            .Concat(draft.Rulebook.Waivers.Where(waiver => draft.Herd.Find(waiver.Animal) < 0)
-                .Select(waiver => Problem(WaiverCode, Severity.Warning, waiver.Animal, waiver.Span, draft)));
+        draft.Lists.SelectMany(list => list.Unknown.Select(number => Problem(Code, Severity.Error, number, list.Choice.Span, draft.Herd)))
+            .Concat(Waived(draft.Rulebook, draft.Herd));
 
-    private static Diagnostic Problem(string code, Severity severity, string number, SourceSpan span, Draft draft)
+    /// <summary>A warning for each waiver that is for none of the animals on record.</summary>
+    public static IEnumerable<Diagnostic> Waived(Rulebook rulebook, Herd herd) =>
+        rulebook.Waivers.Where(waiver => herd.Find(waiver.Animal) < 0).Select(waiver => Problem(WaiverCode, Severity.Warning, waiver.Animal, waiver.Span, herd));
+
+    /// <summary>The same of rules whose records nobody has read yet; none where they have no waiver, or are not there.</summary>
+    public static IEnumerable<Diagnostic> Waived(Rulebook rulebook, string programme, Doors doors)
+    {
+        if (rulebook is not { Waivers.IsEmpty: false, Records: { } keeping })
+        {
+            return [];
+        }
+
+        var folder = Path.GetFullPath(keeping.Folder.Replace('/', Path.DirectorySeparatorChar), Path.GetDirectoryName(doors.Full(programme))!);
+        try
+        {
+            return Waived(rulebook, HerdReader.Read(folder, doors.Show(folder), rulebook.Vocabulary, keeping));
+        }
+        catch (RecordsNotFoundException)
+        {
+            return [];
+        }
+    }
+
+    private static Diagnostic Problem(string code, Severity severity, string number, SourceSpan span, Herd herd)
     {
         var inLine = span.Text.IndexOf($"\"{number}\"", StringComparison.Ordinal);
         var start = span.Start + Math.Max(0, inLine);
         var line = span.File.LineAt(start);
-        var near = NearestNumber.To(number, draft.Herd.Numbers);
+        var near = NearestNumber.To(number, herd.Numbers);
         return new Diagnostic(
             code, severity, span.File.Path, line, span.File.ColumnAt(start), inLine < 0 ? 1 : number.Length + 2,
-            $"no animal `{number}` in {draft.Herd.AnimalsFile}", null, near is null ? null : $"did you mean `{near}`?", span.File.Line(line));
+            $"no animal `{number}` in {herd.AnimalsFile}", null,
+            near is null ? null : $"did you mean `{near}`? ({herd.AnimalsFile}, line {herd.AnimalLines[herd.Find(near)]})", span.File.Line(line));
     }
 }

@@ -3,6 +3,7 @@ using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Comparing;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Records.Herds;
+using NodaTime;
 
 namespace Byrelaw.Judging.Comparing;
 
@@ -13,14 +14,15 @@ public static class HerdComparer
     /// <param name="between">The two rulebooks; at least one has a programme.</param>
     /// <param name="read">Reads the records with a rulebook's words and by what it says of them.</param>
     /// <param name="judged">Told each time the herd has been judged once more.</param>
+    /// <param name="knownOn">The day whose knowledge the rules and records are; null for today's. It is only passed on.</param>
     /// <exception cref="ArgumentException">Neither has a programme.</exception>
-    public static HerdComparison Compare(RulebookComparison between, Func<Rulebook, Herd> read, Action? judged = null)
+    public static HerdComparison Compare(RulebookComparison between, Func<Rulebook, Herd> read, Action? judged = null, LocalDate? knownOn = null)
     {
         ArgumentNullException.ThrowIfNull(between);
         ArgumentNullException.ThrowIfNull(read);
         var changes = Change.Of(between);
-        var old = Draft(Borrows(between.Old, between.New) ? between.Mix([]) : between.Old, read);
-        var @new = Draft(Borrows(between.New, between.Old) ? between.Mix(between.Differences) : between.New, read);
+        var old = Draft(Borrows(between.Old, between.New) ? between.Mix([]) : between.Old, read, knownOn);
+        var @new = Draft(Borrows(between.New, between.Old) ? between.Mix(between.Differences) : between.New, read, knownOn);
         var trials = new Trials(between, changes, old, @new, read, judged ?? (() => { }));
         var finder = new CauseFinder(trials, changes);
         var groups = Differing(between, old, @new)
@@ -46,7 +48,7 @@ public static class HerdComparer
     private static Dictionary<(string List, string Number), AnimalJudgement> ByWho(Draft draft) =>
         draft.Lists.SelectMany(list => list.Animals.Select(animal => (list.Choice.List, animal))).ToDictionary(one => (one.List, one.animal.Number), one => one.animal);
 
-    private static Draft Draft(Rulebook rulebook, Func<Rulebook, Herd> read) => new Judge(rulebook, read(rulebook)).JudgeAll();
+    private static Draft Draft(Rulebook rulebook, Func<Rulebook, Herd> read, LocalDate? knownOn) => new Judge(rulebook, read(rulebook), knownOn).JudgeAll();
 
     /// <summary>Whether a rulebook has to borrow the other's programme or record keeping.</summary>
     private static bool Borrows(Rulebook rulebook, Rulebook other) => rulebook.Programme is null || (rulebook.Records is null && other.Records is not null);

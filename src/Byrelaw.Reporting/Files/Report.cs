@@ -1,6 +1,8 @@
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Reporting.Html;
+using Byrelaw.Reporting.Json;
 using Byrelaw.Reporting.Pages;
+using Byrelaw.Reporting.Verifying;
 
 namespace Byrelaw.Reporting.Files;
 
@@ -13,11 +15,18 @@ public sealed record ReportFile(string Path, string Text);
 public static class Report
 {
     /// <summary>How many files there will be.</summary>
-    public static int FilesOf(Draft draft) => 2 + draft.Lists.Sum(list => 3 + (2 * list.Animals.Length));
+    public static int FilesOf(Draft draft) => 3 + draft.Lists.Sum(list => 3 + (2 * list.Animals.Length));
 
     /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
-    public static IEnumerable<ReportFile> Of(Draft draft)
+    /// <param name="draft">The draft.</param>
+    /// <param name="inputs">What it was drawn up from; where that is given, the same facts stand in <c>draft.json</c>, to be verified later.</param>
+    public static IEnumerable<ReportFile> Of(Draft draft, InputsJson? inputs = null)
     {
+        if (inputs is not null)
+        {
+            yield return new ReportFile(KeptReport.DraftFile, JsonText.Of(draft, inputs) + "\n");
+        }
+
         var folders = new FileNames();
         var animals = new FileNames();
         foreach (var file in Both(OverviewPage.Of(draft, folders.For)))

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 
 namespace Byrelaw.Reporting.Files;
@@ -9,9 +10,11 @@ namespace Byrelaw.Reporting.Files;
 /// </summary>
 public static class ReportFolder
 {
-    /// <summary>Names the files that belong to the report, one a line, so that the next one replaces only those.</summary>
+    /// <summary>Names the files that belong to the report, one a line, so that the next one replaces only those; each after its
+    /// SHA-256 and two blanks, so that <c>sha256sum -c</c> tells which were edited.</summary>
     public const string Manifest = "report-files.txt";
 
+    private const int HexDigits = 64;
     private const string ManifestHead = "# Files of this report. The next report replaces them and leaves all others alone.";
 
     /// <summary>Writes a report.</summary>
@@ -57,13 +60,23 @@ public static class ReportFolder
         {
             var path = Path.Combine(folder, file.Path.Replace('/', Path.DirectorySeparatorChar));
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, file.Text, utf8);
-            manifest.Append(file.Path).Append('\n');
+            var bytes = utf8.GetBytes(file.Text);
+            File.WriteAllBytes(path, bytes);
+            manifest.Append(DigestOf(bytes)).Append("  ").Append(file.Path).Append('\n');
             written?.Invoke(++count);
         }
 
         File.WriteAllText(Path.Combine(folder, Manifest), manifest.ToString(), utf8);
     }
+
+    /// <summary>The files of the report in a folder, each with the SHA-256 it was written with; null for one of an older version.</summary>
+    public static IEnumerable<(string Path, string? Digest)> FilesIn(string folder) =>
+        File.ReadLines(Path.Combine(folder, Manifest)).Where(line => line.Length > 0 && line[0] != '#').Select(line =>
+            line.Length > HexDigits + 2 && line[HexDigits] == ' ' && line[HexDigits + 1] == ' ' && line[..HexDigits].All(char.IsAsciiHexDigitLower)
+                ? (line[(HexDigits + 2)..], line[..HexDigits]) : (line, (string?)null));
+
+    /// <summary>The SHA-256 of a file, in hexadecimal.</summary>
+    internal static string DigestOf(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
     /// <summary>Whether a report may go there; a folder that is neither empty nor a report is someone's work.</summary>
     /// <param name="target">The folder.</param>
@@ -97,7 +110,7 @@ public static class ReportFolder
             return;
         }
 
-        var own = new HashSet<string>(File.ReadLines(manifest), StringComparer.Ordinal) { Manifest };
+        var own = new HashSet<string>(FilesIn(target).Select(file => file.Path), StringComparer.Ordinal) { Manifest };
         foreach (var path in Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories))
         {
             var name = Path.GetRelativePath(target, path);

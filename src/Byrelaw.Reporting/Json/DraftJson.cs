@@ -7,7 +7,15 @@ namespace Byrelaw.Reporting.Json;
 
 /// <summary>A draft for programs. Keys are stable; a value that is not there is null.</summary>
 public sealed record DraftJson(
-    string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay, IReadOnlyList<ListJson> Lists);
+    string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] InputsJson? Inputs, IReadOnlyList<ListJson> Lists);
+
+/// <summary>What a draft was drawn up from, so that it can be judged again.</summary>
+/// <param name="ProgrammeFile">Relative to the report's folder, or to where people work where there is none.</param>
+/// <param name="RecordsFolder">The same.</param>
+/// <param name="On">The day given with <c>--on</c>.</param>
+/// <param name="KnownOn">The day given with <c>--known-on</c>.</param>
+public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, string? On, string? KnownOn);
 
 /// <summary>One list.</summary>
 public sealed record ListJson(

@@ -14,11 +14,14 @@ namespace Byrelaw.Reporting.Json;
 public static class JsonText
 {
     /// <summary>A draft, or a part of one that was cut out of it.</summary>
-    public static string Of(Draft draft) => JsonSerializer.Serialize(
-        new DraftJson(
-            draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
-            Iso(draft.Herd.KnownDay), [.. Lists(draft)]),
-        JsonShapes.Readable.DraftJson);
+    /// <param name="draft">The draft.</param>
+    /// <param name="inputs">What it was drawn up from, where that is to be told.</param>
+    public static string Of(Draft draft, InputsJson? inputs = null) => JsonSerializer.Serialize(Shape(draft, inputs), JsonShapes.Readable.DraftJson);
+
+    /// <summary>The same before it is written.</summary>
+    internal static DraftJson Shape(Draft draft, InputsJson? inputs) => new(
+        draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
+        Iso(draft.Herd.KnownDay), inputs, [.. Lists(draft)]);
 
     /// <summary>A draft's lists, made one by one.</summary>
     internal static IEnumerable<ListJson> Lists(Draft draft) => draft.Lists.Select(list => List(new ListReport(draft, list)));

@@ -32,7 +32,7 @@ public sealed partial class LogPageTests : IDisposable
             };
         });
 
-        shown.ShouldBe(6);
+        shown.ShouldBe(9);
     }
 
     private static string? Edited(string file, string[] lines)
