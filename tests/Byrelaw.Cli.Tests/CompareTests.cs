@@ -62,7 +62,6 @@ public sealed class CompareTests : IDisposable
         _farm.Run("compare", "spring.byre", "autumn.byre", "--known-on", "2026-06-13").Out.ShouldStartWith("The two say the same.\n");
         var known = _farm.Run("compare", "spring.byre", "autumn.byre", "--known-on", "2026-09-10", "--records", "records").Out;
         known.ShouldNotBe(_farm.Run("compare", "spring.byre", "autumn.byre", "--records", "records").Out);
-        known.ShouldContain("after 10 September");
     }
 
     [Fact]

@@ -47,7 +47,7 @@ public sealed class VerifyTests : IDisposable
     [Fact]
     public void A_list_edited_by_hand_is_told_with_the_animals_edited()
     {
-        _farm.Change("out/recipients/draft.csv", "1033,554000700041033,River,cow,No", "1033,554000700041033,River,cow,Ready");
+        _farm.Change("out/recipients/draft.csv", ",No,", ",Ready,");
         _farm.Change("out/recipients/animals/1012.md", "1012", "1021");
         Snapshot.Verify(Told(_farm.Run("verify", "out")));
     }
