@@ -32,8 +32,8 @@ public sealed partial class Counts
     /// <summary>Counts with this mean and variance, of the family whose chances rise and fall by the simplest law.</summary>
     /// <param name="mean">0 or more.</param>
     /// <param name="variance">
-    /// 0 or more. Above the mean the counts are negative binomial, equal to it Poisson, below it binomial (or nearly, where no whole
-    /// number of animals gives this variance).
+    /// 0 or more. Above the mean the counts are negative binomial, equal to it Poisson, below it binomial (or between two binomials, where
+    /// no whole number of animals gives this variance); never less than whole numbers on either side of the mean must have.
     /// </param>
     /// <remarks>
     /// In all three the chance of k + 1 is that of k, times (mean² / variance + k (1 − mean / variance)) / (k + 1). Chances are worked
@@ -41,9 +41,15 @@ public sealed partial class Counts
     /// </remarks>
     public static Counts Around(double mean, double variance)
     {
-        if (mean <= 0 || variance <= Negligible * mean)
+        if (mean <= 0 || (variance <= Negligible * mean && mean == Math.Round(mean)))
         {
-            return Exactly((int)Math.Round(mean));
+            return Exactly((int)Math.Max(0, mean));
+        }
+
+        // Far from the last animal of a binomial it makes no difference that the number of animals is not whole.
+        if (variance < mean && mean * mean / (mean - variance) < (2 * mean) + 20)
+        {
+            return Tight(mean, variance);
         }
 
         var (start, slope) = (mean * mean / variance, 1 - (mean / variance));
@@ -68,6 +74,29 @@ public sealed partial class Counts
         }
 
         return new(chances);
+    }
+
+    /// <summary>
+    /// Counts that vary less than Poisson's: of two kinds with this very mean, one with less variance and one with more, so mixed
+    /// that the variance is right too.
+    /// </summary>
+    private static Counts Tight(double mean, double variance)
+    {
+        var fewer = (int)(mean * mean / (mean - variance));
+        var (less, more) = fewer < mean ? (Neighbours(mean), Binomial((int)mean + 1, mean)) : (Binomial(fewer, mean), Binomial(fewer + 1, mean));
+        var weight = Math.Clamp((variance - less.Variance) / (more.Variance - less.Variance), 0, 1);
+        return Mixed([(1 - weight, less.Counts), (weight, more.Counts)]);
+    }
+
+    private static (Counts Counts, double Variance) Binomial(int animals, double mean) =>
+        (Of(animals, new(mean / animals)), mean * (1 - (mean / animals)));
+
+    /// <summary>The whole numbers on either side of the mean: no counts vary less.</summary>
+    private static (Counts Counts, double Variance) Neighbours(double mean)
+    {
+        var below = (int)mean;
+        var above = mean - below;
+        return (Mixed([(1 - above, Exactly(below)), (above, Exactly(below + 1))]), above * (1 - above));
     }
 
     /// <summary>One of several cases, each with its weight.</summary>

@@ -45,6 +45,23 @@ public sealed class CountsTests
     public void Counts_that_vary_less_than_by_chance_are_binomial() =>
         Agrees(Counts.Around(20 * 0.8, 20 * 0.8 * 0.2), k => Binomial.PMF(0.8, 20, k), 20);
 
+    [Theory]
+    [InlineData(0.614, 0.2076)]
+    [InlineData(1.228, 0.5)]
+    [InlineData(2.5, 0)]
+    [InlineData(3, 0)]
+    [InlineData(3, 0.4)]
+    [InlineData(9, 2)]
+    [InlineData(9, 2.99)]
+    [InlineData(60, 6)]
+    public void However_little_counts_vary_their_mean_is_right_and_their_spread_as_far_as_whole_numbers_allow(double mean, double spread)
+    {
+        var counts = Counts.Around(mean, spread * spread);
+
+        counts.Mean.ShouldBe(mean, 1e-6);
+        counts.Spread.ShouldBe(Math.Max(spread, Math.Sqrt((mean - Math.Floor(mean)) * (1 - mean + Math.Floor(mean)))), 1e-5);
+    }
+
     [Fact]
     public void Negative_binomial_counts_that_lose_a_share_stay_so()
     {
