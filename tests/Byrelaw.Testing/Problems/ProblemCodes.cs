@@ -47,6 +47,6 @@ public static partial class ProblemCodes
         }
     }
 
-    [GeneratedRegex("^[BLR][0-9]{4}$")]
+    [GeneratedRegex("^[BJLR][0-9]{4}$")]
     private static partial Regex Code();
 }

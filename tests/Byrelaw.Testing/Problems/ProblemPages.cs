@@ -7,7 +7,7 @@ public static class ProblemPages
     public const string Folder = "docs/problems/";
 
     /// <summary>Those about problems that show when a rule file is read.</summary>
-    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords).Except(OfTheLog);
+    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords).Except(OfTheLog).Except(OfJudging);
 
     /// <summary>Those about problems that show when rules are tried on made-up animals.</summary>
     public static IEnumerable<string> OfTrying => Starting("B10", "B11");
@@ -17,6 +17,9 @@ public static class ProblemPages
 
     /// <summary>The one about the log of judging.</summary>
     public static IEnumerable<string> OfTheLog => Starting("L");
+
+    /// <summary>The one about rules and records that do not go together.</summary>
+    public static IEnumerable<string> OfJudging => Starting("J");
 
     private static IEnumerable<string> All => Directory.EnumerateFiles(Repository.At(Folder), "*.md")
         .Select(path => Path.GetFileName(path)).Where(name => name != "README.md").Order(StringComparer.Ordinal);
