@@ -38,7 +38,8 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
         return new Doors(
             new StreamWriter(StandardOutput(), utf8, bufferSize: 16384) { NewLine = "\n" }, Console.Error, Directory.GetCurrentDirectory(),
             new Ink(wantsColour && !Console.IsOutputRedirected), new Ink(wantsColour && !Console.IsErrorRedirected),
-            ShowsProgress: !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb") { In = Console.OpenStandardInput };
+            ShowsProgress: !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
+        { In = Console.OpenStandardInput };
     }
 
     /// <summary>The console's own stream, except for a pipe: there it hides that nobody reads any more.</summary>

@@ -2,8 +2,8 @@ using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Syntax;
 using Pidgin;
-using static Pidgin.Parser;
 using static Pidgin.Parser<Byrelaw.Language.Lexing.Token>;
+using static Pidgin.Parser;
 
 namespace Byrelaw.Language.Grammar;
 

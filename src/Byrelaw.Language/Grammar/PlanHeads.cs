@@ -4,8 +4,8 @@ using Byrelaw.Language.Syntax;
 using Byrelaw.Language.Syntax.Lines;
 using Byrelaw.Language.Syntax.Plans;
 using Pidgin;
-using static Pidgin.Parser<Byrelaw.Language.Lexing.Token>;
 using static Pidgin.Parser;
+using static Pidgin.Parser<Byrelaw.Language.Lexing.Token>;
 
 namespace Byrelaw.Language.Grammar;
 

@@ -7,7 +7,10 @@ internal static class RuleFilesInFolders
 
     private static readonly EnumerationOptions Options = new()
     {
-        RecurseSubdirectories = true, MaxRecursionDepth = 8, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
+        RecurseSubdirectories = true,
+        MaxRecursionDepth = 8,
+        IgnoreInaccessible = true,
+        AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
     };
 
     /// <summary>Their paths; not more than a thousand, however large the folders are.</summary>

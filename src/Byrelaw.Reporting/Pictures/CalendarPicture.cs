@@ -54,7 +54,12 @@ internal static class CalendarPicture
 
     private static RectangleAnnotation Bar(LocalDate first, PlanEntry entry, int row) => new()
     {
-        MinimumX = DayAxis.Place(first, entry.From), MaximumX = DayAxis.Place(first, entry.To) + 1, MinimumY = row - 0.28, MaximumY = row + 0.28,
-        Fill = entry.Kind == EntryKind.CleanTime ? OxyColor.FromAColor(60, OxyColors.Gray) : OxyColors.Black, Stroke = OxyColors.Black, StrokeThickness = 1,
+        MinimumX = DayAxis.Place(first, entry.From),
+        MaximumX = DayAxis.Place(first, entry.To) + 1,
+        MinimumY = row - 0.28,
+        MaximumY = row + 0.28,
+        Fill = entry.Kind == EntryKind.CleanTime ? OxyColor.FromAColor(60, OxyColors.Gray) : OxyColors.Black,
+        Stroke = OxyColors.Black,
+        StrokeThickness = 1,
     };
 }

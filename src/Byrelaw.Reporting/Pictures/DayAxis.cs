@@ -20,8 +20,12 @@ internal static class DayAxis
 
         return new MonthAxis(first, months)
         {
-            Position = AxisPosition.Bottom, Minimum = 0, Maximum = Place(first, last), MinorTickSize = 0,
-            MajorGridlineStyle = LineStyle.Dot, MajorGridlineColor = OxyColors.Gray,
+            Position = AxisPosition.Bottom,
+            Minimum = 0,
+            Maximum = Place(first, last),
+            MinorTickSize = 0,
+            MajorGridlineStyle = LineStyle.Dot,
+            MajorGridlineColor = OxyColors.Gray,
         };
     }
 
@@ -31,7 +35,13 @@ internal static class DayAxis
     /// <summary>An upright line on a day, with words at its top.</summary>
     public static LineAnnotation Mark(LocalDate first, LocalDate day, string words, LineStyle style) => new()
     {
-        Type = LineAnnotationType.Vertical, X = Place(first, day), Color = OxyColors.Black, LineStyle = style, Text = words, TextColor = OxyColors.Black, StrokeThickness = 1.5,
+        Type = LineAnnotationType.Vertical,
+        X = Place(first, day),
+        Color = OxyColors.Black,
+        LineStyle = style,
+        Text = words,
+        TextColor = OxyColors.Black,
+        StrokeThickness = 1.5,
     };
 
     /// <summary>Ticks at the beginning of months that have room for their names.</summary>

@@ -43,7 +43,12 @@ internal static class ForecastFan
     {
         var line = new LineSeries
         {
-            Color = OxyColors.Black, StrokeThickness = 2, MarkerType = MarkerType.Circle, MarkerSize = 4, MarkerFill = OxyColors.Black, LabelFormatString = "{1:0}",
+            Color = OxyColors.Black,
+            StrokeThickness = 2,
+            MarkerType = MarkerType.Circle,
+            MarkerSize = 4,
+            MarkerFill = OxyColors.Black,
+            LabelFormatString = "{1:0}",
         };
         line.Points.AddRange(stages.Select((stage, i) => new DataPoint(i, stage.Counts.Quantile(0.5))));
         return line;

@@ -28,8 +28,14 @@ internal static class TuningPicture
         var model = Chart.Empty();
         model.Axes.Add(new LinearAxis
         {
-            Position = AxisPosition.Bottom, Minimum = first, Maximum = last, MinorTickSize = 0, Title = NumberWords.Title(tuning.Number),
-            MajorGridlineStyle = LineStyle.Dot, MajorGridlineColor = OxyColors.Gray, AxisTitleDistance = 8,
+            Position = AxisPosition.Bottom,
+            Minimum = first,
+            Maximum = last,
+            MinorTickSize = 0,
+            Title = NumberWords.Title(tuning.Number),
+            MajorGridlineStyle = LineStyle.Dot,
+            MajorGridlineColor = OxyColors.Gray,
+            AxisTitleDistance = 8,
         });
         model.Axes.Add(Chart.Counting("animals", tuning.Steps.Max(step => step.Usable + step.Count(Answer.Ask))));
         model.Series.Add(Line(tuning, step => step.Usable + step.Count(Answer.Ask), LineStyle.Dash));

@@ -37,7 +37,8 @@ public sealed class MadeUpHerdTests
             new MadeUpRow(new LocalDate(2026, 10, 1), "mob:Back", "serum copper", "6", "umol/L", 45),
             new MadeUpRow(new LocalDate(2026, 10, 1), "mob:Back", "serum copper", "8", "umol/L", 45),
         ],
-        new LocalDate(2026, 10, 20)) { ShownFile = "examples.byre" };
+        new LocalDate(2026, 10, 20))
+    { ShownFile = "examples.byre" };
 
     [Fact]
     public void A_made_up_animal_is_judged_as_a_farms_own_and_its_records_name_their_lines_in_the_rule_file()
