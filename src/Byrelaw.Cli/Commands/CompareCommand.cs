@@ -62,11 +62,7 @@ internal static class CompareCommand
 
         doors.Out.Write(json ? CompareJson.Of(report) + "\n" : CompareText.Of(report, doors.OutInk)
             + (folder is null ? "" : $"\nAs a page: {doors.Show(doors.Full(folder))}/compare.html\n"));
-        Problems errors = new();
-        errors.Add(problems.All.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error));
-        errors.Print(doors);
-        doors.Err.Write(errors.Errors == 0 ? "" : $"{errors.Counted()} in the records. What they touch is in doubt, and doubt lets no animal through.\n");
-        return errors.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
+        return problems.TellErrorsInRecords(doors);
     }
 
     private static HerdComparison Judge(RulebookComparison between, string records, LocalDate? knownOn, Problems problems, Doors doors)

@@ -55,11 +55,7 @@ internal static class TuneCommand
 
         doors.Out.Write(json ? TuneJson.Of(tuned) + "\n" : TuneText.Of(tuned, doors.OutInk)
             + (folder is null ? "" : $"\nAs a page: {doors.Show(doors.Full(folder))}/tune.html\n"));
-        Problems errors = new();
-        errors.Add(problems.All.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error));
-        errors.Print(doors);
-        doors.Err.Write(errors.Errors == 0 ? "" : $"{errors.Counted()} in the records. What they touch is in doubt, and doubt lets no animal through.\n");
-        return errors.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
+        return problems.TellErrorsInRecords(doors);
     }
 
     private static RuleTuning Tune(LoadedProgramme loaded, (string Rule, string? With, string? List) asked, Doors doors)

@@ -49,6 +49,22 @@ public sealed class Problems
         }
     }
 
+    /// <summary>Prints only the errors, where all of them are in the records, and says what they mean for the answers.</summary>
+    /// <returns>How the program ends.</returns>
+    public int TellErrorsInRecords(Doors doors)
+    {
+        var errors = new Problems();
+        errors.Add(_all.Where(problem => problem.Severity == Severity.Error));
+        errors.Print(doors);
+        if (errors.Errors == 0)
+        {
+            return ExitCode.Done;
+        }
+
+        doors.Err.WriteLine($"{errors.Counted()} in the records. What they touch is in doubt, and doubt lets no animal through.");
+        return ExitCode.Bad;
+    }
+
     /// <summary><c>2 errors and 1 warning</c>; empty for none.</summary>
     public string Counted()
     {
