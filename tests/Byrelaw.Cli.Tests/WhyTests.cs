@@ -66,4 +66,16 @@ public sealed class WhyTests : IDisposable
         run.Code.ShouldBe(ExitCode.Done, run.Err);
         return JsonDocument.Parse(run.Out).RootElement.GetProperty("lists").EnumerateArray().Select(list => list.GetProperty("list").GetString()!);
     }
+
+    [Fact]
+    public void What_one_part_of_a_rule_can_no_longer_become_is_not_said_beside_what_another_can_and_nothing_is_said_twice()
+    {
+        using var @out = new StringWriter { NewLine = "\n" };
+        ByrelawApp.Run(["why", "examples/withy-bend/spring-2026.byre", "1015"], Doors.Plain(@out, TextWriter.Null, Byrelaw.Testing.Repository.At("")));
+
+        var row = @out.ToString().Split('\n').Single(line => line.StartsWith("  ✗ Not in calf  ", StringComparison.Ordinal));
+        row.ShouldContain("a new result of pregnancy test");
+        row.ShouldNotContain("nothing any more");
+        row.Split("pregnancy test pregnant, 11 Mar").Length.ShouldBe(2);
+    }
 }

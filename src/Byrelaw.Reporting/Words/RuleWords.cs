@@ -24,7 +24,7 @@ public static class RuleWords
                 var said = Said(rule);
                 return said.Count == 1
                     ? FoundWords.Of(said[0], list)
-                    : string.Join("; ", said.Select(finding => ToldWords.Of(finding, list)));
+                    : string.Join("; ", said.Select(finding => ToldWords.Of(finding, list)).Distinct());
         }
     }
 
@@ -140,9 +140,13 @@ public static class RuleWords
         return choice.JudgedFrom;
     }
 
-    /// <summary>What would turn a rule that is not met, without doubles.</summary>
-    public static string Remedies(RuleJudgement rule, ListReport list) =>
-        Phrases.And([.. Said(rule).Select(finding => finding.Remedy).OfType<Remedy>().Select(remedy => RemedyWords.Of(remedy, list)).Distinct()]);
+    /// <summary>What would turn a rule that is not met, without doubles; that one of several conditions is lost for good says nothing while another is not.</summary>
+    public static string Remedies(RuleJudgement rule, ListReport list)
+    {
+        var remedies = Said(rule).Select(finding => finding.Remedy).OfType<Remedy>().ToList();
+        var open = remedies.Where(remedy => remedy.Kind != RemedyKind.ForGood).ToList();
+        return Phrases.And([.. (open.Count > 0 ? open : remedies).Select(remedy => RemedyWords.Of(remedy, list)).Distinct()]);
+    }
 
     private static string Gates(RuleJudgement rule)
     {
