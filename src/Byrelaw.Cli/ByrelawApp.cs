@@ -1,7 +1,4 @@
-using System.CommandLine;
 using Byrelaw.Cli.Commands;
-using Byrelaw.Records.Reading;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli;
 

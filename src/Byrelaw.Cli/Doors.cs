@@ -1,5 +1,3 @@
-using System.Text;
-using Byrelaw.Reporting.Terminal;
 using Microsoft.Win32.SafeHandles;
 
 namespace Byrelaw.Cli;

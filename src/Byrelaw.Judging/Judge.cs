@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Lists;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging;
 
 /// <summary>Judges herd records against a rulebook.</summary>

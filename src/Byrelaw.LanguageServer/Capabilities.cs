@@ -1,6 +1,3 @@
-using Byrelaw.LanguageServer.Answers;
-using Byrelaw.LanguageServer.Protocol;
-
 namespace Byrelaw.LanguageServer;
 
 /// <summary>What the server tells the client it can do (LSP 3.17).</summary>

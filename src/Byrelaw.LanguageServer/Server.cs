@@ -1,5 +1,4 @@
 using System.Threading.Channels;
-using Byrelaw.LanguageServer.Wire;
 
 namespace Byrelaw.LanguageServer;
 

@@ -1,11 +1,3 @@
-using System.Text.Json;
-using Byrelaw.LanguageServer.Answers;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Herds;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-using Byrelaw.LanguageServer.Wire;
-
 namespace Byrelaw.LanguageServer;
 
 /// <summary>What the server can do, method by method.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Planning.Seasons;
-using Byrelaw.Planning.Visiting;
-using NodaTime;
-
 namespace Byrelaw.Planning;
 
 /// <summary>One programme, planned: when, what by when, how many, what will come of it, what it costs.</summary>

@@ -1,11 +1,3 @@
-using Byrelaw.Judging;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Planning.Seasons;
-using Byrelaw.Planning.Visiting;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Planning;
 
 /// <summary>Plans a programme.</summary>

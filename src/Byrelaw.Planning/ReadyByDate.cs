@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Planning.Calendar;
-using NodaTime;
-
 namespace Byrelaw.Planning;
 
 /// <summary>How many recipients the rules let in, day by day, if nothing happens after the records end.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting;
 
 /// <summary>One animal on one list.</summary>

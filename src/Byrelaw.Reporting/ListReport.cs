@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-
 namespace Byrelaw.Reporting;
 
 /// <summary>One list of a draft, with what every page about it says of its days.</summary>

@@ -1,8 +1,4 @@
-using BenchmarkDotNet.Attributes;
-using Byrelaw.Judging;
 using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Benchmarks;
 

@@ -1,7 +1,4 @@
-using BenchmarkDotNet.Attributes;
-using Byrelaw.Judging;
 using Byrelaw.Judging.Truths;
-using Byrelaw.Records.Herds;
 
 namespace Byrelaw.Benchmarks;
 

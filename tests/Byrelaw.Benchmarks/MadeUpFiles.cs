@@ -1,9 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Records.Herds;
 using NodaTime.Text;
 
 namespace Byrelaw.Benchmarks;

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Records.Herds;
 using NodaTime;
 
 namespace Byrelaw.Benchmarks;

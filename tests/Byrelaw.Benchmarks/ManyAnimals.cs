@@ -1,6 +1,4 @@
 using System.Diagnostics;
-using Byrelaw.Judging;
-using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Benchmarks;
 

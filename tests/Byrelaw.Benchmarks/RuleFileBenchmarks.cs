@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using BenchmarkDotNet.Attributes;
 using Byrelaw.Language.Reading;
 
 namespace Byrelaw.Benchmarks;

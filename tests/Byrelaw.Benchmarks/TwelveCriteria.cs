@@ -1,8 +1,4 @@
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Records.Herds;
 using NodaTime;
 
 namespace Byrelaw.Benchmarks;

@@ -1,4 +1,3 @@
-using Byrelaw.Testing;
 using CsCheck;
 
 namespace Byrelaw.Cli.Tests;

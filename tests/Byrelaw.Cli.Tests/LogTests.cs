@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Byrelaw.Reporting.Log;
-using Byrelaw.Testing;
 
 namespace Byrelaw.Cli.Tests;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Cli.Loading;
-
 namespace Byrelaw.Cli.Tests;
 
 public sealed class NearestNumberTests

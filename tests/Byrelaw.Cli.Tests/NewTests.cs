@@ -1,6 +1,3 @@
-using Byrelaw.Cli.Loading;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests;
 
 public sealed class NewTests : IDisposable

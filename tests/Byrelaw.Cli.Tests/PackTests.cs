@@ -1,5 +1,3 @@
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests;
 
 public sealed class PackTests : IDisposable

@@ -1,5 +1,3 @@
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests;
 
 /// <summary>Plans of the example farms, as people read them.</summary>

@@ -1,6 +1,3 @@
-using System.Text.Json;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests;
 
 public sealed class RecordsTests : IDisposable

@@ -1,5 +1,4 @@
 using System.Text;
-using Byrelaw.Testing;
 
 namespace Byrelaw.Cli.Tests;
 

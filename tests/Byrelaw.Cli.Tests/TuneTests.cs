@@ -1,6 +1,3 @@
-using System.Text.Json;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests;
 
 /// <summary>Tuning the example farm, and what is said where there is nothing to tune.</summary>

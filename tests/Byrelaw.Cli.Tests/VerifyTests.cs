@@ -1,5 +1,3 @@
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests;
 
 /// <summary>A kept report is judged again, and every way in which it may no longer stand is told apart.</summary>

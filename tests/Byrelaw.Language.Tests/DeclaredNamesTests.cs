@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests;
 
 public sealed class DeclaredNamesTests

@@ -1,11 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Judging.Truths;
 using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Checking.Comparing;
 

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Checking.Comparing;
 
 /// <summary>What a rule speaks of, and where its limits lie: from these made-up animals are put together, so that they sit on the limits.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Checking.Comparing;
 
 /// <summary>Puts made-up animals together from what two versions of a rule speak of, many of them on a limit. The same each time.</summary>

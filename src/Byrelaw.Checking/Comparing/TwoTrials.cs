@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Checking.Comparing;
 
 /// <summary>A made-up animal with what is on record of her.</summary>

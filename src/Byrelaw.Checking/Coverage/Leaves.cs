@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Coverage;
 
 /// <summary>The conditions that a rule comes down to, through lists and defined names, each once.</summary>

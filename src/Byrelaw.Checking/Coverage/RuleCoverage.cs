@@ -1,10 +1,4 @@
-using System.Collections.Immutable;
 using Byrelaw.Checking.Examples;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Checking.Coverage;
 

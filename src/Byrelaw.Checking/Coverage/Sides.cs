@@ -1,8 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Coverage;
 
 /// <summary>

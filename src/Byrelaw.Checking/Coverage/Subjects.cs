@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime.Text;
-
 namespace Byrelaw.Checking.Coverage;
 
 /// <summary>What a condition is about, in a few words.</summary>

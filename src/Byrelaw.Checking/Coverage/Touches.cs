@@ -1,12 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Checking.Coverage;
 
 /// <summary>Which sides of a condition one example touches.</summary>

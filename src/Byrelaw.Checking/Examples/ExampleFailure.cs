@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Examples;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Checking.Examples;
 
 /// <summary>Says what came out where something else was expected.</summary>

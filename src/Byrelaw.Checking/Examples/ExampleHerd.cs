@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Checking.Examples;
 
 /// <summary>The herd of a worked example: her, her mob's samples, and herdmates where her standing is said.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Examples;
-
 namespace Byrelaw.Checking.Examples;
 
 /// <summary>What came of trying one example.</summary>

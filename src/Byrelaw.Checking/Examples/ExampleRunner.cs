@@ -1,10 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Examples;
 
 namespace Byrelaw.Checking.Examples;
 

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Examples;
-using NodaTime;
-
 namespace Byrelaw.Checking.Examples;
 
 /// <summary>An answer in the terms of expectations.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Checking.MadeUp;
 
 /// <summary>An animal that nobody owns, to try a rule on.</summary>

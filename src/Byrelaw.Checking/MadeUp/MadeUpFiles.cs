@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime.Text;
-
 namespace Byrelaw.Checking.MadeUp;
 
 /// <summary>The two files that a farm with these animals would keep (RFC 4180).</summary>

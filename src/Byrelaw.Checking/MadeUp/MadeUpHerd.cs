@@ -1,10 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Records.Herds;
 using Byrelaw.Records.Reading;
-using NodaTime;
 
 namespace Byrelaw.Checking.MadeUp;
 

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Checking.MadeUp;
 
 /// <summary>Something that is on record of a made-up animal.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble;
 
 /// <summary>Sets aside what the files accept, and says which acceptances accept nothing.</summary>

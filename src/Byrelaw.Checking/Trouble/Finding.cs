@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Checking.Trouble;
 
 /// <summary>Something found to be wrong with rules that can be read.</summary>

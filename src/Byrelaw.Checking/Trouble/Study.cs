@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.Trouble.Reasoning;
 using Byrelaw.Checking.Trouble.Showing;
-using Byrelaw.Language.Rulebooks;
 
 namespace Byrelaw.Checking.Trouble;
 

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using Byrelaw.Checking.Trouble.Finders;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
 
 namespace Byrelaw.Checking.Trouble;
 

@@ -1,11 +1,3 @@
-using Byrelaw.Checking.Trouble.Reasoning;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Checking.Trouble;
 
 /// <summary>Rules that can be read and are trouble all the same.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Checking.Trouble;
 
 /// <summary>Whether all of a rulebook could be read. Where not, nothing may be claimed of what is not in it.</summary>

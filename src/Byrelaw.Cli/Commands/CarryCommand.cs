@@ -1,9 +1,4 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
 using Byrelaw.Language.Carrying;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
-using NodaTime;
 
 namespace Byrelaw.Cli.Commands;
 

@@ -1,10 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary>

@@ -1,14 +1,5 @@
-using System.CommandLine;
 using Byrelaw.Checking.Comparing;
-using Byrelaw.Cli.Loading;
 using Byrelaw.Judging.Comparing;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Reading;
-using Byrelaw.Reporting.Comparing;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Json;
-using NodaTime;
 
 namespace Byrelaw.Cli.Commands;
 

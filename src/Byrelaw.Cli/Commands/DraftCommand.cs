@@ -1,13 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Terminal;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw draft PROGRAMME</c>: judges every animal of every list and writes the report.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary>What <c>byrelaw check --explain CODE</c> prints: the page of one problem.</summary>

@@ -1,6 +1,4 @@
 using System.Globalization;
-using Byrelaw.Language.Tidying;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Commands;
 

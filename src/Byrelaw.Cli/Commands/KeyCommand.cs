@@ -1,7 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Packing;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw key FILE</c>: makes a pair of keys, to sign packs with and to check them.</summary>

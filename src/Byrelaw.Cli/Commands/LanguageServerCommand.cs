@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Byrelaw.LanguageServer;
 
 namespace Byrelaw.Cli.Commands;

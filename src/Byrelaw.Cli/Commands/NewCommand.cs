@@ -1,8 +1,3 @@
-using System.CommandLine;
-using System.Text;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw new FOLDER</c>: starts a farm's folder. Never overwrites anything.</summary>

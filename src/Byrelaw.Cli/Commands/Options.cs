@@ -1,7 +1,4 @@
-using System.CommandLine;
 using System.CommandLine.Parsing;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Cli.Commands;
 

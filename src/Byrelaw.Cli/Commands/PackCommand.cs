@@ -1,10 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Packing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Reporting;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw pack PROGRAMME -o FILE</c>: a programme's rule files in one text, to hand on.</summary>

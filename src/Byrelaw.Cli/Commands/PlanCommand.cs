@@ -1,11 +1,6 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
 using Byrelaw.Planning;
 using Byrelaw.Planning.Slipping;
-using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Plans;
-using Byrelaw.Reporting.Words;
-using NodaTime;
 
 namespace Byrelaw.Cli.Commands;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Cli.Loading;
-using Byrelaw.Reporting.Files;
 using Byrelaw.Reporting.Pages;
 
 namespace Byrelaw.Cli.Commands;

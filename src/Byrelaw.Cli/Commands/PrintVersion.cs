@@ -1,6 +1,4 @@
-using System.CommandLine;
 using System.CommandLine.Invocation;
-using Byrelaw.Reporting;
 
 namespace Byrelaw.Cli.Commands;
 

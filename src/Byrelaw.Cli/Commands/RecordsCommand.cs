@@ -1,9 +1,4 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Diagnostics;
 using Byrelaw.Records.Doubts;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Terminal;
 
 namespace Byrelaw.Cli.Commands;
 

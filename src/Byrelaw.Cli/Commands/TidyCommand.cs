@@ -1,9 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tidying;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw tidy FILE…</c>: prints rule files the one way. What they say stays the same, or they are left alone.</summary>

@@ -1,9 +1,4 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
 using Byrelaw.Judging.Tuning;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Json;
 using Byrelaw.Reporting.Tuning;
 
 namespace Byrelaw.Cli.Commands;

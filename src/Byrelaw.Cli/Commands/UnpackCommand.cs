@@ -1,12 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Packing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Reporting;
-using Byrelaw.Reporting.Comparing;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw unpack FILE FOLDER</c>: checks a pack, says what is new in it, and only then writes its files.</summary>

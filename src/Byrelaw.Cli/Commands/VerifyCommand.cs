@@ -1,16 +1,4 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Judging;
-using Byrelaw.Language.Packing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Reading;
-using Byrelaw.Reporting;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Log;
 using Byrelaw.Reporting.Verifying;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Cli.Commands;
 

@@ -1,14 +1,3 @@
-using System.CommandLine;
-using Byrelaw.Cli.Loading;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using Byrelaw.Reporting;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Terminal;
-using NodaTime;
-
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw why PROGRAMME ANIMAL</c>: one animal's explanation on the terminal.</summary>

@@ -2,9 +2,6 @@ using System.Collections.Immutable;
 using Byrelaw.Checking.Coverage;
 using Byrelaw.Checking.Examples;
 using Byrelaw.Checking.Trouble;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Loading;
 

@@ -1,9 +1,4 @@
 using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using NodaTime;
 
 namespace Byrelaw.Cli.Loading;
 

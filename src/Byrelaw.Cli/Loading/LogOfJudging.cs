@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Log;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>The log beside a programme's file: what was judged is added to it, and it is checked.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>What a farm's folder starts with.</summary>

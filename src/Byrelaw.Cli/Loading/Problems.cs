@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>Collects the problems of a run and prints each once, in the one form.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>Rule files as they lie on disk.</summary>

@@ -1,7 +1,5 @@
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Tuning;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Cli.Loading;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>A rule file that comes in on the standard input, as if it lay in the folder in which people work.</summary>

@@ -1,9 +1,4 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Sources;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Cli.Loading;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Packing;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>What lies where a packed file would go.</summary>

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Byrelaw.Cli.Loading;
 
 /// <summary>Writes a file whole or not at all: beside the target, then moved into place.</summary>

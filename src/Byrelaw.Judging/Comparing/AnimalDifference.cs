@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Comparing;
-
 namespace Byrelaw.Judging.Comparing;
 
 /// <summary>An animal of which the two rulebooks say something different.</summary>

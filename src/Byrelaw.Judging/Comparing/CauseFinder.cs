@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Judging.Comparing;
 
 /// <summary>Finds out by judging which changes make the difference for an animal: each alone, all but each, and what lies between.</summary>

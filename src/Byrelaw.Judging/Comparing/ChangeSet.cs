@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Judging.Comparing;
 
 /// <summary>Some of the changes between two rulebooks, by place.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Comparing;
 
 /// <summary>Judges one farm's records by two rulebooks and finds which changes make which difference.</summary>

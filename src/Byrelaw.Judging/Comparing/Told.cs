@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using NodaTime;
-
 namespace Byrelaw.Judging.Comparing;
 
 /// <summary>What of a judgement counts where two are compared: the answer, its dates, the rules in the way and the points.

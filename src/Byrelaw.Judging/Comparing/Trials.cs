@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Comparing;
 
 /// <summary>What is told of every animal by the old rulebook with any set of the changes; each set is judged once.</summary>

@@ -1,10 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>age at least 13 months</c>. A birth known only to the month or year answers what is the same for each of its days.</summary>

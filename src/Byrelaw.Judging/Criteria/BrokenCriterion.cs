@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>What could not be read is never known, so it never lets an animal through.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>Counting one kind of event in one window where nothing is in doubt.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>

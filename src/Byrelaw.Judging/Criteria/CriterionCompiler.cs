@@ -1,13 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Herdmates;
-using Byrelaw.Judging.Mobs;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>Makes conditions ready to be asked. What it makes remembers things, so each thread has its own.</summary>

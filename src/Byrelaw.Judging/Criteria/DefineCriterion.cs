@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>A defined condition, worked out once for an animal and day however many rules use it.</summary>

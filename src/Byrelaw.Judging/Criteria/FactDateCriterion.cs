@@ -1,10 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>dam genomic date is 2026-02-01</c>.</summary>

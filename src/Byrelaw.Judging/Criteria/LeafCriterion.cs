@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>A condition that looks at records.</summary>

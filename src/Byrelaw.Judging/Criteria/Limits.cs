@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>The numbers that a demand accepts: a stretch with both ends included.</summary>

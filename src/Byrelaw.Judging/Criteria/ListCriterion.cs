@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>At least so many of some conditions: one for <c>any of</c>, each for <c>all of</c>. <c>none of</c> is the

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>The latest result where nothing is in doubt but the result.</summary>

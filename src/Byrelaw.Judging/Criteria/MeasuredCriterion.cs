@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>latest body condition in the last 45 days between 4.0 and 5.5</c>, and the same with

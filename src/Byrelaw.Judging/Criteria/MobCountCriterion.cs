@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Mobs;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>at most 1 of her mob with serum copper in the last 60 days less than 7 umol/L, from at least 10 animals</c>.</summary>

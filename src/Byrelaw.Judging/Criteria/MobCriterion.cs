@@ -1,12 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Mobs;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>

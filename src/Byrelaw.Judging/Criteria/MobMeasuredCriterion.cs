@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Mobs;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary><c>average liver copper of her mob in the last 90 days, from at least 5 animals, at least 95 umol/kg</c>.</summary>

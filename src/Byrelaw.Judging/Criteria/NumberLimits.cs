@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>A demand on a number whose limits may be shares of one of her facts.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>

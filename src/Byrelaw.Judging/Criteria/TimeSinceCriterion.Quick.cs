@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>Time since one kind of event where nothing is in doubt.</summary>

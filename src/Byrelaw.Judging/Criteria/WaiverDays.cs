@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>One rule's waivers by animal: each holds from the agreed day to its last, both included.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Days;
 
 /// <summary>The days that windows hold for one animal on one day of judging.</summary>

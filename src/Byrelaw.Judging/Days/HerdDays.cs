@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Days;
 
 /// <summary>Asks a herd's columns what the criteria need to know of days.</summary>

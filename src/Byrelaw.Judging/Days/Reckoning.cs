@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Days;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Days;
 
 /// <summary>Searches in one animal's run of one kind. Runs are short, and the days asked for are

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Days;
 
 /// <summary>One window of a condition, made ready to be read for any animal and day.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Explaining;
-
 namespace Byrelaw.Judging.Days;
 
 /// <summary>The windows of one condition, none to two; an event must lie in all of them.</summary>

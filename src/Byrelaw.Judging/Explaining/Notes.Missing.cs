@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Explaining;
 
 /// <summary>The part of the notes that says what is missing.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Explaining;
 
 /// <summary>The part of the notes that follows lists, names and "not", so as to tell which findings decide.</summary>

@@ -1,14 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Explaining;
 
 /// <summary>

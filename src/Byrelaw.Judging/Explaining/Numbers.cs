@@ -1,5 +1,4 @@
 using System.Globalization;
-using Byrelaw.Records.Herds;
 using NodaTime.Text;
 
 namespace Byrelaw.Judging.Explaining;

@@ -1,11 +1,3 @@
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Herdmates;
 
 /// <summary>Who is of the herd (or its cows, or its heifers) on a day, with their values of one fact. Each

@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Herdmates;
 
 /// <summary>Those who surely belong, and those who may.</summary>

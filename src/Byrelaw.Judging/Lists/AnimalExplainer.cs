@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Writes down all that is said of one animal on one list. For one thread.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Which animals stand on a list.</summary>

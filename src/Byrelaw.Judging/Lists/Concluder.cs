@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Comes to the answer for an animal, as "Answers" in the language reference defines it, looking no

@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>The answer for one animal in day numbers, without its reasons.</summary>

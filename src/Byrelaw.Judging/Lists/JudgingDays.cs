@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>The days a list is judged on, and the span its timelines cover: from the earlier of the known day

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Days;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>One list's gates and rules, ready to be asked. For one thread.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using NodaTime;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Finds two rules that each hold on later days, but never on the same ones.</summary>

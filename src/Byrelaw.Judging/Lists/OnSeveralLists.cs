@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Marks animals that may be used on two lists at once: a caution on both.</summary>

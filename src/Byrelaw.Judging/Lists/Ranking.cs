@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Ranks those who may be used: by points, ties by animal number.</summary>

@@ -1,12 +1,3 @@
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Writes down what one gate or rule says of one animal, and why.</summary>

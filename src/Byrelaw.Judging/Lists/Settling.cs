@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>

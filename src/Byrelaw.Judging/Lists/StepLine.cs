@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>A timeline in day numbers, in arrays that are used again for the next animal.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Mobs;
 
 /// <summary>All results of one measure by mob: mob rows, and animals' own while they were in it.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace Byrelaw.Judging.Truths;
 
 /// <summary>A condition's answer over a span of dates: a step function.</summary>

@@ -1,13 +1,3 @@
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Herdmates;
-using Byrelaw.Judging.Lists;
-using Byrelaw.Judging.Mobs;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>

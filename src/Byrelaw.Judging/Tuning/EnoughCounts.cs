@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>A count that no animal of the herd can pass.</summary>

@@ -1,11 +1,3 @@
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Lists;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>

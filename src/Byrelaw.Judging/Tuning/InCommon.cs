@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using MathNet.Numerics.Distributions;
 
 namespace Byrelaw.Judging.Tuning;

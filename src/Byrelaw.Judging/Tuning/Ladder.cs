@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Lists;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>One number's values, one rung each: an animal is judged on every rung on which her answer may change. For one thread.</summary>

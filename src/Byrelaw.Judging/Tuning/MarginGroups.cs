@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>The animals next to a number's value in force: those let in last, or those that would be let in next.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>What one number does to one list, over every value that it may have.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>

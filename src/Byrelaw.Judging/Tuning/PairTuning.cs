@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>Two numbers at once: how many may be used for values of both. Each cell is judged.</summary>

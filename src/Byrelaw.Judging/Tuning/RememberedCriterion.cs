@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Explaining;
-using Byrelaw.Judging.Lists;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>A criterion that works out an animal's timeline once and then reads it: what a number does not move is asked many times over.</summary>

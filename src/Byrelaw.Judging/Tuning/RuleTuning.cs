@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>One rule on one list: each of its numbers over all its values, and some of them two at a time.</summary>

@@ -1,12 +1,4 @@
 using System.Globalization;
-using Byrelaw.Judging.Criteria;
-using Byrelaw.Judging.Days;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
 
 namespace Byrelaw.Judging.Tuning;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Tuning;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>Cuts what a number may be into ranges in which no answer can change.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>One animal's answer over every value of a number.</summary>

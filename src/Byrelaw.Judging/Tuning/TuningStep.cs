@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>Values at which every animal of the list has one answer.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>Puts all animals' answers together: a step ends where the first of them changes hers.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tuning;
 
 /// <summary>Which steps begin something new: going away from the value in force, the first step with other animals that may be used.</summary>

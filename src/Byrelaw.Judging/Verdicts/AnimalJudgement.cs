@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>All that is said of one animal on one list.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>A programme's lists, judged.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>A record that an answer rests on.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>What one condition of a rule found on a judging day, written down by the code that decided it.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>What a condition found, in numbers and names; reporting puts it into words.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>Why the records do not say.</summary>

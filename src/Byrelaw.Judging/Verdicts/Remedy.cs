@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>What would turn a condition that is not met.</summary>

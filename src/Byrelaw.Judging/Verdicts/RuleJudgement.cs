@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>What stands before every list's rules.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Binding;
 
 /// <summary>A <c>define</c> on its way to the rulebook.</summary>

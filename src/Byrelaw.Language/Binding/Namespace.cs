@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Binding;
 
 /// <summary>All names of a rulebook.</summary>

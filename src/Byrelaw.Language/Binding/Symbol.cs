@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Binding;
 
 /// <summary>What a name means. Kinds, facts, defines, spells and dates share one namespace.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Blocks;
 
 /// <summary>A head line and the lines that belong to it.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Syntax.Lines;
 using Pidgin;
 
 namespace Byrelaw.Language.Blocks;

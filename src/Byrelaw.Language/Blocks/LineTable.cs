@@ -1,7 +1,3 @@
-using System.Collections.Frozen;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Syntax.Lines;
 using Pidgin;
 
 namespace Byrelaw.Language.Blocks;

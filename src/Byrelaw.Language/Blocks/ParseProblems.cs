@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
 using Pidgin;
 
 namespace Byrelaw.Language.Blocks;

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>What a programme wants and how it is to be planned, the one way.</summary>

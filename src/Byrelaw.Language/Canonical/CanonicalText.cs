@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Prints rulebooks the one way; what it prints reads back to the same rulebook.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Conditions the one way.</summary>

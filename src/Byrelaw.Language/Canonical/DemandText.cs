@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Demands on counts, times and values.</summary>

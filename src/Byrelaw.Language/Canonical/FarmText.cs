@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>A programme, and what a farm says of its records, the one way; without the folder, which is a path.</summary>

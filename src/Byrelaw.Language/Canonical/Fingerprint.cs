@@ -1,6 +1,4 @@
 using System.Security.Cryptography;
-using System.Text;
-using Byrelaw.Language.Rulebooks;
 
 namespace Byrelaw.Language.Canonical;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>A method the one way.</summary>

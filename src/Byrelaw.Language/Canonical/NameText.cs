@@ -1,10 +1,3 @@
-using System.Collections.Frozen;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Names and texts the one way: a name stands in quotes where one of its words may be read as something else.</summary>

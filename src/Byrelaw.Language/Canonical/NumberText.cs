@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Numbers and days the one way.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Language.Binding.Plans;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>The statements of a plan the one way.</summary>
@@ -68,7 +62,7 @@ internal static class PlanText
     private static string Of(Assumption one)
     {
         var value = one.Share is { } share ? Of(share)
-            : NumberText.Of(one.Mean!.Value) + (one.Quantity is Quantity.Gestation or Quantity.DaysOfKeepPerRecipient ? " days" : "") + Spread(one.Spread)
+            : NumberText.Of(one.Mean!.Value) + (one.Quantity is AssumedQuantity.Gestation or AssumedQuantity.DaysOfKeepPerRecipient ? " days" : "") + Spread(one.Spread)
                 + (one.Weight is { } weight ? $", weight {NumberText.Of(weight)}" : "");
         return RuleText.Block($"assume {Words(one)} {value}", RuleText.Reasons(one.Because, one.Source, one.Agreement));
     }

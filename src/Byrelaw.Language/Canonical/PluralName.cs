@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>What several of a kind are called.</summary>

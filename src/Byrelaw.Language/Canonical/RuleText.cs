@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Rules and preferences the one way: the first version as a block, each later one as a <c>change</c> that states what it changed.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Declarations the one way, a line each.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Carrying;
 
 /// <summary>A programme's file for another season.</summary>

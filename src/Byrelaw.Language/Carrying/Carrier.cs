@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Reading;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Language.Carrying;
 
 /// <summary>

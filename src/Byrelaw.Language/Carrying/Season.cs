@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using NodaTime;
 
 namespace Byrelaw.Language.Carrying;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Comparing;
 
 /// <summary>What became of one thing between two rulebooks.</summary>

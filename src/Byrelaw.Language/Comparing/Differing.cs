@@ -1,8 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Comparing.Details;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Comparing;
 
 /// <summary>Goes through all pairs of two rulebooks and says which differ, and in what.</summary>

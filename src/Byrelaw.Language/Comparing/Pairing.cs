@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
 
 namespace Byrelaw.Language.Comparing;
 

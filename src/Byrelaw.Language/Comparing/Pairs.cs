@@ -1,7 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Comparing;
 
 /// <summary>Which things of two rulebooks are one and the same, by whatever name.</summary>

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using Byrelaw.Language.Comparing.Mixing;
-using Byrelaw.Language.Rulebooks;
 
 namespace Byrelaw.Language.Comparing;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Comparing;
 
 /// <summary>Which rules and preferences speak of a define, through however many others.</summary>

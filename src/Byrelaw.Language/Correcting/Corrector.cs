@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>A reading on which changes are tried: its parts, and how to read it again.</summary>

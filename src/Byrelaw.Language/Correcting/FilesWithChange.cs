@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>The same files, one of them with another text.</summary>

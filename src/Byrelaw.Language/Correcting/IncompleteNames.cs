@@ -1,8 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>Finds declared names of which all words but one stand in a statement.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Blocks;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>The language's own words, of which one may be missing.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>

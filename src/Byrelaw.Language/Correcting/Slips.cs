@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Correcting;
 

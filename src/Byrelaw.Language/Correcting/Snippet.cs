@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>Shows a change as people would say it: the words that come of it, with the words beside them.</summary>

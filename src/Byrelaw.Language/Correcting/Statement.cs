@@ -1,8 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>A statement with a problem, cut into the words that a hand types.</summary>

@@ -1,11 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Correcting;
 
 /// <summary>Tries changes on a rulebook: guesses first on the block alone, which costs little, then on all of it.</summary>

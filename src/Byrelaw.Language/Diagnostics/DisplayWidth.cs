@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>How many columns of a terminal a text takes: marks none, Chinese, Japanese and Korean signs two.</summary>

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Editing;
 
 /// <summary>One file as the grammar saw it, with what its names mean.</summary>

@@ -1,10 +1,6 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Editing.Names;
 using Byrelaw.Language.Editing.Outlines;
 using Byrelaw.Language.Editing.Suggestions;
 using Byrelaw.Language.Editing.Tokens;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Editing;
 

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
 using Pidgin;
 using static Pidgin.Parser;
 

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
 using Pidgin;
 using static Pidgin.Parser;
 

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Plans;
 using Pidgin;
 using static Pidgin.Parser;
 

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
 using Pidgin;
 using static Pidgin.Parser;
 

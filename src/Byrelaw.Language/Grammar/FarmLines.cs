@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Syntax.Plans;
 using Pidgin;
 using static Pidgin.Parser;
 

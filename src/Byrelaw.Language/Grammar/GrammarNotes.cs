@@ -1,5 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
 using Pidgin;
 using Pidgin.Configuration;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
 using Pidgin;
 using static Pidgin.Parser;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Syntax;
 using Pidgin;
 using static Pidgin.Parser<Byrelaw.Language.Lexing.Token>;
 using static Pidgin.Parser;

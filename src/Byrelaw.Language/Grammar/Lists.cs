@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Syntax;
 using Pidgin;
 using static Pidgin.Parser;
 

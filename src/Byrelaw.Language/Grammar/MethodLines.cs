@@ -1,8 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Syntax.Plans;
 using Pidgin;
 using static Pidgin.Parser;
 

@@ -1,4 +1,3 @@
-using Byrelaw.Language.Lexing;
 using Pidgin;
 
 namespace Byrelaw.Language.Grammar;

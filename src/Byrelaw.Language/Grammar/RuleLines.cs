@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Syntax.Lines;
 using Pidgin;
 using static Pidgin.Parser;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Grammar;
 
 /// <summary>The words for units of time; reserved only directly after a number.</summary>

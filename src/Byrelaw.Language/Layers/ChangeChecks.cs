@@ -1,10 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Layers;
 
 /// <summary>Whether a change's lines fit what it changes.</summary>

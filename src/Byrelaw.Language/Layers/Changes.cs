@@ -1,9 +1,3 @@
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Layers;
 
 /// <summary>Makes the next version of a rule or preference: the lines that a change states replace those before, the others stay.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Layers;
 
 /// <summary>

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Syntax;
-
 namespace Byrelaw.Language.Layers;
 
 /// <summary>What every change, drop and waiver must have, and whom it may be about.</summary>

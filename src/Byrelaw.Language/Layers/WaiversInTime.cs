@@ -1,8 +1,3 @@
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Layers;
 
 /// <summary>Waivers that are in force on none of the days on which their rule's lists are judged.</summary>

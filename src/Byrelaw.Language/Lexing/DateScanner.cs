@@ -1,8 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-using NodaTime;
 
 namespace Byrelaw.Language.Lexing;
 

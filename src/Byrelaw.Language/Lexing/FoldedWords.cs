@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Folds single words; plain lower-case ones, which are most, cost nothing.</summary>

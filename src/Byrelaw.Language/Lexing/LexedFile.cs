@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>One file as tokens and comments.</summary>

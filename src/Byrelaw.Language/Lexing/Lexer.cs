@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Splits a file's tokens into statements.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>A statement's tokens: one line, or several where texts run on.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Reads a number, a per cent or a date, and everything that was meant to be one.</summary>

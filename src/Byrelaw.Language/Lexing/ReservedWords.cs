@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Words that end a name inside a line. A name that holds one is quoted, or declared.</summary>

@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Reads a text in straight quotes, on one line, with <c>\"</c> and <c>\\</c>.</summary>

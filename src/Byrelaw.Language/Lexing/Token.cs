@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>A word, number, text or sign of a rule file.</summary>

@@ -1,9 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Lexing;
 
 /// <summary>Reads a word: a letter, then letters, digits, hyphens and apostrophes. With a slash it is a unit.</summary>

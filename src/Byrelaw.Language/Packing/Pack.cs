@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Packing;
 
 /// <summary>A programme's rule files in one text, to hand on.</summary>

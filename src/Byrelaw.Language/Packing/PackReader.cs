@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-
 namespace Byrelaw.Language.Packing;
 
 /// <summary>Reads a pack and refuses one that is not just as it was written.</summary>

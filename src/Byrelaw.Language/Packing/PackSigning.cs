@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using System.Text;
 using Org.BouncyCastle.Math.EC.Rfc8032;
 
 namespace Byrelaw.Language.Packing;

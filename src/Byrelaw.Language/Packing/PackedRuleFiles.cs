@@ -1,5 +1,3 @@
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Packing;
 
 /// <summary>The rule files of a pack, to be read without unpacking them.</summary>

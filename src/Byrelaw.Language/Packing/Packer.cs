@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Packing;
 
 /// <summary>Makes a pack of files, and holds a pack to what its files say.</summary>

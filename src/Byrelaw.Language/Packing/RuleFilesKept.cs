@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Packing;
 
 /// <summary>Passes files on, and keeps what was read.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Lexing;
-
 namespace Byrelaw.Language.Phrases;
 
 /// <summary>Where in a declaration a clause starts, and so the name before it ends.</summary>

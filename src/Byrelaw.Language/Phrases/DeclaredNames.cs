@@ -1,5 +1,3 @@
-using Byrelaw.Language.Lexing;
-
 namespace Byrelaw.Language.Phrases;
 
 /// <summary>

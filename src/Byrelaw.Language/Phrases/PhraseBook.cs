@@ -1,7 +1,3 @@
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Phrases;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Lexing;
-
 namespace Byrelaw.Language.Phrases;
 
 /// <summary>Names as a tree of words, for finding the longest at a place.</summary>

@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>Turns bytes into lines. Bytes that are not UTF-8 are one problem, and no lines.</summary>

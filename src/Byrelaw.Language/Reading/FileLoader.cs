@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>Reads a file and all it uses, each once.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Sources;
-using NodaTime.Text;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>Reads a list of public holidays: on each line an ISO date and a name; empty lines and lines that start with <c>#</c> say nothing.</summary>

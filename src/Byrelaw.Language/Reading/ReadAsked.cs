@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>What <see cref="RulebookReader.Read"/> was asked for, so that the same can be read again.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Phrases;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>What a rulebook was made from, kept for editors.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>One file on its way to the rulebook.</summary>

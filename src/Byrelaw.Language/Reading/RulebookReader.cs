@@ -1,17 +1,6 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Binding.Conditions;
 using Byrelaw.Language.Binding.Examples;
 using Byrelaw.Language.Binding.Farm;
-using Byrelaw.Language.Binding.Plans;
-using Byrelaw.Language.Binding.Rules;
 using Byrelaw.Language.Binding.Words;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Layers;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
 
 namespace Byrelaw.Language.Reading;
 

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Reading;
 
 /// <summary>What came of reading rule files.</summary>

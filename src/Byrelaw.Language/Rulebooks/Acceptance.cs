@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks;
 
 /// <summary>What may be found to be wrong with rules that can be read, before any animal is judged by them.</summary>

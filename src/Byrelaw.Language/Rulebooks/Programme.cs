@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks;
 
 /// <summary>One season's programme on one farm.</summary>

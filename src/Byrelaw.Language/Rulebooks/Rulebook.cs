@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks;
 
 /// <summary>All that the files of one programme say, read, bound and resolved through its layers.

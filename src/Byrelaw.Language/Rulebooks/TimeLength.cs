@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks;
 
 /// <summary>The units a duration may be written in.</summary>

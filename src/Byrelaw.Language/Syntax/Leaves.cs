@@ -1,7 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Language.Syntax;
 
 /// <summary>A name: one or more words.</summary>

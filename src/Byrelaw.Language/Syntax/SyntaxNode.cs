@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Syntax;
 
 /// <summary>A part of a rule file as it is written.</summary>

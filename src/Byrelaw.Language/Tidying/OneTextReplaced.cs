@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Tidying;
 
 /// <summary>Rule files as they would be with another text in one of them.</summary>

@@ -1,13 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Tidying.Written;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Tidying;
 
 /// <summary>

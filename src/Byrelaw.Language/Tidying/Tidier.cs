@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
 using Byrelaw.Language.Tidying.Printing;
-using Byrelaw.Language.Tidying.Written;
 
 namespace Byrelaw.Language.Tidying;
 

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Tidying;
 
 /// <summary>What came of tidying one file.</summary>

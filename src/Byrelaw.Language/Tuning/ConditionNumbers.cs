@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Tuning;
 
 /// <summary>Which numbers a condition holds.</summary>

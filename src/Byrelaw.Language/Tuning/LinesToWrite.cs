@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Tuning;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Tuning;
 
 /// <summary>One version of a rule, and what it has in a number's place.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Tuning;
 
 /// <summary>Finds the numbers that a rule hangs on, and puts others in their place.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Byrelaw.Language.Units;
 
 /// <summary>Turns an amount in one unit into the same amount in another.</summary>

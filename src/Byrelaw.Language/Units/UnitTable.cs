@@ -1,7 +1,3 @@
-using System.Collections.Frozen;
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Units;
 
 /// <summary>The units that rule files and records may use. Spellings are compared folded, so <c>µmol/L</c>,

@@ -1,8 +1,4 @@
 using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
 
 namespace Byrelaw.LanguageServer.Answers;
 

@@ -1,9 +1,4 @@
-using System.Globalization;
-using Byrelaw.Language.Editing.Names;
 using Byrelaw.Language.Editing.Suggestions;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
 
 namespace Byrelaw.LanguageServer.Answers;
 

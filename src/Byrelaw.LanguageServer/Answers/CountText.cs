@@ -1,4 +1,3 @@
-using Byrelaw.LanguageServer.Herds;
 using NodaTime.Text;
 
 namespace Byrelaw.LanguageServer.Answers;

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>Where a name is declared.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Readings;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>Follows a thing through every file that shares its declaration: those that are open, and the rule files of the

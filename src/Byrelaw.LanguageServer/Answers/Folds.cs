@@ -1,8 +1,3 @@
-using Byrelaw.Language.Editing.Tokens;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>What can be folded away: blocks, and comments of several lines.</summary>

@@ -1,8 +1,4 @@
 using Byrelaw.Language.Tidying;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-using Byrelaw.LanguageServer.Wire;
 
 namespace Byrelaw.LanguageServer.Answers;
 

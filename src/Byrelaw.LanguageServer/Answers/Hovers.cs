@@ -1,9 +1,3 @@
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Herds;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>What is told of the name under the pointer.</summary>

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>Writes what people wrote so that Markdown (CommonMark 0.31) shows it as it is.</summary>

@@ -1,9 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Readings;
 using NodaTime.Text;
 
 namespace Byrelaw.LanguageServer.Answers;

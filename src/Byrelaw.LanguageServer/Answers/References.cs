@@ -1,7 +1,3 @@
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>Where a thing is named, by any of its names.</summary>

@@ -1,14 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Editing;
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-using Byrelaw.LanguageServer.Wire;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>

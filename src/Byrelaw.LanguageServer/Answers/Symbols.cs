@@ -1,7 +1,4 @@
 using Byrelaw.Language.Editing.Outlines;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
 
 namespace Byrelaw.LanguageServer.Answers;
 

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Editing.Tokens;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Readings;
-
 namespace Byrelaw.LanguageServer.Answers;
 
 /// <summary>What every word of a document is, so that an editor can colour it by meaning.</summary>

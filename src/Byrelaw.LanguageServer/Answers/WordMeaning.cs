@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using Byrelaw.Language.Rulebooks.Words;
 
 namespace Byrelaw.LanguageServer.Answers;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.LanguageServer.Files;
 
 /// <summary>Rule files as an editor sees them: open documents first, then the disk.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.LanguageServer.Protocol;
-
 namespace Byrelaw.LanguageServer.Files;
 
 /// <summary>A document as it stands in the editor.</summary>

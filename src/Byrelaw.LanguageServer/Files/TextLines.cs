@@ -1,6 +1,4 @@
 using System.Runtime.CompilerServices;
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Protocol;
 
 namespace Byrelaw.LanguageServer.Files;
 

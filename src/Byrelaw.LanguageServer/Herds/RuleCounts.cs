@@ -1,7 +1,5 @@
 using Byrelaw.Judging;
 using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.LanguageServer.Readings;
 using Byrelaw.Records.Herds;
 using Byrelaw.Records.Reading;
 using NodaTime;

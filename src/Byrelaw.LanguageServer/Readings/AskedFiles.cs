@@ -1,5 +1,3 @@
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>Passes files on, and remembers which were asked for: a change in any of them, or a missing one that appears,

@@ -1,5 +1,3 @@
-using Byrelaw.LanguageServer.Protocol;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>The lines between the first and the last that differ in two texts, and how far those below have moved.</summary>

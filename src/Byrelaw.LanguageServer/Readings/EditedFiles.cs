@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>Files as they would be after some edits.</summary>

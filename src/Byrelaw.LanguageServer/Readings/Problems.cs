@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>Problems as the protocol tells them.</summary>

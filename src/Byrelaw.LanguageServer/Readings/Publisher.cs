@@ -1,6 +1,3 @@
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Wire;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>Tells the client what is wrong in open documents and in the files that they use.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Editing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>What came of reading one file and all it uses.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.LanguageServer.Protocol;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>What a second look at one document found in it and in the files that it uses.</summary>

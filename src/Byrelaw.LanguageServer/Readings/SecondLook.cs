@@ -1,8 +1,6 @@
 using System.Runtime.CompilerServices;
 using Byrelaw.Checking.Examples;
 using Byrelaw.Checking.Trouble;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.LanguageServer.Files;
 
 namespace Byrelaw.LanguageServer.Readings;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Sources;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-
 namespace Byrelaw.LanguageServer.Readings;
 
 /// <summary>The open documents, and what has been read of them. What is out of date is read again when it is next needed.</summary>

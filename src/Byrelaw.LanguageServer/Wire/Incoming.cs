@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace Byrelaw.LanguageServer.Wire;
 
 /// <summary>One message from the client.</summary>

@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.IO.Pipelines;
-using System.Text;
 
 namespace Byrelaw.LanguageServer.Wire;
 

@@ -1,7 +1,4 @@
 using System.Buffers;
-using System.Globalization;
-using System.Text;
-using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 
 namespace Byrelaw.LanguageServer.Wire;

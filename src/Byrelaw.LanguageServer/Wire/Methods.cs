@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 
 namespace Byrelaw.LanguageServer.Wire;

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-
 namespace Byrelaw.Planning.Budgeting;
 
 /// <summary>What a programme costs.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Budgeting;
 
 /// <summary>Works out what a forecast programme costs.</summary>

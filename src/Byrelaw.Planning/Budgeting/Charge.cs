@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-
 namespace Byrelaw.Planning.Budgeting;
 
 /// <summary>Something that is paid for, and how often.</summary>

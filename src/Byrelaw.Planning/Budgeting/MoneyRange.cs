@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
 using MathNet.Numerics.Distributions;
 
 namespace Byrelaw.Planning.Budgeting;

@@ -1,6 +1,3 @@
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Budgeting;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>When the calves of a round are due.</summary>
@@ -37,8 +32,8 @@ public sealed record CalvingDates(Audience In, LocalDate From, LocalDate To, dou
         ArgumentNullException.ThrowIfNull(round);
         var breeds = round.Programme.Aims.CalfBreeds;
         var found = breeds.IsEmpty
-            ? [plans.Assume(Quantity.Gestation, animals: animals)]
-            : breeds.Select(breed => plans.Assume(Quantity.Gestation, animals: animals, breed: breed)).ToArray();
+            ? [plans.Assume(AssumedQuantity.Gestation, animals: animals)]
+            : breeds.Select(breed => plans.Assume(AssumedQuantity.Gestation, animals: animals, breed: breed)).ToArray();
         if (found.Length == 0 || found.Contains(null))
         {
             return null;

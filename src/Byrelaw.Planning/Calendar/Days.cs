@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>Runs of days.</summary>

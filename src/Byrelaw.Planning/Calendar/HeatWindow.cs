@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>Which heats serve a transfer: a recipient takes an embryo on certain days after hers.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>A programme with one of its dates on another day, and every date that is reckoned from it.</summary>

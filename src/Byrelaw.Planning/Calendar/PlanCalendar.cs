@@ -1,11 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Planning.LeadTimes;
-using NodaTime;
 
 namespace Byrelaw.Planning.Calendar;
 

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>What an entry of the calendar is about.</summary>

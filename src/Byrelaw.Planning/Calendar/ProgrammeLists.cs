@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>Which of a programme's lists is which, by the date it is judged on.</summary>

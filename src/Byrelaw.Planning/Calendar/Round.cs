@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>One collection (or, with frozen embryos, none) and the transfers that follow it.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>How the rounds stand to the farm's season.</summary>

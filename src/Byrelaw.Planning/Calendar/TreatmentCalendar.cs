@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using NodaTime;
-
 namespace Byrelaw.Planning.Calendar;
 
 /// <summary>A method put on the calendar for one round, worked back from the transfer days (for donors: from the flush).</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>Works out what to expect, from donors to calves, of sessions that share one chain of rates.</summary>

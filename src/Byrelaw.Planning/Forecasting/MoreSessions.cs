@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>Sessions with more of something.</summary>

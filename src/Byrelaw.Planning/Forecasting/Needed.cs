@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>How many would be needed to be as sure as wished.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>

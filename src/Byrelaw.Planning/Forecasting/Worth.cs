@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>What one more would bring.</summary>

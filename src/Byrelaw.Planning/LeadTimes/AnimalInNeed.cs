@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Planning.LeadTimes;
 
 /// <summary>An animal for which a task is to be done.</summary>

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Rulebooks.Conditions;
-using NodaTime;
 
 namespace Byrelaw.Planning.LeadTimes;
 

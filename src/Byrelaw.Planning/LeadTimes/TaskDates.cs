@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Planning.Calendar;
-using NodaTime;
-
 namespace Byrelaw.Planning.LeadTimes;
 
 /// <summary>A task with its last day, worked back from when it must be finished.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>How many animals it takes so that so many are accepted, as surely as wished.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>Animals to treat by one or two methods, so that enough are accepted.</summary>

@@ -1,4 +1,3 @@
-using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Rulebooks.Conditions;
 
 namespace Byrelaw.Planning.Recipients;

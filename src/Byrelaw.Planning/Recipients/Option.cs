@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>A method that may be used.</summary>

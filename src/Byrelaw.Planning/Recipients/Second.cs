@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>What becomes of animals that a treatment did not bring in heat in time: they are treated again.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>Shares as the rule files write them.</summary>

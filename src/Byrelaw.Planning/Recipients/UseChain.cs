@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>How animals treated or watched by one method become recipients that are accepted on the day, loss by loss.</summary>

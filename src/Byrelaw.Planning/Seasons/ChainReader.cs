@@ -1,17 +1,10 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Looks up the assumptions of a chain, and keeps account of those that were used and those that are missing.</summary>
 internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifers)
 {
     private readonly ImmutableArray<Assumption>.Builder _used = ImmutableArray.CreateBuilder<Assumption>();
-    private readonly ImmutableArray<Quantity>.Builder _missing = ImmutableArray.CreateBuilder<Quantity>();
+    private readonly ImmutableArray<AssumedQuantity>.Builder _missing = ImmutableArray.CreateBuilder<AssumedQuantity>();
 
     public ChainReading Read()
     {
@@ -29,9 +22,9 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
             case EmbryoOrigin.Frozen:
                 return EmbryoSource.Frozen(Rate.Always);
             case EmbryoOrigin.Flushed:
-                return Number(Quantity.EmbryosPerFlush) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
+                return Number(AssumedQuantity.EmbryosPerFlush) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
             default:
-                var (oocytes, fit) = (Number(Quantity.OocytesPerCollection), Share(Quantity.EmbryosPerOocyte));
+                var (oocytes, fit) = (Number(AssumedQuantity.OocytesPerCollection), Share(AssumedQuantity.EmbryosPerOocyte));
                 return oocytes is null || fit is null ? null : EmbryoSource.Collected(oocytes.Value, fit.Value);
         }
     }
@@ -54,7 +47,7 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
     }
 
     /// <summary>A number that varies. Where no spread is said, it varies as much as chance alone makes it.</summary>
-    private Yield? Number(Quantity quantity)
+    private Yield? Number(AssumedQuantity quantity)
     {
         if (Noted(quantity, [Find(quantity, null)]) is not [{ Mean: { } mean } found])
         {
@@ -65,7 +58,7 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
     }
 
     /// <summary>The share among the recipients there are: heifers and cows each with their own, where the file tells them apart.</summary>
-    private Rate? Share(Quantity quantity)
+    private Rate? Share(AssumedQuantity quantity)
     {
         Assumption?[] sorts = heifers switch
         {
@@ -82,7 +75,7 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
     }
 
     /// <summary>Those found, without doubles; none where one is missing.</summary>
-    private Assumption[] Noted(Quantity quantity, Assumption?[] found)
+    private Assumption[] Noted(AssumedQuantity quantity, Assumption?[] found)
     {
         if (found.Contains(null))
         {
@@ -97,10 +90,10 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
 
     // Semen sexed for bull calves leaves as few heifers as semen sexed for heifers leaves bulls.
     private Rate RateOf(Assumption found) => found.Share!.ToRate() is var rate
-        && found is { Quantity: Quantity.HeiferPerCalf, WithSexedSemen: true } && aims.Semen == Semen.SexedMale
+        && found is { Quantity: AssumedQuantity.HeiferPerCalf, WithSexedSemen: true } && aims.Semen == Semen.SexedMale
             ? rate with { Share = 1 - rate.Share }
             : rate;
 
-    private Assumption? Find(Quantity quantity, Audience? animals) => plans.Assume(
+    private Assumption? Find(AssumedQuantity quantity, Audience? animals) => plans.Assume(
         quantity, aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh, animals, aims.Semen != Semen.Unsexed);
 }

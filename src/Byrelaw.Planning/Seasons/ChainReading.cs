@@ -1,14 +1,10 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>The chain of rates that a programme's assumptions make.</summary>
 /// <param name="Chain">As far as the assumptions go; null where they do not even say how many embryos come.</param>
 /// <param name="Used">The assumptions it was made from, in its order.</param>
 /// <param name="Missing">What would have to be assumed to go on to the last stage, in its order.</param>
-public sealed record ChainReading(Chain? Chain, ImmutableArray<Assumption> Used, ImmutableArray<Quantity> Missing)
+public sealed record ChainReading(Chain? Chain, ImmutableArray<Assumption> Used, ImmutableArray<AssumedQuantity> Missing)
 {
     /// <summary>Reads the chain. No rate is ever made up: where one is missing the chain ends, and what is missing is told.</summary>
     /// <param name="plans">The assumptions.</param>

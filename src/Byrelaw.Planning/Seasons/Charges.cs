@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Planning.Budgeting;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>All that a season pays for: the programme's prices, each with its number.</summary>
@@ -27,7 +21,7 @@ internal static class Charges
             {
                 CostUnit.Visit => inputs.Visits,
                 CostUnit.Sample => inputs.Samples,
-                CostUnit.DayOfKeep => kept * (plans.Assume(Quantity.DaysOfKeepPerRecipient)?.Mean ?? 0),
+                CostUnit.DayOfKeep => kept * (plans.Assume(AssumedQuantity.DaysOfKeepPerRecipient)?.Mean ?? 0),
                 _ => null,
             })),
             .. from task in inputs.Tasks

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>What an idle recipient and a surplus embryo have cost, by the programme's prices.</summary>
@@ -15,7 +10,7 @@ public sealed record InVain(double Idle, double Surplus, bool ByMoney)
     internal static InVain Of(SeasonInputs inputs, Chain chain, Option option)
     {
         var plans = inputs.Plans;
-        var keep = plans.Method(option.Chain.Method) is { IsNatural: false } ? Price(CostUnit.DayOfKeep) * (plans.Assume(Quantity.DaysOfKeepPerRecipient)?.Mean ?? 0) : 0;
+        var keep = plans.Method(option.Chain.Method) is { IsNatural: false } ? Price(CostUnit.DayOfKeep) * (plans.Assume(AssumedQuantity.DaysOfKeepPerRecipient)?.Mean ?? 0) : 0;
         var used = option.Preparing.Used.Share;
         var idle = used > 0 ? ((option.Cost ?? 0) + keep) / used : 0;
         var made = Price(CostUnit.Embryo) + (chain.Source.EmbryosPerTime > 0 ? Price(CostUnit.Collection) / chain.Source.EmbryosPerTime : 0);
@@ -31,10 +26,10 @@ public sealed record InVain(double Idle, double Surplus, bool ByMoney)
 
         double Price(CostUnit per) => plans.Cost(per)?.Amount.Amount ?? 0;
 
-        double? Calves(EmbryoState state) => plans.Assume(Quantity.PregnantPerTransfer, state)?.Share?.Value
-            * (plans.Assume(Quantity.KeptFromFirstCheckToCalving, state)?.Share?.Value ?? 1)
-            * (plans.Assume(Quantity.KeptFromFirstToSecondCheck, state)?.Share?.Value ?? 1)
-            * (plans.Assume(Quantity.KeptFromSecondCheckToCalving, state)?.Share?.Value ?? 1);
+        double? Calves(EmbryoState state) => plans.Assume(AssumedQuantity.PregnantPerTransfer, state)?.Share?.Value
+            * (plans.Assume(AssumedQuantity.KeptFromFirstCheckToCalving, state)?.Share?.Value ?? 1)
+            * (plans.Assume(AssumedQuantity.KeptFromFirstToSecondCheck, state)?.Share?.Value ?? 1)
+            * (plans.Assume(AssumedQuantity.KeptFromSecondCheckToCalving, state)?.Share?.Value ?? 1);
     }
 
     /// <summary>
@@ -44,5 +39,5 @@ public sealed record InVain(double Idle, double Surplus, bool ByMoney)
     internal static Rate? FitToFreeze(SeasonInputs inputs) =>
         inputs.Aims.Embryos == EmbryoOrigin.Frozen || inputs.Plans.Cost(CostUnit.EmbryoFrozen) is null
             ? null
-            : inputs.Plans.Assume(Quantity.EmbryosFitToFreeze)?.Share?.ToRate();
+            : inputs.Plans.Assume(AssumedQuantity.EmbryosFitToFreeze)?.Share?.ToRate();
 }

@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Planning.Recipients;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Takes what a season's numbers need from a programme whose lists have been judged.</summary>

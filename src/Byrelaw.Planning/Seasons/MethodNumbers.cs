@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>One method's numbers.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>How many more would be needed to be as sure as wished, and whether there are so many.</summary>

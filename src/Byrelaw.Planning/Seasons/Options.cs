@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>The methods that a programme may have its recipients ready by.</summary>
@@ -23,6 +18,6 @@ internal static class Options
     }
 
     private static UseChain Chain(SeasonInputs inputs, Method method, ServingDays serving) => method.IsNatural
-        ? UseChain.OfNaturalHeat(method, serving.Days.Length, inputs.Plans.Assume(Quantity.RecipientsCycling)?.Share?.ToRate())
+        ? UseChain.OfNaturalHeat(method, serving.Days.Length, inputs.Plans.Assume(AssumedQuantity.RecipientsCycling)?.Share?.ToRate())
         : UseChain.OfTreatment(method, day => serving.Days.Contains(day));
 }

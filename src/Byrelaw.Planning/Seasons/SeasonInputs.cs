@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>All that the numbers of one season are worked out from.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Budgeting;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>How many animals, what comes of it, and what it costs.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Everything up to the sessions as planned.</summary>

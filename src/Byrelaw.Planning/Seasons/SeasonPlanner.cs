@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Budgeting;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Works out a season's numbers: embryos and recipients together, what comes of them, and what they cost.</summary>

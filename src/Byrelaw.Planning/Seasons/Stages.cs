@@ -1,27 +1,24 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Which assumption leads to which stage.</summary>
 internal static class Stages
 {
     /// <summary>The steps after a transfer; what is kept to calving is one step or two, as the file says it.</summary>
-    public static IEnumerable<(Stage Stage, Quantity Quantity)> AfterTransfer(PlanStatements plans)
+    public static IEnumerable<(Stage Stage, AssumedQuantity Quantity)> AfterTransfer(PlanStatements plans)
     {
-        yield return (Stage.Pregnant, Quantity.PregnantPerTransfer);
-        if (plans.Assumptions.Any(one => one.Quantity is Quantity.KeptFromFirstToSecondCheck or Quantity.KeptFromSecondCheckToCalving))
+        yield return (Stage.Pregnant, AssumedQuantity.PregnantPerTransfer);
+        if (plans.Assumptions.Any(one => one.Quantity is AssumedQuantity.KeptFromFirstToSecondCheck or AssumedQuantity.KeptFromSecondCheckToCalving))
         {
-            yield return (Stage.Kept, Quantity.KeptFromFirstToSecondCheck);
-            yield return (Stage.Calvings, Quantity.KeptFromSecondCheckToCalving);
+            yield return (Stage.Kept, AssumedQuantity.KeptFromFirstToSecondCheck);
+            yield return (Stage.Calvings, AssumedQuantity.KeptFromSecondCheckToCalving);
         }
         else
         {
-            yield return (Stage.Calvings, Quantity.KeptFromFirstCheckToCalving);
+            yield return (Stage.Calvings, AssumedQuantity.KeptFromFirstCheckToCalving);
         }
 
-        yield return (Stage.Alive, Quantity.AliveAtADayOld);
-        yield return (Stage.Heifers, Quantity.HeiferPerCalf);
+        yield return (Stage.Alive, AssumedQuantity.AliveAtADayOld);
+        yield return (Stage.Heifers, AssumedQuantity.HeiferPerCalf);
     }
 
     /// <summary>The stage at which an outcome is counted.</summary>

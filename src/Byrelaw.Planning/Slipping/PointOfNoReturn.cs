@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Planning.Calendar;
-
 namespace Byrelaw.Planning.Slipping;
 
 /// <summary>The treatment after which an animal's heat comes when it comes.</summary>

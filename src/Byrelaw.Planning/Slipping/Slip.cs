@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Planning.Slipping;
 
 /// <summary>What goes wrong.</summary>

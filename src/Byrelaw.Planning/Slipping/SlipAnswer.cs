@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Calendar;
-using NodaTime;
-
 namespace Byrelaw.Planning.Slipping;
 
 /// <summary>What is left when something goes wrong.</summary>

@@ -1,9 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Planning.Calendar;
-using NodaTime;
 
 namespace Byrelaw.Planning.Slipping;
 

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Planning.Calendar;
-using NodaTime;
-
 namespace Byrelaw.Planning.Slipping;
 
 /// <summary>Works out what is left when something goes wrong.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Planning.Seasons;
-
 namespace Byrelaw.Planning.Visiting;
 
 /// <summary>What comes of each visit, by the season's numbers.</summary>

@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Planning.Visiting;
 
 /// <summary>Every visit on which the first collection could be, and the best of them.</summary>

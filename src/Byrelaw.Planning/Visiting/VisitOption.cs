@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Calendar;
-using NodaTime;
-
 namespace Byrelaw.Planning.Visiting;
 
 /// <summary>One visit on which the first collection could be.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Csv;
-
 namespace Byrelaw.Records.Animals;
 
 /// <summary>The columns of <c>animals.csv</c>.</summary>

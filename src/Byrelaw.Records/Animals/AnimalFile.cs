@@ -1,13 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Animals;
 
 /// <summary>Reads <c>animals.csv</c>.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Animals;
 
 /// <summary>What one row of <c>animals.csv</c> says beside the facts.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Animals;
 
 /// <summary>The animals in the order of the herd, each once.</summary>

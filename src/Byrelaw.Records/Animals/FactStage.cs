@@ -1,13 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Animals;
 
 /// <summary>One fact's cells, in the order of the file.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Makes <see cref="Coverage"/> out of what the farm declares, births, joining, leaving and gaps.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Gaps of certain kinds, for going through the herd animal by animal.</summary>

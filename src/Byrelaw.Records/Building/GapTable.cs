@@ -1,6 +1,3 @@
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Gathers gaps. One whose date cannot be right is one on any day.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Finds out which animals an event of a mob or of the whole herd means.</summary>

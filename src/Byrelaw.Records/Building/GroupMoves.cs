@@ -1,7 +1,3 @@
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Puts rows that could be read, and gaps for those that could not, together into the parts of a herd.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>A row whose date cannot be: after the known day, or before the animal was born.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Sorts what was read of one kind into the columns of a herd.</summary>

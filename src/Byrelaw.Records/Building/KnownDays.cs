@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>The day the records reach.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Numbers the mobs that any animal's <c>mob</c> or move names by the order of their names, whichever thread met them first.</summary>

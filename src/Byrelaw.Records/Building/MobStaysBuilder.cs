@@ -1,6 +1,3 @@
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Building;
 
 /// <summary>Makes out of moves, the <c>mob</c> column and what could not be read which mob each animal is in, when.</summary>

@@ -1,5 +1,4 @@
 using System.Buffers;
-using Byrelaw.Records.Events;
 
 namespace Byrelaw.Records.Building;
 

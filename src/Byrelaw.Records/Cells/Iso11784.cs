@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Byrelaw.Records.Cells;
 
 /// <summary>What is wrong with an official number of 15 digits.</summary>

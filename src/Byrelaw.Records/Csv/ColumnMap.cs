@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Csv;
 
 /// <summary>Which cell of a row belongs to which column.</summary>

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Unicode;
 using CsvHelper;
 

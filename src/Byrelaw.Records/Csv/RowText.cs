@@ -1,6 +1,4 @@
-using System.Text;
 using System.Text.Unicode;
-using Byrelaw.Language.Diagnostics;
 
 namespace Byrelaw.Records.Csv;
 

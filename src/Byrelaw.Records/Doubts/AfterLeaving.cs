@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Something that happened after she left and before she came back.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Two calvings nearer to each other than a cow can carry a calf. Common practice, no source: a cow

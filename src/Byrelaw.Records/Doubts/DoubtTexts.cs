@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Events;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Turns doubts into warnings that show their lines.</summary>

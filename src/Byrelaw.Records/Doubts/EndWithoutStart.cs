@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>The end of a spell, such as the bull going out, without its start before it, where the farm says that it

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
 using NodaTime.Text;
 
 namespace Byrelaw.Records.Doubts;

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>One day that lies more than a year after all others, where that day says how far the records reach.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Something that happens to females only, recorded of a male.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Events;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Rows that are odd in themselves, as reading met them.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>How much of one kind is on record.</summary>

@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using NodaTime;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Records read and looked over.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Doubts;
 
 /// <summary>Two animals with one official number, blanks in it left out of account.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Csv;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>The columns of <c>events.csv</c>: the cell of each, -1 where there is none.</summary>

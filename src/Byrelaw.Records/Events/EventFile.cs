@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Problems;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads <c>events.csv</c> with several threads, each a block at a time.</summary>

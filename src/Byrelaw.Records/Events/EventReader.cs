@@ -1,12 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads rows of <c>events.csv</c>. For one thread.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>What every thread that reads <c>events.csv</c> has to know.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>What one thread has read of <c>events.csv</c>.</summary>

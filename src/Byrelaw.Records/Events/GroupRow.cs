@@ -1,5 +1,3 @@
-using Byrelaw.Records.Cells;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>One row that could be read, about a mob or the whole herd.</summary>

@@ -1,12 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads the results of measures into their declared unit or onto their scale.</summary>

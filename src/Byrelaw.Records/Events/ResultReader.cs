@@ -1,11 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads what a row found: nothing for an event, a mob for a move, an answer, or a measured value. For one thread.</summary>

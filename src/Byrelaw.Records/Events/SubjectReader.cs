@@ -1,9 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads whom a row is about. For one thread.</summary>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Records.Herds;
 
 /// <summary>

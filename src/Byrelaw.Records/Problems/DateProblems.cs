@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Problems;
 
 /// <summary>What can be wrong with a date.</summary>

@@ -1,9 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Csv;
-
 namespace Byrelaw.Records.Problems;
 
 /// <summary>What can be wrong with what is true of an animal without a date.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Csv;
-
 namespace Byrelaw.Records.Problems;
 
 /// <summary>What can be wrong with a file as a whole and with its heading.</summary>

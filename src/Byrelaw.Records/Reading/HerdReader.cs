@@ -1,9 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Records.Reading;
 
 /// <summary>Reads a folder of records into a herd.</summary>

@@ -1,16 +1,5 @@
 using System.Buffers.Binary;
-using System.Collections.Immutable;
 using System.Security.Cryptography;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Building;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Spellings;
-using NodaTime;
 
 namespace Byrelaw.Records.Reading;
 

@@ -1,12 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Animals;
-using Byrelaw.Records.Building;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Events;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Problems;
-using Byrelaw.Records.Spellings;
-
 namespace Byrelaw.Records.Reading;
 
 /// <summary>What is known to be wrong only once both files are read.</summary>

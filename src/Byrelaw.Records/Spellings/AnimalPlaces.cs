@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Cells;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>Finds the answers of tests as they stand in the file. For one thread.</summary>

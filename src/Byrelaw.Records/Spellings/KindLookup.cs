@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>Finds kinds by any of their names as they stand in the file. For one thread.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>Gives every mob a number as its name is first met, from any thread. Of several spellings of

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>Finds the known name that was perhaps meant.</summary>

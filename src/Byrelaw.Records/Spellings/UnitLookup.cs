@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>Finds what values in a unit are multiplied by to be in the declared unit of a measure. For one thread.</summary>

@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Reporting.Calendar;
 
 /// <summary>One entry of a calendar file, over whole days.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Calendar;
 
 /// <summary>

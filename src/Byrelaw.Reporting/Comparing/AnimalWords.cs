@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>What each rulebook says of one animal.</summary>

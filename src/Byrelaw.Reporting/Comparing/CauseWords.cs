@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>Which changes make the difference for some animals.</summary>

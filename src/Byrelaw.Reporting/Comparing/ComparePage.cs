@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>Two rulebooks compared, on one page.</summary>

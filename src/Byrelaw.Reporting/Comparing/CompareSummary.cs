@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>What a comparison comes to.</summary>

@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>Two rulebooks compared, for a terminal.</summary>

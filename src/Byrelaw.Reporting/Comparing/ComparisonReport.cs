@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.Comparing;
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Language.Comparing;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>Two rulebooks side by side, with what a herd feels of it where one was given.</summary>

@@ -1,7 +1,4 @@
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Reporting.Words;
-using NodaTime.Text;
 
 namespace Byrelaw.Reporting.Comparing;
 

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Comparing;
 
 /// <summary>One difference: what it is about and what became of it, then the rest in sentences.</summary>

@@ -1,9 +1,4 @@
-using Byrelaw.Checking.Comparing;
 using Byrelaw.Checking.MadeUp;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Reporting.Comparing;
 

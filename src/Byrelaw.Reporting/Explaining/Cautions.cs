@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>What to beware of with one animal, for the line she stands on.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>The rule to name first where there is room for one.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>The answer in a line and in a sentence.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>One rule that stands between an animal and Ready: what it asks for, what was found and when that changes.</summary>

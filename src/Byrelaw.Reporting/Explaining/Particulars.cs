@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>What tells an animal from the others in the yards: tag, mob, cow or heifer.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>The one reason for an answer, short enough for a line of the draft list.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>The order in which an animal's rules are shown.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>The smallest change that turns the answer into another, and only one that someone can make or that time makes.</summary>

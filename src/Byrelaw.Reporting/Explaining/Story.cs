@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>An animal's story in one line: calved, last heat, last served, last transfer, checked, last ill.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Explaining;
 
 /// <summary>The single thing to do with an animal now.</summary>

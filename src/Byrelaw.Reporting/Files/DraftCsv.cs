@@ -1,12 +1,3 @@
-using System.Text;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Lists;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Reporting.Files;
 
 /// <summary>The draft list for a spreadsheet or a hand-held in the yards: one line an animal, dates ISO 8601.</summary>

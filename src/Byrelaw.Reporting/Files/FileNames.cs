@@ -1,7 +1,5 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
-using System.Text;
 
 namespace Byrelaw.Reporting.Files;
 

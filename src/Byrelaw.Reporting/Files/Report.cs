@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Html;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Pages;
 using Byrelaw.Reporting.Verifying;
 
 namespace Byrelaw.Reporting.Files;

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Reporting.Pages;
-
 namespace Byrelaw.Reporting.Html;
 
 /// <summary>Makes a page's HTML: one file that needs nothing else, no network and no script.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Html;
 
 /// <summary>Puts words into HTML, as text or as the value of an attribute in double quotes.</summary>

@@ -1,4 +1,3 @@
-using Byrelaw.Reporting.Pages;
 using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;

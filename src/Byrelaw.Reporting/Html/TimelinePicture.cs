@@ -1,9 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Html;
 
 /// <summary>

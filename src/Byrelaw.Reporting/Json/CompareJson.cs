@@ -1,10 +1,4 @@
-using System.Text.Json;
-using Byrelaw.Checking.Comparing;
-using Byrelaw.Judging.Comparing;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Comparing;
 using Byrelaw.Reporting.Comparing;
-using NodaTime.Text;
 
 namespace Byrelaw.Reporting.Json;
 

@@ -1,5 +1,4 @@
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Serialization;
 using Byrelaw.Reporting.Log;
 

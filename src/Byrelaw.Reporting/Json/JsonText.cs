@@ -1,13 +1,3 @@
-using System.Text.Json;
-using Byrelaw.Checking.Coverage;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Reporting.Json;
 
 /// <summary>The same facts as the pages, for programs.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Reporting.Json;
 
 /// <summary>The words that stand for answers and reasons in JSON. They never change.</summary>

@@ -1,11 +1,3 @@
-using System.Text.Json;
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Reporting.Tuning;
-using NodaTime.Text;
-
 namespace Byrelaw.Reporting.Json;
 
 /// <summary>A rule's numbers tuned, for programs. Keys are stable; a value that is not there is null, and so is the end of a range without one.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Lists;
 
 /// <summary>The few things that move most animals, in the order in which to do them.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Herds;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Lists;
 
 /// <summary>One thing to find out, for all the animals whose answer hangs on it.</summary>

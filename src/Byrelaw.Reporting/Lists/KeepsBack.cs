@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting.Lists;
 
 /// <summary>How many animals a rule keeps from being Ready.</summary>

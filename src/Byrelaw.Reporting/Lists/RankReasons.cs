@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Lists;
 
 /// <summary>What gave an animal her points.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>What appending came to.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>Follows the chain of hashes through a log and says where it is broken.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>A log that was read and held to its hashes.</summary>

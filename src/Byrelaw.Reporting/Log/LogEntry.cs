@@ -1,10 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>One judging as the log keeps it: when, what, by which rules and records, and what it came to. Keys are stable.</summary>

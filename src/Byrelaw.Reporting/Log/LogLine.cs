@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Security.Cryptography;
-using System.Text;
-using System.Text.Json;
-using Byrelaw.Reporting.Json;
 
 namespace Byrelaw.Reporting.Log;
 

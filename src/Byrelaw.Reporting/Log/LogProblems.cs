@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>What may be wrong with a log, in words.</summary>

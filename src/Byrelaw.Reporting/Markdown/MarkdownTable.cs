@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Byrelaw.Reporting.Markdown;
 
 /// <summary>A pipe table with a caption. Every row has as many cells as the heading.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Markdown;
 
 /// <summary>Puts words into Markdown so that they mean nothing but themselves.</summary>

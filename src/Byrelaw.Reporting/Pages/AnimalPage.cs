@@ -1,10 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Html;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>One animal on one list: the answer, why, what to do, and the whole table behind it.</summary>

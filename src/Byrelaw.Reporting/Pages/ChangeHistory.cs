@@ -1,6 +1,4 @@
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Language.Sources;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Pages;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>The draft list for the yards: by number, with a box to tick.</summary>

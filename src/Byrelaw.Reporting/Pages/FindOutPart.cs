@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Lists;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>What to find out, who can, for whom, and how many answers hang on it.</summary>

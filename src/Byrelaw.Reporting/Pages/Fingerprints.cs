@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>What exactly was judged by what, so that anyone can tell whether two drafts rest on the same.</summary>

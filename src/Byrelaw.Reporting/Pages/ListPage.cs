@@ -1,10 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Lists;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>A list's first page: counts, what to do next, the draft list, and what is behind it.</summary>

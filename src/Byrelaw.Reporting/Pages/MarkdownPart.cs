@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Reporting.Markdown;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>Writes the Markdown of one part of a page. What it is given are plain words unless it says Markdown.</summary>

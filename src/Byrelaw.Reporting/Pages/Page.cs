@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>One page people read: Markdown is its source, HTML is made of it.</summary>

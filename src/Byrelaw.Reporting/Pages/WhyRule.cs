@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>Why a rule is there: what its names stand for, its reason and source, and what it was before this farm changed it.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Reporting.Words;
-using NodaTime;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;

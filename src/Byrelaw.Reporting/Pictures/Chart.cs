@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Byrelaw.Reporting.Html;
 using OxyPlot;
 using OxyPlot.Axes;
 

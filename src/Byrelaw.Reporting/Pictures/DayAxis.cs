@@ -1,5 +1,3 @@
-using Byrelaw.Reporting.Words;
-using NodaTime;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;

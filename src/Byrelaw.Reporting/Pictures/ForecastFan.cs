@@ -1,5 +1,4 @@
 using Byrelaw.Planning.Forecasting;
-using Byrelaw.Reporting.Words;
 using OxyPlot;
 using OxyPlot.Axes;
 using OxyPlot.Series;

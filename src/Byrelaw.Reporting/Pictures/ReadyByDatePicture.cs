@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Reporting.Words;
-using NodaTime;
 using OxyPlot;
 using OxyPlot.Series;
 

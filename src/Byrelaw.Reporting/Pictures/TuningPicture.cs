@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Tuning;
-using Byrelaw.Reporting.Words;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;

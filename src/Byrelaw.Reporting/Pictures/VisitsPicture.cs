@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Visiting;
-using Byrelaw.Reporting.Words;
 using OxyPlot;
 using OxyPlot.Series;
 

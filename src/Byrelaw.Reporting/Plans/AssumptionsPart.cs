@@ -1,10 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>What the numbers rest on, each with its evidence and where it is written.</summary>

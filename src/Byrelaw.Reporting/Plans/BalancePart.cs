@@ -1,9 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Planning.Recipients;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>Recipients are treated before embryos are counted: too many stand idle, too few leave embryos over.</summary>

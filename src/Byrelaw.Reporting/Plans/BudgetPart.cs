@@ -1,9 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Planning.Budgeting;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>What it costs, line by line.</summary>

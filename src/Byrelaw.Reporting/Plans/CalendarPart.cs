@@ -1,12 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Pictures;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>The calendar: a timeline, and every day of it in words.</summary>

@@ -1,12 +1,4 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning;
-using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Forecasting;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Pictures;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Plans;
 

@@ -1,10 +1,5 @@
-using Byrelaw.Planning;
 using Byrelaw.Planning.Chances;
 using Byrelaw.Planning.Forecasting;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Pictures;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Plans;
 

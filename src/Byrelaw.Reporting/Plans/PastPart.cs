@@ -1,8 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Planning.LeadTimes;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>Last days that have passed, said first, with what can still be done.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Pictures;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>The whole plan on one page, for those who work with it.</summary>

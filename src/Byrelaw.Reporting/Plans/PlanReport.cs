@@ -1,12 +1,4 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning;
-using Byrelaw.Planning.Calendar;
 using Byrelaw.Reporting.Calendar;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Html;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-using NodaTime;
 
 namespace Byrelaw.Reporting.Plans;
 

@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Planning;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>A plan on the terminal: what matters most.</summary>

@@ -1,8 +1,4 @@
-using Byrelaw.Planning;
 using Byrelaw.Planning.Forecasting;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Plans;
 

@@ -1,10 +1,4 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Planning;
-using Byrelaw.Planning.Recipients;
 using Byrelaw.Planning.Seasons;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Plans;
 

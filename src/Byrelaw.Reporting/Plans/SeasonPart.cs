@@ -1,9 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>When calves come, and whether that is in season.</summary>

@@ -1,6 +1,4 @@
-using System.Text;
 using Byrelaw.Planning.Slipping;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Plans;
 

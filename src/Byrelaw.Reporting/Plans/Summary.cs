@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>A plan in a few sentences: for the top of its page and for the terminal.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Planning.LeadTimes;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>Says whom a task is for.</summary>

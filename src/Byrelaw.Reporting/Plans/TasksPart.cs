@@ -1,8 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>What must be done by when, and for whom.</summary>

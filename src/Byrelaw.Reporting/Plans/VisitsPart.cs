@@ -1,10 +1,3 @@
-using Byrelaw.Planning;
-using Byrelaw.Planning.Visiting;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Pictures;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>The visits that a collection could be on, all of them, and why one is the best.</summary>

@@ -1,6 +1,4 @@
-using System.Text;
 using Byrelaw.Language.Carrying;
-using Byrelaw.Reporting.Words;
 
 namespace Byrelaw.Reporting.Terminal;
 

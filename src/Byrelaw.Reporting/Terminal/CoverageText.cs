@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Checking.Coverage;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Terminal;
 
 /// <summary>What of each rule no worked example shows, a line a rule.</summary>

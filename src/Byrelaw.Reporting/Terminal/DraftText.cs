@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Lists;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Terminal;
 
 /// <summary>What a draft came to, for a terminal.</summary>

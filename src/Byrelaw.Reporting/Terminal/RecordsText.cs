@@ -1,9 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using Byrelaw.Reporting.Words;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Terminal;
 
 /// <summary>What is in the records, for a terminal.</summary>

@@ -1,10 +1,3 @@
-using System.Text;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Terminal;
 
 /// <summary>One animal's explanation for a terminal.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>Every animal whose answer any value changes, with her answer at every value.</summary>

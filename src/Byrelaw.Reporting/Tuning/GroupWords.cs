@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>What the animals next to a value have in common, in sentences.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>The values that each layer of a rule uses, and where each says it has them from.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>What lowering or raising a number does, in sentences.</summary>

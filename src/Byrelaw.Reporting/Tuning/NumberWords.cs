@@ -1,11 +1,3 @@
-using System.Globalization;
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>A number of a rule in words: what it is, and its values.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>Two numbers at once, in words.</summary>

@@ -1,12 +1,3 @@
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Reporting.Explaining;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Pages;
-using Byrelaw.Reporting.Pictures;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>A rule's numbers tuned, on one page.</summary>

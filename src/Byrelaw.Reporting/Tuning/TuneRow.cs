@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>One row of the table of values.</summary>

@@ -1,11 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>The table of values, for a terminal and for a page.</summary>

@@ -1,9 +1,3 @@
-using System.Text;
-using Byrelaw.Judging.Tuning;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>A rule's numbers tuned, for a terminal.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Reporting.Json;
-
 namespace Byrelaw.Reporting.Verifying;
 
 /// <summary>An animal of which two drafts say something different.</summary>

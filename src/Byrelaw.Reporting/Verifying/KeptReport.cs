@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.Json;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Json;
-
 namespace Byrelaw.Reporting.Verifying;
 
 /// <summary>A draft's report as it lies in a folder now.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Json;
-
 namespace Byrelaw.Reporting.Verifying;
 
 /// <summary>A kept report beside the same lists, judged anew from what its inputs are now.</summary>

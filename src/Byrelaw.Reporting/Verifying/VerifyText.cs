@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Verifying;
 
 /// <summary>Whether a kept report stands, for a terminal.</summary>

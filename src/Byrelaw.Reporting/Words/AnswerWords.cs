@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>An animal's answer as a shape and a word, so that neither colour nor sight of the shape is needed.</summary>

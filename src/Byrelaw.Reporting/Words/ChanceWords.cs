@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>Shares and chances, no finer than they are known.</summary>

@@ -1,7 +1,4 @@
 using System.Runtime.CompilerServices;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
 
 namespace Byrelaw.Reporting.Words;
 

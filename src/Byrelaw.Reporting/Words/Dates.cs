@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>Dates as people write them: 20 October 2026, or 7 Sep where there is little room.</summary>

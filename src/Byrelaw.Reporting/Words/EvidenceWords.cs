@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>The records an answer rests on, each with its file and line.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>What a condition found, in a few words.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>How far a finding is from its limit: <c>13 days short</c>, <c>0.5 to spare</c>, <c>at the limit</c>.</summary>

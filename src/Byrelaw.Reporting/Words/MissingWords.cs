@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>What is not on record: as a thing, as a task, and in a word or two.</summary>

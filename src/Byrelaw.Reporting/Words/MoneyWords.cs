@@ -1,6 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Rulebooks.Plans;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>Amounts of money as people write them, to whole units: plans are not cash books.</summary>

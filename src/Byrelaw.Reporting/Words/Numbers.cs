@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>Numbers and counted things.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>Makes text from files safe to show anywhere: on a terminal, in a table, in a page.</summary>

@@ -1,7 +1,4 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Budgeting;
 using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
 
 namespace Byrelaw.Reporting.Words;
 
@@ -101,19 +98,19 @@ public static class PlanWords
     };
 
     /// <summary>What has to be assumed to go on, as the rule files name it.</summary>
-    public static string Of(Quantity quantity) => quantity switch
+    public static string Of(AssumedQuantity quantity) => quantity switch
     {
-        Quantity.OocytesPerCollection => "oocytes per collection",
-        Quantity.EmbryosPerFlush => "embryos per flush",
-        Quantity.EmbryosPerOocyte => "embryos per oocyte",
-        Quantity.EmbryosFitToFreeze => "embryos fit to freeze",
-        Quantity.RecipientsCycling => "recipients cycling",
-        Quantity.PregnantPerTransfer => "pregnant per transfer",
-        Quantity.KeptFromFirstCheckToCalving => "kept from first check to calving",
-        Quantity.AliveAtADayOld => "alive at a day old",
-        Quantity.HeiferPerCalf => "heifer per calf",
-        Quantity.Gestation => "gestation",
-        Quantity.DaysOfKeepPerRecipient => "days of keep per recipient",
+        AssumedQuantity.OocytesPerCollection => "oocytes per collection",
+        AssumedQuantity.EmbryosPerFlush => "embryos per flush",
+        AssumedQuantity.EmbryosPerOocyte => "embryos per oocyte",
+        AssumedQuantity.EmbryosFitToFreeze => "embryos fit to freeze",
+        AssumedQuantity.RecipientsCycling => "recipients cycling",
+        AssumedQuantity.PregnantPerTransfer => "pregnant per transfer",
+        AssumedQuantity.KeptFromFirstCheckToCalving => "kept from first check to calving",
+        AssumedQuantity.AliveAtADayOld => "alive at a day old",
+        AssumedQuantity.HeiferPerCalf => "heifer per calf",
+        AssumedQuantity.Gestation => "gestation",
+        AssumedQuantity.DaysOfKeepPerRecipient => "days of keep per recipient",
         _ => "kept to the second check and to calving",
     };
 

@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>What would turn a condition that is not met.</summary>

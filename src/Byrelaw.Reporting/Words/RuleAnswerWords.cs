@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>A rule's answer as a shape and a word.</summary>

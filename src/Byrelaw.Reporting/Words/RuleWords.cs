@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>One rule's answer in words, a method for each column of the audit.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>A timeline as sentences, for those who cannot see the picture.</summary>

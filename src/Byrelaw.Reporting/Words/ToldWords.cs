@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>What a condition found, told with what it was found of, so that it stands without the condition beside it.</summary>

@@ -1,10 +1,5 @@
-using System.Text;
 using Byrelaw.Checking.Comparing;
-using Byrelaw.Judging.Truths;
 using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
 
 namespace Byrelaw.Checking.Tests.Comparing;
 

@@ -1,8 +1,3 @@
-using Byrelaw.Checking.Coverage;
-using Byrelaw.Checking.Tests.Support;
-using Byrelaw.Language.Reading;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Checking.Tests.Coverage;
 
 public sealed class RuleCoverageTests

@@ -1,7 +1,3 @@
-using Byrelaw.Checking.Examples;
-using Byrelaw.Checking.Tests.Support;
-using Byrelaw.Language.Reading;
-using Byrelaw.Testing;
 using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Checking.Tests.Documents;

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Checking.Tests.Documents;
 
 public sealed class TroublePageTests

@@ -1,9 +1,3 @@
-using Byrelaw.Checking.Coverage;
-using Byrelaw.Checking.Examples;
-using Byrelaw.Checking.Tests.Support;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Checking.Tests.Examples;
 
 /// <summary>The base rules mean what their examples say, and the examples leave nothing of them out.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Checking.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Checking.Tests.Examples;
 
 /// <summary>Each kind of expectation, coming out as expected and otherwise.</summary>

@@ -1,12 +1,7 @@
 using System.Globalization;
-using System.Text;
-using Byrelaw.Checking.Tests.Support;
-using Byrelaw.Judging;
 using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Reading;
 using Byrelaw.Records.Reading;
 using CsCheck;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Byrelaw.Checking.Tests.Examples;

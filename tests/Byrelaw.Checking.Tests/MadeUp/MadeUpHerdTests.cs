@@ -1,8 +1,4 @@
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Judging;
 using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Reading;
-using NodaTime;
 
 namespace Byrelaw.Checking.Tests.MadeUp;
 

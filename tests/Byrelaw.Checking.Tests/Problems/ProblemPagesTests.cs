@@ -1,10 +1,4 @@
-using System.Text;
-using Byrelaw.Checking.Examples;
-using Byrelaw.Checking.Tests.Support;
-using Byrelaw.Checking.Trouble;
 using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
 using Byrelaw.Testing.Problems;
 
 namespace Byrelaw.Checking.Tests.Problems;

@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Checking.Tests.Support;
 
 /// <summary>Files that stand in a test, by name; others as they lie in the checkout, by their path below its root.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.Examples;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Checking.Tests.Support;
 
 /// <summary>Tries the examples of a test.</summary>

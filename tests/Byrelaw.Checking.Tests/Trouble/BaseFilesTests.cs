@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Checking.Tests.Trouble;
 
 /// <summary>The shared rules and the example farms have no trouble that they do not accept, with reasons.</summary>

@@ -1,9 +1,4 @@
-using Byrelaw.Checking.Trouble;
 using Byrelaw.Checking.Trouble.Finders;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
 
 namespace Byrelaw.Checking.Tests.Trouble;
 

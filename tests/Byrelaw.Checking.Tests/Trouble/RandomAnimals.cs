@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using Byrelaw.Checking.MadeUp;
 using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
 
 namespace Byrelaw.Checking.Tests.Trouble;
 

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Checking.Trouble;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Checking.Tests.Trouble;
 
 /// <summary>Rules that a test writes out, with words that most tests need.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Testing;
-
 namespace Byrelaw.Cli.Tests.Documents;
 
 /// <summary>The two example farms and the base rules in a folder of their own, to be written to.</summary>

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
-
 namespace Byrelaw.Cli.Tests.Documents;
 
 /// <summary>What the page on local practice shows is what the files of the example say and what the program prints.</summary>

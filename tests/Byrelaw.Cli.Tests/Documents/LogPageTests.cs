@@ -1,7 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Cli.Tests.Documents;
 

@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
-
 namespace Byrelaw.Cli.Tests.Documents;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
-
 namespace Byrelaw.Cli.Tests.Documents;
 
 /// <summary>What the page on tuning shows is what the program prints.</summary>

@@ -1,6 +1,5 @@
 using System.Reflection;
 using Byrelaw.Language.Diagnostics;
-using Byrelaw.Testing.Problems;
 
 namespace Byrelaw.Cli.Tests.Problems;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Testing.Documents;
-using Byrelaw.Testing.Problems;
-
 namespace Byrelaw.Cli.Tests.Problems;
 
 /// <summary>The page about animals that are named says what <c>draft</c> says: of a wrong programme its problem, of a mended one none.</summary>

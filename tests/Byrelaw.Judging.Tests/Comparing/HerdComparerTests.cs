@@ -1,14 +1,6 @@
-using System.Collections.Immutable;
 using Byrelaw.Judging.Comparing;
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Judging.Tests.SideBySide;
-using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using CsCheck;
 
 namespace Byrelaw.Judging.Tests.Comparing;
 

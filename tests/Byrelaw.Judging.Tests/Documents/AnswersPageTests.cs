@@ -1,5 +1,3 @@
-using Byrelaw.Testing.Documents;
-
 namespace Byrelaw.Judging.Tests.Documents;
 
 public sealed class AnswersPageTests

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Judging.Verdicts;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Documents;
 
 /// <summary>A draft's answers in a few words, for the documentation's examples.</summary>

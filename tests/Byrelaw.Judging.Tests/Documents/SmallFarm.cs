@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Reading;
-using Byrelaw.Testing.Documents;
-
 namespace Byrelaw.Judging.Tests.Documents;
 
 /// <summary>

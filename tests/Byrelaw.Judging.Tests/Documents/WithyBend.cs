@@ -1,10 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using Byrelaw.Testing;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Documents;
 
 /// <summary>The example farm, read from the checkout.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Testing;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Documents;
 
 public sealed class WithyBendTests

@@ -1,4 +1,3 @@
-using System.Text;
 using Byrelaw.Judging.Tests.Reference;
 
 namespace Byrelaw.Judging.Tests.Generators;

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using CsCheck;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Generators;
 
 /// <summary>Every form of condition, in the words of <see cref="Words"/>.</summary>

@@ -1,10 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Language.Rulebooks.Words;
-using CsCheck;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Judging.Tests.Generators;
 

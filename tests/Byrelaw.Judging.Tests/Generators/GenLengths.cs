@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using CsCheck;
-
 namespace Byrelaw.Judging.Tests.Generators;
 
 /// <summary>Durations, few enough for dates to fall on their borders.</summary>

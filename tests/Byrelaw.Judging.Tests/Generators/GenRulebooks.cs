@@ -1,10 +1,4 @@
-using System.Collections.Immutable;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using CsCheck;
-using NodaTime;
 
 namespace Byrelaw.Judging.Tests.Generators;
 

@@ -1,9 +1,5 @@
-using System.Text;
 using Byrelaw.Judging.Tests.Reference;
 using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using CsCheck;
-using NodaTime;
 
 namespace Byrelaw.Judging.Tests.Generators;
 

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using CsCheck;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Generators;
 
 /// <summary>The days that a case turns on.</summary>

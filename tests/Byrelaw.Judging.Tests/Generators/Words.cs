@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Sources;
 using Byrelaw.Language.Units;
 

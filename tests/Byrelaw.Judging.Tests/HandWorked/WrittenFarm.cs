@@ -1,12 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Reading;
-using NodaTime.Text;
 
 namespace Byrelaw.Judging.Tests.HandWorked;
 

@@ -1,11 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using CsCheck;
-using NodaTime.Text;
 
 namespace Byrelaw.Judging.Tests.LessInformation;
 

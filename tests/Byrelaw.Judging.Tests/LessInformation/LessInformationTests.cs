@@ -1,9 +1,3 @@
-using Byrelaw.Judging.Tests.Generators;
-using Byrelaw.Judging.Tests.SideBySide;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Reading;
-using CsCheck;
-
 namespace Byrelaw.Judging.Tests.LessInformation;
 
 /// <summary>"Doubt never lets an animal through": knowing less may turn any answer into Ask, but none into Ready or On course.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Tests.HandWorked;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Outside;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Tests.HandWorked;
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Tests.Outside;
 
 /// <summary>

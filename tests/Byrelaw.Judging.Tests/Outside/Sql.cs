@@ -1,4 +1,3 @@
-using Byrelaw.Judging.Truths;
 using Microsoft.Data.Sqlite;
 
 namespace Byrelaw.Judging.Tests.Outside;

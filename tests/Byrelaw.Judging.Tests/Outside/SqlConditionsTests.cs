@@ -1,14 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Judging.Tests.SideBySide;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Records.Reading;
-using CsCheck;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Judging.Tests.Outside;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>"Comparisons: at least, at most, more than, less than, exactly, between A and B (both ends included)."</summary>

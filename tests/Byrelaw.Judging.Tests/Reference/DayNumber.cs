@@ -1,5 +1,3 @@
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>Days as whole numbers, so that "every day from A to B" is a plain loop.</summary>

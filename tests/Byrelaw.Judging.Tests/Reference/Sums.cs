@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>Dates and durations added, each sum worked out once.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Byrelaw.Judging.Tests.SideBySide;
 
 /// <summary>How many random cases to try: as many as a build server has time for, or as <c>BYRELAW_CASES</c> says.</summary>

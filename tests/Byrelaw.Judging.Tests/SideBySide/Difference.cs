@@ -1,10 +1,4 @@
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using NodaTime;
 
 namespace Byrelaw.Judging.Tests.SideBySide;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Tests.Generators;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Reading;
-
 namespace Byrelaw.Judging.Tests.SideBySide;
 
 /// <summary>Asking for a whole herd at once is quicker, and must say the same as asking for each animal.</summary>

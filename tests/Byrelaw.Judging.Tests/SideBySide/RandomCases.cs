@@ -1,5 +1,3 @@
-using CsCheck;
-
 namespace Byrelaw.Judging.Tests.SideBySide;
 
 /// <summary>

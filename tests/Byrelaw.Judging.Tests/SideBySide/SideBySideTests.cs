@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Tests.Generators;
-
 namespace Byrelaw.Judging.Tests.SideBySide;
 
 /// <summary>Two evaluators, one truth: the fast one, and the slow literal one that is the specification.</summary>

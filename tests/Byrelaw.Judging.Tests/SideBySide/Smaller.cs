@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
 
 namespace Byrelaw.Judging.Tests.SideBySide;
 

@@ -1,11 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Judging.Tests.Tuning;
 
 /// <summary>The lines a farm is told to write read back to what was tuned, for every number of every rule of two farms.</summary>

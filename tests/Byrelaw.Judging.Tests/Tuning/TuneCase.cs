@@ -1,11 +1,4 @@
-using Byrelaw.Judging.Tests.Generators;
 using Byrelaw.Judging.Tuning;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using CsCheck;
 
 namespace Byrelaw.Judging.Tests.Tuning;
 

@@ -1,7 +1,4 @@
-using Byrelaw.Judging.Tests.SideBySide;
 using Byrelaw.Judging.Tuning;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Tuning;
 
 namespace Byrelaw.Judging.Tests.Tuning;
 

@@ -1,10 +1,4 @@
-using System.Globalization;
-using System.Text;
 using Byrelaw.Judging.Tuning;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tuning;
-using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Judging.Tests.Tuning;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Binding;
 
 /// <summary>Every form of a condition that the language has, and what it is bound to.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Tests.Support;
-using NodaTime;
-
 namespace Byrelaw.Language.Tests.Binding;
 
 public sealed class ConditionValueTests

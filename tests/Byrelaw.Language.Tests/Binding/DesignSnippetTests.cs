@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tests.Support;
-using NodaTime;
-
 namespace Byrelaw.Language.Tests.Binding;
 
 /// <summary>The texts with which the language is described, read whole.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Binding;
 
 public sealed class NamesWithReservedWordsTests

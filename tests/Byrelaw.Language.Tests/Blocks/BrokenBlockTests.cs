@@ -1,8 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Blocks;
 
 /// <summary>What a line that cannot be read breaks. Doubt never lets an animal through.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Blocks;
 
 /// <summary>Several problems on several lines do not hide one another, whatever line is broken.</summary>

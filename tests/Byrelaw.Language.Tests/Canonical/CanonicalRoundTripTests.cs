@@ -1,8 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Tests.Support;
-using CsCheck;
-
 namespace Byrelaw.Language.Tests.Canonical;
 
 public sealed class CanonicalRoundTripTests

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Canonical;
 
 public sealed class CanonicalTextTests

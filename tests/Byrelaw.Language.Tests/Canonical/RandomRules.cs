@@ -1,5 +1,3 @@
-using CsCheck;
-
 namespace Byrelaw.Language.Tests.Canonical;
 
 /// <summary>Random rule files in which every line can be read.</summary>

@@ -1,9 +1,5 @@
-using System.Text;
 using System.Text.RegularExpressions;
 using Byrelaw.Language.Carrying;
-using Byrelaw.Testing;
-using CsCheck;
-using NodaTime;
 using NodaTime.Text;
 
 namespace Byrelaw.Language.Tests.Carrying;

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Comparing;
 
 public sealed class ComparisonTests

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Comparing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tests.Canonical;
-using Byrelaw.Language.Tests.Support;
-using CsCheck;
-
 namespace Byrelaw.Language.Tests.Comparing;
 
 public sealed class RandomComparisonTests

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Tests.Diagnostics;
 
 public sealed class DiagnosticTextTests

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Documents;
 
 /// <summary>The shared rule files read without a problem, and keep their promises.</summary>

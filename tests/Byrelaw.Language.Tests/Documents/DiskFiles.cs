@@ -1,6 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Documents;
 
 /// <summary>The checkout's own files, shown by their path below its root.</summary>

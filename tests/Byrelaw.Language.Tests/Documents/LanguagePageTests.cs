@@ -1,6 +1,4 @@
 using Byrelaw.Language.Units;
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Language.Tests.Documents;
 

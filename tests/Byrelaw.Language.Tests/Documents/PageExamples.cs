@@ -1,11 +1,5 @@
 using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
 using Byrelaw.Language.Tests.Tidying;
-using Byrelaw.Language.Tidying;
-using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Language.Tests.Documents;
 

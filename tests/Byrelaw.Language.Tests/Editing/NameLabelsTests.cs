@@ -1,9 +1,5 @@
-using Byrelaw.Language.Blocks;
 using Byrelaw.Language.Editing.Names;
 using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
 
 namespace Byrelaw.Language.Tests.Editing;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Examples;
 
 /// <summary>Every way in which an example can be wrong, and what is said of it.</summary>

@@ -1,7 +1,4 @@
-using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Tests.Support;
-using NodaTime;
 
 namespace Byrelaw.Language.Tests.Examples;
 

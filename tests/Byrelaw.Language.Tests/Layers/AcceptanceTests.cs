@@ -1,10 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Tests.Support;
-using NodaTime;
-
 namespace Byrelaw.Language.Tests.Layers;
 
 public sealed class AcceptanceTests

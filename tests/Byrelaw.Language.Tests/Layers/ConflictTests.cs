@@ -1,7 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Layers;
 
 /// <summary>Two used layers that touch one rule, neither lying over the other.</summary>

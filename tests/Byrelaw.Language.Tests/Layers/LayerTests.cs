@@ -1,9 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Tests.Support;
-using NodaTime;
-
 namespace Byrelaw.Language.Tests.Layers;
 
 public sealed class LayerTests

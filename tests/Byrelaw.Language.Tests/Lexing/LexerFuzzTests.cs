@@ -1,8 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Tests.Support;
-using CsCheck;
-
 namespace Byrelaw.Language.Tests.Lexing;
 
 /// <summary>Whatever stands in a file, nothing of it gets lost between the tokens.</summary>

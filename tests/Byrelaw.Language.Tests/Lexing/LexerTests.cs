@@ -1,7 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Lexing;
 
 public sealed class LexerTests

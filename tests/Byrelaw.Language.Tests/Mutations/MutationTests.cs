@@ -1,9 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Mutations;
 
 /// <summary>

@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
-using Byrelaw.Language.Packing;
-using CsCheck;
 
 namespace Byrelaw.Language.Tests.Packing;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Packing;
-
 namespace Byrelaw.Language.Tests.Packing;
 
 public sealed class SigningTests

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
 using Byrelaw.Testing.Problems;
 
 namespace Byrelaw.Language.Tests.Problems;

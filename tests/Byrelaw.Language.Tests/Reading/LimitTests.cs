@@ -1,9 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Reading;
 
 /// <summary>Limits that no file of a person comes near, so that no input hangs the reader.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Reading;
 
 public sealed class ReadingTests

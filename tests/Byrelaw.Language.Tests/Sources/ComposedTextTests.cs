@@ -1,9 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Sources;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Tests.Support;
 
 /// <summary>Makes corrections, as an editor would.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Tests.Support;
 
 /// <summary>Rule files in a folder of the checkout, by path with forward slashes; one of them may have another text.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Tests.Support;
 
 /// <summary>Rule files in a dictionary, by path with forward slashes.</summary>

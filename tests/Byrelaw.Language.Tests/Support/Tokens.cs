@@ -1,6 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Tests.Support;
 
 /// <summary>Lexes what a test writes out.</summary>

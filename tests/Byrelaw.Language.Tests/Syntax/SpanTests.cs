@@ -1,11 +1,7 @@
 using System.Collections;
 using System.Reflection;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Phrases;
 using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Tests.Support;
 
 namespace Byrelaw.Language.Tests.Syntax;
 

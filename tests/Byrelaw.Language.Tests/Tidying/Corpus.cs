@@ -1,6 +1,3 @@
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>The project's own rule files.</summary>

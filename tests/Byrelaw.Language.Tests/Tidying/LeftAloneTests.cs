@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Language.Tidying;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>What cannot be understood to the last word is not touched.</summary>

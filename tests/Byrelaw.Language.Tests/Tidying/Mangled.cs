@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>Says the same as a rule file, written as carelessly as can be.</summary>

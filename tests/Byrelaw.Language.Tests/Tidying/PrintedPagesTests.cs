@@ -1,7 +1,3 @@
-using Byrelaw.Language.Tests.Documents;
-using Byrelaw.Language.Tidying;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Language.Tidying;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>The proof sees whatever a printer could lose.</summary>

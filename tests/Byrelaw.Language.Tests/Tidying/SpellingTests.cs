@@ -1,5 +1,3 @@
-using Byrelaw.Language.Tests.Support;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>One spelling for each idea; names are people's own words and stay as they are.</summary>

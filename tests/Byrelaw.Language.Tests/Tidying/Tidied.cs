@@ -1,9 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Language.Tidying;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>Tidies what a test writes out.</summary>

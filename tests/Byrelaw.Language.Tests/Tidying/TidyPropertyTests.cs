@@ -1,10 +1,4 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Tests.Canonical;
 using Byrelaw.Language.Tests.Mutations;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Language.Tidying;
-using Byrelaw.Testing;
-using CsCheck;
 
 namespace Byrelaw.Language.Tests.Tidying;
 

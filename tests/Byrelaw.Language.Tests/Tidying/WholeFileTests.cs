@@ -1,6 +1,3 @@
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Tidying;
 
 /// <summary>Every kind of line, as it is printed.</summary>

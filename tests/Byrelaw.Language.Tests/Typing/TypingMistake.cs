@@ -1,6 +1,3 @@
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Tests.Typing;
 
 /// <summary>A good file with one slip of the hand: two neighbouring words swapped, one dropped or one typed twice.</summary>

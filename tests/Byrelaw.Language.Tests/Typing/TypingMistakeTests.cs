@@ -1,13 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Language.Tests.Typing;
 
 /// <summary>

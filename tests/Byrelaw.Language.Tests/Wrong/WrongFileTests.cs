@@ -1,10 +1,4 @@
-using System.Text;
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Tests.Support;
-using Byrelaw.Testing;
 
 namespace Byrelaw.Language.Tests.Wrong;
 

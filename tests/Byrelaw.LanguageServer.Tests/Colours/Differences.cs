@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Editing;
-using Byrelaw.Language.Editing.Tokens;
 using Byrelaw.Language.Sources;
 using TextMateSharp.Grammars;
 

@@ -1,9 +1,4 @@
-using Byrelaw.Language.Editing;
-using Byrelaw.Language.Editing.Tokens;
-using Byrelaw.Language.Reading;
 using Byrelaw.Language.Units;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.Testing;
 
 namespace Byrelaw.LanguageServer.Tests.Colours;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Editing;
-using Byrelaw.Language.Reading;
-using Byrelaw.LanguageServer.Files;
 using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.LanguageServer.Tests.Colours;

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Editing.Tokens;
-using Byrelaw.Testing;
 using TextMateSharp.Grammars;
 using TextMateSharp.Internal.Grammars.Reader;
 using TextMateSharp.Internal.Types;

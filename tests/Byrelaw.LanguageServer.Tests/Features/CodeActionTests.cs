@@ -1,12 +1,4 @@
-using System.Text;
-using System.Text.Json;
 using Byrelaw.Language.Correcting;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.LanguageServer.Files;
-using Byrelaw.LanguageServer.Protocol;
-using Byrelaw.LanguageServer.Tests.Support;
-using Byrelaw.Testing;
 
 namespace Byrelaw.LanguageServer.Tests.Features;
 

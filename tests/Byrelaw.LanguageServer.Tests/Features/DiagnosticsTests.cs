@@ -1,5 +1,3 @@
-using Byrelaw.LanguageServer.Tests.Support;
-
 namespace Byrelaw.LanguageServer.Tests.Features;
 
 public sealed class DiagnosticsTests

@@ -1,6 +1,3 @@
-using Byrelaw.LanguageServer.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.LanguageServer.Tests.Features;
 
 public sealed class HoverTests

@@ -1,6 +1,3 @@
-using System.Text.Json;
-using Byrelaw.LanguageServer.Tests.Support;
-
 namespace Byrelaw.LanguageServer.Tests.Features;
 
 public sealed class NavigationTests

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Byrelaw.LanguageServer.Tests.Support;
 
 namespace Byrelaw.LanguageServer.Tests.Features;
 

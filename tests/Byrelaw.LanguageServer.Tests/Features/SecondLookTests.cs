@@ -1,5 +1,3 @@
-using Byrelaw.LanguageServer.Tests.Support;
-
 namespace Byrelaw.LanguageServer.Tests.Features;
 
 /// <summary>Worked examples and trouble, which an editor is told of when the typing pauses.</summary>

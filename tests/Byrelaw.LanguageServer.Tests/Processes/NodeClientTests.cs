@@ -1,7 +1,5 @@
 using System.ComponentModel;
 using System.Diagnostics;
-using Byrelaw.LanguageServer.Tests.Support;
-using Byrelaw.Testing;
 
 namespace Byrelaw.LanguageServer.Tests.Processes;
 

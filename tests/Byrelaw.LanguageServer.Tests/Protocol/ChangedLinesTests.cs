@@ -1,4 +1,3 @@
-using Byrelaw.LanguageServer.Protocol;
 using Byrelaw.LanguageServer.Readings;
 
 namespace Byrelaw.LanguageServer.Tests.Protocol;

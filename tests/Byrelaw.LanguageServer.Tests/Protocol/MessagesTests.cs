@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.Json;
-
 namespace Byrelaw.LanguageServer.Tests.Protocol;
 
 /// <summary>What no library would send: bytes straight into the server, and everything that it answers.</summary>

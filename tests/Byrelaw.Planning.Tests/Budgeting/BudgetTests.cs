@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Planning.Budgeting;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Tests.Forecasting;
 
 namespace Byrelaw.Planning.Tests.Budgeting;
 

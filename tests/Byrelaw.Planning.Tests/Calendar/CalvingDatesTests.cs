@@ -1,9 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Testing;
-using NodaTime;
-
 namespace Byrelaw.Planning.Tests.Calendar;
 
 public sealed class CalvingDatesTests

@@ -1,7 +1,3 @@
-using Byrelaw.Planning.Calendar;
-using Byrelaw.Planning.LeadTimes;
-using NodaTime;
-
 namespace Byrelaw.Planning.Tests.Calendar;
 
 public sealed class PlanCalendarTests

@@ -1,6 +1,4 @@
-using Byrelaw.Planning.Calendar;
 using CsCheck;
-using NodaTime;
 
 namespace Byrelaw.Planning.Tests.Calendar;
 

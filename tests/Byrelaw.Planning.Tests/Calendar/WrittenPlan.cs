@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
 using System.Text;
 using Byrelaw.Judging;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
 using Byrelaw.Records.Herds;
 using Byrelaw.Records.Reading;
 

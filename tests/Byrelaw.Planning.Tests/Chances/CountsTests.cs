@@ -1,4 +1,3 @@
-using Byrelaw.Planning.Chances;
 using MathNet.Numerics.Distributions;
 
 namespace Byrelaw.Planning.Tests.Chances;

@@ -1,5 +1,4 @@
 using System.Numerics;
-using Byrelaw.Planning.Chances;
 
 namespace Byrelaw.Planning.Tests.Chances;
 

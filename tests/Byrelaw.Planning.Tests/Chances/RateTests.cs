@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Tests.Chances;
 
 public sealed class RateTests

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-
 namespace Byrelaw.Planning.Tests.Forecasting;
 
 /// <summary>Invented programmes that the tests share.</summary>

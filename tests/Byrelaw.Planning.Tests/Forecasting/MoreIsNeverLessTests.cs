@@ -1,6 +1,3 @@
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
 using CsCheck;
 
 namespace Byrelaw.Planning.Tests.Forecasting;

@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
 using MathNet.Numerics.Distributions;
 
 namespace Byrelaw.Planning.Tests.Forecasting;

@@ -1,7 +1,3 @@
-using Byrelaw.Planning.LeadTimes;
-using Byrelaw.Planning.Tests.Calendar;
-using NodaTime;
-
 namespace Byrelaw.Planning.Tests.LeadTimes;
 
 public sealed class TaskDatesTests

@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Chances;
-
 namespace Byrelaw.Planning.Tests.Published;
 
 /// <summary>

@@ -1,7 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
 using Byrelaw.Testing.Documents;
 
 namespace Byrelaw.Planning.Tests.Published;

@@ -1,6 +1,3 @@
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Tests.Recipients;
 
 public sealed class BalanceTests

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Planning.Tests.Recipients;

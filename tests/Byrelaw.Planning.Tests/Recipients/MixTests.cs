@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Tests.Recipients;
 
 public sealed class MixTests

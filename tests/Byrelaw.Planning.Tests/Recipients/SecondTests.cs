@@ -1,5 +1,3 @@
-using Byrelaw.Planning.Recipients;
-
 namespace Byrelaw.Planning.Tests.Recipients;
 
 public sealed class SecondTests

@@ -1,7 +1,3 @@
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Recipients;
-using Byrelaw.Planning.Tests.Forecasting;
-
 namespace Byrelaw.Planning.Tests.Recipients;
 
 public sealed class UseChainTests

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
-using Byrelaw.Planning.Seasons;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Planning.Tests.Seasons;
 
 /// <summary>The shared rule files' methods and assumptions, as they stand.</summary>

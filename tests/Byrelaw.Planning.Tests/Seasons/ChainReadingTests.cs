@@ -1,9 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Seasons;
-using Byrelaw.Planning.Tests.Recipients;
 using static Byrelaw.Planning.Tests.Seasons.WithyBend;
 
 namespace Byrelaw.Planning.Tests.Seasons;
@@ -27,7 +21,7 @@ public sealed class ChainReadingTests
     [Fact]
     public void A_mean_keeps_its_weight_and_varies_at_least_by_chance()
     {
-        var plans = Plans with { Assumptions = Plans.Assumptions.SetItem(0, Number(Quantity.OocytesPerCollection, 9, null) with { Weight = 20 }) };
+        var plans = Plans with { Assumptions = Plans.Assumptions.SetItem(0, Number(AssumedQuantity.OocytesPerCollection, 9, null) with { Weight = 20 }) };
 
         ChainReading.Of(plans, Hopes, 0).Chain!.Source.PerTime.ShouldBe(new Yield(9, 3, 20));
     }
@@ -35,11 +29,11 @@ public sealed class ChainReadingTests
     [Fact]
     public void A_rate_that_nobody_assumed_is_not_made_up()
     {
-        var plans = Plans with { Assumptions = [.. Plans.Assumptions.Where(one => one.Quantity is not (Quantity.AliveAtADayOld or Quantity.HeiferPerCalf))] };
+        var plans = Plans with { Assumptions = [.. Plans.Assumptions.Where(one => one.Quantity is not (AssumedQuantity.AliveAtADayOld or AssumedQuantity.HeiferPerCalf))] };
 
         var reading = ChainReading.Of(plans, Hopes, 0);
 
-        reading.Missing.ShouldBe([Quantity.AliveAtADayOld, Quantity.HeiferPerCalf]);
+        reading.Missing.ShouldBe([AssumedQuantity.AliveAtADayOld, AssumedQuantity.HeiferPerCalf]);
         reading.Chain!.AfterTransfer[^1].To.ShouldBe(Stage.Calvings);
         reading.Chain.Goal.ShouldBeNull("what is wanted cannot be told");
     }
@@ -50,14 +44,14 @@ public sealed class ChainReadingTests
         var reading = ChainReading.Of(Plans with { Assumptions = Plans.Assumptions.RemoveAt(0) }, Hopes, 0);
 
         reading.Chain.ShouldBeNull();
-        reading.Missing.ShouldBe([Quantity.OocytesPerCollection]);
+        reading.Missing.ShouldBe([AssumedQuantity.OocytesPerCollection]);
         SeasonPlanner.Plan(Inputs with { Plans = Plans with { Assumptions = Plans.Assumptions.RemoveAt(0) } }).Forecast.ShouldBeNull();
     }
 
     [Fact]
     public void Heifers_and_cows_are_mixed_as_the_recipients_are()
     {
-        var plans = With(Share(Quantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });
+        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });
 
         Pregnant(0).ShouldBe(new Rate(0.45, 80));
         Pregnant(1).ShouldBe(new Rate(0.55, 40));
@@ -69,7 +63,7 @@ public sealed class ChainReadingTests
     [Fact]
     public void Frozen_embryos_have_their_own_rates()
     {
-        var plans = With(Share(Quantity.PregnantPerTransfer, Methods.Share(0.38, 60)) with { State = EmbryoState.Frozen });
+        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.38, 60)) with { State = EmbryoState.Frozen });
 
         var frozen = ChainReading.Of(plans, Hopes with { Embryos = EmbryoOrigin.Frozen }, 0).Chain!;
 
@@ -82,8 +76,8 @@ public sealed class ChainReadingTests
     public void Sexed_semen_changes_embryos_and_calves()
     {
         var plans = With(
-            Share(Quantity.EmbryosPerOocyte, Methods.Share(0.17, 20)) with { WithSexedSemen = true },
-            Share(Quantity.HeiferPerCalf, Methods.Share(0.9, 30)) with { WithSexedSemen = true });
+            Share(AssumedQuantity.EmbryosPerOocyte, Methods.Share(0.17, 20)) with { WithSexedSemen = true },
+            Share(AssumedQuantity.HeiferPerCalf, Methods.Share(0.9, 30)) with { WithSexedSemen = true });
 
         var heifers = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedFemale }, 0).Chain!;
         var bulls = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedMale }, 0).Chain!;
@@ -101,8 +95,8 @@ public sealed class ChainReadingTests
         {
             Assumptions =
             [
-                .. Plans.Assumptions.Where(one => one.Quantity != Quantity.KeptFromFirstCheckToCalving),
-                Share(Quantity.KeptFromFirstToSecondCheck, Methods.Share(0.86, 40)), Share(Quantity.KeptFromSecondCheckToCalving, Methods.Share(0.94, 40)),
+                .. Plans.Assumptions.Where(one => one.Quantity != AssumedQuantity.KeptFromFirstCheckToCalving),
+                Share(AssumedQuantity.KeptFromFirstToSecondCheck, Methods.Share(0.86, 40)), Share(AssumedQuantity.KeptFromSecondCheckToCalving, Methods.Share(0.94, 40)),
             ],
         };
 

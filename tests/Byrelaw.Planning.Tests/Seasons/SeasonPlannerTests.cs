@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Chances;
-using Byrelaw.Planning.Forecasting;
-using Byrelaw.Planning.Recipients;
-using Byrelaw.Planning.Seasons;
 using static Byrelaw.Planning.Tests.Seasons.WithyBend;
 
 namespace Byrelaw.Planning.Tests.Seasons;
@@ -140,7 +135,7 @@ public sealed class SeasonPlannerTests
         var task = new PlanTask { Name = "Sample the mob", Due = null!, Cost = new(Nzd(18), true), Span = default };
         var season = SeasonPlanner.Plan(Inputs with
         {
-            Plans = With(Number(Quantity.DaysOfKeepPerRecipient, 60, null)) with
+            Plans = With(Number(AssumedQuantity.DaysOfKeepPerRecipient, 60, null)) with
             {
                 Methods = [.. Plans.Methods, new() { Name = "Donors", IsForDonors = true, Cost = Nzd(80), Span = default }],
                 Costs = [Cost(CostUnit.Sample, 12), Cost(CostUnit.DayOfKeep, 2)],
@@ -178,7 +173,7 @@ public sealed class SeasonPlannerTests
     [Fact]
     public void Embryos_left_over_are_frozen_where_freezing_has_a_price()
     {
-        var fit = With(Share(Quantity.EmbryosFitToFreeze, Recipients.Methods.Share(0.6, 20)), Share(Quantity.PregnantPerTransfer, Recipients.Methods.Share(0.36, 30)) with { State = EmbryoState.Frozen });
+        var fit = With(Share(AssumedQuantity.EmbryosFitToFreeze, Recipients.Methods.Share(0.6, 20)), Share(AssumedQuantity.PregnantPerTransfer, Recipients.Methods.Share(0.36, 30)) with { State = EmbryoState.Frozen });
 
         var thrown = SeasonPlanner.Plan(Inputs with { Plans = fit });
         var frozen = SeasonPlanner.Plan(Inputs with { Plans = fit with { Costs = [.. fit.Costs, Cost(CostUnit.EmbryoFrozen, 30)] } });

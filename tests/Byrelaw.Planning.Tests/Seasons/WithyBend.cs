@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Recipients;
-using Byrelaw.Planning.Seasons;
-using Byrelaw.Planning.Tests.Recipients;
-
 namespace Byrelaw.Planning.Tests.Seasons;
 
 /// <summary>An invented farm's programme, as its file would give it.</summary>
@@ -15,12 +8,12 @@ internal static class WithyBend
         Methods = [Methods.Insert with { Cost = Nzd(55) }, Methods.ProstaglandinOnce with { Cost = Nzd(9) }, Methods.NaturalHeat],
         Assumptions =
         [
-            Number(Quantity.OocytesPerCollection, 9, 6),
-            Share(Quantity.EmbryosPerOocyte, Methods.Share(0.22, 50)),
-            Share(Quantity.PregnantPerTransfer, Methods.Counted(36, 80)),
-            Share(Quantity.KeptFromFirstCheckToCalving, Methods.Share(0.81, 40)),
-            Share(Quantity.AliveAtADayOld, Methods.Share(0.95)),
-            Share(Quantity.HeiferPerCalf, Methods.Share(0.47)),
+            Number(AssumedQuantity.OocytesPerCollection, 9, 6),
+            Share(AssumedQuantity.EmbryosPerOocyte, Methods.Share(0.22, 50)),
+            Share(AssumedQuantity.PregnantPerTransfer, Methods.Counted(36, 80)),
+            Share(AssumedQuantity.KeptFromFirstCheckToCalving, Methods.Share(0.81, 40)),
+            Share(AssumedQuantity.AliveAtADayOld, Methods.Share(0.95)),
+            Share(AssumedQuantity.HeiferPerCalf, Methods.Share(0.47)),
         ],
         Costs = [Cost(CostUnit.Collection, 350), Cost(CostUnit.Embryo, 90), Cost(CostUnit.Transfer, 45), Cost(CostUnit.Visit, 400)],
     };
@@ -48,9 +41,9 @@ internal static class WithyBend
 
     public static CostLine Cost(CostUnit per, double amount) => new(per, null, Nzd(amount), null, null, null, default);
 
-    public static Assumption Share(Quantity quantity, Share share) => new() { Quantity = quantity, Share = share, Span = default };
+    public static Assumption Share(AssumedQuantity quantity, Share share) => new() { Quantity = quantity, Share = share, Span = default };
 
-    public static Assumption Number(Quantity quantity, double mean, double? spread) => new() { Quantity = quantity, Mean = mean, Spread = spread, Span = default };
+    public static Assumption Number(AssumedQuantity quantity, double mean, double? spread) => new() { Quantity = quantity, Mean = mean, Spread = spread, Span = default };
 
     public static PlanStatements With(params ImmutableArray<Assumption> more) => Plans with { Assumptions = [.. Plans.Assumptions, .. more] };
 }

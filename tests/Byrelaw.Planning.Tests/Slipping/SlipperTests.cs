@@ -1,7 +1,4 @@
-using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Slipping;
-using Byrelaw.Planning.Tests.Calendar;
-using NodaTime;
 
 namespace Byrelaw.Planning.Tests.Slipping;
 

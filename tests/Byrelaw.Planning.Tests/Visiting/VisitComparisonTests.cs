@@ -1,8 +1,4 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Planning.Tests.Calendar;
 using Byrelaw.Planning.Visiting;
-using NodaTime;
 
 namespace Byrelaw.Planning.Tests.Visiting;
 

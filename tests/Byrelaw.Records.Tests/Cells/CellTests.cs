@@ -1,7 +1,5 @@
 using System.Globalization;
-using System.Text;
 using Byrelaw.Records.Cells;
-using CsCheck;
 using NodaTime;
 
 namespace Byrelaw.Records.Tests.Cells;

@@ -1,6 +1,4 @@
-using System.Text;
 using Byrelaw.Records.Spellings;
-using CsCheck;
 
 namespace Byrelaw.Records.Tests.Cells;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Records.Tests.Documents;
 
 /// <summary>The words of the shared rule files.</summary>

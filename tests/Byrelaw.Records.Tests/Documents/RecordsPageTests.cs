@@ -1,9 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using Byrelaw.Records.Tests.Support;
-using Byrelaw.Testing.Documents;
-
 namespace Byrelaw.Records.Tests.Documents;
 
 public sealed class RecordsPageTests

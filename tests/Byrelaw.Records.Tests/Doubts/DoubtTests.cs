@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Doubts;
-using Byrelaw.Records.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Records.Tests.Doubts;
 
 public class DoubtTests

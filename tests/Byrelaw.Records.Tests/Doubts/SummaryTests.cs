@@ -1,6 +1,3 @@
-using Byrelaw.Records.Doubts;
-using Byrelaw.Records.Tests.Support;
-
 namespace Byrelaw.Records.Tests.Doubts;
 
 public class SummaryTests

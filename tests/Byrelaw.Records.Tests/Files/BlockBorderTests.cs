@@ -1,8 +1,3 @@
-using System.Text;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Tests.Support;
-using CsCheck;
-
 namespace Byrelaw.Records.Tests.Files;
 
 public class BlockBorderTests

@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using System.Security.Cryptography;
-using Byrelaw.Records.Tests.Support;
 
 namespace Byrelaw.Records.Tests.Files;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Records.Reading;
-using Byrelaw.Records.Tests.Support;
-
 namespace Byrelaw.Records.Tests.Files;
 
 public sealed class FolderTests : IDisposable

@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Records.Csv;
-using CsCheck;
-
 namespace Byrelaw.Records.Tests.Files;
 
 public class LineCountTests

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Tests.Support;
-
 namespace Byrelaw.Records.Tests.KnownDays;
 
 public class KnownOnTests

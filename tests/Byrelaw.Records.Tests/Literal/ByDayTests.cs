@@ -1,6 +1,3 @@
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Tests.Support;
-using CsCheck;
 using NodaTime.Text;
 
 namespace Byrelaw.Records.Tests.Literal;

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Tests.Support;
-using CsCheck;
-
 namespace Byrelaw.Records.Tests.Literal;
 
 /// <summary>A row with one cell garbled never tells more than the row did.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Tests.Literal;
 
 /// <summary>The specification of presence and coverage, day by day from the plain rows, in no hurry.</summary>

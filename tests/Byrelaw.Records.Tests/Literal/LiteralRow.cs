@@ -1,5 +1,3 @@
-using CsCheck;
-
 namespace Byrelaw.Records.Tests.Literal;
 
 /// <summary>A row of an event as the specification sees it: null where something cannot be read.</summary>

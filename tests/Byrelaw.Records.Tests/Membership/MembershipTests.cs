@@ -1,5 +1,3 @@
-using Byrelaw.Records.Tests.Support;
-
 namespace Byrelaw.Records.Tests.Membership;
 
 public class MembershipTests

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Testing.Problems;
-
 namespace Byrelaw.Records.Tests.Problems;
 
 /// <summary>The pages about what shows when records are read say what the program says.</summary>

@@ -1,10 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Records.Doubts;
-using Byrelaw.Testing;
-using Byrelaw.Testing.Documents;
-using Byrelaw.Testing.Problems;
-
 namespace Byrelaw.Records.Tests.Problems;
 
 /// <summary>A farm's folder as a page about problems shows it. What an example leaves out stands in the folder's <c>README.md</c>.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Tests.Support;
-
 namespace Byrelaw.Records.Tests.Results;
 
 public class AnswerTests

@@ -1,9 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Records.Csv;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-
 namespace Byrelaw.Records.Tests.Support;
 
 /// <summary>Reads records written in a test.</summary>

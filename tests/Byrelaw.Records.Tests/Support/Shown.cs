@@ -1,7 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Records.Tests.Support;
 
 /// <summary>Writes parts of a herd as text, to be read in tests.</summary>

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Language.Units;
 using NodaTime;
 

@@ -1,9 +1,3 @@
-using System.Text;
-using Byrelaw.Records.Herds;
-using Byrelaw.Records.Reading;
-using Byrelaw.Records.Tests.Support;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Records.Tests.WrongFiles;
 
 /// <summary>Each file beside this has one mistake; the approved copy says what is reported, and what is not known because of it.</summary>

@@ -1,7 +1,4 @@
-using System.Text;
 using Byrelaw.Reporting.Calendar;
-using CsCheck;
-using NodaTime;
 
 namespace Byrelaw.Reporting.Tests.Calendar;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Html;
-using Byrelaw.Reporting.Tests.Invented;
-using CsCheck;
 using Markdig.Syntax;
 
 namespace Byrelaw.Reporting.Tests.Escaping;

@@ -1,7 +1,4 @@
-using Byrelaw.Reporting.Html;
 using Byrelaw.Reporting.Markdown;
-using Byrelaw.Reporting.Words;
-using CsCheck;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 

@@ -1,7 +1,3 @@
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Tests.Invented;
-using CsCheck;
-
 namespace Byrelaw.Reporting.Tests.Files;
 
 public sealed class CsvTests

@@ -1,6 +1,3 @@
-using Byrelaw.Reporting.Files;
-using CsCheck;
-
 namespace Byrelaw.Reporting.Tests.Files;
 
 public sealed class FileNamesTests

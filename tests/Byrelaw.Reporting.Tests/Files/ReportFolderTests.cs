@@ -1,5 +1,3 @@
-using Byrelaw.Reporting.Files;
-
 namespace Byrelaw.Reporting.Tests.Files;
 
 public sealed class ReportFolderTests : IDisposable

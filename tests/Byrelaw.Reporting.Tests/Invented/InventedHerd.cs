@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Records.Herds;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Tests.Invented;
 
 /// <summary>A herd in columns, written by hand: who there is, and a few events each.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Tests.Invented;
 
 /// <summary>A few rules of each sort: plain, safety, changed, local, dropped, waived, on the day, for heifers only.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
 using Byrelaw.Language.Units;
 
 namespace Byrelaw.Reporting.Tests.Invented;

@@ -1,7 +1,5 @@
 using System.Text.Json;
 using Byrelaw.Reporting.Json;
-using Byrelaw.Reporting.Tests.Invented;
-using Byrelaw.Testing;
 
 namespace Byrelaw.Reporting.Tests.Json;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Reporting.Log;
-
 namespace Byrelaw.Reporting.Tests.Log;
 
 /// <summary>Lines come into the log whole, one after the other, whatever happens around it.</summary>

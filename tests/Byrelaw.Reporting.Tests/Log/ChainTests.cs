@@ -1,7 +1,4 @@
 using System.Security.Cryptography;
-using System.Text;
-using Byrelaw.Reporting.Log;
-using CsCheck;
 
 namespace Byrelaw.Reporting.Tests.Log;
 

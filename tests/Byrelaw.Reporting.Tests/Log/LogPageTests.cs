@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Reporting.Log;
-using Byrelaw.Testing;
 using Byrelaw.Testing.Documents;
 using Byrelaw.Testing.Problems;
 

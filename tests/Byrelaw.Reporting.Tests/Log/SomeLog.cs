@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using Byrelaw.Reporting.Log;
-
 namespace Byrelaw.Reporting.Tests.Log;
 
 /// <summary>A log in a folder of its own, and what becomes of it.</summary>

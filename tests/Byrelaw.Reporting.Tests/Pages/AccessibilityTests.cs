@@ -1,6 +1,4 @@
 using System.Xml.Linq;
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Tests.Invented;
 
 namespace Byrelaw.Reporting.Tests.Pages;
 

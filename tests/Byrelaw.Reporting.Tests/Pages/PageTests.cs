@@ -1,7 +1,3 @@
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Tests.Invented;
-using Byrelaw.Testing;
-
 namespace Byrelaw.Reporting.Tests.Pages;
 
 /// <summary>Every sort of page, whole.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Reporting.Files;
-using Byrelaw.Reporting.Html;
-using Byrelaw.Reporting.Tests.Invented;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;

@@ -1,10 +1,4 @@
-using System.Globalization;
 using System.Xml.Linq;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Reporting.Html;
-using Byrelaw.Reporting.Tests.Invented;
-using CsCheck;
-using NodaTime;
 
 namespace Byrelaw.Reporting.Tests.Pages;
 

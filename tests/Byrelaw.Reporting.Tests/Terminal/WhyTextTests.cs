@@ -1,6 +1,4 @@
 using Byrelaw.Reporting.Terminal;
-using Byrelaw.Reporting.Tests.Invented;
-using Byrelaw.Testing;
 
 namespace Byrelaw.Reporting.Tests.Terminal;
 

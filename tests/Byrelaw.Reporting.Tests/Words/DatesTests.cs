@@ -1,6 +1,3 @@
-using Byrelaw.Reporting.Words;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Tests.Words;
 
 public sealed class DatesTests

@@ -1,14 +1,3 @@
-using System.Text;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Sources;
-using Byrelaw.Reporting.Tests.Invented;
-using Byrelaw.Reporting.Words;
-using Byrelaw.Testing;
-using NodaTime;
-
 namespace Byrelaw.Reporting.Tests.Words;
 
 /// <summary>Every sort of finding, with its margin, as people read it.</summary>

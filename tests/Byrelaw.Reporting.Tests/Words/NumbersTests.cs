@@ -1,5 +1,3 @@
-using Byrelaw.Reporting.Words;
-
 namespace Byrelaw.Reporting.Tests.Words;
 
 public sealed class NumbersTests

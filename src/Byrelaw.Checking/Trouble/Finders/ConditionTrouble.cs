@@ -1,7 +1,3 @@
-using Byrelaw.Checking.Trouble.Reasoning;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Conditions that are never true, or never false, of any animal. The innermost one is told, and nothing around it.</summary>

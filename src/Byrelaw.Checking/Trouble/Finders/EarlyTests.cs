@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Tests that count from the very day of what they are to tell about: so early, many a test finds nothing.</summary>

@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.Trouble.Reasoning;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Lookups in a window that closes before a result can be there: a sample of the last 5 days, where results take 10.</summary>

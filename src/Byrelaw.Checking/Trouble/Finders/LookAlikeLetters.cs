@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>What a name looks like: letters that many typefaces draw alike are made one.</summary>

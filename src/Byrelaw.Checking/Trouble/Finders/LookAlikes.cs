@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Two names that look alike and are two all the same: one of them was surely meant to be the other.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Checking.Trouble.Reasoning;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Two rules of one list that no animal can meet together, and rules that ask nothing that another does not ask.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Walks through the parts of conditions.</summary>

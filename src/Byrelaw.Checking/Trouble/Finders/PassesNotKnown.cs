@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Checking.Trouble.Reasoning;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Rules that nobody can meet of those they apply to, or of those that their list takes; and rules that nobody they apply to can fail.</summary>

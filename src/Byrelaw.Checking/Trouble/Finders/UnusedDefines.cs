@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Finders;
 
 /// <summary>Defines that nothing uses. A file of defines is there for other files, so this looks only at a file that has rules of its own, and was asked about.</summary>

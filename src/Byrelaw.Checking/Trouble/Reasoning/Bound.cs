@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>

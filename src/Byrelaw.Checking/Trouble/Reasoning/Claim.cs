@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>What must hold together.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>

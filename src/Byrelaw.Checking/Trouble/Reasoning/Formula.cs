@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>A condition, made ready to be reasoned about.</summary>

@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
 using Byrelaw.Checking.Trouble.Reasoning.Claims;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
 
 namespace Byrelaw.Checking.Trouble.Reasoning;
 

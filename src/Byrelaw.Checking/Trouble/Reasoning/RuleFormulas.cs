@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>A rule made ready to be reasoned about.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>That an animal is a cow, a heifer, or what else a rule applies to or a list takes.</summary>

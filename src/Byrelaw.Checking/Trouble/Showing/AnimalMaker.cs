@@ -1,11 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Checking.Trouble.Reasoning;
 using Byrelaw.Checking.Trouble.Reasoning.Claims;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Byrelaw.Checking.Trouble.Showing;
 

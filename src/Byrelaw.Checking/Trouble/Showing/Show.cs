@@ -1,13 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Checking.Trouble.Reasoning;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Checking.Trouble.Showing;
 
 /// <summary>

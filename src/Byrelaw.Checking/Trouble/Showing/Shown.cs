@@ -1,9 +1,3 @@
-using System.Text;
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Checking.Trouble.Showing;
 
 /// <summary>Writes a made-up animal down, as the lines of a worked example.</summary>

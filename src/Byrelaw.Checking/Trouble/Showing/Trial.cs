@@ -1,9 +1,3 @@
-using Byrelaw.Checking.MadeUp;
-using Byrelaw.Judging;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Checking.Trouble.Showing;
 
 /// <summary>Asks the judge about a made-up animal.</summary>

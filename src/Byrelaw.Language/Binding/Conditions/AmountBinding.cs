@@ -1,11 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>What a limit is compared with.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>Binds one condition: what its names mean, and whether its parts fit together. What cannot be bound

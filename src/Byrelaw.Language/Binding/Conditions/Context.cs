@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>What binding a condition needs to know, and where its problems go.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>Whole numbers: counts and lengths of time.</summary>

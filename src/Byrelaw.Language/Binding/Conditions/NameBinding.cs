@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>Looks names up where something that happens is wanted.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>Conditions that start with a name: a fact, <c>age</c>, <c>parity</c>, a spell, a defined name.</summary>

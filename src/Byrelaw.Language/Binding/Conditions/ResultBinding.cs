@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>Conditions on results of measures and tests, hers or her mob's.</summary>

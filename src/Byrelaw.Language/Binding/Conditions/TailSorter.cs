@@ -1,7 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>

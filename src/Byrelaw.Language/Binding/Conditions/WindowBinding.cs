@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Binding.Conditions;
 
 /// <summary>Windows: what their names and numbers mean.</summary>

@@ -1,17 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Language.Binding.Examples;
 
 /// <summary>

@@ -1,14 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Examples;
 
 /// <summary>Binds what is on record of an example's animal. Whether a number and its unit fit is left to the reader of records.</summary>

@@ -1,13 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-using NodaTime;
-
 namespace Byrelaw.Language.Binding.Examples;
 
 /// <summary>Binds what an example expects.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>Finds dates that rules of a chosen list speak of and the programme does not set.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>The blocks that only a farm's own file may hold, each once.</summary>

@@ -1,16 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Syntax.Lines;
-using NodaTime;
-
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>Binds a programme's choices.</summary>

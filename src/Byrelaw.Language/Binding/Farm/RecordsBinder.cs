@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>Binds what a farm says about its records. If any line of it is broken, nothing counts as complete.</summary>

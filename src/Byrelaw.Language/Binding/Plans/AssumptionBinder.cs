@@ -1,15 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Binds one <c>assume</c>: a rate, a number or a price.</summary>
@@ -73,10 +61,10 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
     }
 
     /// <summary>What follows the words of a quantity: which embryos, animals, semen, breed; null where it is anything else.</summary>
-    private Assumption? Cases(Quantity quantity, string rest)
+    private Assumption? Cases(AssumedQuantity quantity, string rest)
     {
         var one = new Assumption { Quantity = quantity, Span = block.Span };
-        if (quantity == Quantity.Gestation && rest.StartsWith("of ", StringComparison.Ordinal))
+        if (quantity == AssumedQuantity.Gestation && rest.StartsWith("of ", StringComparison.Ordinal))
         {
             var breed = Written("of ", rest);
             (one, rest) = (one with { Breed = breed }, rest[(3 + breed.Length)..].Trim());
@@ -119,7 +107,7 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
         };
         if (QuantityTable.IsNumber(cases.Quantity))
         {
-            var isDays = cases.Quantity is Quantity.Gestation or Quantity.DaysOfKeepPerRecipient;
+            var isDays = cases.Quantity is AssumedQuantity.Gestation or AssumedQuantity.DaysOfKeepPerRecipient;
             var unit = _line.Unit is null ? "" : NameFolding.Fold(_line.Unit.Text);
             if (_line.IsShare || _line.Value.Value < 0 || unit != (isDays ? "days" : ""))
             {

@@ -1,12 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax.Lines;
-using NodaTime;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>The days of a programme's collections: as written, repeated, or on the first visit that is possible until one is chosen.</summary>

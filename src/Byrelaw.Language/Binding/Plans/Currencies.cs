@@ -1,9 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>All money of one plan is in one currency: nothing is converted.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Days as statements of a plan name them.</summary>

@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>

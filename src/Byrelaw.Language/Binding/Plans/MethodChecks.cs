@@ -1,10 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Whether the lines of a method make sense together.</summary>

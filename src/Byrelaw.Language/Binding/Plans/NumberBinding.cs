@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Shares, money and whole numbers of a plan.</summary>

@@ -1,13 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>
@@ -95,8 +85,8 @@ internal sealed class PlanBinder(Namespace names, RuleBinder rules)
             ProblemsOf(files, allIn.Span).Add(AssumeProblems.AllInAndItemised(allIn.Span, QuantityTable.Words(itemised.Per), itemised.Span));
         }
 
-        var whole = plans.Assumptions.FirstOrDefault(one => one.Quantity == Quantity.KeptFromFirstCheckToCalving);
-        var step = plans.Assumptions.FirstOrDefault(one => one.Quantity is Quantity.KeptFromFirstToSecondCheck or Quantity.KeptFromSecondCheckToCalving);
+        var whole = plans.Assumptions.FirstOrDefault(one => one.Quantity == AssumedQuantity.KeptFromFirstCheckToCalving);
+        var step = plans.Assumptions.FirstOrDefault(one => one.Quantity is AssumedQuantity.KeptFromFirstToSecondCheck or AssumedQuantity.KeptFromSecondCheckToCalving);
         if (whole is not null && step is not null)
         {
             ProblemsOf(files, step.Span).Add(AssumeProblems.KeptTwice(step.Span, whole.Span));

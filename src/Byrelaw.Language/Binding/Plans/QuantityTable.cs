@@ -1,26 +1,23 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>What may be assumed, by the words in which it is said.</summary>
 internal static class QuantityTable
 {
     /// <summary>Numbers and shares, longest words first.</summary>
-    public static readonly IReadOnlyList<(string Words, Quantity Quantity)> Quantities = Sorted<Quantity>(
-        ("oocytes per collection", Quantity.OocytesPerCollection),
-        ("embryos per flush", Quantity.EmbryosPerFlush),
-        ("embryos per oocyte", Quantity.EmbryosPerOocyte),
-        ("embryos fit to freeze", Quantity.EmbryosFitToFreeze),
-        ("recipients cycling", Quantity.RecipientsCycling),
-        ("pregnant per transfer", Quantity.PregnantPerTransfer),
-        ("kept from first to second check", Quantity.KeptFromFirstToSecondCheck),
-        ("kept from second check to calving", Quantity.KeptFromSecondCheckToCalving),
-        ("kept from first check to calving", Quantity.KeptFromFirstCheckToCalving),
-        ("alive at a day old", Quantity.AliveAtADayOld),
-        ("heifer per calf", Quantity.HeiferPerCalf),
-        ("gestation", Quantity.Gestation),
-        ("days of keep per recipient", Quantity.DaysOfKeepPerRecipient));
+    public static readonly IReadOnlyList<(string Words, AssumedQuantity Quantity)> Quantities = Sorted<AssumedQuantity>(
+        ("oocytes per collection", AssumedQuantity.OocytesPerCollection),
+        ("embryos per flush", AssumedQuantity.EmbryosPerFlush),
+        ("embryos per oocyte", AssumedQuantity.EmbryosPerOocyte),
+        ("embryos fit to freeze", AssumedQuantity.EmbryosFitToFreeze),
+        ("recipients cycling", AssumedQuantity.RecipientsCycling),
+        ("pregnant per transfer", AssumedQuantity.PregnantPerTransfer),
+        ("kept from first to second check", AssumedQuantity.KeptFromFirstToSecondCheck),
+        ("kept from second check to calving", AssumedQuantity.KeptFromSecondCheckToCalving),
+        ("kept from first check to calving", AssumedQuantity.KeptFromFirstCheckToCalving),
+        ("alive at a day old", AssumedQuantity.AliveAtADayOld),
+        ("heifer per calf", AssumedQuantity.HeiferPerCalf),
+        ("gestation", AssumedQuantity.Gestation),
+        ("days of keep per recipient", AssumedQuantity.DaysOfKeepPerRecipient));
 
     /// <summary>Prices, longest words first.</summary>
     public static readonly IReadOnlyList<(string Words, CostUnit Per)> Costs = Sorted<CostUnit>(
@@ -38,11 +35,11 @@ internal static class QuantityTable
         ("cost per lost cycle", CostUnit.LostCycle));
 
     /// <summary>Whether a quantity is a number with a spread; else it is a share.</summary>
-    public static bool IsNumber(Quantity quantity) => quantity
-        is Quantity.OocytesPerCollection or Quantity.EmbryosPerFlush or Quantity.Gestation or Quantity.DaysOfKeepPerRecipient;
+    public static bool IsNumber(AssumedQuantity quantity) => quantity
+        is AssumedQuantity.OocytesPerCollection or AssumedQuantity.EmbryosPerFlush or AssumedQuantity.Gestation or AssumedQuantity.DaysOfKeepPerRecipient;
 
     /// <summary>Words of a quantity.</summary>
-    public static string Words(Quantity quantity) => Quantities.First(entry => entry.Quantity == quantity).Words;
+    public static string Words(AssumedQuantity quantity) => Quantities.First(entry => entry.Quantity == quantity).Words;
 
     /// <summary>Words of a price.</summary>
     public static string Words(CostUnit per) => Costs.First(entry => entry.Per == per).Words;

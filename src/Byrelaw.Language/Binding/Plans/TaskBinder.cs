@@ -1,16 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Binding.Rules;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-using NodaTime;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Binds one <c>task</c>.</summary>

@@ -1,15 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Syntax.Plans;
-using NodaTime;
-
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Binds <c>visits</c>. They name no date of the programme, whose own dates may hang on them.</summary>

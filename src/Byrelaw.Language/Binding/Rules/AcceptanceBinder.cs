@@ -1,14 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Layers;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-using NodaTime;
-
 namespace Byrelaw.Language.Binding.Rules;
 
 /// <summary>Binds what the files accept. One that cannot be read accepts nothing.</summary>

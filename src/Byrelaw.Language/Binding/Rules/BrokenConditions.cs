@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Binding.Rules;
 
 /// <summary>Finds what breaks a condition: a part that could not be read, or a broken define.</summary>

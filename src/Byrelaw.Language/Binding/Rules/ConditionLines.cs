@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Rules;
 
 /// <summary>Binds the condition of a block: one line, or a list with a line for each item.</summary>

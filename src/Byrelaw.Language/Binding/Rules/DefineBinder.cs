@@ -1,11 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax.Conditions;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Rules;
 
 /// <summary>Declares defines, orders them so that each stands after those it uses, and binds them.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Binding.Rules;
 
 /// <summary>Orders defines so that each stands after those it uses. Without recursion, so that no chain is too long for it.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Binding.Rules;
 
 /// <summary>A rule or a preference on its way through the layers: exactly one of the two is set.</summary>

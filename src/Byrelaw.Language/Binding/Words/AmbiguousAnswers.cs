@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Binding.Words;
 
 /// <summary>Finds names that read like an answer followed by its test: <c>no positive BVD virus ever</c>

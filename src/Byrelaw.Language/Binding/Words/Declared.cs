@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Words;
 
 /// <summary>One declared word, with the further names that layers over its file give it.</summary>

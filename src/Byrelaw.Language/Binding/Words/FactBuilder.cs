@@ -1,8 +1,3 @@
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Words;
 
 /// <summary>Builds facts from their declarations.</summary>

@@ -1,11 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Binding.Conditions;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Binding.Words;
 
 /// <summary>Builds events, measures and tests from their declarations.</summary>

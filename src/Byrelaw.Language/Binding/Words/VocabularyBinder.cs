@@ -1,10 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Binding.Words;
 
 /// <summary>Binds all declarations of all files into one vocabulary.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks.Conditions;
 using static Byrelaw.Language.Comparing.Details.RuleDetails;
 
 namespace Byrelaw.Language.Comparing.Details;

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Comparing.Details;
 
 /// <summary>What differs in the programme and in what the farm says of its records: line by line, as the canonical text has them.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Comparing.Details;
 
 /// <summary>A piece of a condition that can differ by itself.</summary>

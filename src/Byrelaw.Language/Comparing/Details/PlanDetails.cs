@@ -1,7 +1,3 @@
-using System.Collections.Frozen;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Comparing.Details;
 
 /// <summary>What differs in the blocks that a plan is made from, as the canonical text has them.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Comparing.Details;
 
 /// <summary>What differs between two versions of a rule or preference.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
 using static Byrelaw.Language.Comparing.Details.RuleDetails;
 
 namespace Byrelaw.Language.Comparing.Details;

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Comparing.Mixing;
 
 /// <summary>The defines of a mixed rulebook, each made when something first speaks of it, so that each comes after those it uses.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Comparing.Mixing;
 
 /// <summary>The words of a mixed rulebook: those of the one rulebook, and from the other what its conditions cannot do without.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Comparing.Details;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Comparing.Mixing;
 
 /// <summary>Puts one rulebook together from two: of whatever differs, the old or the new version, as asked.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Comparing.Mixing;
 
 /// <summary>Says a condition of one rulebook in the words, defines and dates of a mixed one. What cannot be said there is broken.</summary>

@@ -1,8 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Units;
 
 namespace Byrelaw.Language.Diagnostics;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Conditions whose parts do not fit together.</summary>

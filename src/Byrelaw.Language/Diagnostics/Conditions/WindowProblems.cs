@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Windows that say nothing, and values that are asked for the wrong way.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Sources;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Worked examples that cannot be tried.</summary>

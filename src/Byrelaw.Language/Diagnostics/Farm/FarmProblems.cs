@@ -1,6 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>What can be wrong with a farm's programme and with what it says of its records.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Changes, drops, waivers and acceptances that do not fit what they are about.</summary>

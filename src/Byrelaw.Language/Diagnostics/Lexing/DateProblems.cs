@@ -1,8 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Sources;
-using NodaTime;
-using NodaTime.Text;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>What can be wrong with dates.</summary>

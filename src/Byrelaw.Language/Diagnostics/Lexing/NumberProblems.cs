@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Diagnostics;
 

@@ -1,6 +1,4 @@
 using System.Buffers;
-using System.Text;
-using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Diagnostics;
 

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Blocks;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>What blocks are called in messages.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Files that cannot be read, and what they may not hold.</summary>

@@ -1,7 +1,4 @@
 using System.Text.RegularExpressions;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Language.Diagnostics;
 

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Names that mean nothing, something else, or two things.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Finds the known name that a misspelt one most likely meant.</summary>

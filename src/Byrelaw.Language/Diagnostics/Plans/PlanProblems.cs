@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>What can be wrong with any statement of a plan: its layers, its numbers, its reasons.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>What can be wrong with visits and holiday lists.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Declarations that say too little, too much, or the impossible.</summary>

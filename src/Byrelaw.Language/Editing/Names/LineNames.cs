@@ -1,10 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Names;
 
 /// <summary>Finds the names of one line, by what the grammar took its tokens for.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Frozen;
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Editing.Names;
 
 /// <summary>What the grammar's words for an expected name or text mean among the names of a rulebook.</summary>

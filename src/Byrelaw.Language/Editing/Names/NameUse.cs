@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Names;
 
 /// <summary>A place where a name stands.</summary>

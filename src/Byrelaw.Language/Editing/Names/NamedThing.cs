@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Editing.Names;
 
 /// <summary>What one or several spellings stand for. Two are equal where they name the same thing of one rulebook.</summary>

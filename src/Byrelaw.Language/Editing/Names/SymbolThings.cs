@@ -1,6 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Editing.Names;
 
 /// <summary>What the names of a rulebook are to an editor.</summary>

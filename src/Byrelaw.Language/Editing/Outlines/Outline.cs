@@ -1,8 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Outlines;
 
 /// <summary>Cuts a file into its blocks, readable or not.</summary>

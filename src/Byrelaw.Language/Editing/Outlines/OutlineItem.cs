@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Outlines;
 
 /// <summary>One block of a file: a head line and the lines below it.</summary>

@@ -1,9 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Suggestions;
 
 /// <summary>Asks the grammar what may follow some words of a line.</summary>

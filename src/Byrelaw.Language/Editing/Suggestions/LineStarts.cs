@@ -1,7 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Syntax.Lines;
 using Pidgin;
 
 namespace Byrelaw.Language.Editing.Suggestions;

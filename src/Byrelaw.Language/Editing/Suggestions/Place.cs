@@ -1,7 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Suggestions;
 
 /// <summary>Where someone is typing: the block's first line, the words before in the line, and what has been typed of the next.</summary>

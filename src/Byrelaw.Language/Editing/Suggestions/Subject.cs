@@ -1,9 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Editing.Suggestions;
 
 /// <summary>What a condition is about decides what may follow: the grammar takes any window and demand after any name.</summary>

@@ -1,12 +1,3 @@
-using Byrelaw.Language.Binding;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Suggestions;
 
 /// <summary>Says what may stand at a place: the grammar tells what it expects there, and the rulebook's names fill it.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Suggestions;
 
 /// <summary>Something that may stand at a place.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Tokens;
 
 /// <summary>One word, number, text, sign or comment of a file. Texts that run over lines are one token a line.</summary>

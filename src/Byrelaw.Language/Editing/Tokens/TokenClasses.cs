@@ -1,8 +1,3 @@
-using Byrelaw.Language.Editing.Names;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Editing.Tokens;
 
 /// <summary>Says of every token of a file what it is.</summary>

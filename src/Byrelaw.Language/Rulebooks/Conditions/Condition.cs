@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Conditions;
 
 /// <summary>Something that is true, false or not known of an animal on a day.</summary>

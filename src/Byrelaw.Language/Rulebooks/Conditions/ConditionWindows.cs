@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Rulebooks.Conditions;
 
 /// <summary>The windows of a condition, whatever its form.</summary>

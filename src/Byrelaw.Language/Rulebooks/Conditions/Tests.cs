@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Rulebooks.Conditions;
 
 /// <summary>How a found value is compared with a limit.</summary>

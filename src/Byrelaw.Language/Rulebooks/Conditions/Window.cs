@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Conditions;
 
 /// <summary>Which days a condition looks at; with d the day of judging and e the event's day.

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Examples;
 
 /// <summary>A made-up animal with her records, the day she is judged on, and what is expected then.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Examples;
 
 /// <summary>What an example expects of one rule, preference, defined condition or list.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>What a programme is for, and the choices its plan is made from.</summary>

@@ -1,9 +1,7 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>What a plan rests on, other than money.</summary>
-public enum Quantity
+public enum AssumedQuantity
 {
     /// <summary>Eggs from one donor at one collection.</summary>
     OocytesPerCollection,
@@ -59,7 +57,7 @@ public enum EmbryoState
 public sealed record Assumption
 {
     /// <summary>Of what.</summary>
-    public required Quantity Quantity { get; init; }
+    public required AssumedQuantity Quantity { get; init; }
 
     /// <summary>Only for fresh or for frozen embryos; null for both.</summary>
     public EmbryoState? State { get; init; }

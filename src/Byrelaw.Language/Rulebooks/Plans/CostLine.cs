@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>What a cost is paid for.</summary>

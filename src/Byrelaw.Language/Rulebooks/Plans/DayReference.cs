@@ -1,6 +1,3 @@
-using Byrelaw.Language.Sources;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>A day as a statement names it: a date, or so long before or after a date of the programme.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>A way to have animals ready on the day: treatments day by day, or waiting for a natural heat.</summary>

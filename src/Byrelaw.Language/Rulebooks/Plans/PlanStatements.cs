@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>All statements for planning, resolved through the layers. The programme's own lines are its <see cref="Aims"/>.</summary>
@@ -33,7 +30,7 @@ public sealed record PlanStatements
     /// <summary>
     /// The assumption that says most about a case: of those that fit it, the one with the most conditions of its own; null where none fits.
     /// </summary>
-    public Assumption? Assume(Quantity quantity, EmbryoState? state = null, Audience? animals = null, bool sexedSemen = false, string? breed = null) =>
+    public Assumption? Assume(AssumedQuantity quantity, EmbryoState? state = null, Audience? animals = null, bool sexedSemen = false, string? breed = null) =>
         Assumptions
             .Where(one => one.Quantity == quantity
                 && (one.State is null || one.State == state) && (one.In is null || one.In == animals) && (!one.WithSexedSemen || sexedSemen)

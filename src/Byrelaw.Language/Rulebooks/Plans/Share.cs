@@ -1,5 +1,3 @@
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>A share with what it rests on: <c>45%, from 36 of 80 transfers</c> or <c>81%, weight 40</c>.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Language.Rulebooks.Plans;
 
 /// <summary>Works out on which days a team comes.</summary>

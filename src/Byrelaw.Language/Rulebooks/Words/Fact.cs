@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Rulebooks.Words;
 
 /// <summary>What a fact's value looks like.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Rulebooks.Words;
 
 /// <summary>Something that happens to animals on a day: an event, a measurement or a test.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Sources;
-
 namespace Byrelaw.Language.Rulebooks.Words;
 
 /// <summary>Makes two spellings of one name equal.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Rulebooks.Words;
 
 /// <summary>The words that the files of one rulebook declare. Names are compared folded: see

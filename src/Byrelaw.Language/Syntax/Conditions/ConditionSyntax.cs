@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Language.Syntax.Conditions;
 
 /// <summary>A condition as written.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Syntax.Conditions;
 
 /// <summary>Which days a condition looks at, as written.</summary>

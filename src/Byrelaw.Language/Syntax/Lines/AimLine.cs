@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary><c>wants 6 live heifer calves, 80% sure</c>.</summary>

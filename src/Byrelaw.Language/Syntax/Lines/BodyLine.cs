@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary>A line inside a block.</summary>

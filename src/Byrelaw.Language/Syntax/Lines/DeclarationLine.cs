@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary>What a declaration declares.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Examples;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary><c>example "..."</c>.</summary>

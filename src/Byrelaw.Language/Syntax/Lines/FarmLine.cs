@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary><c>up to 2026-09-20</c>.</summary>

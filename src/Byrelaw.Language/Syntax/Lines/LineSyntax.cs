@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary>A line of a rule file, with the lines that its texts run over.</summary>

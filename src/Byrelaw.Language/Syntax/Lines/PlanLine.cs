@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Plans;
-using Byrelaw.Language.Syntax.Plans;
-
 namespace Byrelaw.Language.Syntax.Lines;
 
 /// <summary><c>day 7 evening "Remove the insert", 60 hours after day 4</c>.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Syntax.Plans;
 
 /// <summary>What a number rests on.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Tidying.Layouts;
 
 /// <summary>Lines up declarations that follow each other.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Language.Tidying.Layouts;
 
 /// <summary>How a statement is set, without where it stands.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Diagnostics;
-
 namespace Byrelaw.Language.Tidying.Layouts;
 
 /// <summary>Parts a long text into texts that join to it again.</summary>

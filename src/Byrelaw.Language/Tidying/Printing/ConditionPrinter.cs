@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>Conditions on one line.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Tidying.Layouts;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>Lines that declare the words of the farm: a name, what it is, and what else it is called.</summary>

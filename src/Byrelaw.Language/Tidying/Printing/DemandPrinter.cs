@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>Demands on counts, times and amounts.</summary>

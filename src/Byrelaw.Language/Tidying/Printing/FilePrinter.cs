@@ -1,8 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Tidying.Layouts;
-using Byrelaw.Language.Tidying.Written;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>Prints a file the one way: its blocks in their order, with an empty line between.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Tidying.Written;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>

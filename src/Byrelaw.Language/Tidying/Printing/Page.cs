@@ -1,8 +1,3 @@
-using Byrelaw.Language.Diagnostics;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Tidying.Layouts;
-using Byrelaw.Language.Tidying.Written;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>The lines that are printed.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Syntax.Lines;
-using Byrelaw.Language.Tidying.Layouts;
-using Byrelaw.Language.Tidying.Written;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>

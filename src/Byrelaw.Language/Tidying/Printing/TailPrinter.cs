@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Syntax.Conditions;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>What follows a condition's subject, in the one order: whose, when, from how many, and then the demand.</summary>

@@ -1,10 +1,3 @@
-using System.Text;
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Tidying.Layouts;
-using Byrelaw.Language.Tidying.Written;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>A line word by word, with one space between: the language's own words, numbers and units the one way, people's names as written.</summary>

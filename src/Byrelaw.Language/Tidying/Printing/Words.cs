@@ -1,11 +1,3 @@
-using Byrelaw.Language.Canonical;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax;
-using Byrelaw.Language.Units;
-
 namespace Byrelaw.Language.Tidying.Printing;
 
 /// <summary>Single words and amounts the one way. Names stay as people wrote them: they are people's words.</summary>

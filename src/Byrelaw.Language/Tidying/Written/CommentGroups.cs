@@ -1,5 +1,3 @@
-using Byrelaw.Language.Blocks;
-
 namespace Byrelaw.Language.Tidying.Written;
 
 /// <summary>Decides which comments between two blocks belong to the upper one.</summary>

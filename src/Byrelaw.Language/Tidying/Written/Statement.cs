@@ -1,7 +1,3 @@
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Tidying.Written;
 
 /// <summary>A statement with the comments that belong to it.</summary>

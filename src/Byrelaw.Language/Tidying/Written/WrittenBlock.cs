@@ -1,5 +1,3 @@
-using Byrelaw.Language.Blocks;
-
 namespace Byrelaw.Language.Tidying.Written;
 
 /// <summary>A block as it stands in a file.</summary>

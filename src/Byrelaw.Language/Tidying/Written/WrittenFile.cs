@@ -1,6 +1,3 @@
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Reading;
-
 namespace Byrelaw.Language.Tidying.Written;
 
 /// <summary>A rule file as it stands: its statements in blocks, with every comment where it belongs.</summary>

@@ -1,11 +1,3 @@
-using Byrelaw.Language.Blocks;
-using Byrelaw.Language.Grammar;
-using Byrelaw.Language.Lexing;
-using Byrelaw.Language.Phrases;
-using Byrelaw.Language.Reading;
-using Byrelaw.Language.Sources;
-using Byrelaw.Language.Syntax.Lines;
-
 namespace Byrelaw.Language.Tidying.Written;
 
 /// <summary>Puts a file's statements and comments side by side, by their places.</summary>

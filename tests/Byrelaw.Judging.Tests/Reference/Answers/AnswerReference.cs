@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>An answer with its dates.</summary>

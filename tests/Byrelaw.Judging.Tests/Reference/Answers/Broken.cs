@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>"A broken bullet breaks its list, a broken define its users, a broken <c>change</c> its target."</summary>

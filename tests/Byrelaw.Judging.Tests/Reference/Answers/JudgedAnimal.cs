@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>All that the reference says of one animal on one list.</summary>

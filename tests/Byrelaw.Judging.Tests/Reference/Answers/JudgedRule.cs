@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>A rule, a gate or unreadable lines, for one animal over a span, in both ways of looking at the days after the known day.</summary>

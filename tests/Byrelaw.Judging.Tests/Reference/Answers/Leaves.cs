@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>A condition that is neither a list nor a defined name, as met on the way through a rule.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Records.Herds;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>"<c>prefer</c> ranks those who may be used ...; ties by animal number."</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Judging.Truths;
-using Byrelaw.Judging.Verdicts;
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>Judges plain rows day by day, as the language reference reads. Slow on purpose.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>"<c>pass</c> never applies where a sample exists whose result is not known."</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>What a rule says on one day.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>"<c>age</c> (from <c>born</c>, which may be a year or a year and month: then an answer holds only if it holds for every possible day)."</summary>

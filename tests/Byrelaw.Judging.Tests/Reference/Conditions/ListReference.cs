@@ -1,6 +1,3 @@
-using Byrelaw.Judging.Truths;
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>"Lists: <c>any of</c>, <c>all of</c>, <c>none of</c>, <c>at least 2 of</c>."</summary>

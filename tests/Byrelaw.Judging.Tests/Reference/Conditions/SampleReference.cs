@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>A result, or what a row that cannot be read may have been.</summary>

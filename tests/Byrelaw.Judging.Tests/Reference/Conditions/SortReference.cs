@@ -1,5 +1,3 @@
-using Byrelaw.Judging.Truths;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>When she last had one of some events: on which days it may have been.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>One animal on one day, in one of the two ways of looking at the days after the known day.</summary>

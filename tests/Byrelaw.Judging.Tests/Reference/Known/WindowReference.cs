@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>The days that a condition looks at.</summary>

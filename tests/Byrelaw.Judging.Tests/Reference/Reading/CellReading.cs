@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime.Text;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>What single cells say.</summary>

@@ -1,7 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Words;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>What a farm's rows say, and what they might have said.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-using NodaTime;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>A farm's records as a person would write them down: cells of text, right or wrong.</summary>

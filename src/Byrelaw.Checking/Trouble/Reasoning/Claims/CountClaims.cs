@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>How often something happened, and what that says of the last time.</summary>

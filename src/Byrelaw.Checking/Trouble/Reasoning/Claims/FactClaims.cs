@@ -1,7 +1,3 @@
-using System.Globalization;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>What is true of her without a date. A fact that is not on record is neither so nor otherwise.</summary>

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>Something that may happen to an animal: an event, a result, one answer of a test, a day in a spell.</summary>

@@ -1,6 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>What it means that something happened to her, never happened, or happened so long ago.</summary>

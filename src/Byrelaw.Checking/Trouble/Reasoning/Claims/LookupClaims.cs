@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>Results of measures and tests, her own and her mob's. Where nothing was found, nothing is true and nothing false.</summary>

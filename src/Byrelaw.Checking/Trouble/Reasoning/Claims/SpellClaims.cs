@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>Whether she was in a spell, today or on any day of the windows.</summary>

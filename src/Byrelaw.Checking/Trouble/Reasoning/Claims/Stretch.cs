@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>The numbers that a demand accepts, both ends included.</summary>

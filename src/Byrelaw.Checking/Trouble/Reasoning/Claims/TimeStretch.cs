@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>The times that a demand accepts, both ends included; null for no end.</summary>

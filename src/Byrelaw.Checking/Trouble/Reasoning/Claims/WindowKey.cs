@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using Byrelaw.Language.Rulebooks;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>Tells windows apart, and which holds all of another.</summary>

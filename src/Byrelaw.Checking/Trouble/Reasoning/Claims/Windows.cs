@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using Byrelaw.Language.Rulebooks.Conditions;
-using Byrelaw.Language.Rulebooks.Words;
-
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>What it means that something happened, or did not, in a condition's windows.</summary>

@@ -1,0 +1,19 @@
+// What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.Collections.Immutable;
+global using System.Globalization;
+global using System.Text;
+global using Byrelaw.Checking.MadeUp;
+global using Byrelaw.Checking.Trouble.Reasoning;
+global using Byrelaw.Judging;
+global using Byrelaw.Judging.Truths;
+global using Byrelaw.Judging.Verdicts;
+global using Byrelaw.Language.Diagnostics;
+global using Byrelaw.Language.Rulebooks;
+global using Byrelaw.Language.Rulebooks.Conditions;
+global using Byrelaw.Language.Rulebooks.Examples;
+global using Byrelaw.Language.Rulebooks.Plans;
+global using Byrelaw.Language.Rulebooks.Words;
+global using Byrelaw.Language.Sources;
+global using Byrelaw.Records.Herds;
+global using NodaTime;
+global using NodaTime.Text;

@@ -1,0 +1,23 @@
+// What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.CommandLine;
+global using System.Text;
+global using Byrelaw.Cli.Loading;
+global using Byrelaw.Judging;
+global using Byrelaw.Judging.Verdicts;
+global using Byrelaw.Language.Comparing;
+global using Byrelaw.Language.Diagnostics;
+global using Byrelaw.Language.Packing;
+global using Byrelaw.Language.Reading;
+global using Byrelaw.Language.Rulebooks;
+global using Byrelaw.Language.Tidying;
+global using Byrelaw.Records.Herds;
+global using Byrelaw.Records.Reading;
+global using Byrelaw.Reporting;
+global using Byrelaw.Reporting.Comparing;
+global using Byrelaw.Reporting.Files;
+global using Byrelaw.Reporting.Json;
+global using Byrelaw.Reporting.Log;
+global using Byrelaw.Reporting.Terminal;
+global using Byrelaw.Reporting.Words;
+global using NodaTime;
+global using NodaTime.Text;

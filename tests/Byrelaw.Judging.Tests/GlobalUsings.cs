@@ -1,0 +1,21 @@
+// What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.Collections.Immutable;
+global using System.Globalization;
+global using System.Text;
+global using Byrelaw.Judging.Tests.Generators;
+global using Byrelaw.Judging.Tests.HandWorked;
+global using Byrelaw.Judging.Tests.SideBySide;
+global using Byrelaw.Judging.Truths;
+global using Byrelaw.Judging.Verdicts;
+global using Byrelaw.Language.Reading;
+global using Byrelaw.Language.Rulebooks;
+global using Byrelaw.Language.Rulebooks.Conditions;
+global using Byrelaw.Language.Rulebooks.Words;
+global using Byrelaw.Language.Tuning;
+global using Byrelaw.Records.Herds;
+global using Byrelaw.Records.Reading;
+global using Byrelaw.Testing;
+global using Byrelaw.Testing.Documents;
+global using CsCheck;
+global using NodaTime;
+global using NodaTime.Text;

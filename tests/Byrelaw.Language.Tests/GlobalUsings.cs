@@ -1,0 +1,23 @@
+// What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.Globalization;
+global using System.Text;
+global using Byrelaw.Language.Blocks;
+global using Byrelaw.Language.Canonical;
+global using Byrelaw.Language.Comparing;
+global using Byrelaw.Language.Correcting;
+global using Byrelaw.Language.Diagnostics;
+global using Byrelaw.Language.Lexing;
+global using Byrelaw.Language.Packing;
+global using Byrelaw.Language.Reading;
+global using Byrelaw.Language.Rulebooks;
+global using Byrelaw.Language.Rulebooks.Conditions;
+global using Byrelaw.Language.Rulebooks.Words;
+global using Byrelaw.Language.Sources;
+global using Byrelaw.Language.Tests.Canonical;
+global using Byrelaw.Language.Tests.Documents;
+global using Byrelaw.Language.Tests.Support;
+global using Byrelaw.Language.Tidying;
+global using Byrelaw.Testing;
+global using Byrelaw.Testing.Documents;
+global using CsCheck;
+global using NodaTime;

@@ -1,0 +1,20 @@
+// What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.Collections.Immutable;
+global using System.Globalization;
+global using System.Text;
+global using Byrelaw.Judging.Truths;
+global using Byrelaw.Judging.Verdicts;
+global using Byrelaw.Language.Diagnostics;
+global using Byrelaw.Language.Rulebooks;
+global using Byrelaw.Language.Rulebooks.Conditions;
+global using Byrelaw.Language.Rulebooks.Words;
+global using Byrelaw.Language.Sources;
+global using Byrelaw.Records.Herds;
+global using Byrelaw.Reporting.Files;
+global using Byrelaw.Reporting.Html;
+global using Byrelaw.Reporting.Log;
+global using Byrelaw.Reporting.Tests.Invented;
+global using Byrelaw.Reporting.Words;
+global using Byrelaw.Testing;
+global using CsCheck;
+global using NodaTime;
