@@ -1,4 +1,4 @@
-using Byrelaw.Language.Comparing;
+using Byrelaw.Workshop.Comparing;
 
 namespace Byrelaw.Checking.Comparing;
 

@@ -1,5 +1,5 @@
 using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Language.Tuning;
+using Byrelaw.Workshop.Tuning;
 
 namespace Byrelaw.Cli.Loading;
 

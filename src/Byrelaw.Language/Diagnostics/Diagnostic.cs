@@ -23,7 +23,7 @@ public sealed record Diagnostic(
 
     /// <summary>
     /// The change that <see cref="Help"/> speaks of; null where none mends it, or where nobody has asked
-    /// <see cref="Correcting.Corrector"/> to try any.
+    /// <c>Corrector</c> of the workshop to try any.
     /// </summary>
     public Correction? Correction { get; init; }
 

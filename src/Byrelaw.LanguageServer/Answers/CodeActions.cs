@@ -1,4 +1,4 @@
-using Byrelaw.Language.Correcting;
+using Byrelaw.Workshop.Correcting;
 
 namespace Byrelaw.LanguageServer.Answers;
 

@@ -1,4 +1,4 @@
-using Byrelaw.Language.Editing.Suggestions;
+using Byrelaw.Workshop.Editing.Suggestions;
 
 namespace Byrelaw.LanguageServer.Answers;
 

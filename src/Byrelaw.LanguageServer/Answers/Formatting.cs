@@ -1,4 +1,4 @@
-using Byrelaw.Language.Tidying;
+using Byrelaw.Workshop.Tidying;
 
 namespace Byrelaw.LanguageServer.Answers;
 

@@ -1,4 +1,4 @@
-using Byrelaw.Language.Editing.Outlines;
+using Byrelaw.Workshop.Editing.Outlines;
 
 namespace Byrelaw.LanguageServer.Answers;
 

@@ -1,4 +1,4 @@
-using Byrelaw.Language.Carrying;
+using Byrelaw.Workshop.Carrying;
 
 namespace Byrelaw.Reporting.Terminal;
 

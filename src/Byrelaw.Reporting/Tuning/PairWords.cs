@@ -44,10 +44,10 @@ internal static class PairWords
             + $"{best.Extra} more than the two moves one by one: for {(best.Extra == 1 ? "that one" : "those")}, one rule alone was never what stood in the way";
     }
 
-    private static string Name(Language.Tuning.RuleNumber number, PairTuning pair) =>
+    private static string Name(Workshop.Tuning.RuleNumber number, PairTuning pair) =>
         pair.First.Rule.Name == pair.Second.Rule.Name ? NumberWords.Title(number) : $"“{number.Rule.Name}”, {Phrases.Small(NumberWords.Title(number))}";
 
-    private static decimal Now(Language.Tuning.RuleNumber number) => Math.Round((decimal)number.Number.Value, 6);
+    private static decimal Now(Workshop.Tuning.RuleNumber number) => Math.Round((decimal)number.Number.Value, 6);
 
-    private static string Value(decimal value, Language.Tuning.RuleNumber number) => value == Now(number) ? $"[{NumberWords.Bare(value)}]" : NumberWords.Bare(value);
+    private static string Value(decimal value, Workshop.Tuning.RuleNumber number) => value == Now(number) ? $"[{NumberWords.Bare(value)}]" : NumberWords.Bare(value);
 }

@@ -1,5 +1,5 @@
 using Byrelaw.Checking.Comparing;
-using Byrelaw.Language.Comparing;
+using Byrelaw.Workshop.Comparing;
 
 namespace Byrelaw.Checking.Tests.Comparing;
 

@@ -1,4 +1,4 @@
-using Byrelaw.Language.Correcting;
+using Byrelaw.Workshop.Correcting;
 using Byrelaw.Testing.Problems;
 
 namespace Byrelaw.Checking.Tests.Problems;

@@ -1,6 +1,6 @@
 using Byrelaw.Judging.Comparing;
 using Byrelaw.Judging.Tests.Reference;
-using Byrelaw.Language.Comparing;
+using Byrelaw.Workshop.Comparing;
 
 namespace Byrelaw.Judging.Tests.Comparing;
 

@@ -1,10 +1,10 @@
-using Byrelaw.Language.Correcting;
+using Byrelaw.Workshop.Correcting;
 
 namespace Byrelaw.LanguageServer.Tests.Features;
 
 public sealed class CodeActionTests
 {
-    private static readonly string Wrong = Repository.At("tests/Byrelaw.Language.Tests/Wrong/Files");
+    private static readonly string Wrong = Repository.At("tests/Byrelaw.Workshop.Tests/Wrong/Files");
 
     [Fact]
     public async Task The_change_that_mends_a_problem_is_offered_and_mends_it()

@@ -1,0 +1,43 @@
+namespace Byrelaw.Workshop.Editing.Suggestions;
+
+/// <summary>What a condition is about decides what may follow: the grammar takes any window and demand after any name.</summary>
+internal static class Subject
+{
+    private static readonly string[] Windows = ["in", "since", "from", "ever", "at", "between"];
+    private static readonly string[] Demands = ["at", "more", "less", "exactly", "between"];
+    private static readonly string[] Parts = [.. Windows, .. Demands, "is", "not", "of"];
+
+    /// <summary>The first name of a condition that it can be about; null where there is none yet.</summary>
+    public static Symbol? Of(NotedLine line, Namespace names) =>
+        LineNames.In(line, names).Where(use => use.Thing.Sort is not (NameSort.Answer or NameSort.Value or NameSort.List or NameSort.Rule))
+            .Select(use => names.Find(use.Spelling)).FirstOrDefault(symbol => symbol is not null);
+
+    /// <summary>Whether a part that starts with this word may follow a condition's subject.</summary>
+    /// <param name="subject">What the condition is about; null where that is not known.</param>
+    /// <param name="word">The first word of the part.</param>
+    /// <param name="isCount">Whether the condition counts it.</param>
+    public static bool Takes(Symbol? subject, string word, bool isCount) => !Parts.Contains(word) || subject switch
+    {
+        KindSymbol { Kind: EventKind or TestKind } when isCount => Windows.Contains(word),
+        KindSymbol { Kind: MeasureKind } => Windows.Contains(word) || Demands.Contains(word) || word is "of",
+        KindSymbol { Kind: TestKind } => Windows.Contains(word) || word is "is",
+        FactSymbol { Fact.Type: FactType.Number or FactType.Amount } => Demands.Contains(word) || word is "is" or "not" or "in",
+        FactSymbol => word is "is",
+        BuiltInSymbol { Name: "age" or "parity" } => Demands.Contains(word),
+        SpellSymbol => Windows.Contains(word),
+        KindSymbol or DefineSymbol => false,
+        _ => true,
+    };
+
+    /// <summary>The units in which a demand on it may be written; the one it is kept in first.</summary>
+    public static IEnumerable<string> Units(Symbol? subject) => subject switch
+    {
+        KindSymbol { Kind: MeasureKind { Unit: { } unit } measure } => Near(unit, measure.MolarMass),
+        FactSymbol { Fact.Unit: { } unit } => Near(unit, null),
+        BuiltInSymbol { Name: "age" } => ["days", "weeks", "months", "years"],
+        _ => [],
+    };
+
+    private static IEnumerable<string> Near(Unit unit, double? molarMass) =>
+        UnitTable.All.Where(other => UnitConversion.Convert(1, other, unit, molarMass) is not null).Select(other => other.Symbol).Prepend(unit.Symbol).Distinct();
+}

@@ -1,0 +1,51 @@
+using System.Buffers;
+
+namespace Byrelaw.Workshop.Packing;
+
+/// <summary>Which paths a pack may hold: plain ones, that stay in the folder on every kind of machine.</summary>
+internal static class PackPath
+{
+    private static readonly SearchValues<char> Forbidden = SearchValues.Create("\\:*?\"<>|");
+
+    /// <summary>What is wrong with a path; null where nothing is.</summary>
+    public static string? Fault(string path)
+    {
+        if (path.Length is 0 or > PackLimits.Path)
+        {
+            return path.Length == 0 ? "is empty" : $"is longer than {PackLimits.Path} characters";
+        }
+
+        if (path.AsSpan().ContainsAny(Forbidden) || path.Any(char.IsControl))
+        {
+            return "holds a sign that not every machine takes in the name of a file";
+        }
+
+        return path.Split('/').Any(part => part is "" or "." or ".." || part[^1] is ' ' or '.')
+            ? "leads outside the folder, or has an empty part, or a part that ends in a space or a full stop"
+            : null;
+    }
+
+    /// <summary>Where a file's <c>use</c> line leads, both seen from the pack's own folder; null where it leaves it.</summary>
+    public static string? Resolve(string from, string relative)
+    {
+        var parts = from.Split('/').SkipLast(1).ToList();
+        foreach (var part in relative.Split('/'))
+        {
+            if (part is ".." && parts.Count == 0)
+            {
+                return null;
+            }
+
+            if (part is "..")
+            {
+                parts.RemoveAt(parts.Count - 1);
+            }
+            else if (part is not ("" or "."))
+            {
+                parts.Add(part);
+            }
+        }
+
+        return string.Join('/', parts);
+    }
+}

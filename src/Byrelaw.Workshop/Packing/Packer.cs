@@ -1,0 +1,47 @@
+namespace Byrelaw.Workshop.Packing;
+
+/// <summary>Makes a pack of files, and holds a pack to what its files say.</summary>
+public static class Packer
+{
+    /// <summary>Packs files that read without errors.</summary>
+    /// <param name="opens">The path (in the pack) of the file to open.</param>
+    /// <param name="files">All that it needs, by path in the pack.</param>
+    /// <param name="madeWith">The program and its version.</param>
+    /// <returns>The pack, or why these files cannot be packed.</returns>
+    public static (Pack? Pack, PackProblem? Problem) Of(string opens, IEnumerable<PackedFile> files, string madeWith)
+    {
+        ImmutableArray<PackedFile> sorted = [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)];
+        foreach (var file in sorted)
+        {
+            if (PackPath.Fault(file.Path) is { } fault)
+            {
+                return (null, new PackProblem(0, $"the path `{file.Path}` {fault}", "give the file or its folder another name"));
+            }
+        }
+
+        var pack = new Pack(madeWith, opens, "", "", sorted);
+        var (canonical, fingerprint) = Resolved(pack);
+        pack = pack with { Canonical = canonical, Fingerprint = fingerprint };
+        return PackWriter.Write(pack).Length > PackLimits.Bytes
+            ? (null, new PackProblem(0, $"together the files are larger than {PackLimits.Bytes / 1024 / 1024} MiB", "a pack holds rule files, not records"))
+            : (pack, null);
+    }
+
+    /// <summary>Whether the files of a pack resolve to the rulebook that it says.</summary>
+    /// <returns>Null where they do.</returns>
+    public static PackProblem? Check(Pack pack, string program)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        var (canonical, _) = Resolved(pack);
+        return canonical == pack.Canonical ? null : new PackProblem(
+            0, "the files of the pack are not the rulebook that it says",
+            pack.MadeWith == program ? "do not unpack it; ask where it comes from"
+                : $"it was made with {pack.MadeWith}, and this is {program}: unpack it with the same version, or ask where it comes from");
+    }
+
+    private static (string Canonical, string Fingerprint) Resolved(Pack pack)
+    {
+        var rulebook = RulebookReader.Read(pack.Opens, new PackedRuleFiles(pack))!.Rulebook;
+        return (CanonicalText.Of(rulebook), Fingerprint.Of(rulebook));
+    }
+}

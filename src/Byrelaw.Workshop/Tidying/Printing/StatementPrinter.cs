@@ -1,0 +1,26 @@
+namespace Byrelaw.Workshop.Tidying.Printing;
+
+/// <summary>
+/// How a statement is set. Most are set word by word, as the grammar took the words, so a new kind of line needs
+/// nothing here; what has several spellings, or lines up with its neighbours, has a printer of its own.
+/// </summary>
+internal static class StatementPrinter
+{
+    // As wide as the longer of the two, so that what they say starts in one column.
+    private const string Because = "because";
+    private const string Source = "source ";
+
+    /// <summary>How it is set.</summary>
+    public static Layout Of(Statement statement) => statement.Syntax switch
+    {
+        DeclarationLine declaration => DeclarationPrinter.Of(declaration),
+        SpellLine spell => DeclarationPrinter.Of(spell),
+        CallLine call => DeclarationPrinter.Of(call),
+        NeedsLine needs => new OneLine($"needs {ConditionPrinter.Of(needs.Condition)}"),
+        ConditionLine condition => new OneLine(ConditionPrinter.Of(condition.Condition)),
+        BulletLine bullet => new OneLine($"- {ConditionPrinter.Of(bullet.Condition)}"),
+        BecauseLine because => new EndsWithText(Because, because.Reason.Value),
+        SourceLine source => new EndsWithText(Source, source.Source.Value),
+        _ => new TokenPrinter(statement).Print(),
+    };
+}

@@ -1,0 +1,71 @@
+namespace Byrelaw.Workshop.Tuning;
+
+/// <summary>Finds the numbers that a rule hangs on, and puts others in their place.</summary>
+public static class NumbersOfRule
+{
+    /// <summary>Its own numbers in the order they are read, then those of the defines it speaks of (also for whom it is for), each once.</summary>
+    /// <param name="rulebook">The rulebook.</param>
+    /// <param name="rule">One of its rules.</param>
+    public static ImmutableArray<RuleNumber> Of(Rulebook rulebook, Rule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(rule);
+        var found = new List<RuleNumber>();
+        var seen = new HashSet<int>();
+        Walk(rule.Needs, [], null);
+        if (rule.AppliesTo is { } named)
+        {
+            Walk(named, [], null);
+        }
+
+        // The rule's own numbers before those of its defines.
+        return [.. found.OrderBy(number => number.Define is not null)];
+
+        void Walk(Condition condition, ImmutableArray<string> through, int? define)
+        {
+            Take(condition, through, define, null);
+            if (condition is ListCondition list)
+            {
+                for (var item = 0; item < list.Items.Length; item++)
+                {
+                    Take(list.Items[item], through, define, item);
+                }
+            }
+        }
+
+        void Take(Condition condition, ImmutableArray<string> through, int? define, int? item)
+        {
+            found.AddRange(ConditionNumbers.In(condition).Select(number => new RuleNumber(rule, through, define, item, condition, number)));
+            if (condition is NamedCondition name && seen.Add(name.Index))
+            {
+                Walk(rulebook.Defines[name.Index].Condition, through.Add(name.Define), name.Index);
+            }
+        }
+    }
+
+    /// <summary>The rulebook with another value in a number's place, whatever stands there now.</summary>
+    /// <param name="rulebook">The one the number was found in, or one made from it by this method.</param>
+    /// <param name="number">Which number.</param>
+    /// <param name="value">In the number's unit; whole for times and counts.</param>
+    public static Rulebook With(this Rulebook rulebook, RuleNumber number, decimal value)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(number);
+        if (number.Define is { } index)
+        {
+            var define = rulebook.Defines[index];
+            return rulebook with { Defines = rulebook.Defines.SetItem(index, define with { Condition = With(define.Condition, number, value) }) };
+        }
+
+        return rulebook with
+        {
+            Rules = [.. rulebook.Rules.Select(rule => rule.Name == number.Rule.Name ? rule with { Needs = With(rule.Needs, number, value) } : rule)],
+        };
+    }
+
+    /// <summary>A condition with another value in a number's place; the condition is of the same shape as the one it was found in.</summary>
+    internal static Condition With(Condition condition, RuleNumber number, decimal value) =>
+        number.Item is { } item && condition is ListCondition list
+            ? list with { Items = list.Items.SetItem(item, ConditionWithNumber.Of(list.Items[item], number.Number.Part, number.Number.IsHigh, (double)value)) }
+            : ConditionWithNumber.Of(condition, number.Number.Part, number.Number.IsHigh, (double)value);
+}
