@@ -55,16 +55,12 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
         return Console.OpenStandardOutput();
     }
 
-    /// <summary>A path as the system wants it.</summary>
-    /// <exception cref="CannotDoException">No file can have such a name.</exception>
-    public string Full(string path) => path.Contains('\0', StringComparison.Ordinal)
-        ? throw new CannotDoException("no file's name holds the character NUL")
-        : Path.GetFullPath(path, Here);
+    /// <summary>The folder that relative paths start from.</summary>
+    public WorkFolder Folder { get; } = new(Here);
 
-    /// <summary>A path as people are shown it: relative to where they work, forward slashes.</summary>
-    public string Show(string path)
-    {
-        var relative = Path.GetRelativePath(Here, path).Replace(Path.DirectorySeparatorChar, '/');
-        return relative.StartsWith("../../../", StringComparison.Ordinal) ? path.Replace(Path.DirectorySeparatorChar, '/') : relative;
-    }
+    /// <inheritdoc cref="WorkFolder.Full"/>
+    public string Full(string path) => Folder.Full(path);
+
+    /// <inheritdoc cref="WorkFolder.Show"/>
+    public string Show(string path) => Folder.Show(path);
 }

@@ -1,12 +1,13 @@
 // What most files here speak of. A namespace stands here only where none of its names clashes with another's.
 global using System.CommandLine;
 global using System.Text;
-global using Byrelaw.Cli.Loading;
+global using Byrelaw.Cli.Files;
 global using Byrelaw.Judging;
 global using Byrelaw.Judging.Verdicts;
 global using Byrelaw.Language.Diagnostics;
 global using Byrelaw.Language.Reading;
 global using Byrelaw.Language.Rulebooks;
+global using Byrelaw.Loading;
 global using Byrelaw.Records.Herds;
 global using Byrelaw.Records.Reading;
 global using Byrelaw.Reporting;

@@ -59,6 +59,16 @@ public sealed class Judge
     public AnimalJudgement JudgeOne(Choice choice, int animal, LocalDate? on = null) =>
         ExplainerOf(JudgingDays.On(choice, on)).Explain(animal);
 
+    /// <summary>Judges one animal on every list that may take her; on all lists where none may.</summary>
+    public Draft JudgeHer(int animal, LocalDate? on = null)
+    {
+        var number = _days.Herd.Numbers[animal];
+        var hers = _programme.Choices.Where(choice => Candidates.MayTake(choice, number, _programme)).ToList();
+        var lists = (hers.Count > 0 ? hers : [.. _programme.Choices]).Select(choice =>
+            new ListJudgement(JudgingDays.On(choice, on), [.. PlanOf(choice).BrokenParts], [JudgeOne(choice, animal, on)], []));
+        return new Draft(_rulebook, _days.Herd, _knownOn, [.. lists]);
+    }
+
     /// <summary>Only the answers of a list's animals, for when no one asks why. The order is the herd's.</summary>
     /// <param name="choice">The list.</param>
     /// <param name="on">Judge on this day instead of the list's own.</param>
@@ -98,6 +108,28 @@ public sealed class Judge
         }
 
         return truths;
+    }
+
+    /// <summary>How many of a list's animals each of its rules lets in on one day; nothing of a rule that is judged on the day itself.</summary>
+    public ImmutableArray<RuleTally> Tally(Choice choice, LocalDate date)
+    {
+        var animals = CandidatesOf(JudgingDays.On(choice, date), date).Animals;
+        var answers = new Kleene[_days.Herd.Count];
+        var tallies = ImmutableArray.CreateBuilder<RuleTally>();
+        foreach (var rule in PlanOf(choice).Rules.Where(rule => ListPlan.IsJudged(rule.Rule)))
+        {
+            rule.OnAll(Day.Number(date), answers);
+            var (met, notMet) = (0, 0);
+            foreach (var animal in animals)
+            {
+                met += answers[animal].Assumed == Truth.True ? 1 : 0;
+                notMet += answers[animal].Assumed == Truth.False ? 1 : 0;
+            }
+
+            tallies.Add(new RuleTally(rule.Rule, met, notMet, animals.Length - met - notMet));
+        }
+
+        return tallies.ToImmutable();
     }
 
     /// <summary>Works out the timeline of all rules together for every animal of the herd, on one thread.</summary>

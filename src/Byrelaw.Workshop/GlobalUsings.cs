@@ -13,7 +13,7 @@ global using Byrelaw.Language.Diagnostics;
 global using Byrelaw.Language.Grammar;
 global using Byrelaw.Language.Layers;
 global using Byrelaw.Language.Lexing;
-global using Byrelaw.Language.Phrases;
+global using Byrelaw.Language.PhraseBooks;
 global using Byrelaw.Language.Reading;
 global using Byrelaw.Language.Rulebooks;
 global using Byrelaw.Language.Rulebooks.Conditions;

@@ -57,7 +57,7 @@ internal static class TroubleProblems
     private static string? Excluding(IReadOnlyList<Condition> conflict)
     {
         var places = conflict.Select(Said).Distinct().Take(3).ToList();
-        return places.Count < 2 ? null : $"{Quoted.Joined(places, "and")} exclude each other";
+        return places.Count < 2 ? null : $"{Phrases.And(places)} exclude each other";
     }
 
     private static string Said(Condition condition) =>

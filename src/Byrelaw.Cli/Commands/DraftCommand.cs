@@ -34,7 +34,7 @@ internal static class DraftCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add);
         if (loaded is null)
         {
             return NotJudged(problems, json, doors);
@@ -82,7 +82,7 @@ internal static class DraftCommand
     private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, LocalDate? on, LocalDate? knownOn, Doors doors)
     {
         var file = doors.Full(programme);
-        var records = Path.GetFullPath(loaded.Reading.Rulebook.Records!.Folder.Replace('/', Path.DirectorySeparatorChar), Path.GetDirectoryName(file)!);
+        var records = RecordsFolder.Of(loaded.Reading.Rulebook.Records!.Folder, file);
         return new InputsJson(Relative(from, file), Relative(from, records), Iso(on), Iso(knownOn));
     }
 

@@ -15,7 +15,7 @@ internal static class PackCommand
 
     private static int Run(string programme, string file, string? keyFile, Doors doors)
     {
-        var files = new RuleFilesKept(new RuleFilesOnDisk(doors));
+        var files = new RuleFilesKept(new RuleFilesOnDisk(doors.Folder));
         var reading = RulebookReader.Read(doors.Full(programme), files) ?? throw new CannotDoException($"no such file: {programme}");
         var problems = new Problems();
         problems.Add(reading.Problems);

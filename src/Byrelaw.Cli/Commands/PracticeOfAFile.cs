@@ -18,7 +18,7 @@ internal static class PracticeOfAFile
         }
 
         var problems = new Problems();
-        var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
+        var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors.Folder);
         problems.Add(reading.Problems);
         if (reading.HasErrors)
         {

@@ -23,8 +23,8 @@ internal static class RecordsCommand
             throw new CannotDoException(File.Exists(full) ? $"{folder} is a file; give the folder of the records" : $"no such folder: {folder}");
         }
 
-        var programme = rules ?? ProgrammeOf.Records(full, doors);
-        var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors);
+        var programme = rules ?? ProgrammeOf.Records(full, doors.Folder);
+        var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder);
         var problems = new Problems();
         problems.Add(reading.Problems.Where(problem => problem.Severity == Severity.Error));
         var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records);

@@ -28,7 +28,7 @@ internal static class TidyCommand
         try
         {
             var isInput = file == StandardInput.Sign;
-            var (path, source) = isInput ? Input(doors) : (OnDisk(file, doors), new RuleFilesOnDisk(doors));
+            var (path, source) = isInput ? Input(doors) : (OnDisk(file, doors), new RuleFilesOnDisk(doors.Folder));
             var result = Tidier.Tidy(path, source) ?? throw new CannotDoException($"no such file: {file}");
             return result.Text is null ? LeftAlone(result, doors)
                 : checks ? Check(result, doors)
@@ -57,7 +57,7 @@ internal static class TidyCommand
         }
 
         var path = doors.Full(StandardInput.Sign);
-        return (path, new StandardInput(new RuleFilesOnDisk(doors), path, bytes.ToArray()));
+        return (path, new StandardInput(new RuleFilesOnDisk(doors.Folder), path, bytes.ToArray()));
     }
 
     private static int Print(string text, Doors doors)

@@ -76,7 +76,7 @@ internal static class UnpackCommand
     private static string WhatChanges(Pack pack, string folder, Doors doors)
     {
         var there = Path.Combine(folder, pack.Opens.Replace('/', Path.DirectorySeparatorChar));
-        var old = RulebookReader.Read(there, new RuleFilesOnDisk(doors));
+        var old = RulebookReader.Read(there, new RuleFilesOnDisk(doors.Folder));
         if (old is null || old.HasErrors)
         {
             return old is null ? $"\n{pack.Opens} is not there yet, so there is nothing to compare it with.\n\n"

@@ -46,7 +46,7 @@ internal static class VerifyCommand
     private static LocalDate? Day(string? day) => day is not null && LocalDatePattern.Iso.Parse(day) is { Success: true, Value: var date } ? date : null;
 
     private static LoadedProgramme? Programme(string file, LocalDate? knownOn, Doors doors) => File.Exists(file)
-        ? LoadedProgramme.Read(file, knownOn, doors, new Problems())
+        ? LoadedProgramme.Read(file, knownOn, doors.Folder, _ => { })
         : throw new CannotDoException($"{doors.Show(file)}, which the report was drawn up from, is not there; say with --programme FILE where it is now");
 
     /// <summary>The rules of a pack, and the records where the report says.</summary>

@@ -19,14 +19,14 @@ internal static class WhyCommand
     private static int Run(string programme, string number, bool all, LocalDate? on, LocalDate? knownOn, bool json, Doors doors)
     {
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors, problems);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add);
         if (loaded is null)
         {
             return DraftCommand.NotJudged(problems, json, doors);
         }
 
-        var animal = Find(number, loaded.Herd);
-        var draft = JudgeHer(loaded, animal, on, knownOn);
+        var animal = AnimalAskedFor.Find(number, loaded.Herd);
+        var draft = new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeHer(animal, on);
         if (json)
         {
             doors.Out.WriteLine(JsonText.Of(draft));
@@ -41,40 +41,4 @@ internal static class WhyCommand
         problems.Print(doors);
         return loaded.HasErrors ? ExitCode.Bad : ExitCode.Done;
     }
-
-    private static int Find(string number, Herd herd)
-    {
-        var animal = herd.Find(number);
-        if (animal >= 0)
-        {
-            return animal;
-        }
-
-        var near = NearestNumber.To(number, herd.Numbers);
-        throw new CannotDoException($"no animal {number} in {herd.AnimalsFile}{(near is null ? "" : $"; did you mean {near}?")}");
-    }
-
-    /// <summary>Her answers on every list that may take her; on all lists where none does.</summary>
-    private static Draft JudgeHer(LoadedProgramme loaded, int animal, LocalDate? on, LocalDate? knownOn)
-    {
-        var rulebook = loaded.Reading.Rulebook;
-        var choices = rulebook.Programme!.Choices;
-        var number = loaded.Herd.Numbers[animal];
-        var hers = choices.Where(choice => MayTake(choice, number, choices)).ToList();
-        var judge = new Judge(rulebook, loaded.Herd, knownOn);
-        var lists = (hers.Count > 0 ? hers : [.. choices]).Select(choice =>
-        {
-            var days = on is { } day ? choice with { JudgedFrom = day, JudgedTo = day } : choice;
-            var broken = rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List);
-            return new ListJudgement(days, [.. broken], [judge.JudgeOne(choice, animal, on)], []);
-        });
-        return new Draft(rulebook, loaded.Herd, knownOn, [.. lists]);
-    }
-
-    private static bool MayTake(Choice choice, string number, IReadOnlyList<Choice> choices) => choice.From switch
-    {
-        ChoiceFrom.Named => choice.Animals.Contains(number),
-        ChoiceFrom.AnotherList => choices.Where(other => other.List == choice.OtherList).Any(other => MayTake(other, number, choices)),
-        _ => true,
-    };
 }

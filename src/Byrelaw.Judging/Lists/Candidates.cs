@@ -45,6 +45,14 @@ internal static class Candidates
         }
     }
 
+    /// <summary>Whether a list may take an animal, going by what the programme says alone: not whether she is in the herd or of the right sort.</summary>
+    public static bool MayTake(Choice choice, string number, Programme programme) => choice.From switch
+    {
+        ChoiceFrom.Named => choice.Animals.Contains(number),
+        ChoiceFrom.AnotherList => programme.Choices.Where(other => other.List == choice.OtherList).Any(other => MayTake(other, number, programme)),
+        _ => true,
+    };
+
     private static Kleene Gates(ListPlan plan, int animal, JudgingDays days)
     {
         var all = Kleene.True;

@@ -15,13 +15,5 @@ internal static class Quoted
     public static string Place(SourceSpan at) => $"{at.File.Path}, line {at.Line}";
 
     /// <summary>Words in back-ticks, joined as one says them: <c>`a`, `b` or `c`</c>.</summary>
-    public static string Either(IReadOnlyList<string> words) => Joined([.. words.Select(Of)], "or");
-
-    /// <summary>Phrases joined as one says them: <c>a, b or c</c>.</summary>
-    public static string Joined(IReadOnlyList<string> phrases, string last) => phrases.Count switch
-    {
-        0 => "",
-        1 => phrases[0],
-        _ => $"{string.Join(", ", phrases.Take(phrases.Count - 1))} {last} {phrases[^1]}",
-    };
+    public static string Either(IReadOnlyList<string> words) => Phrases.Or([.. words.Select(Of)]);
 }

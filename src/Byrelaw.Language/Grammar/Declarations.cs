@@ -4,7 +4,7 @@ using static Pidgin.Parser;
 namespace Byrelaw.Language.Grammar;
 
 /// <summary>Lines that declare the words of the farm. Their names are whole phrases by now: see
-/// <see cref="Phrases.DeclaredNames"/>.</summary>
+/// <see cref="DeclaredNames"/>.</summary>
 internal static class Declarations
 {
     private static readonly Parser<Token, ClauseSyntax> Also = Map<Token, Token, ImmutableArray<NameSyntax>, ClauseSyntax>(

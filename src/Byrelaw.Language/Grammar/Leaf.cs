@@ -62,7 +62,7 @@ internal static class Leaf
     private static bool IsFree(Token token) =>
         token.IsNamePart && token.Kind != TokenKind.Text && !token.Folded.Split(' ').Any(ReservedWords.Holds);
 
-    /// <summary>A name that is being declared: one token by now (see <see cref="Phrases.DeclaredNames"/>), so that
+    /// <summary>A name that is being declared: one token by now (see <see cref="DeclaredNames"/>), so that
     /// free words after it, as in <c>event sale leaves the herd</c>, are not part of it.</summary>
     public static Parser<Token, NameSyntax> DeclaredName(string label) =>
         Noted(token => token.IsNamePart, LeafKind.DeclaredName, label).Labelled(label).Select(token => NameSyntax.Of(token, []));

@@ -8,10 +8,11 @@ internal static class CountText
     /// <summary>One or two sentences in Markdown.</summary>
     public static string Of(RuleCount count)
     {
-        var all = count.Met + count.NotMet + count.NotKnown;
+        var (_, met, notMet, notKnown) = count.Tally;
+        var all = met + notMet + notKnown;
         var records = count.RecordsTo < count.On ? $", going by records to {Day(count.RecordsTo)}" : "";
         return $"*{Markdown.Text(count.Programme)}*, {Markdown.Text(count.List)}, today ({Day(count.On)}{records}): "
-            + $"**met by {count.Met}** of {all} {(all == 1 ? "animal" : "animals")}, not met by {count.NotMet}, not known for {count.NotKnown}.";
+            + $"**met by {met}** of {all} {(all == 1 ? "animal" : "animals")}, not met by {notMet}, not known for {notKnown}.";
     }
 
     private static string Day(NodaTime.LocalDate day) => LocalDatePattern.Iso.Format(day);

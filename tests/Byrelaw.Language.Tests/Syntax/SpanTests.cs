@@ -1,6 +1,6 @@
 using System.Collections;
 using System.Reflection;
-using Byrelaw.Language.Phrases;
+using Byrelaw.Language.PhraseBooks;
 using Byrelaw.Language.Syntax;
 
 namespace Byrelaw.Language.Tests.Syntax;

@@ -22,11 +22,11 @@ internal static partial class LineProblems
     public static Diagnostic Unexpected(SourceSpan at, TokenKind? found, IReadOnlyList<string> expected) => Problem.Error(
         "B0402", at,
         found is null ? "the line ends too early" : $"{Quoted.Of(at)} is not understood here",
-        expected.Count == 0 ? null : $"expected {Quoted.Joined(expected, "or")}");
+        expected.Count == 0 ? null : $"expected {Phrases.Or(expected)}");
 
     public static Diagnostic NoPlaceHere(SourceSpan at, BlockKind? block, IReadOnlyList<BlockKind> homes) => Problem.Error(
         "B0403", at, $"a line that starts with {Quoted.Of(at)} has no place {(block is { } kind ? "in " + BlockWords.Of(kind) : "here")}",
-        $"it belongs in {Quoted.Joined([.. homes.Select(BlockWords.Of)], "or")}");
+        $"it belongs in {Phrases.Or([.. homes.Select(BlockWords.Of)])}");
 
     public static Diagnostic Twice(SourceSpan at, string words, SourceSpan first) => Problem.Error(
         "B0404", at, $"`{words}` stands twice", $"once is enough: it stands in line {first.Line} already",

@@ -32,7 +32,7 @@ internal static class AimProblems
     {
         var near = NearestName.Of(name, methods);
         return Problem.Error(
-            "B1254", at, $"there is no method {Quoted.Of(name)}", methods.Count == 0 ? "no file declares any" : $"there {(methods.Count == 1 ? "is" : "are")} {Quoted.Joined([.. methods.Select(Quoted.Of)], "and")}",
+            "B1254", at, $"there is no method {Quoted.Of(name)}", methods.Count == 0 ? "no file declares any" : $"there {(methods.Count == 1 ? "is" : "are")} {Phrases.And([.. methods.Select(Quoted.Of)])}",
             near is not null ? $"did you mean {Quoted.Of(near)}?" : methods.Count == 0 ? "add a `use` for the file that it stands in" : null).OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);
     }
 
@@ -58,7 +58,7 @@ internal static class AimProblems
         "B1262", at, $"{Quoted.Of(at)} is not a day of a cycle", $"expected a whole number from 0 to {most}");
 
     public static Diagnostic SeveralRegions(SourceSpan at, IReadOnlyList<string> regions) => Problem.Error(
-        "B1263", at, "teams come to several regions, and the programme names none", $"they come to {Quoted.Joined([.. regions.Select(Quoted.Of)], "and")}",
+        "B1263", at, "teams come to several regions, and the programme names none", $"they come to {Phrases.And([.. regions.Select(Quoted.Of)])}",
         $"add a line such as `region \"{regions[0]}\"`");
 
     private static Diagnostic Collections(SourceSpan at, string found, string expected, string? help = null) => Problem.Error("B1250", at, found, expected, help);

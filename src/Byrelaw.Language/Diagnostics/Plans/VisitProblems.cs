@@ -18,7 +18,7 @@ internal static class VisitProblems
         .OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);
 
     public static Diagnostic NoVisitsTo(SourceSpan at, string name, string region, IReadOnlyList<string> regions) => NoVisits(
-        at, $"no visits {Quoted.Of(name)} come to the region {Quoted.Of(region)}", $"they come to {Quoted.Joined([.. regions.Select(Quoted.Of)], "and")}",
+        at, $"no visits {Quoted.Of(name)} come to the region {Quoted.Of(region)}", $"they come to {Phrases.And([.. regions.Select(Quoted.Of)])}",
         NearestName.Of(region, regions));
 
     public static Diagnostic UnknownDayOff(SourceSpan at, string? near) => Problem.Error(

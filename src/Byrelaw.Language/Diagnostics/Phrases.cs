@@ -1,4 +1,4 @@
-namespace Byrelaw.Reporting.Words;
+namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Joins and starts phrases.</summary>
 public static class Phrases

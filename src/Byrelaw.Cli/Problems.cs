@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli;
 
 /// <summary>Collects the problems of a run and prints each once, in the one form.</summary>
 public sealed class Problems

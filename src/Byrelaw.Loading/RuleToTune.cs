@@ -1,10 +1,7 @@
-using Byrelaw.Language.Rulebooks.Words;
-using Byrelaw.Workshop.Tuning;
-
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Loading;
 
 /// <summary>Finds the rule whose numbers are asked for, and the list to count.</summary>
-internal static class RuleToTune
+public static class RuleToTune
 {
     /// <summary>The rule with this name; it holds a number that answers rest on.</summary>
     /// <exception cref="CannotDoException">There is none; the message says what there is.</exception>
@@ -17,7 +14,7 @@ internal static class RuleToTune
         }
 
         return found.OnTheDay ? throw new CannotDoException($"“{found.Name}” is left to the day itself: no answer made beforehand rests on it, so no number of it changes one")
-            : NumbersOfRule.Of(rulebook, found).IsEmpty ? throw new CannotDoException($"“{found.Name}” holds no number: it asks for {ConditionText.Of(found.Needs)}")
+            : NumbersOfRule.Of(rulebook, found).IsEmpty ? throw new CannotDoException($"“{found.Name}” holds no number: it asks for {CanonicalText.Of(found.Needs)}")
             : found;
     }
 

@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Files;
 
 /// <summary>A rule file that comes in on the standard input, as if it lay in the folder in which people work.</summary>
 /// <param name="disk">The files that it uses.</param>

@@ -3,7 +3,7 @@ using Byrelaw.Checking.Coverage;
 using Byrelaw.Checking.Examples;
 using Byrelaw.Checking.Trouble;
 
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Commands;
 
 /// <summary>Rule files that were read and tried.</summary>
 /// <param name="doors">Where they are.</param>
@@ -31,11 +31,11 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
     {
         try
         {
-            var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors);
+            var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors.Folder);
             Problems.Add(reading.Problems);
             Problems.Add(TroubleFinder.Find(reading.Rulebook));
             HasErrors |= reading.HasErrors;
-            var outcomes = ExampleRunner.Run(reading, new RuleFilesOnDisk(doors));
+            var outcomes = ExampleRunner.Run(reading, new RuleFilesOnDisk(doors.Folder));
             foreach (var outcome in outcomes)
             {
                 Add(outcome);
@@ -43,7 +43,7 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
 
             _rulebooks.Add(reading.Rulebook);
             _examples.AddRange(outcomes);
-            Problems.Add(reading.HasErrors ? [] : UnknownAnimals.Waived(reading.Rulebook, file, doors));
+            Problems.Add(reading.HasErrors ? [] : UnknownAnimals.Waived(reading.Rulebook, file, doors.Folder));
             var log = reading.Rulebook.Programme is null || !_logs.Add(Path.GetDirectoryName(doors.Full(file))!) ? null : LogOfJudging.Check(file, keptHash, doors);
             Problems.Add(log?.Problems ?? []);
             Said.Add($"{PlainText.Clean(file)}: {Contents(reading.Rulebook)}, {(reading.HasErrors ? "with errors" : "no errors")}{Tried(outcomes)}");

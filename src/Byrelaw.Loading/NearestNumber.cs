@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Loading;
 
 /// <summary>Finds the animal number that was probably meant.</summary>
 public static class NearestNumber

@@ -1,6 +1,4 @@
-using Byrelaw.Workshop.Correcting;
-
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Loading;
 
 /// <summary>A programme's rules and the records it names, read.</summary>
 /// <param name="Reading">The rules, and what is wrong with them.</param>
@@ -10,13 +8,17 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
     /// <summary>Whether something in the files must not be trusted.</summary>
     public bool HasErrors => Reading.HasErrors || Herd.Problems.Any(problem => problem.Severity == Severity.Error);
 
-    /// <summary>Reads both, and prints every problem.</summary>
+    /// <summary>Reads both.</summary>
+    /// <param name="path">The programme's file.</param>
+    /// <param name="knownOn">The day whose knowledge is asked for; null for today's.</param>
+    /// <param name="work">Where relative paths start.</param>
+    /// <param name="tell">Told what is wrong with the rules, then what is wrong with the records.</param>
     /// <returns>Null where the rule files leave no programme to judge; then the problems say why.</returns>
     /// <exception cref="CannotDoException">No such file, or it is not a programme's.</exception>
-    public static LoadedProgramme? Read(string path, LocalDate? knownOn, Doors doors, Problems problems)
+    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell)
     {
-        var reading = ReadRules(path, knownOn, doors);
-        problems.Add(reading.Problems);
+        var reading = ReadRules(path, knownOn, work);
+        tell(reading.Problems);
         if (reading.Rulebook is not { Programme: not null, Records: { } keeping })
         {
             var missing = reading.Rulebook.Programme is null ? "programme" : "records";
@@ -24,19 +26,19 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
                 : throw new CannotDoException($"{path} has no \"{missing}\" line; this command needs a programme's file, not a rule file on its own");
         }
 
-        var folder = Path.GetFullPath(keeping.Folder.Replace('/', Path.DirectorySeparatorChar), Path.GetDirectoryName(doors.Full(path))!);
-        var herd = HerdReader.Read(folder, doors.Show(folder), reading.Rulebook.Vocabulary, keeping, knownOn);
-        problems.Add(herd.Problems);
+        var folder = RecordsFolder.Of(keeping.Folder, work.Full(path));
+        var herd = HerdReader.Read(folder, work.Show(folder), reading.Rulebook.Vocabulary, keeping, knownOn);
+        tell(herd.Problems);
         return new LoadedProgramme(reading, herd);
     }
 
     /// <summary>Reads rule files alone.</summary>
     /// <exception cref="CannotDoException">No such file, or a folder.</exception>
-    public static RulebookReading ReadRules(string path, LocalDate? knownOn, Doors doors)
+    public static RulebookReading ReadRules(string path, LocalDate? knownOn, WorkFolder work)
     {
-        var full = doors.Full(path);
+        var full = work.Full(path);
         return Directory.Exists(full)
             ? throw new CannotDoException($"{path} is a folder; give a rule file, such as {path.TrimEnd('/')}/spring.byre")
-            : RulebookReader.Read(full, new RuleFilesOnDisk(doors), knownOn)?.Corrected() ?? throw new CannotDoException($"no such file: {path}");
+            : RulebookReader.Read(full, new RuleFilesOnDisk(work), knownOn)?.Corrected() ?? throw new CannotDoException($"no such file: {path}");
     }
 }

@@ -1,4 +1,4 @@
-namespace Byrelaw.Language.Phrases;
+namespace Byrelaw.Language.PhraseBooks;
 
 /// <summary>Names as a tree of words, for finding the longest at a place.</summary>
 internal sealed class PhraseTree

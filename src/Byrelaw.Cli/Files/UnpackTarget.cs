@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Files;
 
 /// <summary>What lies where a packed file would go.</summary>
 internal enum TargetState

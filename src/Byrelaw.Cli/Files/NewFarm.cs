@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Files;
 
 /// <summary>What a farm's folder starts with.</summary>
 public static class NewFarm
@@ -34,7 +34,7 @@ public static class NewFarm
     public static IReadOnlyList<string> FactsOf(string? rulesets, Doors doors)
     {
         string[] fixedColumns = ["official identity", "breed"];
-        var reading = rulesets is null ? null : RulebookReader.Read(Path.Combine(rulesets, "vocabulary.byre"), new RuleFilesOnDisk(doors));
+        var reading = rulesets is null ? null : RulebookReader.Read(Path.Combine(rulesets, "vocabulary.byre"), new RuleFilesOnDisk(doors.Folder));
         return reading is null ? [] : [.. reading.Rulebook.Vocabulary.Facts.Select(fact => fact.Name).Where(name => !fixedColumns.Contains(name))];
     }
 

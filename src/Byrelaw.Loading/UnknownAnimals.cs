@@ -1,6 +1,4 @@
-using Byrelaw.Language.Sources;
-
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Loading;
 
 /// <summary>Animals that a programme or a waiver names and the records do not have.</summary>
 public static class UnknownAnimals
@@ -18,17 +16,17 @@ public static class UnknownAnimals
         rulebook.Waivers.Where(waiver => herd.Find(waiver.Animal) < 0).Select(waiver => Problem(WaiverCode, Severity.Warning, waiver.Animal, waiver.Span, herd));
 
     /// <summary>The same of rules whose records nobody has read yet; none where they have no waiver, or are not there.</summary>
-    public static IEnumerable<Diagnostic> Waived(Rulebook rulebook, string programme, Doors doors)
+    public static IEnumerable<Diagnostic> Waived(Rulebook rulebook, string programme, WorkFolder work)
     {
         if (rulebook is not { Waivers.IsEmpty: false, Records: { } keeping })
         {
             return [];
         }
 
-        var folder = Path.GetFullPath(keeping.Folder.Replace('/', Path.DirectorySeparatorChar), Path.GetDirectoryName(doors.Full(programme))!);
+        var folder = RecordsFolder.Of(keeping.Folder, work.Full(programme));
         try
         {
-            return Waived(rulebook, HerdReader.Read(folder, doors.Show(folder), rulebook.Vocabulary, keeping));
+            return Waived(rulebook, HerdReader.Read(folder, work.Show(folder), rulebook.Vocabulary, keeping));
         }
         catch (RecordsNotFoundException)
         {

@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Files;
 
 /// <summary>Writes a file whole or not at all: beside the target, then moved into place.</summary>
 internal static class WholeFile

@@ -1,4 +1,4 @@
-namespace Byrelaw.Language.Phrases;
+namespace Byrelaw.Language.PhraseBooks;
 
 /// <summary>Where in a declaration a clause starts, and so the name before it ends.</summary>
 internal static class ClauseStarts

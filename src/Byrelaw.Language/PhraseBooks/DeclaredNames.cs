@@ -1,4 +1,4 @@
-namespace Byrelaw.Language.Phrases;
+namespace Byrelaw.Language.PhraseBooks;
 
 /// <summary>
 /// Finds the names that a line declares, before anything is parsed. A declared name may hold

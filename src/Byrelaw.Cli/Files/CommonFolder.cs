@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Files;
 
 /// <summary>The innermost folder that holds all of some files.</summary>
 internal static class CommonFolder

@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli.Files;
 
 /// <summary>Finds the shared base rules: around the farm's folder, beside the program, or in the checkout around it.</summary>
 public static class RulesetsFolder

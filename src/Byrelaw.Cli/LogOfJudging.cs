@@ -1,4 +1,4 @@
-namespace Byrelaw.Cli.Loading;
+namespace Byrelaw.Cli;
 
 /// <summary>The log beside a programme's file: what was judged is added to it, and it is checked.</summary>
 internal static class LogOfJudging

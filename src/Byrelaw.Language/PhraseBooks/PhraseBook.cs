@@ -1,4 +1,4 @@
-namespace Byrelaw.Language.Phrases;
+namespace Byrelaw.Language.PhraseBooks;
 
 /// <summary>
 /// All declared names of several words, of every file of a rulebook. Wherever such words stand

@@ -1,0 +1,25 @@
+namespace Byrelaw.Loading;
+
+/// <summary>Finds the programme's file that a folder of records belongs to: records have no words of their own.</summary>
+public static class ProgrammeOf
+{
+    /// <summary>The one rule file in the folder or the one above whose <c>records</c> line names the folder.</summary>
+    /// <exception cref="CannotDoException">There is none, or there are several.</exception>
+    public static string Records(string folder, WorkFolder work)
+    {
+        var wanted = Path.TrimEndingDirectorySeparator(folder);
+        string?[] places = [wanted, Path.GetDirectoryName(wanted)];
+        var found = places.OfType<string>().SelectMany(place => Directory.EnumerateFiles(place, "*.byre")).Order(StringComparer.Ordinal)
+            .Where(file => RecordsOf(file, work) == wanted).ToList();
+        return found.Count switch
+        {
+            1 => found[0],
+            0 => throw new CannotDoException($"no programme's file in {work.Show(wanted)} or above it has a line: records \"{Path.GetFileName(wanted)}\"; "
+                + "name the programme with --rules FILE, so that the words of the records are known"),
+            _ => throw new CannotDoException($"several programmes use these records: {string.Join(", ", found.Select(work.Show))}; choose one with --rules FILE"),
+        };
+    }
+
+    private static string? RecordsOf(string file, WorkFolder work) =>
+        RulebookReader.Read(file, new RuleFilesOnDisk(work))?.Rulebook.Records is { } keeping ? Path.TrimEndingDirectorySeparator(RecordsFolder.Of(keeping.Folder, file)) : null;
+}
