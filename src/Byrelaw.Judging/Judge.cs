@@ -43,17 +43,18 @@ public sealed class Judge
         var all = candidates.Sum(list => list.Animals.Length);
         for (var i = 0; i < choices.Count; i++)
         {
-            var explained = InParallel(choices[i], candidates[i].Animals, () =>
+            lists.Add(JudgeList(choices[i], candidates[i], () =>
             {
                 var now = Interlocked.Increment(ref done);
                 progress?.Report((now, all));
-            });
-            lists.Add(new ListJudgement(
-                choices[i], [.. PlanOf(choices[i]).BrokenParts], Ranking.Rank(explained), [.. candidates[i].Unknown]));
+            }));
         }
 
         return new Draft(_rulebook, _days.Herd, _knownOn, OnSeveralLists.Mark(lists.ToImmutable()));
     }
+
+    /// <summary>Judges every animal of one list of the programme; whether she may be used on another too is not marked.</summary>
+    public ListJudgement JudgeList(Choice choice) => JudgeList(choice, CandidatesOf(choice, null), () => { });
 
     /// <summary>Judges one animal on one list, whether or not the list takes her.</summary>
     public AnimalJudgement JudgeOne(Choice choice, int animal, LocalDate? on = null) =>
@@ -148,6 +149,9 @@ public sealed class Judge
 
         return stretches;
     }
+
+    private ListJudgement JudgeList(Choice choice, (int[] Animals, List<string> Unknown) candidates, Action done) => new(
+        choice, [.. PlanOf(choice).BrokenParts], Ranking.Rank(InParallel(choice, candidates.Animals, done)), [.. candidates.Unknown]);
 
     private ImmutableArray<AnimalJudgement> InParallel(Choice choice, int[] animals, Action done)
     {

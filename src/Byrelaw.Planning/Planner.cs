@@ -17,7 +17,7 @@ public static class Planner
         rulebook = visits?.Best?.Rulebook ?? rulebook;
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var calendar = PlanCalendar.Of(rulebook, draft.Lists, day);
-        var inputs = JudgedSeason.Inputs(rulebook, draft.Lists, calendar, herd);
+        var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!), calendar);
         return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits);
     }
 }

@@ -31,6 +31,7 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
         {
             Animal = animal,
             Number = plan.Days.Herd.Numbers[animal],
+            Sort = plan.Sorts.On(animal, days.First),
             Answer = conclusion.Answer,
             ReadyFrom = conclusion.ReadyFrom == int.MaxValue ? null : Day.Date(conclusion.ReadyFrom),
             ReadyUntil = conclusion.ReadyUntil == int.MaxValue || conclusion.ReadyUntil == days.SpanLast ? null : Day.Date(conclusion.ReadyUntil),

@@ -20,7 +20,7 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
     public Conclusion Conclude(int animal)
     {
         var answer = AnswerOf(animal, out var later, out var laterUntil, out var maybe);
-        if (answer is not (Answer.Ready or Answer.OnCourse))
+        if (!answer.MayBeUsed())
         {
             return answer == Answer.Later ? new Conclusion(answer, later, laterUntil, int.MaxValue) : Conclusion.Without(answer, maybe);
         }

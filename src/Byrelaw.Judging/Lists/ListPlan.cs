@@ -10,6 +10,7 @@ internal sealed class ListPlan
         Presence = new PresenceCriterion(days);
         SortAudience = SortOf(choice, rulebook);
         Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
+        Sorts = new Sorts(days);
         Rules = [.. rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => Compile(rule, compiler, days, rulebook))];
         Prefers = [.. rulebook.Prefers.Where(prefer => prefer.List == choice.List).Select(prefer => (
             prefer,
@@ -52,6 +53,9 @@ internal sealed class ListPlan
     public Audience SortAudience { get; }
 
     public SortCriterion Sort { get; }
+
+    /// <summary>What sort of animal each one is, whatever the list takes.</summary>
+    public Sorts Sorts { get; }
 
     public RuleCriterion[] Rules { get; }
 

@@ -10,7 +10,7 @@ internal static class OnSeveralLists
         {
             foreach (var animal in list.Animals)
             {
-                if (animal.Answer is Answer.Ready or Answer.OnCourse)
+                if (animal.Answer.MayBeUsed())
                 {
                     if (!listsOf.TryGetValue(animal.Animal, out var own))
                     {
@@ -25,7 +25,7 @@ internal static class OnSeveralLists
         return [.. lists.Select(list => list with
         {
             Animals = [.. list.Animals.Select(animal =>
-                animal.Answer is Answer.Ready or Answer.OnCourse && listsOf[animal.Animal].Count > 1
+                animal.Answer.MayBeUsed() && listsOf[animal.Animal].Count > 1
                     ? animal with { AlsoReadyOn = [.. listsOf[animal.Animal].Where(other => other != list.Choice.List)] }
                     : animal)],
         })];

@@ -9,7 +9,7 @@ internal static class Ranking
         var ranked = animals.ToArray();
         var rank = 0;
         foreach (var place in Enumerable.Range(0, ranked.Length)
-            .Where(i => ranked[i].Answer is Answer.Ready or Answer.OnCourse)
+            .Where(i => ranked[i].Answer.MayBeUsed())
             .OrderByDescending(i => ranked[i].Score)
             .ThenBy(i => i))
         {

@@ -42,10 +42,8 @@ public sealed record NumberTuning(RuleNumber Number, Choice Choice, ImmutableArr
 public sealed record ChangedAnswer(TunedAnimal Animal, Answer Before, Answer After)
 {
     /// <summary>She may be used after it and not before.</summary>
-    public bool IsLetIn => MayBeUsed(After) && !MayBeUsed(Before);
+    public bool IsLetIn => After.MayBeUsed() && !Before.MayBeUsed();
 
     /// <summary>She may be used before it and not after.</summary>
-    public bool IsKeptOut => MayBeUsed(Before) && !MayBeUsed(After);
-
-    private static bool MayBeUsed(Answer answer) => answer is Answer.Ready or Answer.OnCourse;
+    public bool IsKeptOut => Before.MayBeUsed() && !After.MayBeUsed();
 }

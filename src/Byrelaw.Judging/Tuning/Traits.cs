@@ -4,25 +4,22 @@ namespace Byrelaw.Judging.Tuning;
 
 /// <summary>What is so of one animal on the first judging day. What the tuned number is about is left out: that those let in by a
 /// number of days since calving calved at one time is no news.</summary>
-internal sealed class Traits(HerdDays days, RuleNumber number, Choice choice)
+internal sealed class Traits(Herd herd, RuleNumber number, Choice choice)
 {
     private const int Band = 4;
-    private readonly Herd _herd = days.Herd;
+    private readonly Herd _herd = herd;
     private readonly int _day = Day.Number(choice.JudgedFrom);
-    private readonly EventKind? _calving = days.Herd.Vocabulary.Calving;
-    private readonly SortCriterion _cow = new(days, Audience.Cows, days.Herd.Vocabulary.Calving?.Id);
-    private readonly bool _isAboutCalving = number.Condition is TimeSinceCondition since && since.Kinds.Any(kind => kind.Id == days.Herd.Vocabulary.Calving?.Id);
+    private readonly EventKind? _calving = herd.Vocabulary.Calving;
+    private readonly bool _isAboutCalving = number.Condition is TimeSinceCondition since && since.Kinds.Any(kind => kind.Id == herd.Vocabulary.Calving?.Id);
     private readonly bool _isAboutSort = number.Rule.Audience is Audience.Cows or Audience.Heifers;
     private readonly bool _isAboutParity = number.Condition is ParityCondition;
 
     public HashSet<Trait> Of(AnimalJudgement judged)
     {
         var (traits, animal) = (new HashSet<Trait>(), judged.Animal);
-        var until = int.MaxValue;
-        var isCow = _cow.On(animal, _day, ref until, null);
-        if (!_isAboutSort && (isCow.IsTrue || isCow.IsFalse))
+        if (!_isAboutSort && judged.Sort is AnimalSort.Cow or AnimalSort.Heifer)
         {
-            traits.Add(new Trait(TraitKind.Sort, "", isCow.IsTrue ? "cow" : "heifer"));
+            traits.Add(new Trait(TraitKind.Sort, "", judged.Sort == AnimalSort.Cow ? "cow" : "heifer"));
         }
 
         if (_herd.Mobs.At(animal, _day) is var mob and >= 0)
@@ -35,7 +32,7 @@ internal sealed class Traits(HerdDays days, RuleNumber number, Choice choice)
             traits.Add(new Trait(TraitKind.Fact, fact.Name, _herd.Facts[fact.Id].Texts[animal]!));
         }
 
-        if (isCow.IsTrue)
+        if (judged.Sort == AnimalSort.Cow)
         {
             Calvings(traits, animal);
         }

@@ -13,10 +13,8 @@ public static class UsableBands
     public static bool Any(NumberTuning tuning)
     {
         ArgumentNullException.ThrowIfNull(tuning);
-        return tuning.Animals.Any(animal => animal.Runs.Select(run => MayBeUsed(run.Answer)).Distinct().Count() > 1);
+        return tuning.Animals.Any(animal => animal.Runs.Select(run => run.Answer.MayBeUsed()).Distinct().Count() > 1);
     }
-
-    internal static bool MayBeUsed(Answer answer) => answer is Answer.Ready or Answer.OnCourse;
 
     private static List<int> Away(NumberTuning tuning, int way)
     {

@@ -9,6 +9,9 @@ public sealed record AnimalJudgement
     /// <summary>Her number on the farm.</summary>
     public required string Number { get; init; }
 
+    /// <summary>What sort of animal she is on the first judging day.</summary>
+    public required AnimalSort Sort { get; init; }
+
     /// <summary>The answer.</summary>
     public required Answer Answer { get; init; }
 

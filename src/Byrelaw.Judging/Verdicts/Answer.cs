@@ -18,3 +18,10 @@ public enum Answer : byte
     /// <summary>They do not hold, and time alone will not change that.</summary>
     No,
 }
+
+/// <summary>What an answer means for whoever has work to do.</summary>
+public static class AnswerMeaning
+{
+    /// <summary>Whether she may be used: now, or if nothing happens until then.</summary>
+    public static bool MayBeUsed(this Answer answer) => answer is Answer.Ready or Answer.OnCourse;
+}

@@ -8,11 +8,13 @@ namespace Byrelaw.Planning.Budgeting;
 /// <param name="Each">What one of each stage costs: the expected total over the number expected.</param>
 /// <param name="Limit">What may be spent; null where nothing is said.</param>
 /// <param name="ChanceWithinLimit">That the total stays within it; null where nothing is said.</param>
+/// <param name="NotPriced">What is done and stands in no line, because the programme gives no price for it.</param>
 /// <param name="Lost">
 /// Not spent, but lost: recipients that were accepted and are not pregnant calve a cycle later. Null where no price is put on that.
 /// </param>
 public sealed record Budget(
-    string Currency, ImmutableArray<BudgetLine> Lines, double Low, double High, CostEach Each, double? Limit, double? ChanceWithinLimit, BudgetLine? Lost)
+    string Currency, ImmutableArray<BudgetLine> Lines, double Low, double High, CostEach Each, double? Limit, double? ChanceWithinLimit, BudgetLine? Lost,
+    ImmutableArray<NotPriced> NotPriced)
 {
     /// <summary>To expect on average.</summary>
     public double Total => Lines.Sum(line => line.Amount);

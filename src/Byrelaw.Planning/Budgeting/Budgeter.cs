@@ -9,7 +9,8 @@ public static class Budgeter
     /// <param name="fitToFreeze">The share of surplus embryos that is frozen; null where they are not.</param>
     /// <param name="currency">Three capital letters.</param>
     /// <param name="limit">What may be spent; null where nothing is said.</param>
-    public static Budget Of(Forecast forecast, ImmutableArray<Charge> charges, Rate? fitToFreeze, string currency, double? limit)
+    /// <param name="notPriced">What no price is given for.</param>
+    public static Budget Of(Forecast forecast, ImmutableArray<Charge> charges, Rate? fitToFreeze, string currency, double? limit, params ImmutableArray<NotPriced> notPriced)
     {
         var lines = Lines(forecast, charges, fitToFreeze);
         var total = lines.Sum(line => line.Amount);
@@ -19,7 +20,7 @@ public static class Budgeter
         return new(
             currency, lines, range.Quantile(0.1), range.Quantile(0.9),
             new(Each(Stage.Transfers), Each(Stage.Pregnant), Each(Stage.Alive), Each(Stage.Heifers)),
-            limit, limit is { } most ? range.AtMost(most) : null, lost);
+            limit, limit is { } most ? range.AtMost(most) : null, lost, notPriced);
 
         double? Each(Stage stage) => Mean(forecast, stage) is > 0 and var number ? total / number : null;
     }

@@ -1,5 +1,3 @@
-using Byrelaw.Language.Rulebooks.Conditions;
-
 namespace Byrelaw.Planning.Recipients;
 
 /// <summary>The animals that a list offers.</summary>
@@ -19,15 +17,12 @@ public sealed record OnHand(int Ready, int OnCourse, int Asked, int KeptForTheir
         return new(wanted, Math.Min(wanted, Animals), Math.Min(tooFew, KeptForTheirStanding), Math.Max(tooFew - KeptForTheirStanding, 0));
     }
 
-    /// <summary>Counts a judged list.</summary>
-    public static OnHand Of(ListJudgement list) => new(
-        list.Count(Answer.Ready), list.Count(Answer.OnCourse), list.Count(Answer.Ask), list.Animals.Count(IsKeptForHerStanding));
-
-    private static bool IsKeptForHerStanding(AnimalJudgement animal) =>
-        animal.Answer is not (Answer.Ready or Answer.OnCourse)
-        && animal.Rules.Where(rule => rule.InTheWay).ToArray() is { Length: > 0 } inTheWay
-        && inTheWay.All(rule => rule.Answer == RuleAnswer.NotMet && rule.Findings.Any(finding => finding.Decides)
-            && rule.Findings.Where(finding => finding.Decides).All(finding => finding.Condition is StandingCondition standing && standing.Not != finding.Inverted));
+    /// <summary>Counts a list.</summary>
+    public static OnHand Of(ListStanding list)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        return new(list.Count(Answer.Ready), list.Count(Answer.OnCourse), list.Count(Answer.Ask), list.Animals.Count(animal => animal.IsKeptForHerStanding));
+    }
 }
 
 /// <summary>Where the animals wanted come from.</summary>

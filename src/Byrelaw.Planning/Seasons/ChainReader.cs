@@ -1,7 +1,7 @@
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Looks up the assumptions of a chain, and keeps account of those that were used and those that are missing.</summary>
-internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifers)
+internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare heifers)
 {
     private readonly ImmutableArray<Assumption>.Builder _used = ImmutableArray.CreateBuilder<Assumption>();
     private readonly ImmutableArray<AssumedQuantity>.Builder _missing = ImmutableArray.CreateBuilder<AssumedQuantity>();
@@ -57,19 +57,22 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, double heifer
         return new(mean, found.Spread ?? Math.Sqrt(mean), found.Weight);
     }
 
-    /// <summary>The share among the recipients there are: heifers and cows each with their own, where the file tells them apart.</summary>
+    /// <summary>
+    /// The share among the recipients there are: heifers and cows each with their own, where the file tells them apart. One of whom it is not
+    /// known which she is counts as the sort that does worse: nobody is promised more for not having been written down.
+    /// </summary>
     private Rate? Share(AssumedQuantity quantity)
     {
         Assumption?[] sorts = heifers switch
         {
-            <= 0 => [Find(quantity, Audience.Cows)],
-            >= 1 => [Find(quantity, Audience.Heifers)],
+            { Most: <= 0 } => [Find(quantity, Audience.Cows)],
+            { Least: >= 1 } => [Find(quantity, Audience.Heifers)],
             _ => [Find(quantity, Audience.Cows), Find(quantity, Audience.Heifers)],
         };
         return Noted(quantity, sorts) switch
         {
             [var one] => RateOf(one),
-            [var cows, var young] => RateOf(cows).MixedWith(RateOf(young), heifers),
+            [var cows, var young] => RateOf(cows).MixedWith(RateOf(young), RateOf(young).Share < RateOf(cows).Share ? heifers.Most : heifers.Least),
             _ => null,
         };
     }

@@ -17,11 +17,11 @@ internal static class Charges
         return
         [
             .. treated.Select(one => Treatment(plans, one.Method!, one.Animals)).OfType<Charge>(),
-            .. plans.Costs.Where(line => line.Per != CostUnit.AnimalTreated).Select(line => new Charge(line.Per, null, line.Amount.Amount, line.Spread ?? 0, line.Per switch
+            .. plans.Costs.Where(line => line.Per != CostUnit.AnimalTreated && (line.Per != CostUnit.DayOfKeep || DaysOfKeep(plans) is not null)).Select(line => new Charge(line.Per, null, line.Amount.Amount, line.Spread ?? 0, line.Per switch
             {
                 CostUnit.Visit => inputs.Visits,
                 CostUnit.Sample => inputs.Samples,
-                CostUnit.DayOfKeep => kept * (plans.Assume(AssumedQuantity.DaysOfKeepPerRecipient)?.Mean ?? 0),
+                CostUnit.DayOfKeep => kept * DaysOfKeep(plans),
                 _ => null,
             })),
             .. from task in inputs.Tasks
@@ -37,6 +37,11 @@ internal static class Charges
             .Concat(inputs.Plans.Methods.Select(method => method.Cost?.Currency).OfType<string>())
             .Concat(inputs.Tasks.Select(task => task.Task.Cost?.Amount.Currency).OfType<string>())
             .FirstOrDefault() ?? "";
+
+    /// <summary>What keeping one recipient costs; null where the programme does not say a price for the day, or not how many days.</summary>
+    public static double? Keep(PlanStatements plans) => plans.Cost(CostUnit.DayOfKeep)?.Amount.Amount * DaysOfKeep(plans);
+
+    private static double? DaysOfKeep(PlanStatements plans) => plans.Assume(AssumedQuantity.DaysOfKeepPerRecipient)?.Mean;
 
     private static Charge? Treatment(PlanStatements plans, Method method, int animals)
     {

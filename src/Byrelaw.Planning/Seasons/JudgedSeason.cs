@@ -3,21 +3,20 @@ namespace Byrelaw.Planning.Seasons;
 /// <summary>Takes what a season's numbers need from a programme whose lists have been judged.</summary>
 public static class JudgedSeason
 {
-    /// <summary>The inputs.</summary>
+    /// <summary>The inputs: for the plan and for every visit that is compared, made here and nowhere else.</summary>
     /// <param name="rulebook">With a programme.</param>
-    /// <param name="lists">Its lists, judged.</param>
+    /// <param name="standing">How the animals of a list stand.</param>
     /// <param name="calendar">Its days.</param>
-    /// <param name="herd">The records.</param>
-    public static SeasonInputs Inputs(Rulebook rulebook, ImmutableArray<ListJudgement> lists, PlanCalendar calendar, Herd herd)
+    public static SeasonInputs Inputs(Rulebook rulebook, Func<Choice, ListStanding> standing, PlanCalendar calendar)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(standing);
         ArgumentNullException.ThrowIfNull(calendar);
-        ArgumentNullException.ThrowIfNull(herd);
         var programme = rulebook.Programme!;
         var aims = programme.Aims;
-        var recipients = ProgrammeLists.Judged(lists, ProgrammeLists.Recipients(programme));
+        var recipients = Recipients(programme, standing);
         var sessions = Math.Max(calendar.Rounds.Length, 1);
-        var (donors, most) = aims.Embryos == EmbryoOrigin.Frozen ? (aims.InTheTank / sessions, aims.InTheTank) : Donors(ProgrammeLists.Judged(lists, ProgrammeLists.Donors(programme)));
+        var (donors, most) = aims.Embryos == EmbryoOrigin.Frozen ? (aims.InTheTank / sessions, aims.InTheTank) : Donors(Donors(programme, standing));
         return new SeasonInputs
         {
             Plans = rulebook.Plans,
@@ -28,17 +27,30 @@ public static class JudgedSeason
             MostSessions = Math.Max(sessions, VisitsToCome(rulebook, calendar)),
             Serving = [.. calendar.Treatments.Where(treatment => treatment.Round == 1).Select(Serving)],
             OnHand = recipients is null ? new(0, 0, 0, 0) : WithThoseAskedAbout(OnHand.Of(recipients)),
-            Heifers = recipients is null ? 0 : Heifers(recipients, herd),
+            Heifers = recipients is null ? HeiferShare.Exactly(0) : HeiferShare.Of(recipients),
             Visits = calendar.Rounds.Sum(round => round.Collection is null ? 1 : 2),
             Samples = calendar.Tasks.Where(task => task.Task is { ResultsTake: not null, Cost: null } && !task.IsDone).Sum(task => task.Animals.Length),
             Tasks = [.. calendar.Tasks.Where(task => task.Task.Cost is not null && !task.IsDone).Select(task => new TaskAnimals(task.Task, task.Animals.Length))],
         };
     }
 
+    /// <summary>The donors; null where the programme draws up no list of them.</summary>
+    public static ListStanding? Donors(Programme programme, Func<Choice, ListStanding> standing)
+    {
+        ArgumentNullException.ThrowIfNull(standing);
+        return ProgrammeLists.Donors(programme) is { } choice ? standing(choice) : null;
+    }
+
+    /// <summary>The recipients, each as she may be used on the transfer days and, where there is a list for it, treated; null where the programme draws up no list of them.</summary>
+    public static ListStanding? Recipients(Programme programme, Func<Choice, ListStanding> standing)
+    {
+        ArgumentNullException.ThrowIfNull(standing);
+        return ProgrammeLists.Recipients(programme) is not { } choice ? null
+            : standing(choice).And(ProgrammeLists.Treatment(programme) is { } treatment ? standing(treatment) : null);
+    }
+
     /// <summary>Donors that may be collected, those asked about among them, and all that are named.</summary>
-    private static (int Planned, int Most) Donors(ListJudgement? list) => list is not null
-        ? (list.Count(Answer.Ready) + list.Count(Answer.OnCourse) + list.Count(Answer.Ask), list.Animals.Length)
-        : (0, 0);
+    private static (int Planned, int Most) Donors(ListStanding? list) => list is null ? (0, 0) : (list.Animals.Count(animal => animal.IsCounted), list.Animals.Length);
 
     /// <summary>A plan is made to have things found out in time, so those who are asked about count as animals that may be used.</summary>
     private static OnHand WithThoseAskedAbout(OnHand hand) => new(hand.Ready, hand.OnCourse + hand.Asked, 0, hand.KeptForTheirStanding);
@@ -58,25 +70,11 @@ public static class JudgedSeason
     }
 
     /// <summary>The days of a method on which a heat serves a transfer.</summary>
-    internal static ServingDays Serving(TreatmentCalendar treatment) => new(treatment.Method.Name, treatment switch
+    private static ServingDays Serving(TreatmentCalendar treatment) => new(treatment.Method.Name, treatment switch
     {
         { Method.IsNatural: true } => [.. Enumerable.Range(0, treatment.Heats.Length)],
         { Method.InHeat.Days: { IsEmpty: false } days } => [.. days.Select(day => day.Day).Where(treatment.Serves)],
         { Method.HeatDay: { } day } when treatment.Serves(day) => [day],
         _ => [],
     });
-
-    /// <summary>How much of those who may be used are heifers.</summary>
-    private static double Heifers(ListJudgement list, Herd herd)
-    {
-        var used = list.Animals.Where(animal => animal.Answer is Answer.Ready or Answer.OnCourse).ToArray();
-        return used.Length == 0 ? 0 : (double)used.Count(animal => IsHeifer(herd, animal.Animal)) / used.Length;
-    }
-
-    private static bool IsHeifer(Herd herd, int animal)
-    {
-        var calvings = herd.Vocabulary.Calving is { } calving ? herd.Runs[calving.Id] : null;
-        var calved = calvings is not null && calvings.Starts[animal + 1] > calvings.Starts[animal];
-        return !calved && herd.RecordedParity[animal] <= 0;
-    }
 }

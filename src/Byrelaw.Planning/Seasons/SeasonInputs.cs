@@ -27,8 +27,8 @@ public sealed record SeasonInputs
     /// <summary>Animals that may be treated or watched, at one session.</summary>
     public required OnHand OnHand { get; init; }
 
-    /// <summary>How much of the recipients are heifers, from 0 to 1.</summary>
-    public double Heifers { get; init; }
+    /// <summary>How much of the recipients are heifers.</summary>
+    public HeiferShare Heifers { get; init; }
 
     /// <summary>How often a team comes.</summary>
     public int Visits { get; init; }

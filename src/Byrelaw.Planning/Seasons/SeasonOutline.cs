@@ -40,7 +40,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
         var liked = options[0];
         var inVain = InVain.Of(inputs, numbers.Reading.Chain!, liked);
         var most = Math.Min(MostAnimals, (int)Math.Ceiling(embryos.Most / Math.Max(liked.Preparing.Used.Share, 0.01)));
-        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.Idle, inVain.Surplus, most);
+        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.IdleWeight, inVain.SurplusWeight, most);
         var said = Said(inputs, options);
         var hasAll = balance.Best.Animals <= inputs.OnHand.Animals;
         var mix = compared || (said.IsEmpty && !hasAll)

@@ -34,8 +34,10 @@ public static class SeasonPlanner
 
     private static Budget? Cost(SeasonInputs inputs, Forecast forecast)
     {
-        var charges = Charges.Of(inputs, [.. forecast.Sessions.Select(meeting => meeting.Session)]);
-        return charges.IsEmpty ? null : Budgeter.Of(forecast, charges, InVain.FitToFreeze(inputs), Charges.Currency(inputs), inputs.Aims.Budget?.Amount);
+        ImmutableArray<Session> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
+        var charges = Charges.Of(inputs, sessions);
+        return charges.IsEmpty ? null : Budgeter.Of(
+            forecast, charges, InVain.FitToFreeze(inputs), Charges.Currency(inputs), inputs.Aims.Budget?.Amount, WithoutPrice.Of(inputs, sessions));
     }
 }
 

@@ -1,3 +1,5 @@
+using Byrelaw.Judging.Criteria;
+
 namespace Byrelaw.Planning.Visiting;
 
 /// <summary>Every visit on which the first collection could be, and the best of them.</summary>
@@ -20,28 +22,28 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
             return null;
         }
 
+        var sorts = new Sorts(herd);
         ImmutableArray<VisitOption> options =
         [
             .. VisitDays.Of(rulebook.Plans.Visits, "collection", aims.Region, aims.Holidays)
                 .Where(day => day >= window.From && day <= window.To)
-                .Select(day => Option(rulebook, herd, day, today, outlook)),
+                .Select(day => Option(rulebook, herd, sorts, day, today, outlook)),
         ];
         var ranked = Ranking.Best(options.Where(option => option.Obstacles.IsEmpty));
         return new(options, ranked.FirstOrDefault(), Ranking.Why(ranked), ranked.Skip(1).FirstOrDefault());
     }
 
-    private static VisitOption Option(Rulebook rulebook, Herd herd, LocalDate day, LocalDate today, IOutlook? outlook)
+    private static VisitOption Option(Rulebook rulebook, Herd herd, Sorts sorts, LocalDate day, LocalDate today, IOutlook? outlook)
     {
         var moved = MovedProgramme.To(rulebook, "collection", day);
         var (programme, plans) = (moved.Programme!, moved.Plans);
         var judge = new Judge(moved, herd);
-        var donors = Count(Answers(judge, ProgrammeLists.Donors(programme)));
-        var recipients = Count(Both(
-            Answers(judge, ProgrammeLists.Recipients(programme)),
-            ProgrammeLists.Treatment(programme) is { } treatment ? Answers(judge, treatment) : null));
-        var rounds = Round.Of(programme);
-        var treatments = rounds.Take(1).SelectMany(round => PlanCalendar.Methods(plans, programme.Aims).Select(method => TreatmentCalendar.Of(method, round))).ToList();
-        var season = Season.Of(plans, programme, rounds);
+        var standings = new Dictionary<string, ListStanding>(StringComparer.Ordinal);
+        ListStanding Standing(Choice choice) => standings.TryGetValue(choice.List, out var known) ? known : standings[choice.List] = ListStanding.Of(judge, sorts, choice);
+        var (donors, recipients) = (Usable.Of(JudgedSeason.Donors(programme, Standing)), Usable.Of(JudgedSeason.Recipients(programme, Standing)));
+        var calendar = PlanCalendar.Of(moved, [.. PaidLists(programme, plans).Select(choice => judge.JudgeList(choice))], today);
+        var treatments = calendar.Treatments.Where(treatment => treatment.Round == 1).ToList();
+        var season = calendar.Season;
         Obstacle?[] obstacles =
         [
             treatments.Count > 0 && treatments.TrueForAll(one => one.Start < today) ? Obstacle.TreatmentPast : null,
@@ -52,34 +54,19 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
         return new(
             moved, day, donors, recipients, treatments.Find(one => !one.Days.IsEmpty)?.Start, season,
             [
-                .. rounds.SelectMany(round => round.TransferDays.Prepend(round.Collection ?? round.FirstTransfer).Distinct()).SelectMany(date => Clash.On(date, programme.Aims)),
-                .. Clash.WithVisits(plans, rounds),
+                .. calendar.Rounds.SelectMany(round => round.TransferDays.Prepend(round.Collection ?? round.FirstTransfer).Distinct()).SelectMany(date => Clash.On(date, programme.Aims)),
+                .. calendar.VisitClashes,
             ],
             [.. plans.Tasks.Where(task => !task.IsNotNeeded && task.Due.In(programme)?.PlusDays(-task.LeadDays) < today).Select(task => task.Name)],
-            outlook?.Of(moved, donors.AtMost, recipients.AtMost), [.. obstacles.OfType<Obstacle>()]);
+            outlook?.Of(moved, JudgedSeason.Inputs(moved, Standing, calendar)), [.. obstacles.OfType<Obstacle>()]);
     }
 
-    private static Dictionary<int, Answer> Answers(Judge judge, Choice? choice)
+    /// <summary>Lists with tasks that are paid for by the animal: how many need them is known only from the reasons, which take longer than the answers.</summary>
+    private static IEnumerable<Choice> PaidLists(Programme programme, PlanStatements plans)
     {
-        if (choice is null)
-        {
-            return [];
-        }
-
-        var (animals, answers) = judge.Answers(choice);
-        return animals.Zip(answers).ToDictionary(pair => pair.First, pair => pair.Second);
+        var paid = plans.Tasks
+            .Where(task => task is { IsNotNeeded: false, List: not null } && (task.Cost is not null || (task.ResultsTake is not null && plans.Cost(CostUnit.Sample) is not null)))
+            .Select(task => NameFolding.Fold(task.List!)).ToHashSet();
+        return programme.Choices.Where(choice => paid.Contains(NameFolding.Fold(choice.List)));
     }
-
-    /// <summary>The worse of her answers on the two lists; Later on either is No, for both days stand.</summary>
-    private static Dictionary<int, Answer> Both(Dictionary<int, Answer> recipients, Dictionary<int, Answer>? treatment) => treatment is null
-        ? recipients
-        : recipients.ToDictionary(pair => pair.Key, pair => Worse(pair.Value, treatment.GetValueOrDefault(pair.Key, Answer.No)));
-
-    private static Answer Worse(Answer one, Answer other) =>
-        one == Answer.Later || other == Answer.Later ? Answer.No : (Answer)Math.Max((byte)one, (byte)other);
-
-    private static Usable Count(Dictionary<int, Answer> answers) =>
-        new(Of(answers, Answer.Ready), Of(answers, Answer.OnCourse), Of(answers, Answer.Ask), answers.Count);
-
-    private static int Of(Dictionary<int, Answer> answers, Answer which) => answers.Values.Count(answer => answer == which);
 }

@@ -19,14 +19,19 @@ public sealed record VisitOption(
 /// <param name="Ready">By the records as they are.</param>
 /// <param name="OnCourse">If nothing happens until then.</param>
 /// <param name="Asked">If what is not known turns out well.</param>
-/// <param name="Of">How many were judged.</param>
-public sealed record Usable(int Ready, int OnCourse, int Asked, int Of)
+/// <param name="Judged">How many were judged.</param>
+public sealed record Usable(int Ready, int OnCourse, int Asked, int Judged)
 {
     /// <summary>Ready and On course.</summary>
     public int Count => Ready + OnCourse;
 
     /// <summary>Those asked about among them: a plan is made early enough to find out.</summary>
     public int AtMost => Count + Asked;
+
+    /// <summary>Counts a list; nobody where there is none.</summary>
+    internal static Usable Of(ListStanding? list) => list is null
+        ? new(0, 0, 0, 0)
+        : new(list.Count(Answer.Ready), list.Count(Answer.OnCourse), list.Count(Answer.Ask), list.Animals.Length);
 }
 
 /// <summary>What comes of a programme on certain days, worked out elsewhere.</summary>
@@ -35,14 +40,13 @@ public sealed record Usable(int Ready, int OnCourse, int Asked, int Of)
 /// <param name="Cost">What it costs; null where no price is known.</param>
 public sealed record Outlook(double Wanted, double? Chance, Money? Cost);
 
-/// <summary>Works out what comes of a programme with so many donors and recipients.</summary>
+/// <summary>Works out what comes of a programme.</summary>
 public interface IOutlook
 {
     /// <summary>The outlook; null where the programme's assumptions do not go far enough.</summary>
     /// <param name="rulebook">With its programme on the days in question.</param>
-    /// <param name="donors">Donors that may be used, those asked about among them.</param>
-    /// <param name="recipients">Recipients that may be used, those asked about among them.</param>
-    Outlook? Of(Rulebook rulebook, int donors, int recipients);
+    /// <param name="inputs">What a plan of those days is worked out from.</param>
+    Outlook? Of(Rulebook rulebook, SeasonInputs inputs);
 }
 
 /// <summary>Why a visit cannot be used.</summary>

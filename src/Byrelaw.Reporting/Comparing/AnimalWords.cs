@@ -22,9 +22,9 @@ internal static class AnimalWords
     }
 
     /// <summary>For one who may be used: from when until when.</summary>
-    private static string Days(AnimalJudgement judgement, ListReport report) => (judgement.Answer, judgement.ReadyFrom, judgement.ReadyUntil) switch
+    private static string Days(AnimalJudgement judgement, ListReport report) => (judgement.Answer.MayBeUsed(), judgement.ReadyFrom, judgement.ReadyUntil) switch
     {
-        (not (Answer.Ready or Answer.OnCourse), _, _) or (_, null, null) => "",
+        (false, _, _) or (_, null, null) => "",
         (_, { } from, null) => $"; from {report.Short(from)}",
         (_, null, { } until) => $"; until {report.Short(until)}",
         (_, { } from, { } until) => $"; {report.Short(from)} to {report.Short(until)}",

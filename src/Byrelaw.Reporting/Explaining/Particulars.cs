@@ -34,26 +34,13 @@ public static class Particulars
         return mob == MobStays.NotKnown ? "" : mobs.Names[mob];
     }
 
-    /// <summary><c>cow</c>, <c>heifer</c>, <c>male</c>, or with a question mark where the records do not say.</summary>
-    public static string Sort(AnimalReport report)
+    /// <summary><c>cow</c>, <c>heifer</c>, <c>male</c>, or what is not known of it where the records do not say.</summary>
+    public static string Sort(AnimalReport report) => report.Animal.Sort switch
     {
-        var (herd, animal) = (report.On.Herd, report.Animal.Animal);
-        if (herd.Sexes[animal] == Sex.Male)
-        {
-            return "male";
-        }
-
-        var calving = herd.Vocabulary.Calving;
-        var parity = herd.RecordedParity[animal];
-        var calved = calving is not null && !herd.Runs[calving.Id].DaysOf(animal).IsEmpty;
-        if (calved || parity > 0)
-        {
-            return "cow";
-        }
-
-        var from = herd.BornEarliest[animal];
-        var never = parity == 0
-            || (calving is not null && herd.Coverage.Covers(animal, calving.Id, from, herd.Coverage.KnownDay, strict: true));
-        return never ? "heifer" : "cow or heifer?";
-    }
+        AnimalSort.Cow => "cow",
+        AnimalSort.Heifer => "heifer",
+        AnimalSort.Male => "male",
+        AnimalSort.SexNotKnown => "sex not known",
+        _ => "cow or heifer?",
+    };
 }

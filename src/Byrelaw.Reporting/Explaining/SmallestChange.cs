@@ -6,7 +6,7 @@ public static class SmallestChange
     /// <summary>One or two sentences.</summary>
     public static string Of(AnimalReport report) => report.Animal.Answer switch
     {
-        Answer.Ready or Answer.OnCourse => Lapses(report),
+        var answer when answer.MayBeUsed() => Lapses(report),
         Answer.Later => Later(report),
         Answer.Ask => Ask(report),
         _ => No(report),

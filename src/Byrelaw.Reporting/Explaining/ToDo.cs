@@ -14,7 +14,7 @@ public static class ToDo
 
         return animal.Answer switch
         {
-            Answer.Ready or Answer.OnCourse when list.IsForTreatment =>
+            var answer when answer.MayBeUsed() && list.IsForTreatment =>
                 $"Show her to the vet on {list.Long(list.List.Choice.JudgedFrom)}, and look up her status again that day: nothing here orders a treatment.",
             Answer.Ready => $"Keep her as she is until {list.Long(list.List.Choice.JudgedTo)}.{OnTheDay(report)}",
             Answer.OnCourse => $"Leave her be, and write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}.{OnTheDay(report)}",

@@ -107,7 +107,7 @@ public static class ListPage
     {
         var table = new MarkdownTable(
             $"Met, but at the very limit or lapsing within {Shaky.Days} days after the judging days", "number", "answer", "rule", "found");
-        foreach (var animal in list.List.Animals.Where(animal => animal.Answer is Answer.Ready or Answer.OnCourse))
+        foreach (var animal in list.List.Animals.Where(animal => animal.Answer.MayBeUsed()))
         {
             foreach (var rule in animal.Rules.Where(rule => rule.IsShaky))
             {
@@ -123,7 +123,7 @@ public static class ListPage
 
     /// <summary>Rules that let pass what is not known, and how many of those who may be used passed that way.</summary>
     private static IEnumerable<string> LetPass(ListReport list) =>
-        list.List.Animals.Where(animal => animal.Answer is Answer.Ready or Answer.OnCourse)
+        list.List.Animals.Where(animal => animal.Answer.MayBeUsed())
             .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == Language.Rulebooks.IfNotKnown.Pass)
             .GroupBy(rule => rule.Name).Select(group => $"{group.Key}: not known, and let pass, for {group.Count()} of the Ready and On course.");
 

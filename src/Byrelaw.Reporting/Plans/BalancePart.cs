@@ -1,3 +1,5 @@
+using Byrelaw.Planning.Seasons;
+
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>Recipients are treated before embryos are counted: too many stand idle, too few leave embryos over.</summary>
@@ -22,13 +24,28 @@ internal static class BalancePart
                 MarkdownText.Of(inVain.ByMoney ? MoneyWords.Of(point.InVain, currency) : ChanceWords.Mean(point.InVain)));
         }
 
-        var costs = inVain.ByMoney
-            ? $"A recipient that finds no embryo has cost about {MoneyWords.Of(inVain.Idle, currency)}, an embryo that finds no recipient about {MoneyWords.Of(inVain.Surplus, currency)}."
-            : "The programme gives no prices, so an idle recipient counts as much as an embryo left over.";
         return new MarkdownPart().Heading(2, "Embryos and recipients together")
-            .Words($"Recipients are treated before anyone knows how many embryos there will be. {costs} The least is spent in vain with {Numbers.Count(balance.Best.Animals, "animal", "animals")} treated.")
+            .Words($"Recipients are treated before anyone knows how many embryos there will be. {Costs(inVain, currency)} The least is spent in vain with {Numbers.Count(balance.Best.Animals, "animal", "animals")} treated.")
             .Table(table)
             .As("balance");
+    }
+
+    private static string Costs(InVain inVain, string currency)
+    {
+        if (inVain.ByMoney)
+        {
+            return $"A recipient that finds no embryo has cost about {MoneyWords.Of(inVain.Idle!.Value, currency)}, an embryo that finds no recipient about {MoneyWords.Of(inVain.Surplus!.Value, currency)}."
+                + (inVain.NotPriced.IsEmpty ? "" : $" No price is given for {Phrases.And([.. inVain.NotPriced.Select(PlanWords.Of)])}, so that is not in it.");
+        }
+
+        var why = inVain switch
+        {
+            { Idle: null, Surplus: null } => "The programme gives no prices",
+            { Idle: null } => $"The programme does not say what it costs to have a recipient ready by {inVain.NotPriced.First(one => one.Per == CostUnit.AnimalTreated).For}",
+            { Surplus: null } => $"The programme does not say what an embryo costs ({Phrases.And([.. inVain.NotPriced.Where(one => one.Per != CostUnit.AnimalTreated).Select(PlanWords.Of)])})",
+            _ => "By its prices neither costs anything",
+        };
+        return $"{why}, so an idle recipient counts as much as an embryo left over.";
     }
 
     /// <summary>The best number, the planned one and some on either side.</summary>

@@ -25,6 +25,11 @@ internal static class BudgetPart
     private static IEnumerable<string> Notes(Budget budget)
     {
         yield return $"In eight seasons of ten it comes to between {MoneyWords.Of(budget.Low, budget.Currency)} and {MoneyWords.Of(budget.High, budget.Currency)}; {MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent whatever happens.";
+        if (!budget.NotPriced.IsEmpty)
+        {
+            yield return $"Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}.";
+        }
+
         if (budget.Limit is { } limit)
         {
             yield return $"The budget is {MoneyWords.Of(limit, budget.Currency)}: the total stays within it with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty.";

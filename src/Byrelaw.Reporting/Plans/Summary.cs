@@ -51,8 +51,11 @@ public static class Summary
     }
 
     private static string? Money(Plan plan) => plan.Numbers.Budget is not { } budget ? null
-        : $"Cost: about {MoneyWords.Of(budget.Total, budget.Currency)}, in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}"
+        : $"Cost: about {MoneyWords.Of(budget.Total, budget.Currency)}{Without(budget)}, in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}"
             + (budget.Limit is { } limit ? $"; within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty." : ".");
+
+    private static string Without(Budget budget) => budget.NotPriced.IsEmpty ? ""
+        : $" (without {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}: no price is given)";
 
     private static string? Late(Plan plan)
     {

@@ -44,7 +44,7 @@ internal static class VisitsPart
         _ => "it is earlier",
     };
 
-    private static string Usable(Usable usable) => $"{usable.Count} of {usable.Of}{(usable.Asked > 0 ? $", {usable.Asked} to ask about" : "")}";
+    private static string Usable(Usable usable) => $"{usable.Count} of {usable.Judged}{(usable.Asked > 0 ? $", {usable.Asked} to ask about" : "")}";
 
     private static string But(VisitOption option)
     {

@@ -71,6 +71,9 @@ public static class PlanWords
         _ => Of(charge.Per),
     };
 
+    /// <summary>Something without a price, named as its charge would be.</summary>
+    public static string Of(NotPriced what) => what is { Per: CostUnit.AnimalTreated, For: { } method } ? $"treating by {method}" : Of(what.Per);
+
     /// <summary>Where in the programme money is spent.</summary>
     public static string Of(SpentOn on) => on switch
     {

@@ -36,6 +36,7 @@ public static class Difference
         return Differ($"{place}: rules", Names(judged.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))), Names(reference.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))))
             ?? judged.Rules.Zip(reference.Rules).Select(pair => InRule(pair.First, pair.Second, reference, place)).FirstOrDefault(difference => difference is not null)
             ?? InTimeline($"{place}: all rules together", judged.Timeline, reference.All, reference.AllStrict)
+            ?? Differ($"{place}: sort", judged.Sort, reference.Sort)
             ?? Differ($"{place}: answer", judged.Answer, reference.Answer.Answer)
             ?? Differ($"{place}: ready from", judged.ReadyFrom, Date(reference.ReadyFrom))
             ?? Differ($"{place}: ready until", judged.ReadyUntil, Date(reference.ReadyUntil))

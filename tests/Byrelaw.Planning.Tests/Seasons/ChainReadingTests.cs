@@ -4,10 +4,12 @@ namespace Byrelaw.Planning.Tests.Seasons;
 
 public sealed class ChainReadingTests
 {
+    private static readonly HeiferShare NoHeifers = HeiferShare.Exactly(0);
+
     [Fact]
     public void Each_rate_keeps_the_evidence_of_the_file()
     {
-        var reading = ChainReading.Of(Plans, Hopes, 0);
+        var reading = ChainReading.Of(Plans, Hopes, NoHeifers);
 
         reading.Missing.ShouldBeEmpty();
         reading.Chain!.Source.ShouldBe(EmbryoSource.Collected(new(9, 6), new(0.22, 50)));
@@ -23,7 +25,7 @@ public sealed class ChainReadingTests
     {
         var plans = Plans with { Assumptions = Plans.Assumptions.SetItem(0, Number(AssumedQuantity.OocytesPerCollection, 9, null) with { Weight = 20 }) };
 
-        ChainReading.Of(plans, Hopes, 0).Chain!.Source.PerTime.ShouldBe(new Yield(9, 3, 20));
+        ChainReading.Of(plans, Hopes, NoHeifers).Chain!.Source.PerTime.ShouldBe(new Yield(9, 3, 20));
     }
 
     [Fact]
@@ -31,7 +33,7 @@ public sealed class ChainReadingTests
     {
         var plans = Plans with { Assumptions = [.. Plans.Assumptions.Where(one => one.Quantity is not (AssumedQuantity.AliveAtADayOld or AssumedQuantity.HeiferPerCalf))] };
 
-        var reading = ChainReading.Of(plans, Hopes, 0);
+        var reading = ChainReading.Of(plans, Hopes, NoHeifers);
 
         reading.Missing.ShouldBe([AssumedQuantity.AliveAtADayOld, AssumedQuantity.HeiferPerCalf]);
         reading.Chain!.AfterTransfer[^1].To.ShouldBe(Stage.Calvings);
@@ -41,7 +43,7 @@ public sealed class ChainReadingTests
     [Fact]
     public void Without_oocytes_there_is_no_chain()
     {
-        var reading = ChainReading.Of(Plans with { Assumptions = Plans.Assumptions.RemoveAt(0) }, Hopes, 0);
+        var reading = ChainReading.Of(Plans with { Assumptions = Plans.Assumptions.RemoveAt(0) }, Hopes, NoHeifers);
 
         reading.Chain.ShouldBeNull();
         reading.Missing.ShouldBe([AssumedQuantity.OocytesPerCollection]);
@@ -57,7 +59,19 @@ public sealed class ChainReadingTests
         Pregnant(1).ShouldBe(new Rate(0.55, 40));
         Pregnant(0.25).Share.ShouldBe((0.75 * 0.45) + (0.25 * 0.55), 1e-12);
 
-        Rate Pregnant(double heifers) => ChainReading.Of(plans, Hopes, heifers).Chain!.AfterTransfer[0].Rate;
+        Rate Pregnant(double heifers) => ChainReading.Of(plans, Hopes, HeiferShare.Exactly(heifers)).Chain!.AfterTransfer[0].Rate;
+    }
+
+    [Theory]
+    [InlineData(0.55, 0.45)]
+    [InlineData(0.35, 0.35)]
+    public void Recipients_of_whom_it_is_not_known_whether_they_have_calved_count_as_the_sort_that_does_worse(double inHeifers, double expected)
+    {
+        // Cows: 45%. Nobody's calvings are on record, so that every one may be a cow or a heifer; then a quarter surely is a heifer.
+        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(inHeifers, 40)) with { In = Audience.Heifers });
+
+        ChainReading.Of(plans, Hopes, new(0, 1)).Chain!.AfterTransfer[0].Rate.Share.ShouldBe(expected, 1e-12);
+        ChainReading.Of(plans, Hopes, new(0.25, 1)).Chain!.AfterTransfer[0].Rate.Share.ShouldBe((0.25 * inHeifers) + (0.75 * expected), 1e-12);
     }
 
     [Fact]
@@ -65,11 +79,11 @@ public sealed class ChainReadingTests
     {
         var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.38, 60)) with { State = EmbryoState.Frozen });
 
-        var frozen = ChainReading.Of(plans, Hopes with { Embryos = EmbryoOrigin.Frozen }, 0).Chain!;
+        var frozen = ChainReading.Of(plans, Hopes with { Embryos = EmbryoOrigin.Frozen }, NoHeifers).Chain!;
 
         frozen.AfterTransfer[0].Rate.ShouldBe(new Rate(0.38, 60));
         frozen.Source.Kind.ShouldBe(EmbryoSourceKind.Frozen);
-        ChainReading.Of(plans, Hopes, 0).Chain!.AfterTransfer[0].Rate.ShouldBe(new Rate(0.45, 80));
+        ChainReading.Of(plans, Hopes, NoHeifers).Chain!.AfterTransfer[0].Rate.ShouldBe(new Rate(0.45, 80));
     }
 
     [Fact]
@@ -79,13 +93,13 @@ public sealed class ChainReadingTests
             Share(AssumedQuantity.EmbryosPerOocyte, Methods.Share(0.17, 20)) with { WithSexedSemen = true },
             Share(AssumedQuantity.HeiferPerCalf, Methods.Share(0.9, 30)) with { WithSexedSemen = true });
 
-        var heifers = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedFemale }, 0).Chain!;
-        var bulls = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedMale }, 0).Chain!;
+        var heifers = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedFemale }, NoHeifers).Chain!;
+        var bulls = ChainReading.Of(plans, Hopes with { Semen = Semen.SexedMale }, NoHeifers).Chain!;
 
         heifers.Source.Fit.ShouldBe(new Rate(0.17, 20));
         heifers.AfterTransfer[^1].Rate.ShouldBe(new Rate(0.9, 30));
         bulls.AfterTransfer[^1].Rate.Share.ShouldBe(0.1, 1e-12);
-        ChainReading.Of(plans, Hopes, 0).Chain!.AfterTransfer[^1].Rate.ShouldBe(new Rate(0.47));
+        ChainReading.Of(plans, Hopes, NoHeifers).Chain!.AfterTransfer[^1].Rate.ShouldBe(new Rate(0.47));
     }
 
     [Fact]
@@ -100,7 +114,7 @@ public sealed class ChainReadingTests
             ],
         };
 
-        ChainReading.Of(plans, Hopes, 0).Chain!.AfterTransfer.Select(step => step.To)
+        ChainReading.Of(plans, Hopes, NoHeifers).Chain!.AfterTransfer.Select(step => step.To)
             .ShouldBe([Stage.Pregnant, Stage.Kept, Stage.Calvings, Stage.Alive, Stage.Heifers]);
     }
 }

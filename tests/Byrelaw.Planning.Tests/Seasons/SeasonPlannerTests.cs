@@ -10,8 +10,8 @@ public sealed class SeasonPlannerTests
     public void The_planned_number_balances_idle_recipients_and_surplus_embryos()
     {
         // An embryo costs 350 / (9 x 22%) + 90, an accepted recipient 55 / 80%.
-        Season.InVain!.Surplus.ShouldBe((350 / (9 * 0.22)) + 90, 1e-9);
-        Season.InVain.Idle.ShouldBe(55 / 0.8, 1e-9);
+        Season.InVain!.Surplus!.Value.ShouldBe((350 / (9 * 0.22)) + 90, 1e-9);
+        Season.InVain.Idle!.Value.ShouldBe(55 / 0.8, 1e-9);
         Season.Sessions.Single().Treated.Single().Animals.ShouldBe(Season.Balance!.Best.Animals);
         Season.Balance.Points.ShouldAllBe(point => point.InVain >= Season.Balance.Best.InVain);
         Season.Supply!.IsEnough.ShouldBeTrue();
@@ -178,10 +178,52 @@ public sealed class SeasonPlannerTests
         var thrown = SeasonPlanner.Plan(Inputs with { Plans = fit });
         var frozen = SeasonPlanner.Plan(Inputs with { Plans = fit with { Costs = [.. fit.Costs, Cost(CostUnit.EmbryoFrozen, 30)] } });
 
-        var made = thrown.InVain!.Surplus;
-        frozen.InVain!.Surplus.ShouldBe(made - (0.6 * ((made * 0.8) - 30)), 1e-9);
+        var made = thrown.InVain!.Surplus!.Value;
+        frozen.InVain!.Surplus!.Value.ShouldBe(made - (0.6 * ((made * 0.8) - 30)), 1e-9);
         frozen.Balance!.Best.Animals.ShouldBeLessThan(thrown.Balance!.Best.Animals);
         frozen.Budget!.Lines.Single(line => line.Charge.Per == CostUnit.EmbryoFrozen).Number.ShouldBe(0.6 * frozen.Forecast!.Surplus, 1e-9);
+    }
+
+    [Fact]
+    public void A_price_that_is_not_given_is_not_a_price_of_nothing()
+    {
+        // Only the treatment has a price, or only what it takes to have an embryo: the other is not free, so money weighs neither.
+        var none = SeasonPlanner.Plan(Inputs with { Plans = Plans with { Costs = [], Methods = [Recipients.Methods.Insert] }, Aims = Hopes with { Budget = null } });
+        var treatment = SeasonPlanner.Plan(Inputs with { Plans = Plans with { Costs = [Cost(CostUnit.AnimalTreated, 55)], Methods = [Recipients.Methods.Insert] } });
+        var embryos = SeasonPlanner.Plan(Inputs with { Plans = Plans with { Methods = [Recipients.Methods.Insert] } });
+
+        foreach (var season in new[] { treatment, embryos })
+        {
+            season.InVain!.ByMoney.ShouldBeFalse();
+            season.Sessions.Single().Treated.Single().Animals.ShouldBe(none.Sessions.Single().Treated.Single().Animals);
+        }
+
+        treatment.InVain!.NotPriced.ShouldBe([new(CostUnit.Collection), new(CostUnit.Embryo)]);
+        embryos.InVain!.NotPriced.ShouldBe([new(CostUnit.AnimalTreated, "Insert")]);
+        treatment.Budget!.NotPriced.ShouldBe([new(CostUnit.Collection), new(CostUnit.Embryo), new(CostUnit.Transfer), new(CostUnit.Visit)]);
+        treatment.Budget.Total.ShouldBe(4 * 55 * treatment.Sessions[0].Animals, 1e-9);
+        embryos.Budget!.NotPriced.ShouldBe([new(CostUnit.AnimalTreated, "Insert")]);
+        Season.Budget!.NotPriced.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_price_of_nothing_is_a_price()
+    {
+        var season = SeasonPlanner.Plan(Inputs with { Plans = Plans with { Costs = [.. Plans.Costs, Cost(CostUnit.AnimalTreated, 0)], Methods = [Recipients.Methods.Insert] } });
+
+        (season.InVain!.Idle, season.InVain.ByMoney).ShouldBe((0, true));
+        season.Budget!.NotPriced.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_day_of_keep_costs_nothing_only_where_somebody_said_how_many_days()
+    {
+        var priced = Plans with { Costs = [.. Plans.Costs, Cost(CostUnit.DayOfKeep, 2)] };
+        var season = SeasonPlanner.Plan(Inputs with { Plans = priced });
+
+        season.Budget!.NotPriced.ShouldBe([new(CostUnit.DayOfKeep)]);
+        season.Budget.Lines.ShouldNotContain(line => line.Charge.Per == CostUnit.DayOfKeep);
+        season.InVain!.Idle!.Value.ShouldBe(55 / 0.8, 1e-9);
     }
 
     [Fact]
@@ -191,7 +233,7 @@ public sealed class SeasonPlannerTests
 
         var season = SeasonPlanner.Plan(Inputs with { Plans = plans, Aims = Hopes with { Budget = null } });
 
-        season.InVain!.ByMoney.ShouldBeFalse();
+        (season.InVain!.Idle, season.InVain.Surplus, season.InVain.ByMoney).ShouldBe((null, null, false));
         season.Budget.ShouldBeNull();
     }
 }

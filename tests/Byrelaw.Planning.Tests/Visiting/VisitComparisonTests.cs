@@ -11,6 +11,33 @@ public sealed class VisitComparisonTests
           source "Macmillan and Curnow 1976"
         """;
 
+    private const string Assumptions = """
+
+        assume oocytes per collection 9, spread 7
+          because "b"
+        assume embryos per oocyte 30%, weight 50
+          because "b"
+        assume pregnant per transfer 42%, weight 40
+          because "b"
+        assume pregnant per transfer in heifers 52%, weight 40
+          because "b"
+        assume cost per animal treated 55 NZD
+        assume cost per collection 350 NZD
+        assume cost per sample 12 NZD
+        task "Sample the copper"
+          for recipients
+          due 4 weeks before collection
+          settles serum copper
+          costs 18 NZD per animal
+          because "b"
+        task "Sample them for BVD"
+          for recipients
+          due 4 weeks before collection
+          results take 1 week
+          settles BVD virus
+          because "b"
+        """;
+
     // The donor's mastitis of 1 August is 60 days old on 30 September; calves due after 5 September come too late.
     private static readonly WrittenPlan Farm = new()
     {
@@ -74,6 +101,42 @@ public sealed class VisitComparisonTests
     }
 
     [Fact]
+    public void A_visit_is_expected_to_bring_and_cost_what_the_plan_on_that_day_says()
+    {
+        // Two heifers and two cows; a heifer rate of its own; a task that is paid for by the animal; one who may not be treated.
+        var farm = new WrittenPlan
+        {
+            Programme = Farm.Programme + "\nwants 1 pregnancy, 60% sure\nprepare recipients by \"Progesterone insert\"",
+            Lists = "\n  choose donors from \"1\", judged on collection\n  choose treatment from females, judged on first treatment\n  choose recipients from females, judged on first transfer\n",
+            More = Visits + Assumptions,
+            Events = ["2026-05-01,2,calving,,", "2026-08-01,3,calving,,", "2026-07-30,2,serum copper,9,umol/L"],
+        };
+        var rulebook = farm.Rulebook;
+        var plan = Planner.Of(rulebook, farm.Herd(rulebook), new(2026, 8, 1));
+
+        var outlook = plan.Visits!.Best!.Outlook!;
+        (outlook.Chance, outlook.Wanted).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Forecast.At(Forecasting.Stage.Pregnant).Mean));
+        outlook.Cost!.Amount.ShouldBe(plan.Numbers.Budget!.Total, 1e-9);
+        plan.Numbers.Budget.Lines.Select(line => line.Charge.For ?? line.Charge.Per.ToString()).ShouldBe(["Progesterone insert", "Collection", "Sample", "Sample the copper"]);
+        plan.Inputs.Heifers.Least.ShouldBeInRange(0.01, 0.99);
+    }
+
+    [Fact]
+    public void Every_visit_is_expected_to_bring_what_a_plan_of_that_day_alone_would()
+    {
+        var farm = new WrittenPlan { Programme = Farm.Programme + "\nwants 1 pregnancy, 60% sure", More = Visits + Assumptions, Events = Farm.Events };
+        var rulebook = farm.Rulebook;
+        var herd = farm.Herd(rulebook);
+        foreach (var option in VisitComparison.Of(rulebook, herd, new(2026, 8, 1), new SeasonOutlooks())!.Options)
+        {
+            var set = option.Rulebook with { Programme = option.Rulebook.Programme! with { Aims = option.Rulebook.Programme!.Aims with { OnAVisit = null } } };
+            var plan = Planner.Of(set, herd, new(2026, 8, 1));
+            (option.Outlook!.Chance, option.Outlook.Cost!.Amount).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Budget!.Total));
+            option.Recipients.AtMost.ShouldBe(plan.Inputs.OnHand.Animals);
+        }
+    }
+
+    [Fact]
     public void A_programme_whose_day_is_set_leaves_nothing_to_choose() => Compared(new WrittenPlan(), new(2026, 8, 1)).ShouldBeNull();
 
     private static VisitComparison? Compared(WrittenPlan farm, LocalDate today)
@@ -84,7 +147,7 @@ public sealed class VisitComparisonTests
 
     private sealed class LaterIsBetter : IOutlook
     {
-        public Outlook? Of(Rulebook rulebook, int donors, int recipients) =>
+        public Outlook? Of(Rulebook rulebook, SeasonInputs inputs) =>
             new(2, 0.1 + (rulebook.Programme!.Date("collection")!.Value.DayOfYear / 1000.0), new Money(1000, "NZD"));
     }
 }

@@ -164,6 +164,7 @@ internal sealed class InventedDraft
         {
             Animal = animal,
             Number = _alter(number),
+            Sort = AnimalSort.Cow,
             Answer = answer,
             ReadyFrom = from,
             ReadyUntil = until,

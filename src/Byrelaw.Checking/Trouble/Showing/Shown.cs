@@ -1,3 +1,5 @@
+using Byrelaw.Judging.Criteria;
+
 namespace Byrelaw.Checking.Trouble.Showing;
 
 /// <summary>Writes a made-up animal down, as the lines of a worked example.</summary>
@@ -8,7 +10,7 @@ internal static class Shown
     {
         var animal = made.Animals[0];
         var text = new StringBuilder();
-        text.Append(IsCow(made, vocabulary) ? "cow" : "heifer").Append(" born ").Append(animal.Born).Append('\n');
+        text.Append(Sort(made, day, vocabulary)).Append(" born ").Append(animal.Born).Append('\n');
         foreach (var (fact, value) in animal.Facts.OrderBy(fact => fact.Key, StringComparer.Ordinal))
         {
             text.Append(fact).Append(' ').Append(value).Append('\n');
@@ -27,7 +29,13 @@ internal static class Shown
         return text.Append("judged on ").Append(LocalDatePattern.Iso.Format(day)).Append(": ").Append(judged).ToString();
     }
 
-    private static bool IsCow(MadeUpHerd made, Vocabulary vocabulary) =>
-        made.Rows.Any(row => vocabulary.Calving is { } calving && row.Kind == calving.Name)
-        || made.Animals[0].Facts.GetValueOrDefault("parity", "0") != "0";
+    /// <summary>As a worked example begins: what the judge takes her for.</summary>
+    private static string Sort(MadeUpHerd made, LocalDate day, Vocabulary vocabulary) => new Sorts(made.Read(vocabulary)).On(0, day) switch
+    {
+        AnimalSort.Cow => "cow",
+        AnimalSort.Heifer => "heifer",
+        AnimalSort.Male => "male",
+        AnimalSort.NotKnown => "female",
+        _ => "animal",
+    };
 }

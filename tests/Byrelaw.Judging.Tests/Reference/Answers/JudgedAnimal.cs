@@ -7,6 +7,9 @@ public sealed record JudgedAnimal
 
     public required string Number { get; init; }
 
+    /// <summary>What sort of animal she is on the first judging day.</summary>
+    public required AnimalSort Sort { get; init; }
+
     public required AnswerWithDates Answer { get; init; }
 
     /// <summary>The first and the last judging day.</summary>

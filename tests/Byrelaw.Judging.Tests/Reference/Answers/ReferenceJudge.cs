@@ -40,6 +40,7 @@ public sealed class ReferenceJudge
         {
             Animal = animal,
             Number = Knowledge.Farm.Animals[animal].Number,
+            Sort = SortReference.Of(Knowledge, new Moment(animal, from, false)),
             Answer = answer,
             Judged = (from, to),
             Rules = rules,

@@ -13,6 +13,16 @@ public static class SortReference
 
     public static Truth Heifer(Knowledge knowledge, Moment moment) => Kleene.And(Female(knowledge, moment), Kleene.Not(HasCalved(knowledge, moment)));
 
+    /// <summary>The one sort that she surely is; else not known, and of which sex not known either where that is blank.</summary>
+    public static AnimalSort Of(Knowledge knowledge, Moment moment) => (Female(knowledge, moment), Cow(knowledge, moment), Heifer(knowledge, moment)) switch
+    {
+        (Truth.False, _, _) => AnimalSort.Male,
+        (_, Truth.True, _) => AnimalSort.Cow,
+        (_, _, Truth.True) => AnimalSort.Heifer,
+        (Truth.Unknown, _, _) => AnimalSort.SexNotKnown,
+        _ => AnimalSort.NotKnown,
+    };
+
     private static Truth HasCalved(Knowledge knowledge, Moment moment)
     {
         var animal = knowledge.Farm.Animals[moment.Animal];

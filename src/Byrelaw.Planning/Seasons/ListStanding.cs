@@ -1,0 +1,68 @@
+using Byrelaw.Judging.Criteria;
+using Byrelaw.Language.Rulebooks.Conditions;
+
+namespace Byrelaw.Planning.Seasons;
+
+/// <summary>How the animals of one list stand: all that a season's numbers ask of a list, however it was judged.</summary>
+/// <param name="Animals">In the order of the herd.</param>
+public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
+{
+    /// <summary>Of a list judged with all its reasons.</summary>
+    public static ListStanding Of(ListJudgement list)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        return new([.. list.Animals.Select(animal => new AnimalStanding(animal.Animal, animal.Answer, animal.Sort, IsKeptForHerStanding(animal)))]);
+    }
+
+    /// <summary>Of a list of which only the answers are worked out, as for every visit that is compared: who is kept for her standing alone is not told.</summary>
+    public static ListStanding Of(Judge judge, Sorts sorts, Choice choice)
+    {
+        ArgumentNullException.ThrowIfNull(judge);
+        ArgumentNullException.ThrowIfNull(sorts);
+        ArgumentNullException.ThrowIfNull(choice);
+        var (animals, answers) = judge.Answers(choice);
+        return new([.. animals.Select((animal, i) => new AnimalStanding(animal, answers[i], sorts.On(animal, choice.JudgedFrom), false))]);
+    }
+
+    /// <summary>How many have an answer.</summary>
+    public int Count(Answer answer) => Animals.Count(animal => animal.Answer == answer);
+
+    /// <summary>
+    /// Everyone with the worse of her answers on two lists; Later on either is No, for both days stand. She who is not on the other is No.
+    /// </summary>
+    public ListStanding And(ListStanding? other)
+    {
+        if (other is null)
+        {
+            return this;
+        }
+
+        var there = other.Animals.ToDictionary(animal => animal.Animal);
+        return new([.. Animals.Select(animal => there.TryGetValue(animal.Animal, out var also) ? animal.And(also) : animal with { Answer = Answer.No, IsKeptForHerStanding = false })]);
+    }
+
+    private static bool IsKeptForHerStanding(AnimalJudgement animal) =>
+        !animal.Answer.MayBeUsed()
+        && animal.Rules.Where(rule => rule.InTheWay).ToArray() is { Length: > 0 } inTheWay
+        && inTheWay.All(rule => rule.Answer == RuleAnswer.NotMet && rule.Findings.Any(finding => finding.Decides)
+            && rule.Findings.Where(finding => finding.Decides).All(finding => finding.Condition is StandingCondition standing && standing.Not != finding.Inverted));
+}
+
+/// <summary>How one animal stands on a list.</summary>
+/// <param name="Animal">Her place in the herd.</param>
+/// <param name="Answer">Her answer.</param>
+/// <param name="Sort">Cow, heifer or not known.</param>
+/// <param name="IsKeptForHerStanding">Kept back by nothing but her standing: one of the herd's best, whose own calf is wanted.</param>
+public readonly record struct AnimalStanding(int Animal, Answer Answer, AnimalSort Sort, bool IsKeptForHerStanding)
+{
+    /// <summary>Whether a plan counts on her: a plan is made to have things found out in time, so those asked about count.</summary>
+    public bool IsCounted => Answer.MayBeUsed() || Answer == Answer.Ask;
+
+    /// <summary>The worse of two; kept for her standing only where nothing else keeps her on either list.</summary>
+    internal AnimalStanding And(AnimalStanding other) => this with
+    {
+        Answer = Answer == Answer.Later || other.Answer == Answer.Later ? Answer.No : (Answer)Math.Max((byte)Answer, (byte)other.Answer),
+        IsKeptForHerStanding = (IsKeptForHerStanding || Answer.MayBeUsed()) && (other.IsKeptForHerStanding || other.Answer.MayBeUsed())
+            && (IsKeptForHerStanding || other.IsKeptForHerStanding),
+    };
+}
