@@ -8,7 +8,7 @@ public readonly record struct HeiferShare(double Least, double Most)
     /// <summary>Of every recipient it is known.</summary>
     public static HeiferShare Exactly(double share) => new(share, share);
 
-    /// <summary>The share among those of whom a season counts the animals; all cows where there are none.</summary>
+    /// <summary>The share among the animals that a plan counts on, those asked about among them; all cows where there are none.</summary>
     public static HeiferShare Of(ListStanding list)
     {
         ArgumentNullException.ThrowIfNull(list);

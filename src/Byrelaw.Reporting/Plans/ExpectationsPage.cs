@@ -60,7 +60,8 @@ internal static class ExpectationsPage
     private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? new Part("cost", "") : new MarkdownPart().Heading(2, "What it costs")
         .Words($"About {MoneyWords.Of(budget.Total, budget.Currency)}; in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}. "
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
-            + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : ""))
+            + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")
+            + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}."))
         .As("cost");
 
     private static IEnumerable<string> Cautions(Plan plan) =>

@@ -115,8 +115,8 @@ public sealed class VisitComparisonTests
         var plan = Planner.Of(rulebook, farm.Herd(rulebook), new(2026, 8, 1));
 
         var outlook = plan.Visits!.Best!.Outlook!;
-        (outlook.Chance, outlook.Wanted).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Forecast.At(Forecasting.Stage.Pregnant).Mean));
-        outlook.Cost!.Amount.ShouldBe(plan.Numbers.Budget!.Total, 1e-9);
+        (outlook.Chance, outlook.Wanted).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Forecast.At(Stage.Pregnant).Mean));
+        outlook.Cost!.Value.Amount.ShouldBe(plan.Numbers.Budget!.Total, 1e-9);
         plan.Numbers.Budget.Lines.Select(line => line.Charge.For ?? line.Charge.Per.ToString()).ShouldBe(["Progesterone insert", "Collection", "Sample", "Sample the copper"]);
         plan.Inputs.Heifers.Least.ShouldBeInRange(0.01, 0.99);
     }
@@ -131,7 +131,7 @@ public sealed class VisitComparisonTests
         {
             var set = option.Rulebook with { Programme = option.Rulebook.Programme! with { Aims = option.Rulebook.Programme!.Aims with { OnAVisit = null } } };
             var plan = Planner.Of(set, herd, new(2026, 8, 1));
-            (option.Outlook!.Chance, option.Outlook.Cost!.Amount).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Budget!.Total));
+            (option.Outlook!.Chance, option.Outlook.Cost!.Value.Amount).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Budget!.Total));
             option.Recipients.AtMost.ShouldBe(plan.Inputs.OnHand.Animals);
         }
     }
