@@ -41,19 +41,26 @@ internal sealed class Ingredients
 
     private void Add(Condition condition)
     {
+        foreach (var leaf in condition.Leaves(_rulebook))
+        {
+            var parts = new ConditionParts(leaf);
+            LooksAtOthers |= leaf.LooksAtOthers;
+            if (!leaf.LooksAtOthers)
+            {
+                Kinds.UnionWith(parts.Kinds);
+                Kinds.UnionWith(parts.WindowKinds);
+                (leaf is AgeCondition ? Ages : Lengths).UnionWith(
+                    parts.Numbers.Where(number => number.Sort == NumberSort.Time).Select(number => new TimeLength((int)number.Value, number.TimeUnit)));
+                AddValues(leaf);
+            }
+        }
+    }
+
+    /// <summary>Parities, values of measures and facts about the limits of a condition.</summary>
+    private void AddValues(Condition condition)
+    {
         switch (condition)
         {
-            case CountCondition count:
-                Kinds.UnionWith(count.Counted.Select(counted => counted.Kind));
-                Add(count.Windows);
-                break;
-            case TimeSinceCondition since:
-                Kinds.UnionWith(since.Kinds);
-                Lengths.UnionWith([since.Test.Low, since.Test.High]);
-                break;
-            case AgeCondition age:
-                Ages.UnionWith([age.Test.Low, age.Test.High]);
-                break;
             case ParityCondition parity:
                 Parities.UnionWith([parity.Test.Low, parity.Test.High]);
                 break;
@@ -66,73 +73,31 @@ internal sealed class Ingredients
             case FactDateCondition fact:
                 Add(fact.Fact, [Iso(fact.Date), Iso(fact.Date.PlusDays(1))]);
                 break;
-            case RecordedCondition fact:
-                Add(fact.Fact, [fact.Fact.Type switch { FactType.OneOf => fact.Fact.Values[0], FactType.Date => "2024-06-01", FactType.Number or FactType.Amount => "1", _ => "tag 1" }]);
-                break;
             case MeasuredCondition measured:
-                Kinds.Add(measured.Measure);
-                if (!Values.TryGetValue(measured.Measure, out var values))
-                {
-                    Values[measured.Measure] = values = [];
-                }
-
-                values.UnionWith(Around(measured.Test).Where(value => measured.Measure.Scale is not { } scale || (value >= scale.From && value <= scale.To)));
-                foreach (var fact in new[] { measured.Test.Low.PercentOf, measured.Test.High.PercentOf }.OfType<Fact>())
-                {
-                    Add(fact, ["500"]);
-                    values.UnionWith([5 * measured.Test.Low.Value, (5 * measured.Test.Low.Value) - 1, 5 * measured.Test.High.Value]);
-                }
-
-                Add(measured.Windows);
-                break;
-            case TestCondition test:
-                Kinds.Add(test.Test);
-                Add(test.Windows);
-                break;
-            case SpellCondition spell:
-                Kinds.UnionWith([spell.Spell.From, spell.Spell.Until]);
-                Add(spell.Windows);
-                break;
-            case NamedCondition named:
-                Add(_rulebook.Defines[named.Index].Condition);
-                break;
-            case ListCondition list:
-                list.Items.ToList().ForEach(Add);
+                Add(measured.Measure, measured.Test);
                 break;
             default:
-                LooksAtOthers |= condition is not BrokenCondition;
+                foreach (var fact in new ConditionParts(condition).Facts)
+                {
+                    Add(fact, [fact.Type switch { FactType.OneOf => fact.Values[0], FactType.Date => "2024-06-01", FactType.Number or FactType.Amount => "1", _ => "tag 1" }]);
+                }
+
                 break;
         }
     }
 
-    private void Add(IEnumerable<Window> windows)
+    private void Add(MeasureKind measure, NumberTest test)
     {
-        foreach (var window in windows)
+        if (!Values.TryGetValue(measure, out var values))
         {
-            switch (window)
-            {
-                case InTheLast last:
-                    Lengths.Add(last.Length);
-                    break;
-                case AtLeastAgo ago:
-                    Lengths.Add(ago.Near);
-                    break;
-                case BetweenAgo ago:
-                    Lengths.UnionWith([ago.Near, ago.Far]);
-                    break;
-                case BeforeDate before:
-                    Lengths.Add(before.Length);
-                    break;
-                case FromAfterLast after:
-                    Lengths.Add(after.Wait);
-                    Kinds.UnionWith(after.Kinds);
-                    break;
-                case SinceLast since:
-                    Kinds.UnionWith(since.Kinds);
-                    break;
-                default:
-                    break;
-            }
+            Values[measure] = values = [];
+        }
+
+        values.UnionWith(Around(test).Where(value => measure.Scale is not { } scale || (value >= scale.From && value <= scale.To)));
+        foreach (var fact in new[] { test.Low.PercentOf, test.High.PercentOf }.OfType<Fact>())
+        {
+            Add(fact, ["500"]);
+            values.UnionWith([5 * test.Low.Value, (5 * test.Low.Value) - 1, 5 * test.High.Value]);
         }
     }
 

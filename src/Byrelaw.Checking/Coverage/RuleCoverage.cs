@@ -38,7 +38,7 @@ public sealed record RuleCoverage(string Name, string List, SourceSpan Span, boo
                 rule.Name, rule.List, rule.Span, expected, Shown(rule, rulebook, touched).Concat(
                     rule.Audience == Audience.Everyone || doesNotApply.Contains(Place(rule.Span)) ? [] : [NotHers]))),
             .. rulebook.Prefers.Select(prefer => Of(
-                prefer.Name, prefer.List, prefer.Span, expected, NotTouched(Leaves.Of(prefer.Condition, rulebook), touched))),
+                prefer.Name, prefer.List, prefer.Span, expected, NotTouched(prefer.Condition.Leaves(rulebook), touched))),
         ];
     }
 
@@ -46,20 +46,20 @@ public sealed record RuleCoverage(string Name, string List, SourceSpan Span, boo
         new(name, list, span, expected.Contains(Place(span)), [.. notShown.Distinct()]);
 
     private static IEnumerable<string> Shown(Rule rule, Rulebook rulebook, HashSet<(string, int, string)> touched) =>
-        NotTouched([.. rule.AppliesTo is { } named ? Leaves.Of(named, rulebook) : [], .. Leaves.Of(rule.Needs, rulebook)], touched);
+        NotTouched([.. rule.AppliesTo is { } named ? named.Leaves(rulebook) : [], .. rule.Needs.Leaves(rulebook)], touched);
 
     private static IEnumerable<string> NotTouched(List<Condition> leaves, HashSet<(string File, int Start, string Side)> touched) =>
-        leaves.SelectMany(leaf => Sides.Of(leaf).Where(side => !touched.Contains((Leaves.Place(leaf).File, Leaves.Place(leaf).Start, side))));
+        leaves.SelectMany(leaf => Sides.Of(leaf).Where(side => !touched.Contains((Place(leaf).File, Place(leaf).Start, side))));
 
     /// <summary>Of a rule that is not for her only what tells whom it is for is touched.</summary>
     private static void Touch(Example example, ExpectationOutcome expectation, RuleJudgement judged, HashSet<(string, int, string)> touched)
     {
         var herd = expectation.Draft.Herd;
         var touches = new Touches(example, herd, expectation.Animal.Animal);
-        var audience = judged.Rule!.AppliesTo is { } named ? Leaves.Of(named, expectation.Draft.Rulebook).Select(Leaves.Place).ToHashSet() : [];
+        var audience = judged.Rule!.AppliesTo is { } named ? named.Leaves(expectation.Draft.Rulebook).Select(Place).ToHashSet() : [];
         foreach (var finding in judged.Findings)
         {
-            var (file, start) = Leaves.Place(finding.Condition);
+            var (file, start) = Place(finding.Condition);
             if (judged.Answer != RuleAnswer.DoesNotApply || audience.Contains((file, start)))
             {
                 touched.UnionWith(touches.Of(finding).Select(side => (file, start, side)));
@@ -67,5 +67,8 @@ public sealed record RuleCoverage(string Name, string List, SourceSpan Span, boo
         }
     }
 
-    private static (string, int) Place(SourceSpan span) => (span.File.Path, span.Start);
+    /// <summary>Where a condition stands, which tells it from every other, in whatever rulebook it is read.</summary>
+    private static (string File, int Start) Place(Condition condition) => Place(condition.Span);
+
+    private static (string File, int Start) Place(SourceSpan span) => (span.File.Path, span.Start);
 }

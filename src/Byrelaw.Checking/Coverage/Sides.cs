@@ -9,8 +9,8 @@ internal static class Sides
     /// <summary>All sides of a condition.</summary>
     public static IEnumerable<string> Of(Condition condition)
     {
-        var subject = Subjects.Of(condition);
-        return Values(condition, subject).Concat(ConditionWindows.Of(condition).SelectMany(window => OfWindow(window, Subjects.OfRecords(condition)))).Concat(NotRecorded(condition, subject));
+        var subject = condition.Subject;
+        return Values(condition, subject).Concat(condition.Windows.SelectMany(window => OfWindow(window, Subjects.OfRecords(condition)))).Concat(NotRecorded(condition, subject));
     }
 
     /// <summary>The side of a limit that a number is on.</summary>
@@ -53,42 +53,23 @@ internal static class Sides
     public static IEnumerable<T> Limits<T>(Comparison comparison, T low, T high) => comparison == Comparison.Between ? [low, high] : [low];
 
     /// <summary>How many animals a condition about a mob asks for; null for every other.</summary>
-    public static int? FromAnimals(Condition condition) => condition switch
-    {
-        MobMeasuredCondition mob => mob.FromAtLeast,
-        MobCountCondition mob => mob.FromAtLeast,
-        _ => null,
-    };
+    public static int? FromAnimals(Condition condition) =>
+        (int?)new ConditionParts(condition).Numbers.FirstOrDefault(number => number.Part == NumberPart.Sampled)?.Value;
 
     /// <summary>The subject of the number of animals of her mob that have a result.</summary>
     public static string Sampled(Condition condition) => $"animals of her mob with {Subjects.OfRecords(condition)}";
 
-    private static IEnumerable<string> Values(Condition condition, string subject)
+    private static IEnumerable<string> Values(Condition condition, string subject) => (condition switch
     {
-        switch (condition)
-        {
-            case TimeSinceCondition since:
-                return Limits(since.Test.Comparison, since.Test.Low, since.Test.High).SelectMany(limit => Orders(order => Time(subject, limit, "ago", order)));
-            case AgeCondition age:
-                return Limits(age.Test.Comparison, age.Test.Low, age.Test.High).SelectMany(limit => Orders(order => Age(limit, order)));
-            case CountCondition { Test: var test }:
-                return Counts(test, subject);
-            case ParityCondition { Test: var test }:
-                return Limits(test.Comparison, test.Low, test.High).SelectMany(limit => Numbers(subject, limit));
-            case MobCountCondition mob:
-                return Counts(mob.Count, subject).Concat(Animals(mob, mob.FromAtLeast));
-            case FactNumberCondition { Test: var test }:
-                return Limits(test.Comparison, test.Low, test.High).SelectMany(limit => Numbers(subject, limit.Value, Whole(limit)));
-            case MeasuredCondition { Test: var test, Measure: var measure }:
-                return Limits(test.Comparison, test.Low, test.High).SelectMany(limit => Numbers(subject, limit.Value, Whole(limit)).Where(side => IsOnScale(side, limit, measure, subject)));
-            case MobMeasuredCondition { Test: var test } mob:
-                return Limits(test.Comparison, test.Low, test.High).SelectMany(limit => Numbers(subject, limit.Value, Whole(limit))).Concat(Animals(mob, mob.FromAtLeast));
-            case StandingCondition standing:
-                return new[] { standing.Percent - 1, standing.Percent, standing.Percent + 1 }.Select(place => Top(standing, place));
-            default:
-                return [Holds(subject, true), Holds(subject, false)];
-        }
-    }
+        AgeCondition { Test: var age } => Limits(age.Comparison, age.Low, age.High).SelectMany(limit => Orders(order => Age(limit, order))),
+        ParityCondition { Test: var parity } => Limits(parity.Comparison, parity.Low, parity.High).SelectMany(limit => Numbers(subject, limit)),
+        StandingCondition standing => new[] { standing.Percent - 1, standing.Percent, standing.Percent + 1 }.Select(place => Top(standing, place)),
+        { Demand: TimeTest time } => Limits(time.Comparison, time.Low, time.High).SelectMany(limit => Orders(order => Time(subject, limit, "ago", order))),
+        { Demand: CountTest count } => Counts(count, subject),
+        { Demand: NumberTest number } => Limits(number.Comparison, number.Low, number.High)
+            .SelectMany(limit => Numbers(subject, limit.Value, Whole(limit)).Where(side => IsOnScale(side, limit, condition, subject))),
+        _ => [Holds(subject, true), Holds(subject, false)],
+    }).Concat(FromAnimals(condition) is { } least ? Animals(condition, least) : []);
 
     private static IEnumerable<string> OfWindow(Window window, string subject) => window switch
     {
@@ -115,8 +96,8 @@ internal static class Sides
     private static IEnumerable<string> Animals(Condition condition, int least) =>
         new[] { least - 1, least, least + 1 }.Select(count => Count(Sampled(condition), least, count));
 
-    private static bool IsOnScale(string side, Limit limit, MeasureKind measure, string subject) =>
-        limit.PercentOf is not null || measure.Scale is not { } scale
+    private static bool IsOnScale(string side, Limit limit, Condition condition, string subject) =>
+        limit.PercentOf is not null || condition is not MeasuredCondition { Measure.Scale: { } scale }
         || !((limit.Value <= scale.From && side == Below(subject, Text(limit.Value))) || (limit.Value >= scale.To && side == Above(subject, Text(limit.Value))));
 
     private static IEnumerable<string> Orders(Func<int, string> side) => [side(1), side(0), side(-1)];

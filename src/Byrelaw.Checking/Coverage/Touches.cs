@@ -12,26 +12,23 @@ internal sealed class Touches(Example example, Herd herd, int animal)
     public IEnumerable<string> Of(Finding finding)
     {
         var condition = finding.Condition;
-        var subject = Subjects.Of(condition);
+        var subject = condition.Subject;
         var values = finding.Truth == Truth.Unknown ? [Sides.Unknown(subject)] : Values(finding, subject);
-        return values.Concat(Sampled(condition)).Concat(ConditionWindows.Of(condition).SelectMany(window => OfWindow(window, condition, Subjects.OfRecords(condition))));
+        return values.Concat(Sampled(condition)).Concat(condition.Windows.SelectMany(window => OfWindow(window, condition, Subjects.OfRecords(condition))));
     }
 
     private IEnumerable<string> Values(Finding finding, string subject) => (finding.Condition, finding.Found) switch
     {
-        (TimeSinceCondition since, FoundSince { Last: var last }) =>
-            Sides.Limits(since.Test.Comparison, since.Test.Low, since.Test.High).Select(limit => Sides.Time(subject, limit, "ago", limit.After(last).CompareTo(_judged))),
+        ({ Demand: TimeTest test }, FoundSince { Last: var last }) =>
+            Sides.Limits(test.Comparison, test.Low, test.High).Select(limit => Sides.Time(subject, limit, "ago", limit.After(last).CompareTo(_judged))),
         (AgeCondition age, _) when herd.BornEarliest[animal] == herd.BornLatest[animal] =>
             Sides.Limits(age.Test.Comparison, age.Test.Low, age.Test.High).Select(limit => Sides.Age(limit, limit.After(Day.Date(herd.BornLatest[animal])).CompareTo(_judged))),
-        (CountCondition count, FoundCount found) => Counts(count.Test, subject, found.AtLeast),
         (ParityCondition parity, FoundCount found) => Parities(parity.Test, subject, found.AtLeast),
         (ParityCondition parity, FoundNumber found) => Parities(parity.Test, subject, found.Low),
-        (MobCountCondition mob, FoundCount found) => Counts(mob.Count, subject, found.AtLeast),
-        (FactNumberCondition number, FoundNumber found) => Numbers(number.Test, subject, found),
-        (MeasuredCondition measured, FoundNumber found) => Numbers(measured.Test, subject, found),
-        (MobMeasuredCondition mob, FoundNumber found) => Numbers(mob.Test, subject, found),
+        ({ Demand: CountTest test }, FoundCount found) => Counts(test, subject, found.AtLeast),
+        ({ Demand: NumberTest test }, FoundNumber found) => Numbers(test, subject, found),
         (StandingCondition standing, FoundStanding found) => [Sides.Top(standing, (found.Greater + 1) * 100.0 / found.Of)],
-        (TestCondition or FactTextCondition or FactDateCondition or RecordedCondition or SpellCondition, _) => [Sides.Holds(subject, finding.Truth == Truth.True)],
+        ({ Demand: null }, _) => [Sides.Holds(subject, finding.Truth == Truth.True)],
         _ => [],
     };
 
@@ -55,9 +52,9 @@ internal sealed class Touches(Example example, Herd herd, int animal)
             return [];
         }
 
-        var windows = ConditionWindows.Of(condition).ToList();
-        var measure = condition is MobMeasuredCondition mob ? mob.Measure : ((MobCountCondition)condition).Measure;
-        var sampled = example.Records.Where(record => record.Kind == measure && windows.All(window => IsIn(window, record.Date))).Sum(record => Math.Max(1, record.OfHerMob));
+        var windows = condition.Windows;
+        var kinds = Subjects.RecordsOf(condition);
+        var sampled = example.Records.Where(record => kinds.Contains(record.Kind) && windows.All(window => IsIn(window, record.Date))).Sum(record => Math.Max(1, record.OfHerMob));
         return [Sides.Count(Sides.Sampled(condition), least, sampled)];
     }
 
@@ -97,16 +94,7 @@ internal sealed class Touches(Example example, Herd herd, int animal)
     /// <summary>The days of the records that a condition looks at; of a spell, those that end it.</summary>
     private IEnumerable<LocalDate> DatesOf(Condition condition)
     {
-        Kind[] kinds = condition switch
-        {
-            CountCondition count => [.. count.Counted.Select(counted => counted.Kind)],
-            MeasuredCondition measured => [measured.Measure],
-            TestCondition test => [test.Test],
-            MobMeasuredCondition mob => [mob.Measure],
-            MobCountCondition mob => [mob.Measure],
-            SpellCondition spell => [spell.Spell.Until],
-            _ => [],
-        };
+        var kinds = Subjects.RecordsOf(condition);
         return example.Records.Where(record => kinds.Contains(record.Kind) && record.Date <= _judged).Select(record => record.Date);
     }
 

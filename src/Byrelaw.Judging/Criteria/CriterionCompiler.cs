@@ -52,31 +52,17 @@ internal sealed class CriterionCompiler
             _days, standing, new HerdmateDays(_days, standing.Fact, standing.Group, _calving)),
         NamedCondition { Not: true } named => new NotCriterion(_defines[named.Index]),
         NamedCondition named => _defines[named.Index],
-        ListCondition { Kind: ListKind.NoneOf } list => new NotCriterion(new ListCriterion(Compile(list.Items), 1)),
-        ListCondition list => new ListCriterion(Compile(list.Items), AtLeast(list)),
-        _ => BrokenCriterion.Instance,
+        ListCondition { Kind: ListKind.NoneOf } list => new NotCriterion(new ListCriterion(Compile(list.Items), list.AtLeast)),
+        ListCondition list => new ListCriterion(Compile(list.Items), list.AtLeast),
+        BrokenCondition => BrokenCriterion.Instance,
+        _ => throw MissingKind.Of(condition, nameof(CriterionCompiler)),
     };
 
     /// <summary>A date that this programme does not set: the condition can be read, but not judged.</summary>
-    private bool NamesAnUnsetDate(Condition condition)
-    {
-        return ConditionWindows.Of(condition).Any(window => window switch
-        {
-            BeforeDate before => DayOf(before.Date) is null,
-            SinceDate since => DayOf(since.Date) is null,
-            _ => false,
-        });
-    }
+    private bool NamesAnUnsetDate(Condition condition) => new ConditionParts(condition).Dates.Any(date => DayOf(date) is null);
 
     /// <summary>A named date is the programme's: where a plan moves the programme, it moves in the rules too.</summary>
     private LocalDate? DayOf(DateReference date) => (date.Name is { } name ? _programme?.Date(name) : null) ?? date.Value;
-
-    private static int AtLeast(ListCondition list) => list.Kind switch
-    {
-        ListKind.AnyOf => 1,
-        ListKind.AllOf => list.Items.Length,
-        _ => list.Count,
-    };
 
     private Criterion[] Compile(ImmutableArray<Condition> items) => [.. items.Select(Compile)];
 
@@ -92,7 +78,8 @@ internal sealed class CriterionCompiler
         SinceDate since when DayOf(since.Date) is { } date => new PlainWindow(low: Day.Number(date)),
         SinceLast since => new AnchoredWindow(Anchor(since.Kinds), null),
         FromAfterLast after => new AnchoredWindow(Anchor(after.Kinds), new Reckoning(after.Wait)),
-        _ => new PlainWindow(),
+        SinceBirth or Ever => new PlainWindow(),
+        _ => throw MissingKind.Of(window, nameof(CriterionCompiler)),
     };
 
     private Anchor Anchor(ImmutableArray<Kind> kinds) => new(_days, [.. kinds.Select(kind => kind.Id)]);

@@ -128,7 +128,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
         foreach (var finding in notes.Findings)
         {
             if (finding is { Decides: true, Inverted: false, Margin: 0 }
-                && finding.Condition is TimeSinceCondition or AgeCondition or MeasuredCondition or MobMeasuredCondition)
+                && finding.Condition is { Demand: TimeTest } or MeasuredCondition or MobMeasuredCondition)
             {
                 return true;
             }

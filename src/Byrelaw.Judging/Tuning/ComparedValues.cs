@@ -16,7 +16,7 @@ internal sealed class ComparedValues(HerdDays days, JudgingDays judging, RuleNum
             .SelectMany(sample => MobMeasuredCriterion.Range(mob.Aggregate, sample) is var (low, high) ? new[] { low, high } : []), mob.Test),
         MobCountCondition mob => OfAll(ResultsOf(mob.Measure), mob.Test),
         StandingCondition standing => Shares(standing),
-        _ => [],
+        _ => throw MissingKind.Of(number.Condition, nameof(ComparedValues)),
     };
 
     /// <summary>What is her own, compared with the limit itself or with a share of her own fact.</summary>

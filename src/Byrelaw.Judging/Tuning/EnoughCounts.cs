@@ -3,15 +3,17 @@ namespace Byrelaw.Judging.Tuning;
 /// <summary>A count that no animal of the herd can pass.</summary>
 internal static class EnoughCounts
 {
-    public static int For(Herd herd, RuleNumber number) => 2 + (number.Number.Part, number.Condition) switch
+    public static int For(Herd herd, RuleNumber number) => 2 + (number.Number.Part switch
     {
-        (NumberPart.OfTheList, ListCondition list) => list.Items.Length,
-        (_, MobMeasuredCondition mob) => OfTheMob(herd, mob.Measure),
-        (_, MobCountCondition mob) => OfTheMob(herd, mob.Measure),
-        (_, CountCondition count) => MostOn(herd, count),
-        (_, ParityCondition) => MostCalvings(herd),
-        _ => 0,
-    };
+        NumberPart.OfTheList => number.Condition.Items.Length,
+        NumberPart.OfTheMob or NumberPart.Sampled => new ConditionParts(number.Condition).Kinds.OfType<MeasureKind>().Sum(measure => OfTheMob(herd, measure)),
+        _ => number.Condition switch
+        {
+            CountCondition count => MostOn(herd, count),
+            ParityCondition => MostCalvings(herd),
+            _ => throw MissingKind.Of(number.Condition, nameof(EnoughCounts)),
+        },
+    });
 
     /// <summary>Each entry of a kind, once for each of its answers that count.</summary>
     private static int MostOn(Herd herd, CountCondition count)

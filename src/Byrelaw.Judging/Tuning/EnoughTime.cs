@@ -16,7 +16,7 @@ internal sealed class EnoughTime
     public EnoughTime(Herd herd, Programme programme, RuleNumber number, JudgingDays days)
     {
         (_herd, _number, _judged) = (herd, number, days.First);
-        var windows = ConditionWindows.Of(number.Condition);
+        var windows = number.Condition.Windows;
         _window = number.Number.Part switch { NumberPart.FirstWindow => windows[0], NumberPart.SecondWindow => windows[1], _ => null };
         _last = Math.Max(days.SpanLast, windows.Select(window => DateOf(window, programme)).Append(Day.Start).Max());
         _firstOfAll = FirstOfAll(days);
@@ -35,9 +35,7 @@ internal sealed class EnoughTime
         (TimeSinceCondition since, null) => LastOf(since.Kinds, animal),
         (_, FromAfterLast after) => LastOf(after.Kinds, animal),
         (AgeCondition, null) => Earlier(_last, _herd.BornEarliest[animal]),
-        (CountCondition count, InTheLast or BeforeDate) => FirstOf(count.Counted.Select(counted => counted.Kind), animal),
-        (MeasuredCondition measured, InTheLast or BeforeDate) => FirstOf([measured.Measure], animal),
-        (TestCondition test, InTheLast or BeforeDate) => FirstOf([test.Test], animal),
+        (CountCondition or MeasuredCondition or TestCondition, InTheLast or BeforeDate) => FirstOf(new ConditionParts(_number.Condition).Kinds, animal),
         _ => Math.Min(_firstOfAll, FirstOfHers(animal)),
     };
 
@@ -98,7 +96,7 @@ internal sealed class EnoughTime
             first = Earlier(first, day);
         }
 
-        return _number.Condition is MobMeasuredCondition or MobCountCondition
+        return _number.Condition.LooksAtOthers
             ? Enumerable.Range(0, _herd.Count).Select(FirstOfHers).Append(first).Min()
             : first;
     }

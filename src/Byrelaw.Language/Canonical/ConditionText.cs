@@ -24,11 +24,11 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         FactDateCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}{NumberText.Of(fact.Date)}",
         RecordedCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}recorded",
         MeasuredCondition measured =>
-            $"{Of(measured.Aggregate)} {Name(measured.Measure.Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
+            $"{measured.Aggregate.Words()} {Name(measured.Measure.Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
         TestCondition test =>
             $"latest {Name(test.Test.Name)}{Windows(test.Windows)} {Is(test.IsNot, [.. test.Answers.Select(answer => test.Test.Answers[answer])])}",
         MobMeasuredCondition mob =>
-            $"{Of(mob.Aggregate)} {Name(mob.Measure.Name)} of her mob{Windows(mob.Windows)}, {From(mob.FromAtLeast)}, {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}",
+            $"{mob.Aggregate.Words()} {Name(mob.Measure.Name)} of her mob{Windows(mob.Windows)}, {From(mob.FromAtLeast)}, {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}",
         MobCountCondition mob =>
             $"{DemandText.Of(mob.Count)} of her mob with {Name(mob.Measure.Name)}{Windows(mob.Windows)} {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}, {From(mob.FromAtLeast)}",
         SpellCondition spell => $"{(spell.Not ? "not " : "")}{First(spell.Spell.Name)}{Windows(spell.Windows)}",
@@ -36,7 +36,8 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
             $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
         NamedCondition named => $"{(named.Not ? "not " : "")}{First(named.Define)}",
         ListCondition list => $"{Head(list)}: {string.Join("; ", list.Items.Select(Of))}",
-        _ => "(could not be read)",
+        BrokenCondition => "(could not be read)",
+        _ => throw MissingKind.Of(condition, nameof(ConditionText)),
     };
 
     /// <summary><c>any of</c>, <c>at least 2 of</c>.</summary>
@@ -54,7 +55,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
     private string Windows(System.Collections.Immutable.ImmutableArray<Window> windows) => WindowText.Of(windows, Name);
 
     /// <summary><c>no</c>, <c>at most 2</c>.</summary>
-    public static string How(CountTest test) => test is { Comparison: Comparison.Exactly, Low: 0 } ? "no" : DemandText.Of(test);
+    public static string How(CountTest test) => test.IsNone ? "no" : DemandText.Of(test);
 
     /// <summary>An event, or an answer and its test; where one of the two needs quotes they share them.</summary>
     private string Of(Counted counted, CountTest test)
@@ -75,15 +76,6 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
 
     /// <summary><c>from at least 5 animals</c>.</summary>
     public static string From(int animals) => $"from at least {NumberText.Of(animals)} {(animals == 1 ? "animal" : "animals")}";
-
-    private static string Of(Aggregate aggregate) => aggregate switch
-    {
-        Aggregate.Latest => "latest",
-        Aggregate.Lowest => "lowest",
-        Aggregate.Highest => "highest",
-        Aggregate.Average => "average",
-        _ => "change in",
-    };
 
     /// <summary><c>the herd</c>, <c>cows</c>.</summary>
     public static string Of(HerdGroup group) => group switch

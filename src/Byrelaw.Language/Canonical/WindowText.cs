@@ -21,7 +21,8 @@ internal static class WindowText
         FromAfterLast from => $"from {from.Wait} after last {Kinds(from.Kinds, name)}",
         SinceDate since => $"since {Of(since.Date, name)}",
         SinceBirth => "since birth",
-        _ => "ever",
+        Ever => "ever",
+        _ => throw MissingKind.Of(window, nameof(WindowText)),
     };
 
     private static string Of(DateReference date, Func<string, string> name) =>

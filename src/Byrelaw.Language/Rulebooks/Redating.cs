@@ -16,25 +16,11 @@ public static class Redating
         };
     }
 
-    private static Condition Set(Condition condition, Dictionary<string, LocalDate> days) => condition switch
-    {
-        ListCondition list => list with { Items = [.. list.Items.Select(item => Set(item, days))] },
-        CountCondition count => count with { Windows = Set(count.Windows, days) },
-        MeasuredCondition measured => measured with { Windows = Set(measured.Windows, days) },
-        TestCondition test => test with { Windows = Set(test.Windows, days) },
-        MobMeasuredCondition mob => mob with { Windows = Set(mob.Windows, days) },
-        MobCountCondition mob => mob with { Windows = Set(mob.Windows, days) },
-        SpellCondition spell => spell with { Windows = Set(spell.Windows, days) },
-        _ => condition,
-    };
+    private static Condition Set(Condition condition, Dictionary<string, LocalDate> days) => condition.With(new OtherDays(days))!;
 
-    private static ImmutableArray<Window> Set(ImmutableArray<Window> windows, Dictionary<string, LocalDate> days) => [.. windows.Select(window => window switch
+    private sealed class OtherDays(Dictionary<string, LocalDate> days) : OtherParts
     {
-        BeforeDate before => before with { Date = Set(before.Date, days) },
-        SinceDate since => since with { Date = Set(since.Date, days) },
-        _ => window,
-    })];
-
-    private static DateReference Set(DateReference date, Dictionary<string, LocalDate> days) =>
-        date.Name is null ? date : date with { Value = days.TryGetValue(NameFolding.Fold(date.Name), out var day) ? day : null };
+        public override DateReference Date(DateReference date) =>
+            date.Name is null ? date : date with { Value = days.TryGetValue(NameFolding.Fold(date.Name), out var day) ? day : null };
+    }
 }

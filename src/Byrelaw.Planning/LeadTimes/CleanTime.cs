@@ -41,7 +41,7 @@ public sealed record CleanTime(string List, string Rule, LocalDate From, LocalDa
     // Defines nest no deeper than 64.
     private static IEnumerable<BeforeDate> Windows(Condition condition, Rulebook rulebook, int depth) => condition switch
     {
-        CountCondition { Test: { Comparison: Comparison.Exactly, Low: 0 } } count => count.Windows.OfType<BeforeDate>(),
+        CountCondition { Test.IsNone: true } count => count.Windows.OfType<BeforeDate>(),
         ListCondition list => list.Items.SelectMany(item => Windows(item, rulebook, depth + 1)),
         NamedCondition { Not: false, Index: >= 0 } named when depth < 64 => Windows(rulebook.Defines[named.Index].Condition, rulebook, depth + 1),
         _ => [],

@@ -4,7 +4,7 @@ namespace Byrelaw.Reporting.Explaining;
 public static class RuleKinds
 {
     /// <summary>Every kind, once, in the order of the rules.</summary>
-    public static IEnumerable<Kind> Of(Rulebook rulebook, string list) => Conditions(rulebook, list).SelectMany(KindsIn).Distinct();
+    public static IEnumerable<Kind> Of(Rulebook rulebook, string list) => Conditions(rulebook, list).SelectMany(condition => new ConditionParts(condition).Kinds).Distinct();
 
     /// <summary>Events of which a rule wants none, or at most so many.</summary>
     public static IEnumerable<EventKind> UnwantedBy(Rulebook rulebook, string list) =>
@@ -13,25 +13,5 @@ public static class RuleKinds
             .SelectMany(count => count.Counted).Select(counted => counted.Kind).OfType<EventKind>().Distinct();
 
     private static IEnumerable<Condition> Conditions(Rulebook rulebook, string list) =>
-        rulebook.Rules.Where(rule => rule.List == list).SelectMany(rule => Leaves(rule.Needs, rulebook));
-
-    private static IEnumerable<Condition> Leaves(Condition condition, Rulebook rulebook) => condition switch
-    {
-        ListCondition list => list.Items.SelectMany(item => Leaves(item, rulebook)),
-        NamedCondition named when named.Index >= 0 && named.Index < rulebook.Defines.Length =>
-            Leaves(rulebook.Defines[named.Index].Condition, rulebook),
-        _ => [condition],
-    };
-
-    private static IEnumerable<Kind> KindsIn(Condition condition) => condition switch
-    {
-        CountCondition count => count.Counted.Select(counted => counted.Kind),
-        TimeSinceCondition since => since.Kinds,
-        MeasuredCondition measured => [measured.Measure],
-        TestCondition test => [test.Test],
-        MobMeasuredCondition mob => [mob.Measure],
-        MobCountCondition mob => [mob.Measure],
-        SpellCondition spell => [spell.Spell.From, spell.Spell.Until],
-        _ => [],
-    };
+        rulebook.Rules.Where(rule => rule.List == list).SelectMany(rule => rule.Needs.Leaves(rulebook));
 }

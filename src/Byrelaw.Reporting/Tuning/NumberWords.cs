@@ -62,7 +62,7 @@ internal static class NumberWords
         _ => Limit(number),
     };
 
-    private static string Window(RuleNumber number, int place) => ConditionWindows.Of(number.Condition)[place] switch
+    private static string Window(RuleNumber number, int place) => number.Condition.Windows[place] switch
     {
         InTheLast => $"{Unit(number)} back that “in the last” looks",
         BetweenAgo => $"{Unit(number)} ago",
@@ -76,39 +76,26 @@ internal static class NumberWords
     {
         TimeSinceCondition since => $"{Unit(number)} since last {Names(since.Kinds)}",
         AgeCondition => $"age in {Unit(number)}",
-        ParityCondition => "parity",
-        CountCondition count => "how many of " + Phrases.Or([.. count.Counted.Select(counted => counted.Kind is TestKind test && counted.Answer >= 0 ? $"{test.Answers[counted.Answer]} {test.Name}" : counted.Kind.Name)]),
-        FactNumberCondition fact => fact.Fact.Name + Share(number),
-        MeasuredCondition measured => $"{Aggregate(measured.Aggregate)} {measured.Measure.Name}{Share(number)}",
-        MobMeasuredCondition mob => $"{Aggregate(mob.Aggregate)} {mob.Measure.Name} of her mob{Share(number)}",
+        CountCondition count => "how many of " + Phrases.Or([.. count.Counted.Select(counted => counted.Subject)]),
         MobCountCondition mob => $"{mob.Measure.Name} in her mob{Share(number)}",
         StandingCondition standing => $"the top of {(standing.Group == HerdGroup.Herd ? "the herd" : standing.Group.ToString().ToLowerInvariant())} by {standing.Fact.Name}",
-        _ => "number",
+        var other => other.Subject + Share(number),
     };
 
     private static string Share(RuleNumber number) => LimitOf(number)?.PercentOf is { } fact ? $", per cent of {fact.Name}" : "";
 
     private static Limit? LimitOf(RuleNumber number)
     {
-        var test = number.Condition switch
-        {
-            FactNumberCondition fact => fact.Test,
-            MeasuredCondition measured => measured.Test,
-            MobMeasuredCondition mob => mob.Test,
-            MobCountCondition mob => mob.Test,
-            _ => null,
-        };
+        var test = number.Condition is MobCountCondition mob ? mob.Test : number.Condition.Demand as NumberTest;
         return number.Number.IsHigh ? test?.High : test?.Low;
     }
-
-    private static string Aggregate(Aggregate aggregate) => aggregate == Language.Rulebooks.Conditions.Aggregate.Change ? "change in" : aggregate.ToString().ToLowerInvariant();
 
     private static string Side(RuleNumber number) =>
         number.Number.Comparison == Comparison.Between || IsOfTwo(number) ? number.Number.IsHigh ? ", upper limit" : ", lower limit" : "";
 
     private static bool IsOfTwo(RuleNumber number) =>
         number.Number.Part is NumberPart.FirstWindow or NumberPart.SecondWindow
-        && ConditionWindows.Of(number.Condition)[number.Number.Part == NumberPart.FirstWindow ? 0 : 1] is BetweenAgo;
+        && number.Condition.Windows[number.Number.Part == NumberPart.FirstWindow ? 0 : 1] is BetweenAgo;
 
     private static string Names(IEnumerable<Kind> kinds) => Phrases.Or([.. kinds.Select(kind => kind.Name)]);
 }

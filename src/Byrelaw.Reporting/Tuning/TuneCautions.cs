@@ -24,7 +24,7 @@ internal static class TuneCautions
         }
 
         var moved = MovedBy.Rules(rulebook, tuning.Number).ToList();
-        var conditions = Leaves(tuning.Number.Condition, rulebook).ToList();
+        var conditions = tuning.Number.Condition.Leaves(rulebook);
         var cautions = new List<string>();
         if (moved.Exists(rule => rule.IsSafety))
         {
@@ -51,17 +51,10 @@ internal static class TuneCautions
     private static bool HangsOnHealth(Condition condition) => condition switch
     {
         TestCondition or SpellCondition { Not: true } => true,
-        CountCondition count => count.Counted.Any(counted => counted.Kind is TestKind) || count.Test.Comparison is Comparison.AtMost or Comparison.LessThan || count.Test is { Comparison: Comparison.Exactly, Low: 0 },
+        CountCondition count => count.Counted.Any(counted => counted.Kind is TestKind) || count.Test.Comparison is Comparison.AtMost or Comparison.LessThan || count.Test.IsNone,
         TimeSinceCondition since => since.Kinds.Any(kind => !IsPlain(kind)),
         _ => false,
     };
 
     private static bool IsPlain(Kind kind) => NameFolding.Fold(kind.Name) is "calving" or "heat";
-
-    private static IEnumerable<Condition> Leaves(Condition condition, Rulebook rulebook) => condition switch
-    {
-        ListCondition list => list.Items.SelectMany(item => Leaves(item, rulebook)),
-        NamedCondition named => Leaves(rulebook.Defines[named.Index].Condition, rulebook),
-        _ => [condition],
-    };
 }

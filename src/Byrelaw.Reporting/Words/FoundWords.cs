@@ -7,9 +7,9 @@ public static class FoundWords
     public static string Of(Finding finding, ListReport list) => finding.Found switch
     {
         FoundCount count => Count(count, finding.Condition),
-        FoundSince since => Time(since.Elapsed, TimeTestOf(finding.Condition)),
+        FoundSince since => Time(since.Elapsed, finding.Condition.Demand as TimeTest),
         FoundNever => "never",
-        FoundAge age when age.Youngest == age.Oldest => Time(age.Youngest, TimeTestOf(finding.Condition)),
+        FoundAge age when age.Youngest == age.Oldest => Time(age.Youngest, finding.Condition.Demand as TimeTest),
         FoundAge age when age.Youngest.Unit == age.Oldest.Unit => $"between {age.Youngest.Count} and {age.Oldest}",
         FoundAge age => $"between {age.Youngest} and {age.Oldest}",
         FoundNumber number => Number(number, finding, list),
@@ -43,13 +43,6 @@ public static class FoundWords
             ? $"{found.Count} of {test.Low}"
             : found.ToString();
 
-    private static TimeTest? TimeTestOf(Condition condition) => condition switch
-    {
-        TimeSinceCondition since => since.Test,
-        AgeCondition age => age.Test,
-        _ => null,
-    };
-
     private static string Number(FoundNumber number, Finding finding, ListReport list)
     {
         var unit = number.Unit is null ? "" : $" {number.Unit}";
@@ -80,13 +73,7 @@ public static class FoundWords
     /// <summary>The limit that a value nearly touches, so that rounding never hides on which side it is.</summary>
     private static double? LimitOf(Condition condition, double? margin)
     {
-        var test = condition switch
-        {
-            MeasuredCondition measured => measured.Test,
-            MobMeasuredCondition mob => mob.Test,
-            FactNumberCondition fact => fact.Test,
-            _ => null,
-        };
+        var test = condition.Demand as NumberTest;
         return test is null || margin is null || test.Low.PercentOf is not null || test.High.PercentOf is not null ? null
             : test.Comparison is Comparison.AtMost or Comparison.LessThan ? test.High.Value
             : test.Low.Value;

@@ -21,12 +21,13 @@ public static class ToldWords
             FactDateCondition fact => $"{fact.Fact.Name} {found}",
             RecordedCondition fact => nothing && found == "nothing on record" ? $"{fact.Fact.Name} not on record" : $"{fact.Fact.Name} {found}",
             MeasuredCondition measured when nothing => $"no {measured.Measure.Name} result",
-            MeasuredCondition measured => $"{Aggregated(measured.Aggregate)}{measured.Measure.Name} {found}",
+            MeasuredCondition measured => $"{(measured.Aggregate == Aggregate.Latest ? measured.Measure.Name : measured.Subject)} {found}",
             TestCondition test => nothing ? $"no {test.Test.Name} result" : $"{test.Test.Name} {found}",
             MobMeasuredCondition mob => $"{mob.Measure.Name} of her mob: {found}",
             MobCountCondition mob => $"{mob.Measure.Name} of her mob: {found}",
             StandingCondition standing => nothing ? $"no {standing.Fact.Name} on record" : $"{standing.Fact.Name} {found}",
-            _ => found,
+            SpellCondition => found,
+            var other => nothing ? $"{other.Subject}: not known" : $"{other.Subject}: {found}",
         };
     }
 
@@ -47,7 +48,7 @@ public static class ToldWords
 
     /// <summary>As a condition says it: <c>positive BVD virus</c>.</summary>
     private static string Counted(CountCondition count) =>
-        Phrases.Or([.. count.Counted.Select(one => Answer(one) is { } answer ? $"{answer} {one.Kind.Name}" : one.Kind.Name)]);
+        Phrases.Or([.. count.Counted.Select(one => one.Subject)]);
 
     /// <summary>As a record says it: <c>BVD virus positive</c>.</summary>
     private static string Happened(CountCondition count) =>
@@ -57,13 +58,4 @@ public static class ToldWords
         counted.Kind is TestKind test && counted.Answer >= 0 && counted.Answer < test.Answers.Length ? test.Answers[counted.Answer] : null;
 
     private static string Kinds(TimeSinceCondition since) => Phrases.Or([.. since.Kinds.Select(kind => kind.Name)]);
-
-    private static string Aggregated(Aggregate aggregate) => aggregate switch
-    {
-        Aggregate.Lowest => "lowest ",
-        Aggregate.Highest => "highest ",
-        Aggregate.Average => "average ",
-        Aggregate.Change => "change in ",
-        _ => "",
-    };
 }

@@ -19,10 +19,5 @@ internal static class UsersOf
             .Concat(rulebook.Prefers.Where(prefer => Speaks(prefer.Condition, users)).Select(prefer => prefer.Name));
     }
 
-    private static bool Speaks(Condition condition, HashSet<string> of) => condition switch
-    {
-        NamedCondition named => of.Contains(named.Define),
-        ListCondition list => list.Items.Any(item => Speaks(item, of)),
-        _ => false,
-    };
+    private static bool Speaks(Condition condition, HashSet<string> of) => condition.Named().Any(named => of.Contains(named.Define));
 }

@@ -71,12 +71,7 @@ public sealed record LinesToWrite(SourceSpan? In, ImmutableArray<string> Lines)
 
     private static ImmutableArray<string> Split(string block) => [.. block.Split('\n')];
 
-    private static Condition Renamed(Condition condition, Dictionary<int, string> names) => condition switch
-    {
-        NamedCondition named when names.TryGetValue(named.Index, out var name) => named with { Define = name },
-        ListCondition list => list with { Items = [.. list.Items.Select(item => Renamed(item, names))] },
-        _ => condition,
-    };
+    private static Condition Renamed(Condition condition, Dictionary<int, string> names) => condition.With(new OtherNames(names))!;
 
     private static string NewName(Rulebook rulebook, string name)
     {
@@ -91,4 +86,9 @@ public sealed record LinesToWrite(SourceSpan? In, ImmutableArray<string> Lines)
     }
 
     private static bool IsOwn(Rulebook rulebook, SourceSpan span) => span.File is not null && ReferenceEquals(span.File, rulebook.Files.FirstOrDefault());
+
+    private sealed class OtherNames(Dictionary<int, string> names) : OtherParts
+    {
+        public override NamedCondition? Define(NamedCondition named) => names.TryGetValue(named.Index, out var name) ? named with { Define = name } : named;
+    }
 }

@@ -43,10 +43,5 @@ public static class MovedBy
     }
 
     /// <summary>Whether a condition names one of some defines.</summary>
-    internal static bool Speaks(Condition condition, IReadOnlySet<int> of) => condition switch
-    {
-        NamedCondition named => of.Contains(named.Index),
-        ListCondition list => list.Items.Any(item => Speaks(item, of)),
-        _ => false,
-    };
+    internal static bool Speaks(Condition condition, IReadOnlySet<int> of) => condition.Named().Any(named => of.Contains(named.Index));
 }

@@ -24,11 +24,11 @@ public static class NumberVersions
     private static double? ValueIn(Condition needs, RuleNumber number)
     {
         var form = FormOf(number.Condition);
-        foreach (var condition in (needs as ListCondition)?.Items.Prepend(needs) ?? [needs])
+        foreach (var condition in needs.Items.Prepend(needs))
         {
             if (FormOf(condition) == form)
             {
-                return ConditionNumbers.In(condition).FirstOrDefault(other => (other.Part, other.IsHigh) == (number.Number.Part, number.Number.IsHigh))?.Value;
+                return new ConditionParts(condition).Numbers.FirstOrDefault(other => (other.Part, other.IsHigh) == (number.Number.Part, number.Number.IsHigh))?.Value;
             }
         }
 
@@ -43,7 +43,7 @@ public static class NumberVersions
             return ConditionText.Head(list with { Count = 0 });
         }
 
-        var blank = ConditionNumbers.In(condition).Aggregate(condition, (form, number) => ConditionWithNumber.Of(form, number.Part, number.IsHigh, number.Lowest is 0 or null ? 0 : 1));
+        var blank = new ConditionParts(condition).Numbers.Aggregate(condition, (form, number) => OtherNumber.In(form, number.Part, number.IsHigh, number.Lowest is 0 or null ? 0 : 1));
         return ConditionText.Exact.Of(blank);
     }
 }

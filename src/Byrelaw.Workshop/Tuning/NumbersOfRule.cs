@@ -24,18 +24,15 @@ public static class NumbersOfRule
         void Walk(Condition condition, ImmutableArray<string> through, int? define)
         {
             Take(condition, through, define, null);
-            if (condition is ListCondition list)
+            for (var item = 0; item < condition.Items.Length; item++)
             {
-                for (var item = 0; item < list.Items.Length; item++)
-                {
-                    Take(list.Items[item], through, define, item);
-                }
+                Take(condition.Items[item], through, define, item);
             }
         }
 
         void Take(Condition condition, ImmutableArray<string> through, int? define, int? item)
         {
-            found.AddRange(ConditionNumbers.In(condition).Select(number => new RuleNumber(rule, through, define, item, condition, number)));
+            found.AddRange(new ConditionParts(condition).Numbers.Select(number => new RuleNumber(rule, through, define, item, condition, number)));
             if (condition is NamedCondition name && seen.Add(name.Index))
             {
                 Walk(rulebook.Defines[name.Index].Condition, through.Add(name.Define), name.Index);
@@ -65,7 +62,7 @@ public static class NumbersOfRule
 
     /// <summary>A condition with another value in a number's place; the condition is of the same shape as the one it was found in.</summary>
     internal static Condition With(Condition condition, RuleNumber number, decimal value) =>
-        number.Item is { } item && condition is ListCondition list
-            ? list with { Items = list.Items.SetItem(item, ConditionWithNumber.Of(list.Items[item], number.Number.Part, number.Number.IsHigh, (double)value)) }
-            : ConditionWithNumber.Of(condition, number.Number.Part, number.Number.IsHigh, (double)value);
+        number.Item is { } item
+            ? condition with { Items = condition.Items.SetItem(item, OtherNumber.In(condition.Items[item], number.Number.Part, number.Number.IsHigh, (double)value)) }
+            : OtherNumber.In(condition, number.Number.Part, number.Number.IsHigh, (double)value);
 }

@@ -10,7 +10,7 @@ internal static class EarlyTests
             .Concat(study.Rulebook.Prefers.Where(prefer => !prefer.IsBroken).Select(prefer => (prefer.Name, prefer.Condition)));
         foreach (var (name, condition) in places)
         {
-            foreach (var test in Parts.WrittenIn(condition).OfType<TestCondition>())
+            foreach (var test in condition.Written().OfType<TestCondition>())
             {
                 if (Since(test.Windows) is { } since && since.Kinds.All(kind => kind.Id != test.Test.Id)
                     && study.Show.TestsEarly(TroubleProblems.TestsEarly(test, since), test, since) is { } shown)

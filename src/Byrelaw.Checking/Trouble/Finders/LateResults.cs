@@ -8,10 +8,10 @@ internal static class LateResults
         var tasks = study.Rulebook.Plans.Tasks.Where(task => task.ResultsTake is not null && !task.IsNotNeeded).ToList();
         foreach (var rule in study.Rules)
         {
-            foreach (var condition in tasks.Count == 0 ? [] : Parts.WrittenIn(rule.Rule.Needs))
+            foreach (var condition in tasks.Count == 0 ? [] : rule.Rule.Needs.Written())
             {
-                if (Lookup(condition) is var (kind, windows)
-                    && windows.OfType<InTheLast>().FirstOrDefault() is { } window
+                if (LookedUp(condition) is { } kind
+                    && condition.Windows.OfType<InTheLast>().FirstOrDefault() is { } window
                     && tasks.Find(task => task.SettlesKinds.Any(settled => settled.Id == kind.Id) && IsTooLong(task, window)) is { } task)
                 {
                     yield return new Finding(TroubleSort.OutOfReach, rule.Rule.Name, null, TroubleProblems.ResultsTooLate(window, kind, task));
@@ -22,12 +22,6 @@ internal static class LateResults
 
     private static bool IsTooLong(PlanTask task, InTheLast window) => DaysLong.Of(task.ResultsTake!.Value).Fewest > DaysLong.Of(window.Length).Most;
 
-    private static (Kind Kind, ImmutableArray<Window> Windows)? Lookup(Condition condition) => condition switch
-    {
-        TestCondition test => (test.Test, test.Windows),
-        MeasuredCondition measured => (measured.Measure, measured.Windows),
-        MobMeasuredCondition mob => (mob.Measure, mob.Windows),
-        MobCountCondition mob => (mob.Measure, mob.Windows),
-        _ => null,
-    };
+    private static Kind? LookedUp(Condition condition) =>
+        condition is CountCondition ? null : new ConditionParts(condition).Kinds.FirstOrDefault(kind => kind is TestKind or MeasureKind);
 }

@@ -10,7 +10,7 @@ internal static class PassesNotKnown
     {
         foreach (var rule in study.Rules.Select(rule => rule.Rule).Where(rule => rule.IfNotKnown == IfNotKnown.Pass))
         {
-            var risk = Parts.Of(rule.Needs, study.Rulebook).Select(RiskOf).FirstOrDefault(risk => risk is not null);
+            var risk = rule.Needs.Leaves(study.Rulebook).Select(RiskOf).FirstOrDefault(risk => risk is not null);
             if (risk is var (of, may) && study.Show.PassesNotKnown(TroubleProblems.PassesNotKnown(rule, of, may), rule) is { } shown)
             {
                 yield return new Finding(TroubleSort.PassesNotKnown, rule.Name, null, shown);

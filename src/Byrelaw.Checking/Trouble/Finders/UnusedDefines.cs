@@ -22,7 +22,7 @@ internal static class UnusedDefines
             .Concat(rulebook.Defines.Select(define => define.Condition));
         foreach (var condition in all)
         {
-            used.UnionWith(Named(condition));
+            used.UnionWith(condition.Named().Select(named => named.Define));
         }
 
         return rulebook.Defines
@@ -31,11 +31,4 @@ internal static class UnusedDefines
     }
 
     private static IEnumerable<Rule> Rules(Rulebook rulebook) => rulebook.Rules.Concat(rulebook.Drops.Select(drop => drop.Rule));
-
-    private static IEnumerable<string> Named(Condition condition) => condition switch
-    {
-        NamedCondition named => [named.Define],
-        ListCondition list => list.Items.SelectMany(Named),
-        _ => [],
-    };
 }

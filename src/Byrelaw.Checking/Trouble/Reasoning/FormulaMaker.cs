@@ -74,7 +74,8 @@ internal sealed class FormulaMaker
         MobMeasuredCondition mob => Leaf(isTrue => _lookups.Of(mob, isTrue)),
         MobCountCondition mob => Leaf(isTrue => _lookups.Of(mob, isTrue)),
         SpellCondition spell => Leaf(isTrue => _spells.Of(spell, isTrue)),
-        _ => Formula.Unclear,
+        BrokenCondition => Formula.Unclear,
+        _ => throw MissingKind.Of(condition, nameof(FormulaMaker)),
     };
 
     /// <summary>That something can lie in a condition's windows; null for a condition that counts nothing and looks nothing up.</summary>
@@ -93,13 +94,11 @@ internal sealed class FormulaMaker
         return new Leaf(some, Claim.Anything);
     }
 
-    private static Formula Of(ListCondition list, ImmutableArray<Formula> items) => list.Kind switch
+    private static Formula Of(ListCondition list, ImmutableArray<Formula> items)
     {
-        ListKind.AnyOf => new AtLeast(1, items),
-        ListKind.AllOf => new AtLeast(items.Length, items),
-        ListKind.NoneOf => Formula.Not(new AtLeast(1, items)),
-        _ => new AtLeast(list.Count, items),
-    };
+        var atLeast = new AtLeast(list.AtLeast, items);
+        return list.Kind == ListKind.NoneOf ? Formula.Not(atLeast) : atLeast;
+    }
 
     private static Leaf Leaf(Func<bool, Claim> claim) => new(claim(true), claim(false));
 }

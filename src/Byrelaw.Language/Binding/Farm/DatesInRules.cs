@@ -11,7 +11,7 @@ internal static class DatesInRules
         foreach (var entry in rules.Where(entry => entry.Drop is null && chosen.Contains(entry.List)))
         {
             var conditions = entry.Rule is { } rule ? [rule.Needs, rule.AppliesTo] : new Condition?[] { entry.Prefer!.Condition };
-            foreach (var date in conditions.OfType<Condition>().SelectMany(condition => Dates(condition, defines, [])))
+            foreach (var date in conditions.OfType<Condition>().SelectMany(condition => Dates(condition, defines)))
             {
                 if (date is { Name: { } name, Value: null } && told.Add(name))
                 {
@@ -21,16 +21,7 @@ internal static class DatesInRules
         }
     }
 
-    // Defines are read once each, and are no more than 64 deep: a broken chain or circle is not entered.
-    private static IEnumerable<DateReference> Dates(Condition condition, IReadOnlyList<DefineEntry> defines, HashSet<int> read) => condition switch
-    {
-        ListCondition list => list.Items.SelectMany(item => Dates(item, defines, read)),
-        NamedCondition named when named.Index >= 0 && !defines[named.Index].IsBroken && read.Add(named.Index) => Dates(defines[named.Index].Condition!, defines, read),
-        _ => ConditionWindows.Of(condition).Select(window => window switch
-        {
-            BeforeDate before => before.Date,
-            SinceDate since => since.Date,
-            _ => null,
-        }).OfType<DateReference>(),
-    };
+    // A broken chain or circle of defines is not entered.
+    private static IEnumerable<DateReference> Dates(Condition condition, IReadOnlyList<DefineEntry> defines) =>
+        condition.Leaves(index => defines[index].IsBroken ? null : defines[index].Condition).SelectMany(leaf => new ConditionParts(leaf).Dates);
 }

@@ -6,11 +6,6 @@ internal static class BrokenConditions
     /// <summary>Whether a condition is broken.</summary>
     /// <param name="condition">Any condition.</param>
     /// <param name="defines">In the rulebook's order.</param>
-    public static bool IsBroken(Condition condition, IReadOnlyList<DefineEntry> defines) => condition switch
-    {
-        BrokenCondition => true,
-        NamedCondition named => named.Index < 0 || defines[named.Index].IsBroken,
-        ListCondition list => list.Items.Any(item => IsBroken(item, defines)),
-        _ => false,
-    };
+    public static bool IsBroken(Condition condition, IReadOnlyList<DefineEntry> defines) =>
+        condition.Written().Any(one => one is BrokenCondition || (one is NamedCondition named && (named.Index < 0 || defines[named.Index].IsBroken)));
 }

@@ -6,34 +6,74 @@ public abstract record Window
 {
     /// <summary>Where it is written.</summary>
     public required SourceSpan Span { get; init; }
+
+    /// <summary>The same window with others in the place of its parts; null where it cannot be said with those.</summary>
+    /// <param name="others">What is to stand there.</param>
+    /// <param name="part">What a length of it is among the numbers of its condition.</param>
+    internal abstract Window? With(OtherParts others, NumberPart part);
 }
 
 /// <summary><c>in the last N days</c>: e + N is not before d.</summary>
-public sealed record InTheLast(TimeLength Length) : Window;
+public sealed record InTheLast(TimeLength Length) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => this with { Length = others.Length(Length, part) };
+}
 
 /// <summary><c>at least N days ago</c>: e + N is not after d.</summary>
-public sealed record AtLeastAgo(TimeLength Near) : Window;
+public sealed record AtLeastAgo(TimeLength Near) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => this with { Near = others.Length(Near, part) };
+}
 
 /// <summary><c>between N and M days ago</c>: e + N is not after d and e + M is not before d.</summary>
-public sealed record BetweenAgo(TimeLength Near, TimeLength Far) : Window;
+public sealed record BetweenAgo(TimeLength Near, TimeLength Far) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part)
+    {
+        var (near, far) = others.Lengths(Near, Far, part);
+        return this with { Near = near, Far = far };
+    }
+}
 
 /// <summary><c>in the N days before collection</c>: e is not after the date, and e + N is not before it.</summary>
-public sealed record BeforeDate(TimeLength Length, DateReference Date) : Window;
+public sealed record BeforeDate(TimeLength Length, DateReference Date) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => this with { Length = others.Length(Length, part), Date = others.Date(Date) };
+}
 
 /// <summary><c>since last calving</c>: from her latest of these; other kinds of that day count, these do not.</summary>
-public sealed record SinceLast(ImmutableArray<Kind> Kinds) : Window;
+public sealed record SinceLast(ImmutableArray<Kind> Kinds) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => others.Kinds(Kinds) is { } kinds ? this with { Kinds = kinds } : null;
+}
 
 /// <summary><c>from N days after last calving</c>: e is not before her latest of these + N.</summary>
-public sealed record FromAfterLast(TimeLength Wait, ImmutableArray<Kind> Kinds) : Window;
+public sealed record FromAfterLast(TimeLength Wait, ImmutableArray<Kind> Kinds) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part)
+    {
+        var wait = others.Length(Wait, part);
+        return others.Kinds(Kinds) is { } kinds ? this with { Wait = wait, Kinds = kinds } : null;
+    }
+}
 
 /// <summary><c>since 2026-06-01</c>: from that day, or from a date of the programme.</summary>
-public sealed record SinceDate(DateReference Date) : Window;
+public sealed record SinceDate(DateReference Date) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => this with { Date = others.Date(Date) };
+}
 
 /// <summary><c>since birth</c>.</summary>
-public sealed record SinceBirth : Window;
+public sealed record SinceBirth : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => this;
+}
 
 /// <summary><c>ever</c>.</summary>
-public sealed record Ever : Window;
+public sealed record Ever : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => this;
+}
 
 /// <summary>A day that a rule names: a date as written, or one of the programme's dates.</summary>
 /// <param name="Name">The programme's name for it; null for a date as written.</param>

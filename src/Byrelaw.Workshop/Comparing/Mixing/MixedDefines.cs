@@ -38,11 +38,6 @@ internal sealed class MixedDefines(List<Pair<Define>> pairs, Func<Pair<Define>, 
     }
 
     /// <summary>Whether a condition of the mixed rulebook, or a define it speaks of, could not be read or reworded.</summary>
-    public bool IsBroken(Condition condition) => condition switch
-    {
-        BrokenCondition => true,
-        ListCondition list => list.Items.Any(IsBroken),
-        NamedCondition named => _all[named.Index].IsBroken,
-        _ => false,
-    };
+    public bool IsBroken(Condition condition) =>
+        condition.Written().Any(one => one is BrokenCondition || (one is NamedCondition named && _all[named.Index].IsBroken));
 }

@@ -3,31 +3,25 @@ namespace Byrelaw.Workshop.Tidying.Printing;
 /// <summary>Conditions on one line.</summary>
 internal static class ConditionPrinter
 {
-    /// <summary>The condition; of a list only its head.</summary>
-    public static string Of(ConditionSyntax condition) =>
-        Subject(condition) + TailPrinter.Of(condition.Tails, demandFirst: condition is MobCountSyntax);
+    /// <summary>The condition; of a list only its head. What has several spellings or orders is printed the one way, every other form word by word.</summary>
+    /// <param name="condition">As written.</param>
+    /// <param name="statement">The line that it stands in.</param>
+    public static string Of(ConditionSyntax condition, Statement statement) => Subject(condition) is { } subject
+        ? subject + TailPrinter.Of(condition.Tails, demandFirst: condition is MobCountSyntax)
+        : new TokenPrinter(statement).Of(condition.Span);
 
-    private static string Subject(ConditionSyntax condition) => condition switch
+    private static string? Subject(ConditionSyntax condition) => condition switch
     {
         CountSyntax count => $"{How(count.Test)} {Words.Either(count.Counted)}",
         TimeSinceSyntax since => $"{DemandPrinter.Of(since.Comparison, since.Low, since.High)} since last {Words.Either(since.Kinds)}",
         MobCountSyntax mob => $"{DemandPrinter.Of(mob.Test)} of her mob with {Words.Name(mob.Measure)}",
-        ResultSyntax result => $"{Of(result.Aggregate)} {Words.Name(result.Name)}",
+        ResultSyntax result => $"{result.Aggregate.Words()} {Words.Name(result.Name)}",
         NamedSyntax named => (named.Not ? "not " : "") + Words.Name(named.Name),
         ListHeadSyntax list => Of(list),
-        _ => throw new NotSupportedException($"{condition.GetType().Name} has no printed form."),
+        _ => null,
     };
 
     private static string How(CountTestSyntax test) => test is { Comparison: Comparison.Exactly, Low: null or { Value: 0 } } ? "no" : DemandPrinter.Of(test);
-
-    private static string Of(Aggregate aggregate) => aggregate switch
-    {
-        Aggregate.Latest => "latest",
-        Aggregate.Lowest => "lowest",
-        Aggregate.Highest => "highest",
-        Aggregate.Average => "average",
-        _ => "change in",
-    };
 
     private static string Of(ListHeadSyntax list) => list.Kind switch
     {

@@ -8,15 +8,23 @@ internal sealed class TokenPrinter(Statement statement)
 
     /// <summary>How the line is set.</summary>
     public Layout Print() => _tokens.Length > 1 && _tokens[^1].Kind == TokenKind.Text
-        ? new EndsWithText(Joined(_tokens.Length - 1), _tokens[^1].Text)
-        : new OneLine(Joined(_tokens.Length));
+        ? new EndsWithText(Joined(0, _tokens.Length - 1), _tokens[^1].Text)
+        : new OneLine(Joined(0, _tokens.Length));
 
-    private string Joined(int count)
+    /// <summary>A part of the line.</summary>
+    public string Of(SourceSpan part)
+    {
+        var from = Array.FindIndex(_tokens, token => token.Span.Start >= part.Start);
+        var to = Array.FindLastIndex(_tokens, token => token.Span.Start < part.End);
+        return from < 0 ? "" : Joined(from, to + 1);
+    }
+
+    private string Joined(int from, int to)
     {
         var line = new StringBuilder();
-        for (var i = 0; i < count; i++)
+        for (var i = from; i < to; i++)
         {
-            line.Append(i == 0 || _tokens[i].Kind == TokenKind.Comma ? "" : " ").Append(Word(i));
+            line.Append(i == from || _tokens[i].Kind == TokenKind.Comma ? "" : " ").Append(Word(i));
         }
 
         return line.ToString();

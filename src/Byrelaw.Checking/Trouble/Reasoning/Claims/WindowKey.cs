@@ -41,7 +41,8 @@ internal static class WindowKey
         SinceLast since => $"since {Kinds(since.Kinds)}",
         FromAfterLast after => $"from {Long(after.Wait)} {Kinds(after.Kinds)}",
         SinceDate date => $"since {Date(date.Date)}",
-        _ => "ever",
+        SinceBirth or Ever => "ever",
+        _ => throw MissingKind.Of(window, nameof(WindowKey)),
     };
 
     private static string Long(TimeLength length) => $"{DaysLong.Of(length).Months}m{DaysLong.Of(length).Days}d";

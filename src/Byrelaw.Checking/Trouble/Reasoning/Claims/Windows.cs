@@ -41,7 +41,8 @@ internal sealed class Windows(Quantities quantities, Happenings happenings)
         SinceLast since => Claim.Of([.. since.Kinds.Select(kind => Bound.Longer(happenings.Of(kind).Ago, day, default, from))]),
         FromAfterLast after => Claim.Of([.. after.Kinds.Select(kind => Bound.Longer(happenings.Of(kind).Ago, day, DaysLong.Of(after.Wait), from))]),
         SinceDate { Date: var date } => Claim.Of(Bound.Longer(happenings.Since(date), day, default, from)),
-        _ => Claim.Anything,
+        SinceBirth or Ever => Claim.Anything,
+        _ => throw MissingKind.Of(window, nameof(Windows)),
     };
 
     /// <summary>The last one was before the window's first day, or there was none.</summary>

@@ -22,17 +22,25 @@ public enum Comparison
     Between,
 }
 
+/// <summary>What a thing found is held to.</summary>
+/// <param name="Comparison">How.</param>
+public abstract record Demand(Comparison Comparison);
+
 /// <summary>A demand on a count.</summary>
 /// <param name="Comparison">How.</param>
 /// <param name="Low">The limit; the lower of two.</param>
 /// <param name="High">The higher limit of <see cref="Comparison.Between"/>; else equal to <paramref name="Low"/>.</param>
-public sealed record CountTest(Comparison Comparison, int Low, int High);
+public sealed record CountTest(Comparison Comparison, int Low, int High) : Demand(Comparison)
+{
+    /// <summary>Whether it is <c>no X</c>, which holds no number that anybody wrote.</summary>
+    public bool IsNone => Comparison == Comparison.Exactly && Low == 0;
+}
 
 /// <summary>A demand on the time between an event and the day of judging.</summary>
-public sealed record TimeTest(Comparison Comparison, TimeLength Low, TimeLength High);
+public sealed record TimeTest(Comparison Comparison, TimeLength Low, TimeLength High) : Demand(Comparison);
 
 /// <summary>A demand on a number.</summary>
-public sealed record NumberTest(Comparison Comparison, Limit Low, Limit High);
+public sealed record NumberTest(Comparison Comparison, Limit Low, Limit High) : Demand(Comparison);
 
 /// <summary>
 /// A limit: a number in the unit of what is compared, or a share of one of her facts.

@@ -1,4 +1,4 @@
-namespace Byrelaw.Workshop.Tuning;
+namespace Byrelaw.Language.Rulebooks.Conditions;
 
 /// <summary>Which number of a condition.</summary>
 public enum NumberPart
