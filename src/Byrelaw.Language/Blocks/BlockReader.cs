@@ -106,7 +106,7 @@ internal sealed class BlockReader
     {
         if (kind == BlockKind.Unreadable)
         {
-            return ConditionStarters.Holds(head);
+            return LanguageWords.Has(head, WordRole.StartsCondition);
         }
 
         return LineTable.TakesCondition(kind) && line.Tokens[0].Kind != TokenKind.Bullet

@@ -29,13 +29,13 @@ internal static class ParseProblems
         {
             _ when found.Is("and") && before?.Is("between") != true => LineProblems.AndJoinsNothing(found.Span),
             _ when found.Is("or") => LineProblems.OrJoinsKinds(found.Span),
-            _ when before is not null && before.Is("or") && ConditionStarters.Holds(found.Folded) => LineProblems.OrJoinsKinds(before.Span),
-            _ when before?.Kind == TokenKind.Comma && ConditionStarters.Holds(found.Folded) => LineProblems.CommaJoinsNothing(before.Span),
+            _ when before is not null && before.Is("or") && LanguageWords.Has(found.Folded, WordRole.StartsCondition) => LineProblems.OrJoinsKinds(before.Span),
+            _ when before?.Kind == TokenKind.Comma && LanguageWords.Has(found.Folded, WordRole.StartsCondition) => LineProblems.CommaJoinsNothing(before.Span),
             _ when found.Is("old") => LineProblems.DaysOld(found.Span),
             _ when at > 1 && line.WordAt(at - 1) == "of" && line.WordAt(at - 2) is "any" or "all" or "none" => LineProblems.ListOnOneLine(found.Span),
             { Kind: TokenKind.Number } when before is not null && before.Is("choose") || line.WordAt(0) == "choose" && found.Kind == TokenKind.Number
                 => LineProblems.AnimalWithoutQuotes(found.Span),
-            _ when at == 1 && ReservedWords.Holds(found.Folded) && line.WordAt(0) is "event" or "measure" or "test" or "fact" or "spell" or "define" or "date"
+            _ when at == 1 && LanguageWords.EndName(found.Folded) && line.WordAt(0) is "event" or "measure" or "test" or "fact" or "spell" or "define" or "date"
                 => LineProblems.NameStartsWithReserved(found.Span),
             _ when IsNameWithoutQuotes(line, at) => LineProblems.RuleWithoutQuotes(line.Tokens[at].Span.To(line.Tokens[^1].Span)),
             _ => null,

@@ -60,7 +60,7 @@ internal static class Leaf
         First(holds, label).Select(token => NameSyntax.Of(token, []));
 
     private static bool IsFree(Token token) =>
-        token.IsNamePart && token.Kind != TokenKind.Text && !token.Folded.Split(' ').Any(ReservedWords.Holds);
+        token.IsNamePart && token.Kind != TokenKind.Text && !token.Folded.Split(' ').Any(LanguageWords.EndName);
 
     /// <summary>A name that is being declared: one token by now (see <see cref="DeclaredNames"/>), so that
     /// free words after it, as in <c>event sale leaves the herd</c>, are not part of it.</summary>

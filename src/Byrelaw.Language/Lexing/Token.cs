@@ -33,5 +33,5 @@ internal sealed record Token(TokenKind Kind, SourceSpan Span)
         && Folded == other.Folded && Text == other.Text;
 
     /// <summary>Whether this can be part of a name: a free word, a declared phrase, a text.</summary>
-    public bool IsNamePart => Kind is TokenKind.Phrase or TokenKind.Text || (Kind == TokenKind.Word && !ReservedWords.Holds(Folded));
+    public bool IsNamePart => Kind is TokenKind.Phrase or TokenKind.Text || (Kind == TokenKind.Word && !LanguageWords.EndName(Folded));
 }

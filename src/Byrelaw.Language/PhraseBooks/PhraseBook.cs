@@ -22,7 +22,7 @@ internal sealed class PhraseBook
                 : Array.ConvertAll(name, word => word.Folded);
 
             // A name in quotes may start with a reserved word; without them it is only that word.
-            if (words.Length > 1 && !ReservedWords.Holds(words[0]))
+            if (words.Length > 1 && !LanguageWords.EndName(words[0]))
             {
                 _names.Add(words);
             }

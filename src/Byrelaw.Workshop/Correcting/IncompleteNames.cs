@@ -12,7 +12,7 @@ internal static class IncompleteNames
             for (var missing = 0; missing < words.Length && words.Length > 1; missing++)
             {
                 var left = words.Where((_, i) => i != missing).ToArray();
-                for (var at = from; at + left.Length - 1 <= to && !left.All(ReservedWords.Holds); at++)
+                for (var at = from; at + left.Length - 1 <= to && !left.All(LanguageWords.EndName); at++)
                 {
                     if (left.Select((word, i) => statement.Folded(at + i) == word).All(same => same))
                     {

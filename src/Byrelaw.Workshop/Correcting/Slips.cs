@@ -37,7 +37,7 @@ internal static partial class Slips
         }
 
         var near = Near(statement);
-        var known = LanguageWords.Known(draft.Names, statement.Kind);
+        var known = MissingWords.Known(draft.Names, statement.Kind);
         var unknown = near.Where(word => char.IsLetter(statement.Words[word].Text[0]) && !known.Contains(statement.Bare(word).Text)).ToList();
         var expected = BackTicked().Matches(problem.Expected ?? "").Select(match => match.Groups[1].Value);
         var places = near.Append(near.Max() + 1).OrderBy(place => FollowsAGap(statement, place) ? 0 : 1).ToList();
@@ -92,8 +92,8 @@ internal static partial class Slips
     }
 
     private static IEnumerable<Proposal> Missing(Statement statement, int place) =>
-        place == 0 && LanguageWords.StartsLine(statement.Folded(0), statement.Kind) ? []
-        : LanguageWords.At(place, statement.Kind).Where(word => place == 0 || LanguageWords.Follows(word, statement.Folded(place - 1))).Select(word => Missing(statement, place, word));
+        place == 0 && MissingWords.StartsLine(statement.Folded(0), statement.Kind) ? []
+        : MissingWords.At(place, statement.Kind).Where(word => place == 0 || MissingWords.Follows(word, statement.Folded(place - 1))).Select(word => Missing(statement, place, word));
 
     private static Proposal Missing(Statement statement, int place, string word) => place < statement.Words.Count
         ? Proposal.Before(statement.Words[place], word + " ")

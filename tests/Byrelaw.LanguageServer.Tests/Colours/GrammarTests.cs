@@ -1,3 +1,4 @@
+using Byrelaw.Language.Lexing;
 using Byrelaw.Language.Units;
 
 namespace Byrelaw.LanguageServer.Tests.Colours;
@@ -32,6 +33,17 @@ public sealed class GrammarTests
 
         count.ShouldBeGreaterThan(25);
         different.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Every_word_that_ends_a_name_is_coloured_as_the_languages_own()
+    {
+        var colours = new TextMateColours();
+        foreach (var word in LanguageWords.With(WordRole.EndsName))
+        {
+            TextMateSharp.Grammars.IStateStack? state = null;
+            colours.Line($"  needs it {word}", ref state)[^word.Length..].ShouldAllBe(one => one == TokenClass.Keyword, word);
+        }
     }
 
     [Fact]

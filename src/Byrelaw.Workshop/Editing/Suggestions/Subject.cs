@@ -3,10 +3,6 @@ namespace Byrelaw.Workshop.Editing.Suggestions;
 /// <summary>What a condition is about decides what may follow: the grammar takes any window and demand after any name.</summary>
 internal static class Subject
 {
-    private static readonly string[] Windows = ["in", "since", "from", "ever", "at", "between"];
-    private static readonly string[] Demands = ["at", "more", "less", "exactly", "between"];
-    private static readonly string[] Parts = [.. Windows, .. Demands, "is", "not", "of"];
-
     /// <summary>The first name of a condition that it can be about; null where there is none yet.</summary>
     public static Symbol? Of(NotedLine line, Namespace names) =>
         LineNames.In(line, names).Where(use => use.Thing.Sort is not (NameSort.Answer or NameSort.Value or NameSort.List or NameSort.Rule))
@@ -16,18 +12,24 @@ internal static class Subject
     /// <param name="subject">What the condition is about; null where that is not known.</param>
     /// <param name="word">The first word of the part.</param>
     /// <param name="isCount">Whether the condition counts it.</param>
-    public static bool Takes(Symbol? subject, string word, bool isCount) => !Parts.Contains(word) || subject switch
+    public static bool Takes(Symbol? subject, string word, bool isCount) => !IsPart(word) || subject switch
     {
-        KindSymbol { Kind: EventKind or TestKind } when isCount => Windows.Contains(word),
-        KindSymbol { Kind: MeasureKind } => Windows.Contains(word) || Demands.Contains(word) || word is "of",
-        KindSymbol { Kind: TestKind } => Windows.Contains(word) || word is "is",
-        FactSymbol { Fact.Type: FactType.Number or FactType.Amount } => Demands.Contains(word) || word is "is" or "not" or "in",
+        KindSymbol { Kind: EventKind or TestKind } when isCount => IsWindow(word),
+        KindSymbol { Kind: MeasureKind } => IsWindow(word) || IsDemand(word) || word is "of",
+        KindSymbol { Kind: TestKind } => IsWindow(word) || word is "is",
+        FactSymbol { Fact.Type: FactType.Number or FactType.Amount } => IsDemand(word) || word is "is" or "not" or "in",
         FactSymbol => word is "is",
-        BuiltInSymbol { Name: "age" or "parity" } => Demands.Contains(word),
-        SpellSymbol => Windows.Contains(word),
+        BuiltInSymbol { Name: "age" or "parity" } => IsDemand(word),
+        SpellSymbol => IsWindow(word),
         KindSymbol or DefineSymbol => false,
         _ => true,
     };
+
+    private static bool IsWindow(string word) => LanguageWords.Has(word, WordRole.StartsWindow);
+
+    private static bool IsDemand(string word) => LanguageWords.Has(word, WordRole.StartsDemand);
+
+    private static bool IsPart(string word) => IsWindow(word) || IsDemand(word) || word is "is" or "not" or "of";
 
     /// <summary>The units in which a demand on it may be written; the one it is kept in first.</summary>
     public static IEnumerable<string> Units(Symbol? subject) => subject switch

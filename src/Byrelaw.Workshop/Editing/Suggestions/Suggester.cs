@@ -74,12 +74,12 @@ internal sealed class Suggester
     {
         var tokens = line.Line.Tokens;
         var first = tokens[0].Is("needs") || line.Taken[0]?.Kind == LeafKind.Bullet ? 1 : 0;
-        return first < tokens.Length && tokens[first].Folded is "no" or "at" or "more" or "less" or "exactly" or "between";
+        return first < tokens.Length && (tokens[first].Is("no") || LanguageWords.Has(tokens[first].Folded, WordRole.StartsDemand));
     }
 
     private static bool IsCondition(NotedLine line) =>
         line.Line.WordAt(0) == "needs" || line.Taken[0]?.Kind is LeafKind.Bullet or LeafKind.Name || Counts(line)
-        || line.Line.WordAt(0) is "latest" or "lowest" or "highest" or "average" or "not" || (line.Line.WordAt(0) == "change" && line.Line.WordAt(1) == "in");
+        || (line.Line.WordAt(0) is "change" ? line.Line.WordAt(1) == "in" : line.Line.WordAt(0) is "not" || LanguageWords.Has(line.Line.WordAt(0), WordRole.Chooses));
 
     private void Add(Wanted wanted, NotedLine? line)
     {
@@ -205,7 +205,7 @@ internal sealed class Suggester
     }
 
     /// <summary>A declared name of several words needs no quotes where its first word is free.</summary>
-    private static bool IsPhrase(string name) => name.Split(' ') is [var first, _, ..] && !ReservedWords.Holds(FoldedWords.Of(first));
+    private static bool IsPhrase(string name) => name.Split(' ') is [var first, _, ..] && !LanguageWords.EndName(FoldedWords.Of(first));
 
     private static string Detail(string spelling, Symbol symbol) =>
         NameFolding.Fold(spelling) == NameFolding.Fold(symbol.Name) ? symbol.Sort : $"{symbol.Sort}: {symbol.Name}";

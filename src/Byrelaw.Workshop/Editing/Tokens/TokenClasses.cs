@@ -102,6 +102,6 @@ internal static class TokenClasses
         TokenKind.Unit => TokenClass.Unit,
         TokenKind.Comma or TokenKind.Bullet => TokenClass.Sign,
         TokenKind.Bad => TokenClass.Wrong,
-        _ => startsLine || ReservedWords.Holds(token.Folded) ? TokenClass.Keyword : TokenClass.Name,
+        _ => startsLine || LanguageWords.EndName(token.Folded) ? TokenClass.Keyword : TokenClass.Name,
     };
 }

@@ -46,7 +46,7 @@ internal sealed class TokenPrinter(Statement statement)
 
     /// <summary>What the grammar took a word for; where no grammar read the line, a line's first word and reserved ones are the language's own.</summary>
     private LeafKind? Kind(int at) => statement.Noted is { } noted ? noted.Taken[at]?.Kind
-        : at == 0 || ReservedWords.Holds(_tokens[at].Folded) ? LeafKind.Word
+        : at == 0 || LanguageWords.EndName(_tokens[at].Folded) ? LeafKind.Word
         : _tokens[at].Kind == TokenKind.Unit ? LeafKind.Unit
         : null;
 }

@@ -1,17 +1,10 @@
 namespace Byrelaw.Workshop.Correcting;
 
 /// <summary>The language's own words, of which one may be missing.</summary>
-internal static class LanguageWords
+internal static class MissingWords
 {
-    /// <summary>
-    /// Words that stand inside lines. <c>ever</c> is not among them: where a window is missing, any window but this one may
-    /// have been meant.
-    /// </summary>
-    public static readonly ImmutableArray<string> Inside =
-    [
-        .. ("in the last since of or and at least most more less than exactly between is days from after before ago to for by on as no one any all " +
-            "her mob herd top with latest lowest highest average change recorded until also answers not animals over known rule").Split(' '),
-    ];
+    private static readonly ImmutableArray<string> InLines = LanguageWords.With(WordRole.InLines);
+    private static readonly ImmutableArray<string> InDeclarations = LanguageWords.With(WordRole.InDeclarations);
 
     /// <summary>Whether a word may be missing after another: some stand in fixed phrases only, and would pass for a name elsewhere.</summary>
     public static bool Follows(string word, string before) => word switch
@@ -37,10 +30,6 @@ internal static class LanguageWords
     /// <summary>Whether a line with this first word is known for what it is.</summary>
     public static bool StartsLine(string word, BlockKind? kind) => LineTable.Heads.ContainsKey(word) || (kind is { } block && LineTable.Bodies(block).ContainsKey(word));
 
-    /// <summary>Words that stand inside declarations; any other word would pass for a part of a name there.</summary>
-    private static readonly ImmutableArray<string> InsideDeclarations =
-        [.. "also answers in on is one of not before the scale to molar mass from until".Split(' ')];
-
     /// <summary>The words that may stand at a place (from 0) of a line.</summary>
     /// <param name="place">0 for the line's first word.</param>
     /// <param name="kind">What block the line stands in; null for none.</param>
@@ -48,11 +37,11 @@ internal static class LanguageWords
     {
         if (place > 0)
         {
-            return kind == BlockKind.Word ? InsideDeclarations : Inside;
+            return kind == BlockKind.Word ? InDeclarations : InLines;
         }
 
         var ownLines = kind is { } block ? LineTable.Bodies(block).Keys : [];
         var heads = LineTable.Heads.Where(head => head.Value.Grammar is not null).Select(head => head.Key);
-        return [.. LineTable.TakesBullets(kind ?? BlockKind.Use) ? ["-"] : Array.Empty<string>(), .. ownLines.Order(StringComparer.Ordinal), .. heads.Order(StringComparer.Ordinal), .. Inside];
+        return [.. LineTable.TakesBullets(kind ?? BlockKind.Use) ? ["-"] : Array.Empty<string>(), .. ownLines.Order(StringComparer.Ordinal), .. heads.Order(StringComparer.Ordinal), .. InLines];
     }
 }
