@@ -33,6 +33,9 @@ internal enum BlockKind
     /// <summary><c>accept</c>.</summary>
     Accept,
 
+    /// <summary><c>expectation</c> and <c>safety expectation</c>.</summary>
+    Expectation,
+
     /// <summary><c>records</c>.</summary>
     Records,
 

@@ -43,9 +43,9 @@ internal sealed class BlockReader
     private void Add(LogicalLine line)
     {
         var head = line.WordAt(0);
-        if (LineTable.Heads.TryGetValue(head, out var block) && !LineTable.StartsOtherwise(line, _current?.Kind))
+        if (LineTable.HeadOf(line, _current?.Kind) is var (kind, grammar))
         {
-            Start(line, block.Kind, block.Grammar);
+            Start(line, kind, grammar);
         }
         else
         {
@@ -141,13 +141,21 @@ internal sealed class BlockReader
             return;
         }
 
-        if (body.OnlyOnce is { } words && _current!.Kind != BlockKind.Unreadable && _current.Lines.Find(other => other.GetType() == body.GetType()) is { } first)
+        if (body.OnlyOnce is { } words && _current!.Kind != BlockKind.Unreadable && FirstBeside(body) is { } first)
         {
             _problems.Add(LineProblems.Twice(body.Span, words, first.Span));
             _current.IsBroken = true;
         }
 
         _current!.Lines.Add(body);
+    }
+
+    /// <summary>A line of the same kind as one that stands once. Each promise of <c>records</c> has its own reason and agreement.</summary>
+    private BodyLine? FirstBeside(BodyLine body)
+    {
+        var lines = _current!.Lines;
+        var from = body is BecauseLine or AgreedByLine ? lines.FindLastIndex(line => line is PromiseLine) + 1 : 0;
+        return lines.Skip(from).FirstOrDefault(other => other.GetType() == body.GetType());
     }
 
     /// <summary>Nothing says what this line was meant to be.</summary>

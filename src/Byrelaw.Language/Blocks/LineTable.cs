@@ -15,11 +15,14 @@ internal static class LineTable
             ["test"] = (BlockKind.Word, Declarations.Test),
             ["fact"] = (BlockKind.Word, Declarations.Fact),
             ["call"] = (BlockKind.Word, Declarations.Call),
+            ["add"] = (BlockKind.Word, Declarations.Add),
             ["spell"] = (BlockKind.Word, Declarations.Spell),
             ["define"] = (BlockKind.Define, HeadLines.Define),
             ["rules"] = (BlockKind.RulesFor, HeadLines.Rules),
             ["rule"] = (BlockKind.Rule, HeadLines.Rule),
             ["safety"] = (BlockKind.Rule, HeadLines.Safety),
+            ["expectation"] = (BlockKind.Expectation, HeadLines.Expectation),
+            ["hint"] = (BlockKind.Word, Declarations.Hint),
             ["prefer"] = (BlockKind.Prefer, HeadLines.Prefer),
             ["change"] = (BlockKind.Change, HeadLines.Change),
             ["drop"] = (BlockKind.Drop, HeadLines.Drop),
@@ -35,6 +38,12 @@ internal static class LineTable
             ["example"] = (BlockKind.Example, HeadLines.Example),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
 
+    /// <summary>What block a line starts, and the grammar of its first line; null where it starts none.</summary>
+    public static (BlockKind Kind, Parser<Token, LineSyntax> Grammar)? HeadOf(LogicalLine line, BlockKind? above) =>
+        StartsOtherwise(line, above) || !Heads.TryGetValue(line.WordAt(0), out var head) ? null
+        : line.WordAt(0) == "safety" && line.WordAt(1) == "expectation" ? SafetyExpectation
+        : head;
+
     /// <summary>Whether a line starts a block.</summary>
     /// <param name="line">The line.</param>
     /// <param name="above">The block that it would end; null above the first.</param>
@@ -47,6 +56,9 @@ internal static class LineTable
         "records" => line.WordAt(1) == "to" && above == BlockKind.Example,
         _ => false,
     };
+
+    private static readonly (BlockKind Kind, Parser<Token, LineSyntax> Grammar) SafetyExpectation =
+        (BlockKind.Expectation, HeadLines.SafetyExpectation.Before(Parser<Token>.End));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Nothing = Table([]);
 
@@ -67,7 +79,12 @@ internal static class LineTable
         ("until", RuleLines.Until), ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Records = Table(
-        ("up", FarmLines.UpTo), ("complete", FarmLines.CompleteFor), ("leave", FarmLines.LeaveOut));
+        ("up", FarmLines.UpTo), ("complete", FarmLines.CompleteFor), ("no", FarmLines.NoneOnFarm), ("leave", FarmLines.LeaveOut),
+        ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Expectation = Table(
+        ("every", ExpectationLines.Every), ("at", ExpectationLines.Rate), ("else", ExpectationLines.Else),
+        ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Programme = Table(
         ("collection", FarmLines.Collection), ("transfer", FarmLines.Transfer), ("date", FarmLines.Date), ("choose", FarmLines.Choose),
@@ -101,7 +118,7 @@ internal static class LineTable
         ]);
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Any = Table(
-        [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
+        [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).Where(line => line.Key != "no").DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
 
     /// <summary>The blocks that a line with this first word belongs in.</summary>
     public static IEnumerable<BlockKind> HomesOf(string head) =>
@@ -116,6 +133,7 @@ internal static class LineTable
         BlockKind.Drop or BlockKind.Accept => Drop,
         BlockKind.Waive => Waive,
         BlockKind.Records => Records,
+        BlockKind.Expectation => Expectation,
         BlockKind.Programme => Programme,
         BlockKind.Visits => Visits,
         BlockKind.Method => Method,

@@ -12,6 +12,9 @@ public static class CanonicalText
         IEnumerable<string?> blocks =
         [
             words.Length == 0 ? null : words,
+            Lines(rulebook.Vocabulary.Hints.Select(hint => $"hint {NameText.Exact(hint.Word)} may be {NameText.Exact(hint.Kind.Name)}")),
+            .. ByName(rulebook.Expectations, expectation => expectation.Name).Select(ExpectationText.Of),
+            .. ByName(rulebook.ExpectationWaivers, waiver => waiver.Expectation).ThenBy(waiver => waiver.Animal, StringComparer.Ordinal).Select(ExpectationText.Of),
             .. ByName(rulebook.Defines, define => define.Name).Select(define =>
                 RuleText.Block($"define {NameText.Exact(define.Name)}", [RuleText.Condition("", define.Condition)])),
             .. Lists(rulebook).SelectMany(list => Of(rulebook, list)),
@@ -39,6 +42,12 @@ public static class CanonicalText
         return ByName(rules, rule => rule.Name).SelectMany(RuleText.Of)
             .Concat(ByName(rulebook.Prefers.Where(prefer => prefer.List == list), prefer => prefer.Name).SelectMany(RuleText.Of))
             .Prepend($"rules for {list}");
+    }
+
+    private static string? Lines(IEnumerable<string> lines)
+    {
+        var text = string.Join('\n', lines.Order(StringComparer.Ordinal));
+        return text.Length == 0 ? null : text;
     }
 
     private static IEnumerable<string> Lists(Rulebook rulebook) => NameText.Sorted(

@@ -10,7 +10,8 @@ internal static class FarmText
     [
         records.UpTo is { } day ? $"up to {NumberText.Of(day)}" : null,
         .. records.Complete.Select(Of).Order(StringComparer.Ordinal),
-        records.LeaveOut.IsEmpty ? null : $"leave out {Names(records.LeaveOut)}",
+        .. records.LeaveOut.GroupBy(word => word.IsNot?.Name).OrderBy(words => words.Key, StringComparer.Ordinal).Select(words =>
+            $"leave out {Names(words.Select(word => word.Word))}" + (words.Key is { } kind ? $", which is not {NameText.Exact(kind)}" : "")),
     ]);
 
     /// <summary>The <c>programme</c> block.</summary>
@@ -44,8 +45,14 @@ internal static class FarmText
     /// <summary>A date that is reckoned from another moves with it, so it is said as it was.</summary>
     private static string Day(ProgrammeDate date) => PlanText.Of(date.From ?? new DayReference(date.Date, null, default, false, date.Span));
 
-    private static string Of(Completeness complete) =>
-        $"complete for {Names(complete.Kinds.Select(kind => kind.Name))} since {NumberText.Of(complete.Since)}";
+    private static string Of(Completeness complete)
+    {
+        var kinds = Names(complete.Kinds.Select(kind => kind.Name));
+        var line = complete.IsNone
+            ? $"no {kinds} on this farm" + (complete.Since == Completeness.Always ? "" : $" since {NumberText.Of(complete.Since)}")
+            : $"complete for {kinds} since {NumberText.Of(complete.Since)}" + (complete.Until is { } until ? $" until {NumberText.Of(until)}" : "");
+        return string.Join("\n    ", RuleText.Reasons(complete.Because, null, complete.Agreement).OfType<string>().Prepend(line));
+    }
 
     private static string Of(Choice choice)
     {

@@ -30,6 +30,6 @@ internal static class NameText
             || string.Join(' ', words.Select(word => word.Text)) != name;
     }
 
-    // In a declaration `joins the herd` ends a name, though its words are free.
-    private static bool StartsClause(string word) => word is "joins" or "leaves" or "molar";
+    // In a declaration `joins the herd` ends a name, though its words are free; so do others in the lines about records.
+    private static bool StartsClause(string word) => word is "joins" or "leaves" or "molar" or "are" or "comes" or "may" or "which";
 }

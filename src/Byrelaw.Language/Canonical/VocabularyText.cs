@@ -15,11 +15,12 @@ internal static class VocabularyText
     public static string Of(Kind kind) => kind switch { EventKind happening => Of(happening), MeasureKind measure => Of(measure), TestKind test => Of(test), _ => kind.Name };
 
     /// <summary>One fact.</summary>
-    public static string Of(Fact fact) => Line($"fact {NameText.Exact(fact.Name)} {Type(fact)}", Also(fact.AlsoNames));
+    public static string Of(Fact fact) => Line($"fact {NameText.Exact(fact.Name)} {Type(fact)}", Plausible(fact.Plausible), Also(fact.AlsoNames));
 
     /// <summary>One spell.</summary>
     public static string Of(Spell spell) =>
-        $"spell {NameText.Exact(spell.Name)} from {NameText.Exact(spell.From.Name)} until {NameText.Exact(spell.Until.Name)}";
+        $"spell {NameText.Exact(spell.Name)} from {NameText.Exact(spell.From.Name)} until {NameText.Exact(spell.Until.Name)}"
+        + (spell.WithMaleFrom is { } age ? $", or in a mob with a male from {age} of age" : "");
 
     private static IEnumerable<string> Sorted<T>(IEnumerable<T> words, Func<T, string> name, Func<T, string> print) =>
         words.OrderBy(word => NameFolding.Fold(name(word)), StringComparer.Ordinal).Select(print);
@@ -28,19 +29,23 @@ internal static class VocabularyText
         $"event {NameText.Exact(kind.Name)}",
         Also(kind.AlsoNames),
         kind.NotBeforeAge is { } age ? $"not before {age} of age" : null,
-        kind.Effect switch { HerdEffect.Joins => "joins the herd", HerdEffect.Leaves => "leaves the herd", _ => null });
+        kind.Effect switch { HerdEffect.Joins => "joins the herd", HerdEffect.Leaves when kind.IsForGood => "leaves the herd for good", HerdEffect.Leaves => "leaves the herd", _ => null },
+        Details(kind));
 
     private static string Of(MeasureKind kind) => Line(
         $"measure {NameText.Exact(kind.Name)} " +
             (kind.Unit is { } unit ? $"in {unit.Symbol}" : $"on scale {NumberText.Of(kind.Scale!.From)} to {NumberText.Of(kind.Scale.To)}"),
         kind.MolarMass is { } mass ? $"molar mass {NumberText.Of(mass)}" : null,
         kind.InTheYards && !IsInTheYardsAnyway(kind) ? "in the yards" : null,
-        Also(kind.AlsoNames));
+        Plausible(kind.Plausible),
+        Also(kind.AlsoNames),
+        Details(kind));
 
     private static string Of(TestKind kind) => Line(
         $"test {NameText.Exact(kind.Name)} answers {Names(kind.Answers)}",
         kind.InTheYards ? "in the yards" : null,
-        Also(kind.AlsoNames));
+        Also(kind.AlsoNames),
+        Details(kind));
 
     private static string Type(Fact fact) => fact.Type switch
     {
@@ -51,6 +56,19 @@ internal static class VocabularyText
         FactType.Identity => "is identity",
         _ => "is text",
     };
+
+    /// <summary>The details, in the order of writing: in each other order they would read the same, but a layer adds its own at the end.</summary>
+    private static string? Details(Kind kind) => kind.Details.IsEmpty ? null : string.Join(", ", kind.Details.Select(Of));
+
+    private static string Of(EntryDetail detail) =>
+        $"with {NameText.Exact(detail.Name)} {Type(detail)}" + (detail.BlankIs >= 0 ? $", blank is {NameText.Exact(detail.Values[detail.BlankIs])}" : "");
+
+    private static string Type(EntryDetail detail) => detail.Scale is { } scale
+        ? $"on scale {NumberText.Of(scale.From)} to {NumberText.Of(scale.To)}"
+        : Type(new Fact(detail.Name, [], detail.Declared) { Id = 0, Type = detail.Type, Values = detail.Values, Unit = detail.Unit });
+
+    private static string? Plausible(Scale? plausible) =>
+        plausible is { } range ? $"plausible {NumberText.Of(range.From)} to {NumberText.Of(range.To)}" : null;
 
     private static bool IsInTheYardsAnyway(MeasureKind kind) =>
         kind.Unit is null || kind.Unit.Quantity is Quantity.Mass or Quantity.Length or Quantity.Temperature;

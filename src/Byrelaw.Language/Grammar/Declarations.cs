@@ -22,10 +22,11 @@ internal static class Declarations
         (start, age, end) => new NotBeforeClause(age) { Span = start.Span.To(end.Span) },
         Leaf.Word("not", "`not before`"), Leaf.Word("before").Then(Leaf.Duration), Leaf.Word("of").Then(Leaf.Word("age")));
 
-    private static readonly Parser<Token, ClauseSyntax> Herd = Map<Token, Token, Token, ClauseSyntax>(
-        (start, herd) => new HerdClause(start.Is("joins")) { Span = start.Span.To(herd.Span) },
+    private static readonly Parser<Token, ClauseSyntax> Herd = Map<Token, Token, Token, Maybe<Token>, ClauseSyntax>(
+        (start, herd, good) => new HerdClause(start.Is("joins"), good.HasValue) { Span = start.Span.To(good.HasValue ? good.Value.Span : herd.Span) },
         OneOf(Leaf.Word("joins", "`joins the herd`"), Leaf.Word("leaves", "`leaves the herd`")),
-        Leaf.Word("the").Then(Leaf.Word("herd")));
+        Leaf.Word("the").Then(Leaf.Word("herd")),
+        Leaf.Word("for", "`for good`").Then(Leaf.Word("good")).Optional());
 
     private static readonly Parser<Token, ClauseSyntax> OnScale = Map<Token, Token, NumberSyntax, NumberSyntax, ClauseSyntax>(
         (start, from, to) => new ScaleClause(from, to) { Span = start.Span.To(to.Span) },
@@ -47,23 +48,54 @@ internal static class Declarations
                 values => start => new OneOfClause(values) { Span = start.Span.To(values[^1].Span) }),
             Type("number", FactType.Number), Type("date", FactType.Date), Type("text", FactType.Text), Type("identity", FactType.Identity)));
 
-    public static readonly Parser<Token, LineSyntax> Event = Of(DeclarationKind.Event, Also, NotBefore, Herd);
+    private static readonly Parser<Token, ClauseSyntax> Plausible = Map<Token, Token, NumberSyntax, NumberSyntax, ClauseSyntax>(
+        (start, from, to) => new PlausibleClause(from, to) { Span = start.Span.To(to.Span) },
+        Leaf.Word("plausible", "`plausible A to B`"), Leaf.Number, Leaf.Word("to").Then(Leaf.Number));
 
-    public static readonly Parser<Token, LineSyntax> Measure = Of(DeclarationKind.Measure, Also, Try(InTheYards), InUnit, OnScale, MolarMass);
+    private static readonly Parser<Token, ClauseSyntax> Detail = Map<Token, Token, NameSyntax, ClauseSyntax, ClauseSyntax>(
+        (start, name, type) => new DetailClause(name, type) { Span = start.Span.To(type.Span) },
+        Leaf.Word("with", "`with` and a detail"), Leaf.DeclaredName("a name for the detail"), OneOf(IsType, InUnit, OnScale));
 
-    public static readonly Parser<Token, LineSyntax> Test = Of(DeclarationKind.Test, Also, Answers, InTheYards);
+    private static readonly Parser<Token, ClauseSyntax> BlankIs = Map<Token, Token, NameSyntax, ClauseSyntax>(
+        (start, value) => new BlankIsClause(value) { Span = start.Span.To(value.Span) },
+        Leaf.Word("blank", "`blank is`"), Leaf.Word("is").Then(Leaf.DeclaredName("a value of the detail before it")));
 
-    public static readonly Parser<Token, LineSyntax> Fact = Of(DeclarationKind.Fact, Also, InUnit, IsType);
+    public static readonly Parser<Token, LineSyntax> Event = Of(DeclarationKind.Event, Also, NotBefore, Herd, Detail, BlankIs);
 
-    public static readonly Parser<Token, LineSyntax> Spell = Map<Token, Token, NameSyntax, NameSyntax, NameSyntax, LineSyntax>(
-        (start, name, from, until) => new SpellLine(name, from, until) { Span = start.Span.To(until.Span) },
+    public static readonly Parser<Token, LineSyntax> Measure = Of(
+        DeclarationKind.Measure, Also, Try(InTheYards), InUnit, OnScale, MolarMass, Plausible, Detail, BlankIs);
+
+    public static readonly Parser<Token, LineSyntax> Test = Of(DeclarationKind.Test, Also, Answers, InTheYards, Detail, BlankIs);
+
+    public static readonly Parser<Token, LineSyntax> Fact = Of(DeclarationKind.Fact, Also, InUnit, IsType, Plausible);
+
+    public static readonly Parser<Token, LineSyntax> Add = Map<Token, Token, NameSyntax, ImmutableArray<ClauseSyntax>, LineSyntax>(
+        (start, name, clauses) => new AddDetailsLine(name, clauses) { Span = start.Span.To(clauses[^1].Span) },
+        Leaf.Word("add"), Leaf.Word("to").Then(Leaf.Name("an event, measure or test")),
+        Map((first, more) => ImmutableArray.CreateRange(more.Prepend(first)), Detail, Leaf.Comma.Labelled("").Optional().Then(OneOf(Detail, BlankIs)).Several()));
+
+    private static readonly Parser<Token, DurationSyntax> WithMale = Leaf.Word("or", "`or in a mob with a male from 6 months of age`")
+        .Then(Leaf.Word("in")).Then(Leaf.Word("a")).Then(Leaf.Word("mob")).Then(Leaf.Word("with")).Then(Leaf.Word("a")).Then(Leaf.Word("male"))
+        .Then(Leaf.Word("from")).Then(Leaf.Duration).Before(Leaf.Word("of")).Before(Leaf.Word("age"));
+
+    public static readonly Parser<Token, LineSyntax> Spell = Map<Token, Token, NameSyntax, NameSyntax, NameSyntax, Maybe<DurationSyntax>, LineSyntax>(
+        (start, name, from, until, male) => new SpellLine(name, from, until, male.GetValueOrDefault())
+        {
+            Span = start.Span.To(male.HasValue ? male.Value.Span : until.Span),
+        },
         Leaf.Word("spell"), Leaf.DeclaredName("a name for the spell"),
         Leaf.Word("from").Then(Leaf.Name("the event that starts it")),
-        Leaf.Word("until").Then(Leaf.Name("the event that ends it")));
+        Leaf.Word("until").Then(Leaf.Name("the event that ends it")),
+        Leaf.Comma.Labelled("").Then(WithMale).Optional());
 
     public static readonly Parser<Token, LineSyntax> Call = Map<Token, Token, NameSyntax, ClauseSyntax, LineSyntax>(
         (start, name, also) => new CallLine(name, (AlsoClause)also) { Span = start.Span.To(also.Span) },
         Leaf.Word("call"), Leaf.Name("a declared name"), Also);
+
+    public static readonly Parser<Token, LineSyntax> Hint = Map<Token, Token, ImmutableArray<NameSyntax>, NameSyntax, LineSyntax>(
+        (start, words, kind) => new HintLine(words, kind) { Span = start.Span.To(kind.Span) },
+        Leaf.Word("hint"), Lists.Of(Leaf.NameUntil("may", "a word that people write"), Leaf.Comma),
+        Leaf.Word("may").Then(Leaf.Word("be")).Then(Leaf.Name("an event, measure or test")));
 
     private static Parser<Token, Func<Token, ClauseSyntax>> Type(string word, FactType type) =>
         Leaf.Word(word).Select<Func<Token, ClauseSyntax>>(token => start => new IsTypeClause(type) { Span = start.Span.To(token.Span) });
@@ -84,5 +116,6 @@ internal static class Declarations
 
     // Every other clause starts with a reserved word, where no name goes on anyway.
     private static Parser<Token, Token> ClauseOfFreeWords() => OneOf(
-        Leaf.Word("joins", "").Then(Leaf.Word("the", "")), Leaf.Word("leaves", "").Then(Leaf.Word("the", "")), Leaf.Word("molar", "").Then(Leaf.Word("mass", "")));
+        Leaf.Word("joins", "").Then(Leaf.Word("the", "")), Leaf.Word("leaves", "").Then(Leaf.Word("the", "")), Leaf.Word("molar", "").Then(Leaf.Word("mass", "")),
+        Leaf.Word("blank", "").Then(Leaf.Word("is", "")), Leaf.Word("plausible", "").Then(Parser<Token>.Token(token => token.Kind == TokenKind.Number)));
 }

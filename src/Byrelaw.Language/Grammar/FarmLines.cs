@@ -9,13 +9,24 @@ internal static class FarmLines
     public static readonly Parser<Token, LineSyntax> UpTo = Map<Token, Token, DateSyntax, LineSyntax>(
         (start, day) => new UpToLine(day) { Span = start.Span.To(day.Span) }, Leaf.Word("up"), Leaf.Word("to").Then(Leaf.Date));
 
-    public static readonly Parser<Token, LineSyntax> CompleteFor = Map<Token, Token, ImmutableArray<NameSyntax>, DateSyntax, LineSyntax>(
-        (start, kinds, since) => new CompleteForLine(kinds, since) { Span = start.Span.To(since.Span) },
-        Leaf.Word("complete"), Leaf.Word("for").Then(Lists.Names("an event, measure or test")), Leaf.Word("since").Then(Leaf.Date));
+    public static readonly Parser<Token, LineSyntax> CompleteFor = Map<Token, Token, ImmutableArray<NameSyntax>, DateSyntax, Maybe<DateSyntax>, LineSyntax>(
+        (start, kinds, since, until) => new CompleteForLine(kinds, since, until.GetValueOrDefault())
+        {
+            Span = start.Span.To(until.HasValue ? until.Value.Span : since.Span),
+        },
+        Leaf.Word("complete"), Leaf.Word("for").Then(Lists.Names("an event, measure or test")), Leaf.Word("since").Then(Leaf.Date),
+        Leaf.Word("until", "`until` and the last day").Then(Leaf.Date).Optional());
 
-    public static readonly Parser<Token, LineSyntax> LeaveOut = Map<Token, Token, ImmutableArray<NameSyntax>, LineSyntax>(
-        (start, names) => new LeaveOutLine(names) { Span = start.Span.To(names[^1].Span) },
-        Leaf.Word("leave"), Leaf.Word("out").Then(Lists.Names("a kind of record")));
+    public static readonly Parser<Token, LineSyntax> NoneOnFarm = Map<Token, Token, ImmutableArray<NameSyntax>, Token, Maybe<DateSyntax>, LineSyntax>(
+        (start, kinds, farm, since) => new NoneOnFarmLine(kinds, since.GetValueOrDefault()) { Span = start.Span.To(since.HasValue ? since.Value.Span : farm.Span) },
+        Leaf.Word("no"), Lists.Names("an event, measure or test"), Leaf.Word("on").Then(Leaf.Word("this")).Then(Leaf.Word("farm")),
+        Leaf.Word("since", "`since` and a day").Then(Leaf.Date).Optional());
+
+    public static readonly Parser<Token, LineSyntax> LeaveOut = Map<Token, Token, ImmutableArray<NameSyntax>, Maybe<NameSyntax>, LineSyntax>(
+        (start, names, isNot) => new LeaveOutLine(names, isNot.GetValueOrDefault()) { Span = start.Span.To(isNot.HasValue ? isNot.Value.Span : names[^1].Span) },
+        Leaf.Word("leave"), Leaf.Word("out").Then(Lists.Of(Leaf.NameUntil("which", "a kind of record"), Try(Leaf.Comma.Before(Not(Leaf.Word("which")))))),
+        Leaf.Comma.Labelled("`, which is not` and a kind").Then(Leaf.Word("which")).Then(OneOf(Leaf.Word("is"), Leaf.Word("are")))
+            .Then(Leaf.Word("not")).Then(Leaf.Name("an event, measure or test")).Optional());
 
     private static readonly Parser<Token, (NumberSyntax Times, DurationSyntax Every)> Times = Map(
         (times, every) => (times, every),

@@ -20,6 +20,13 @@ internal static class HeadLines
     public static readonly Parser<Token, LineSyntax> Safety = Head(
         "safety", Leaf.Word("rule").Then(RuleName), name => new RuleLine(name, true) { Span = name.Span });
 
+    private static readonly Parser<Token, TextSyntax> ExpectationName = Leaf.Text("the expectation's name in quotes");
+
+    public static readonly Parser<Token, LineSyntax> Expectation = Head("expectation", ExpectationName, name => new ExpectationLine(name, false) { Span = name.Span });
+
+    public static readonly Parser<Token, LineSyntax> SafetyExpectation = Head(
+        "safety", Leaf.Word("expectation").Then(ExpectationName), name => new ExpectationLine(name, true) { Span = name.Span });
+
     public static readonly Parser<Token, LineSyntax> Prefer = Head("prefer", Leaf.Text("a name in quotes"), name => new PreferLine(name) { Span = name.Span });
 
     public static readonly Parser<Token, LineSyntax> Change = Head("change", RuleName, name => new ChangeLine(name) { Span = name.Span });

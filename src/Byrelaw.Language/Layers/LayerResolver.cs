@@ -9,6 +9,12 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
     /// <summary>Rules set aside for one animal.</summary>
     public List<Waiver> Waivers { get; } = [];
 
+    /// <summary>What the files expect of the records.</summary>
+    public IReadOnlyList<RecordExpectation> Expectations { get; init; } = [];
+
+    /// <summary>Expectations that single animals are not held to.</summary>
+    public List<ExpectationWaiver> ExpectationWaivers { get; } = [];
+
     /// <summary>Applies all layers; files come after those they use.</summary>
     public void Apply(IReadOnlyList<RuleFile> files)
     {
@@ -92,6 +98,17 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
         var stated = Stated.Bind(context, block, defines);
         var isAgreed = LayerChecks.IsAgreed(context, block, stated, "waive");
         var until = block.First<UntilLine>()?.Until;
+        if (block.Head is WaiveLine waive && Expectations.FirstOrDefault(other => NameFolding.Fold(other.Name) == NameFolding.Fold(waive.Rule.Value)) is { } expectation)
+        {
+            if (isAgreed && !stated.IsBroken && Exists(stated))
+            {
+                ExpectationWaivers.Add(new ExpectationWaiver(
+                    expectation.Name, waive.Animal.Value, until?.Value, stated.Because!, stated.Agreement!, block.Span));
+            }
+
+            return;
+        }
+
         if (until is null && !block.IsBroken)
         {
             context.Problems.Add(LayerProblems.NoUntil(block.Span));

@@ -22,6 +22,9 @@ internal static class ClauseStarts
             "joins" or "leaves" => head == "event" && next == "the",
             "not" => head == "event" && next == "before",
             "molar" => next == "mass",
+            "with" => head is not ("fact" or "call") && DetailTypes.Follows(line, at + 1),
+            "blank" => next == "is",
+            "plausible" => at + 1 < line.Tokens.Length && line.Tokens[at + 1].Kind == TokenKind.Number,
             _ => line.Tokens[at].Kind == TokenKind.Number,
         };
     }
@@ -31,6 +34,6 @@ internal static class ClauseStarts
     {
         var tokens = line.Tokens;
         var isUnit = at + 1 < tokens.Length && (tokens[at + 1].Kind == TokenKind.Unit || tokens[at + 1].IsNamePart);
-        return isUnit && (at + 2 >= tokens.Length || tokens[at + 2].Kind == TokenKind.Comma || line.WordAt(at + 2) is "also" or "molar" or "in" or "on");
+        return isUnit && (at + 2 >= tokens.Length || tokens[at + 2].Kind == TokenKind.Comma || line.WordAt(at + 2) is "also" or "molar" or "in" or "on" or "with" or "plausible");
     }
 }

@@ -16,6 +16,9 @@ internal static class DeclaredNames
             case "event" or "measure" or "test" or "fact" or "call":
                 WithClauses(line, ranges);
                 break;
+            case "add":
+                Details(line, "add", Find(line, 2, at => line.WordAt(at) == "with"), ranges);
+                break;
             case "spell":
                 Add(line, 1, Find(line, 2, at => line.WordAt(at) == "from"), ranges);
                 break;
@@ -42,10 +45,29 @@ internal static class DeclaredNames
         var head = line.WordAt(0);
         var end = Find(line, 2, at => ClauseStarts.At(line, at, head));
         Add(line, 1, end, ranges);
-        for (var at = end; at < line.Tokens.Length; at++)
+        Details(line, head, end, ranges);
+    }
+
+    /// <summary>The names in the clauses of a declaration.</summary>
+    private static void Details(LogicalLine line, string head, int from, List<NameRange> ranges)
+    {
+        for (var at = from; at < line.Tokens.Length; at++)
         {
+            if (line.WordAt(at) == "with" && ClauseStarts.At(line, at, head))
+            {
+                var type = Find(line, at + 2, next => DetailTypes.StartsAt(line, next));
+                Add(line, at + 1, type, ranges);
+                at = type - 1;
+            }
+            else if (line.WordAt(at) == "is" && line.WordAt(at - 1) == "blank")
+            {
+                var end = Find(line, at + 2, next => ClauseStarts.At(line, next, head));
+                Add(line, at + 1, end, ranges);
+                at = end - 1;
+            }
+
             // Names after `also`, `answers` and `one of` are separated by commas.
-            if (line.WordAt(at) is "also" or "answers" || (line.WordAt(at) == "of" && line.WordAt(at - 1) == "one"))
+            else if (line.WordAt(at) is "also" or "answers" || (line.WordAt(at) == "of" && line.WordAt(at - 1) == "one"))
             {
                 do
                 {

@@ -61,7 +61,8 @@ public static class RulebookReader
             rules.Bind(file, knownOn);
         }
 
-        var layers = new LayerResolver(rules, names, defines, knownOn);
+        var expectations = RecordExpectationBinder.Bind(files, names);
+        var layers = new LayerResolver(rules, names, defines, knownOn) { Expectations = expectations };
         layers.Apply(files);
 
         var acceptances = AcceptanceBinder.Bind(files, rules, names, knownOn);
@@ -91,6 +92,8 @@ public static class RulebookReader
             Prefers = [.. rules.Entries.Select(entry => entry.Prefer).OfType<Prefer>()],
             Drops = [.. rules.Entries.Select(entry => entry.Drop).OfType<Drop>()],
             Waivers = [.. layers.Waivers],
+            Expectations = [.. expectations],
+            ExpectationWaivers = [.. layers.ExpectationWaivers],
             Acceptances = [.. acceptances],
             BrokenParts = [.. rules.Broken],
             Programme = programme,

@@ -72,15 +72,3 @@ public sealed record Choice(
     /// <summary>The programme's name for the last judging day; null for a date as written, or where it is the first.</summary>
     public string? ToDate { get; init; }
 }
-
-/// <summary>What a farm says about its records.</summary>
-/// <param name="Folder">As written, relative to the file.</param>
-/// <param name="UpTo">The day the records reach, if said.</param>
-/// <param name="Complete">What is complete since when.</param>
-/// <param name="LeaveOut">Kinds in the records that nobody declares and nobody minds.</param>
-/// <param name="Span">Where.</param>
-public sealed record RecordKeeping(
-    string Folder, LocalDate? UpTo, ImmutableArray<Completeness> Complete, ImmutableArray<string> LeaveOut, SourceSpan Span);
-
-/// <summary>Every one of these kinds that happened since the day is on record.</summary>
-public sealed record Completeness(ImmutableArray<Kind> Kinds, LocalDate Since, SourceSpan Span);

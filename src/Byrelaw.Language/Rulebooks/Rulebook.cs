@@ -22,6 +22,12 @@ public sealed record Rulebook
     /// <summary>Rules set aside for one animal.</summary>
     public ImmutableArray<Waiver> Waivers { get; init; } = [];
 
+    /// <summary>What the records look like when they are true.</summary>
+    public ImmutableArray<RecordExpectation> Expectations { get; init; } = [];
+
+    /// <summary>Expectations that single animals are not held to.</summary>
+    public ImmutableArray<ExpectationWaiver> ExpectationWaivers { get; init; } = [];
+
     /// <summary>Troubles that people know of and live with, each with its reason.</summary>
     public ImmutableArray<Acceptance> Acceptances { get; init; } = [];
 

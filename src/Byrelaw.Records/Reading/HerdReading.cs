@@ -106,7 +106,7 @@ internal sealed class HerdReading
             var seenUntil = knownOn is { } on ? Day.Number(on) : Day.End;
             Stages = EventFile.Read(
                 blocks,
-                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, keeping?.LeaveOut ?? [], animals.Places, _mobs, seenUntil),
+                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [.. keeping?.LeaveOut.Select(left => left.Word) ?? []], animals.Places, _mobs, seenUntil),
                 _eventsFile.Length < _options.BlockSize ? 1 : _options.Threads);
         }
         else

@@ -128,7 +128,7 @@ public sealed class DesignSnippetTests
         var records = rulebook.Records.ShouldNotBeNull();
         (records.Folder, records.UpTo).ShouldBe(("records", new LocalDate(2026, 9, 20)));
         records.Complete.Select(complete => (complete.Kinds.Length, complete.Since)).ShouldBe([(6, new LocalDate(2024, 6, 1)), (3, new LocalDate(2025, 6, 1))]);
-        records.LeaveOut.ShouldBe(["foot trim"]);
+        records.LeaveOut.Select(left => left.Word).ShouldBe(["foot trim"]);
         var programme = rulebook.Programme.ShouldNotBeNull();
         programme.Dates.Select(date => (date.Name, date.Date)).ShouldBe([
             ("collection", new LocalDate(2026, 10, 12)), ("first transfer", new LocalDate(2026, 10, 20)),

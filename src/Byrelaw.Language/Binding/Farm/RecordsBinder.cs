@@ -17,23 +17,19 @@ internal static class RecordsBinder
 
     private static ImmutableArray<Completeness>? Complete(Context context, Block block)
     {
-        var complete = ImmutableArray.CreateBuilder<Completeness>();
-        var seen = new HashSet<Kind>();
+        var promises = new List<Completeness>();
         var isWhole = true;
-        foreach (var line in block.Lines.OfType<CompleteForLine>())
+        for (var i = 0; i < block.Lines.Count; i++)
         {
-            var count = context.Problems.Count;
-            foreach (var name in line.Kinds)
+            if (block.Lines[i] is not PromiseLine line)
             {
-                if (context.Names.Find(name.Text) is KindSymbol { Kind: var kind } && !seen.Add(kind))
-                {
-                    context.Problems.Add(FarmProblems.CompleteTwice(name.Span, kind.Name));
-                }
+                continue;
             }
 
-            if (context.Kinds(line.Kinds) is { } kinds && context.Problems.Count == count)
+            var own = block.Lines.Skip(i + 1).TakeWhile(below => below is BecauseLine or AgreedByLine).ToList();
+            if (Promise(context, line, own) is { } promise && Fits(context, promise, promises, line))
             {
-                complete.Add(new Completeness(kinds, line.Since.Value, line.Span));
+                promises.Add(promise);
             }
             else
             {
@@ -41,24 +37,68 @@ internal static class RecordsBinder
             }
         }
 
-        return isWhole ? complete.ToImmutable() : null;
+        return isWhole ? [.. promises] : null;
     }
 
-    private static ImmutableArray<string> LeaveOut(Context context, Block block)
+    private static Completeness? Promise(Context context, PromiseLine line, List<BodyLine> below)
     {
-        var names = new List<NameSyntax>();
-        foreach (var name in block.Lines.OfType<LeaveOutLine>().SelectMany(line => line.Names))
+        var agreed = below.OfType<AgreedByLine>().FirstOrDefault();
+        return context.Kinds(line.Kinds) is not { } kinds ? null : new Completeness(kinds, line.Since?.Value ?? Completeness.Always, line.Span)
         {
-            if (context.Names.Find(name.Text) is KindSymbol { Kind: var kind } found)
+            Until = (line as CompleteForLine)?.Until?.Value,
+            IsNone = line is NoneOnFarmLine,
+            Because = below.OfType<BecauseLine>().FirstOrDefault()?.Reason.Value,
+            Agreement = agreed is null ? null : new Agreement([.. agreed.By.Select(by => by.Value)], agreed.On.Value),
+        };
+    }
+
+    /// <summary>Whether a promise has days, and shares none with another of the same kind.</summary>
+    private static bool Fits(Context context, Completeness promise, List<Completeness> others, PromiseLine line)
+    {
+        var count = context.Problems.Count;
+        if (promise.Until < promise.Since)
+        {
+            context.Problems.Add(FarmProblems.UntilBeforeSince(((CompleteForLine)line).Until!.Span));
+        }
+
+        var seen = new HashSet<Kind>();
+        foreach (var name in line.Kinds)
+        {
+            if (context.Names.Find(name.Text) is not KindSymbol { Kind: var kind })
             {
-                context.Problems.Add(FarmProblems.LeftOutButDeclared(name.Span, kind.Name, found.Declared));
+                continue;
             }
-            else
+
+            if (!seen.Add(kind) || others.Find(other => other.Kinds.Contains(kind) && Meet(other, promise)) is not null)
             {
-                names.Add(name);
+                context.Problems.Add(FarmProblems.CompleteTwice(name.Span, kind.Name));
             }
         }
 
-        return [.. names.Select(name => name.Text).DistinctBy(NameFolding.Fold)];
+        return context.Problems.Count == count;
+    }
+
+    private static bool Meet(Completeness a, Completeness b) => !(a.Until < b.Since) && !(b.Until < a.Since);
+
+    private static ImmutableArray<LeftOut> LeaveOut(Context context, Block block)
+    {
+        var left = new List<LeftOut>();
+        foreach (var line in block.Lines.OfType<LeaveOutLine>())
+        {
+            var isNot = line.IsNot is { } named ? context.Kinds([named]) is { } kinds ? kinds[0] : null : null;
+            foreach (var name in line.Names)
+            {
+                if (context.Names.Find(name.Text) is KindSymbol { Kind: var kind } found)
+                {
+                    context.Problems.Add(FarmProblems.LeftOutButDeclared(name.Span, kind.Name, found.Declared));
+                }
+                else
+                {
+                    left.Add(new LeftOut(name.Text, isNot, name.Span));
+                }
+            }
+        }
+
+        return [.. left.DistinctBy(word => NameFolding.Fold(word.Word))];
     }
 }

@@ -9,7 +9,7 @@ internal static class ClauseChecks
         var seen = new HashSet<string>();
         foreach (var clause in declared.Line.Clauses)
         {
-            if (clause is not AlsoClause && !seen.Add(Sort(clause)))
+            if (clause is not (AlsoClause or DetailClause or BlankIsClause) && !seen.Add(Sort(clause)))
             {
                 problems.Add(WordProblems.ClauseTwice(clause.Span));
             }
@@ -24,6 +24,14 @@ internal static class ClauseChecks
         {
             Distinct(values.Values, problems);
         }
+
+        foreach (var (clause, file) in declared.DetailClauses)
+        {
+            if (clause is DetailClause { Type: OneOfClause ofDetail })
+            {
+                Distinct(ofDetail.Values, file.Problems);
+            }
+        }
     }
 
     // A unit, a scale and a type say the same kind of thing: what a value looks like.
@@ -34,6 +42,7 @@ internal static class ClauseChecks
         MolarMassClause => "molar mass",
         AnswersClause => "answers",
         NotBeforeClause => "not before",
+        PlausibleClause => "plausible",
         _ => "herd",
     };
 

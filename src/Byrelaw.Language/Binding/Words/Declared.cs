@@ -8,6 +8,9 @@ internal sealed record Declared(DeclarationLine Line, RuleFile File)
     /// <summary>Other names for it, from its own line and from layers.</summary>
     public List<NameSyntax> Also { get; } = [];
 
+    /// <summary>What its own line and layers say of its details, each with the file that says it.</summary>
+    public List<(ClauseSyntax Clause, RuleFile File)> DetailClauses { get; } = [];
+
     /// <summary>The spellings of its other names.</summary>
     public ImmutableArray<string> AlsoNames => [.. Also.Select(name => name.Text)];
 

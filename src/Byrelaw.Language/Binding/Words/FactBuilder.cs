@@ -7,7 +7,12 @@ internal static class FactBuilder
     public static Fact? Build(Declared declared, int id, Context context)
     {
         var name = declared.Line.Name;
-        var fact = new Fact(name.Text, declared.AlsoNames, name.Span) { Id = id };
+        var fact = new Fact(name.Text, declared.AlsoNames, name.Span) { Id = id, Plausible = KindBuilder.Plausible(declared, context) };
+        if (fact.Plausible is not null && declared.Clause<InUnitClause>() is null && declared.Clause<IsTypeClause>() is not { Type: FactType.Number })
+        {
+            context.Problems.Add(WordProblems.PlausibleOfNoNumber(declared.Clause<PlausibleClause>()!.Span, name.Text));
+        }
+
         foreach (var clause in declared.Line.Clauses)
         {
             switch (clause)

@@ -4,12 +4,17 @@ namespace Byrelaw.Language.Binding.Words;
 internal static class KindBuilder
 {
     /// <summary>The kind; null where what it looks like is not known.</summary>
-    public static Kind? Build(Declared declared, int id, Context context) => declared.Line.Kind switch
+    public static Kind? Build(Declared declared, int id, Context context)
     {
-        DeclarationKind.Event => Event(declared, id, context),
-        DeclarationKind.Measure => Measure(declared, id, context),
-        _ => Test(declared, id, context),
-    };
+        Kind? kind = declared.Line.Kind switch
+        {
+            DeclarationKind.Event => Event(declared, id, context),
+            DeclarationKind.Measure => Measure(declared, id, context),
+            _ => Test(declared, id, context),
+        };
+        var details = DetailBuilder.Build(declared, context.Names);
+        return kind is null || details.IsEmpty ? kind : kind with { Details = details };
+    }
 
     /// <summary>The unit that a clause names; null, and a problem, where it names none.</summary>
     public static Unit? Unit(UnitSyntax unit, Context context)
@@ -33,6 +38,7 @@ internal static class KindBuilder
         {
             Id = id,
             Effect = declared.Clause<HerdClause>() is { } herd ? herd.Joins ? HerdEffect.Joins : HerdEffect.Leaves : HerdEffect.None,
+            IsForGood = declared.Clause<HerdClause>() is { ForGood: true },
             NotBeforeAge = declared.Clause<NotBeforeClause>() is { } before ? context.Length(before.Age) : null,
         };
     }
@@ -54,12 +60,14 @@ internal static class KindBuilder
             Unit = unit,
             Scale = unit is null ? scale : null,
             MolarMass = MolarMass(declared, unit, context),
+            Plausible = Plausible(declared, context),
             InTheYards = declared.Clause<InTheYardsClause>() is not null || unit is null
                 || unit.Quantity is Quantity.Mass or Quantity.Length or Quantity.Temperature,
         };
     }
 
-    private static Scale? Scale(ScaleClause clause, Context context)
+    /// <summary>The scale that a clause names; null, and a problem, where it goes backwards.</summary>
+    public static Scale? Scale(ScaleClause clause, Context context)
     {
         if (clause.From.Value < clause.To.Value)
         {
@@ -68,6 +76,19 @@ internal static class KindBuilder
 
         context.Problems.Add(WordProblems.ScaleBackwards(clause.Span));
         return null;
+    }
+
+    /// <summary>The values that can be; null where nobody said, or (with a problem) where they go backwards.</summary>
+    public static Scale? Plausible(Declared declared, Context context)
+    {
+        if (declared.Clause<PlausibleClause>() is not { } clause)
+        {
+            return null;
+        }
+
+        return clause.From.Value < clause.To.Value
+            ? new Scale(clause.From.Value, clause.To.Value)
+            : context.Fail<Scale>(WordProblems.PlausibleBackwards(clause.Span));
     }
 
     private static double? MolarMass(Declared declared, Unit? unit, Context context)

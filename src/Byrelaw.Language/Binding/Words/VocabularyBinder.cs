@@ -6,7 +6,7 @@ internal sealed class VocabularyBinder
     private readonly Namespace _names;
     private readonly List<Declared> _declared = [];
     private readonly Dictionary<string, Declared> _byName = new(StringComparer.Ordinal);
-    private readonly List<(CallLine Line, RuleFile File)> _unknown = [];
+    private readonly List<(Syntax.NameSyntax Name, RuleFile File)> _unknown = [];
     private readonly Dictionary<SourceFile, RuleFile> _files;
     private readonly ImmutableArray<Kind>.Builder _kinds = ImmutableArray.CreateBuilder<Kind>();
     private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>();
@@ -37,15 +37,20 @@ internal sealed class VocabularyBinder
             binder.Call(line, file);
         }
 
+        foreach (var (file, line) in Heads<AddDetailsLine>(files))
+        {
+            binder.Add(line, file);
+        }
+
         foreach (var declared in binder._declared)
         {
             binder.Build(declared);
         }
 
-        foreach (var (line, file) in binder._unknown)
+        foreach (var (name, file) in binder._unknown)
         {
             var context = new Conditions.Context(names, file.Problems);
-            file.Problems.Add(Conditions.NameBinding.NotFound(context, line.Name, symbol => symbol is KindSymbol or FactSymbol, "an event, measure, test or fact"));
+            file.Problems.Add(Conditions.NameBinding.NotFound(context, name, symbol => symbol is KindSymbol or FactSymbol, "an event, measure, test or fact"));
         }
 
         foreach (var (file, line) in Heads<SpellLine>(files))
@@ -53,7 +58,10 @@ internal sealed class VocabularyBinder
             binder.Spell(line, file);
         }
 
-        return new Vocabulary(binder._kinds.ToImmutable(), binder._facts.ToImmutable(), binder._spells.ToImmutable());
+        return new Vocabulary(binder._kinds.ToImmutable(), binder._facts.ToImmutable(), binder._spells.ToImmutable())
+        {
+            Hints = [.. Heads<HintLine>(files).SelectMany(hint => binder.Hints(hint.Line, hint.File))],
+        };
     }
 
     private static IEnumerable<(RuleFile File, T Line)> Heads<T>(IReadOnlyList<RuleFile> files) where T : HeadLine =>
@@ -65,6 +73,7 @@ internal sealed class VocabularyBinder
     {
         var declared = new Declared(line, file);
         declared.Also.AddRange(line.Clauses.OfType<AlsoClause>().SelectMany(clause => clause.Names));
+        declared.DetailClauses.AddRange(line.Clauses.Where(clause => clause is DetailClause or BlankIsClause).Select(clause => (clause, file)));
         _declared.Add(declared);
         foreach (var name in declared.Also.Prepend(line.Name))
         {
@@ -81,7 +90,24 @@ internal sealed class VocabularyBinder
         }
         else
         {
-            _unknown.Add((line, file));
+            _unknown.Add((line.Name, file));
+        }
+    }
+
+    /// <summary>Details that another file gives to a declared word: what is written down there.</summary>
+    private void Add(AddDetailsLine line, RuleFile file)
+    {
+        if (!_byName.TryGetValue(NameFolding.Fold(line.Name.Text), out var declared))
+        {
+            _unknown.Add((line.Name, file));
+        }
+        else if (declared.Line.Kind == DeclarationKind.Fact)
+        {
+            file.Problems.Add(WordProblems.DetailOfFact(line.Name.Span, line.Name.Text));
+        }
+        else
+        {
+            declared.DetailClauses.AddRange(line.Clauses.Select(clause => (clause, file)));
         }
     }
 
@@ -134,7 +160,8 @@ internal sealed class VocabularyBinder
     private void Spell(SpellLine line, RuleFile file)
     {
         var (from, until) = (Event(line.From, file), Event(line.Until, file));
-        var spell = from is null || until is null ? null : new Spell(line.Name.Text, from, until, line.Name.Span);
+        var male = line.WithMaleFrom is { } age ? new Conditions.Context(_names, file.Problems).Length(age) : null;
+        var spell = from is null || until is null ? null : new Spell(line.Name.Text, from, until, line.Name.Span) { WithMaleFrom = male };
         if (spell is not null && spell.From == spell.Until)
         {
             file.Problems.Add(WordProblems.SameEventTwice(line.Until.Span, spell.From.Name));
@@ -145,6 +172,16 @@ internal sealed class VocabularyBinder
         {
             _spells.Add(spell);
         }
+    }
+
+    private IEnumerable<Hint> Hints(HintLine line, RuleFile file)
+    {
+        if (new Context(_names, file.Problems).Kinds([line.Kind]) is not [var kind])
+        {
+            return [];
+        }
+
+        return line.Words.Select(word => new Hint(word.Text, kind, word.Span));
     }
 
     private EventKind? Event(Syntax.NameSyntax name, RuleFile file)

@@ -36,7 +36,10 @@ internal static class FarmProblems
         "B0808", at, $"{Quoted.Of(name)} is not a list chosen above", "expected `females`, `cows`, `heifers`, animals' numbers in quotes, or an earlier list");
 
     public static Diagnostic CompleteTwice(SourceSpan at, string name) => Problem.Error(
-        "B0809", at, $"{Quoted.Of(name)} is said to be complete twice", "each kind is complete since one day");
+        "B0809", at, $"{Quoted.Of(name)} is said to be complete twice on the same days", "each kind is promised once for a day; stretches of one kind may not meet");
+
+    public static Diagnostic UntilBeforeSince(SourceSpan at) => Problem.Error(
+        "B0820", at, $"{Quoted.Of(at)} is before the day from which these records are kept", "`since` names the first day, `until` the last");
 
     public static Diagnostic LeftOutButDeclared(SourceSpan at, string name, SourceSpan? declared) => Problem.Error(
         "B0810", at, $"{Quoted.Of(name)} is declared{(declared is { } place ? $" ({Quoted.Place(place)})" : "")}", "only kinds that nobody declares are left out");

@@ -15,6 +15,7 @@ internal static class BlockWords
         BlockKind.Change => "a `change`",
         BlockKind.Drop => "a `drop`",
         BlockKind.Waive => "a `waive`",
+        BlockKind.Expectation => "an `expectation`",
         BlockKind.Accept => "an `accept`",
         BlockKind.Records => "`records`",
         BlockKind.Programme => "a `programme`",

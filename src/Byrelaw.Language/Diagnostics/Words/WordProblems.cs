@@ -24,4 +24,28 @@ internal static class WordProblems
 
     public static Diagnostic SameEventTwice(SourceSpan at, string name) => Problem.Error(
         "B0507", at, $"{Quoted.Of(name)} starts and ends the spell", "a spell lies between two different events");
+
+    public static Diagnostic DetailNamedAsColumn(SourceSpan at, string name) => Problem.Error(
+        "B0508", at, $"{Quoted.Of(name)} is a column of the records anyway", "a detail has a name of its own");
+
+    public static Diagnostic DetailTwice(SourceSpan at, string name) => Problem.Error(
+        "B0509", at, $"the detail {Quoted.Of(name)} is declared twice", "each detail of an event, measure or test is declared once");
+
+    public static Diagnostic DetailOfFact(SourceSpan at, string name) => Problem.Error(
+        "B0510", at, $"{Quoted.Of(name)} is a fact", "only an event, a measure or a test has details: they are known of one entry on one day");
+
+    public static Diagnostic BlankOfWhat(SourceSpan at) => Problem.Error(
+        "B0511", at, $"{Quoted.Of(at)} follows no detail", "what a blank cell counts as is said right after the detail", "such as `with method is one of ultrasound, hand, blank is hand`");
+
+    public static Diagnostic BlankIsNoValue(SourceSpan at, string detail, ImmutableArray<string> values) => Problem.Error(
+        "B0512", at, $"{Quoted.Of(at)} is no value of the detail {Quoted.Of(detail)}",
+        values.IsEmpty ? "only a detail that is one of some values says what blank counts as" : $"expected {Quoted.Either(values)}")
+        .OrAny(values.Select(value => new Proposal(at, value)));
+
+    public static Diagnostic PlausibleBackwards(SourceSpan at) => Problem.Error(
+        "B0513", at, "no value lies between these", "`plausible` names the lower number first")
+        .OrAny(at.Text.Split(' ') is ["plausible", var from, "to", var to] ? [new Proposal(at, $"plausible {to} to {from}")] : []);
+
+    public static Diagnostic PlausibleOfNoNumber(SourceSpan at, string name) => Problem.Error(
+        "B0514", at, $"{Quoted.Of(name)} is not a number", "only numbers and amounts are plausible or not");
 }

@@ -36,6 +36,9 @@ public sealed record Fact(string Name, ImmutableArray<string> AlsoNames, SourceS
 
     /// <summary>The unit of an <see cref="FactType.Amount"/> fact; null for the others.</summary>
     public Unit? Unit { get; init; }
+
+    /// <summary>The numbers that a cow can have, in <see cref="Unit"/>, both ends included; null where nobody said.</summary>
+    public Scale? Plausible { get; init; }
 }
 
 /// <summary>A state between two events, both days included.</summary>
@@ -43,4 +46,8 @@ public sealed record Fact(string Name, ImmutableArray<string> AlsoNames, SourceS
 /// <param name="From">The event that starts it.</param>
 /// <param name="Until">The event that ends it.</param>
 /// <param name="Declared">Where.</param>
-public sealed record Spell(string Name, EventKind From, EventKind Until, SourceSpan Declared);
+public sealed record Spell(string Name, EventKind From, EventKind Until, SourceSpan Declared)
+{
+    /// <summary>The age from which a male in an animal's mob counts as the spell too, as a bull does; null where none does.</summary>
+    public TimeLength? WithMaleFrom { get; init; }
+}

@@ -8,6 +8,9 @@ public abstract record Kind(string Name, ImmutableArray<string> AlsoNames, Sourc
 {
     /// <summary>The place of this kind in <see cref="Vocabulary.Kinds"/>: the column in a herd.</summary>
     public required int Id { get; init; }
+
+    /// <summary>What more may be on record of an entry, each in a column of its name.</summary>
+    public ImmutableArray<EntryDetail> Details { get; init; } = [];
 }
 
 /// <summary>Whether an event brings an animal into the herd or takes her out of it.</summary>
@@ -31,6 +34,9 @@ public sealed record EventKind(string Name, ImmutableArray<string> AlsoNames, So
     /// <summary>Joining, leaving or neither.</summary>
     public HerdEffect Effect { get; init; }
 
+    /// <summary>True for an event that leaves the herd for good, as death does: nobody comes back from it.</summary>
+    public bool IsForGood { get; init; }
+
     /// <summary>Before this age it cannot have happened, so nothing need be on record.</summary>
     public TimeLength? NotBeforeAge { get; init; }
 
@@ -53,6 +59,9 @@ public sealed record MeasureKind(string Name, ImmutableArray<string> AlsoNames, 
 
     /// <summary>True where someone beside the animal can take it; false where it needs a laboratory.</summary>
     public bool InTheYards { get; init; }
+
+    /// <summary>The values that a cow can have, in <see cref="Unit"/>, both ends included; null where nobody said.</summary>
+    public Scale? Plausible { get; init; }
 }
 
 /// <summary>A scale of scores.</summary>

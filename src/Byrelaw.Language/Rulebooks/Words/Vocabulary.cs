@@ -27,6 +27,9 @@ public sealed class Vocabulary
     /// <summary>Declared spells.</summary>
     public ImmutableArray<Spell> Spells { get; }
 
+    /// <summary>What words in other people's records may mean.</summary>
+    public ImmutableArray<Hint> Hints { get; init; } = [];
+
     /// <summary>The built-in event <c>mob</c>.</summary>
     public EventKind MobMove { get; }
 

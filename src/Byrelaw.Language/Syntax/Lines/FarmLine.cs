@@ -6,11 +6,19 @@ internal sealed record UpToLine(DateSyntax Day) : BodyLine
     public override string? OnlyOnce => "up to";
 }
 
-/// <summary><c>complete for calving, heat since 2024-06-01</c>.</summary>
-internal sealed record CompleteForLine(ImmutableArray<NameSyntax> Kinds, DateSyntax Since) : BodyLine;
+/// <summary>A promise about kinds of record; <c>because</c> and <c>agreed by</c> below it are its own.</summary>
+internal abstract record PromiseLine(ImmutableArray<NameSyntax> Kinds, DateSyntax? Since) : BodyLine;
 
-/// <summary><c>leave out foot trim</c>.</summary>
-internal sealed record LeaveOutLine(ImmutableArray<NameSyntax> Names) : BodyLine;
+/// <summary><c>complete for calving, heat since 2024-06-01 until 2026-07-31</c>.</summary>
+internal sealed record CompleteForLine(ImmutableArray<NameSyntax> Kinds, DateSyntax From, DateSyntax? Until) : PromiseLine(Kinds, From);
+
+/// <summary><c>no bull in, transfer on this farm since 2019-01-01</c>: complete, and there is none.</summary>
+internal sealed record NoneOnFarmLine(ImmutableArray<NameSyntax> Kinds, DateSyntax? Since) : PromiseLine(Kinds, Since);
+
+/// <summary><c>leave out foot trim</c>, <c>leave out AI, which is not mating</c>.</summary>
+/// <param name="Names">Words of the records that nobody declares.</param>
+/// <param name="IsNot">What a person says that they are not, where a hint says they may be; null where nobody says so.</param>
+internal sealed record LeaveOutLine(ImmutableArray<NameSyntax> Names, NameSyntax? IsNot) : BodyLine;
 
 /// <summary><c>collection on 2026-10-12</c>, <c>collection on a visit between A and B, 3 times every 14 days</c>.</summary>
 /// <param name="Days">As written; empty for a visit still to be chosen.</param>

@@ -8,13 +8,20 @@ internal static class DeclarationPrinter
     {
         DeclarationKind.Event => Row("event", line, Event(line.Clauses)),
         DeclarationKind.Measure => Row("measure", line, Measure(line.Clauses)),
-        DeclarationKind.Test => Row("test", line, Type(line.Clauses) + InTheYards(line.Clauses), Also(line.Clauses)),
-        _ => Row("fact", line, Type(line.Clauses), Also(line.Clauses)),
+        DeclarationKind.Test => Row("test", line, Type(line.Clauses) + InTheYards(line.Clauses), AlsoAndDetails(line.Clauses)),
+        _ => Row("fact", line, Type(line.Clauses) + Plausible(line.Clauses), Also(line.Clauses)),
     };
 
     /// <summary>A spell.</summary>
     public static Row Of(SpellLine spell) =>
-        new("spell", Words.Name(spell.Name), [$"from {Words.Name(spell.From)} until {Words.Name(spell.Until)}"]);
+        new("spell", Words.Name(spell.Name), 
+        [
+            $"from {Words.Name(spell.From)} until {Words.Name(spell.Until)}"
+            + (spell.WithMaleFrom is { } age ? $", or in a mob with a male from {Words.Duration(age)} of age" : ""),
+        ]);
+
+    /// <summary>Further details.</summary>
+    public static Row Of(AddDetailsLine add) => new("add", $"to {Words.Name(add.Name)}", [Details(add.Clauses)]);
 
     /// <summary>Further names.</summary>
     public static Row Of(CallLine call) => new("call", Words.Name(call.Name), [Also([call.Also])]);
@@ -37,14 +44,15 @@ internal static class DeclarationPrinter
         [
             Also(clauses),
             One<NotBeforeClause>(clauses) is { } age ? $"not before {Words.Duration(age.Age)} of age" : "",
-            One<HerdClause>(clauses) is { } herd ? $"{(herd.Joins ? "joins" : "leaves")} the herd" : "",
+            One<HerdClause>(clauses) is { } herd ? $"{(herd.Joins ? "joins" : "leaves")} the herd{(herd.ForGood ? " for good" : "")}" : "",
+            Details(clauses),
         ];
         return string.Join(", ", parts.Where(part => part.Length > 0));
     }
 
     private static string[] Measure(ImmutableArray<ClauseSyntax> clauses)
     {
-        var (type, yards, also) = (Type(clauses), InTheYards(clauses), Also(clauses));
+        var (type, yards, also) = (Type(clauses), Plausible(clauses) + InTheYards(clauses), AlsoAndDetails(clauses));
         return One<MolarMassClause>(clauses) is { } mass
             ? [type + ",", $"molar mass {Words.Number(mass.Value)}{yards}", also]
             : [type + yards, "", also];
@@ -66,6 +74,19 @@ internal static class DeclarationPrinter
     };
 
     private static string InTheYards(ImmutableArray<ClauseSyntax> clauses) => One<InTheYardsClause>(clauses) is null ? "" : "  in the yards";
+
+    private static string Plausible(ImmutableArray<ClauseSyntax> clauses) =>
+        One<PlausibleClause>(clauses) is { } range ? $"  plausible {Words.Number(range.From)} to {Words.Number(range.To)}" : "";
+
+    private static string AlsoAndDetails(ImmutableArray<ClauseSyntax> clauses) =>
+        string.Join(", ", new[] { Also(clauses), Details(clauses) }.Where(part => part.Length > 0));
+
+    private static string Details(ImmutableArray<ClauseSyntax> clauses) => string.Join(", ", clauses.Select(clause => clause switch
+    {
+        DetailClause detail => $"with {Words.Name(detail.Name)} {Type(detail.Type)}",
+        BlankIsClause blank => $"blank is {Words.Name(blank.Value)}",
+        _ => "",
+    }).Where(part => part.Length > 0));
 
     private static string Also(ImmutableArray<ClauseSyntax> clauses)
     {

@@ -16,6 +16,7 @@ internal static class StatementPrinter
         DeclarationLine declaration => DeclarationPrinter.Of(declaration),
         SpellLine spell => DeclarationPrinter.Of(spell),
         CallLine call => DeclarationPrinter.Of(call),
+        AddDetailsLine add => DeclarationPrinter.Of(add),
         NeedsLine needs => new OneLine($"needs {ConditionPrinter.Of(needs.Condition, statement)}"),
         ConditionLine condition => new OneLine(ConditionPrinter.Of(condition.Condition, statement)),
         BulletLine bullet => new OneLine($"- {ConditionPrinter.Of(bullet.Condition, statement)}"),

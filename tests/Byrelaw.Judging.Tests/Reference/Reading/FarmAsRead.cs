@@ -13,7 +13,7 @@ public sealed class FarmAsRead
         Known = KnownDay.Of(keeping, knownOn, seen.Select(row => row.row), Animals);
         var today = KnownDay.Today(keeping, knownOn, farm.Events, Animals);
         Animals = [.. Animals.Select(animal => animal.BornFirst > today ? animal with { BornFirst = null, BornLast = null } : animal)];
-        var leaveOut = keeping?.LeaveOut.Select(NameFolding.Fold).ToHashSet() ?? [];
+        var leaveOut = keeping?.LeaveOut.Select(left => NameFolding.Fold(left.Word)).ToHashSet() ?? [];
         var rows = seen
             .Select(row => RowAsRead.Read(row.row, row.Line, places, vocabulary))
             .Where(row => row.Kind is not null || !leaveOut.Contains(NameFolding.Fold(row.Row.Kind)))

@@ -1,0 +1,38 @@
+namespace Byrelaw.Language.Rulebooks;
+
+/// <summary>What a farm says about its records.</summary>
+/// <param name="Folder">As written, relative to the file.</param>
+/// <param name="UpTo">The day the records reach, if said.</param>
+/// <param name="Complete">What is complete since when: the farm's promises.</param>
+/// <param name="LeaveOut">Kinds in the records that nobody declares and nobody minds.</param>
+/// <param name="Span">Where.</param>
+public sealed record RecordKeeping(
+    string Folder, LocalDate? UpTo, ImmutableArray<Completeness> Complete, ImmutableArray<LeftOut> LeaveOut, SourceSpan Span);
+
+/// <summary>A promise: every one of these kinds that happened from <paramref name="Since"/> on is on record.</summary>
+/// <param name="Kinds">At least one.</param>
+/// <param name="Since">The first day.</param>
+/// <param name="Span">Where.</param>
+public sealed record Completeness(ImmutableArray<Kind> Kinds, LocalDate Since, SourceSpan Span)
+{
+    /// <summary>The first day of a promise that names none.</summary>
+    public static readonly LocalDate Always = new(1900, 1, 1);
+
+    /// <summary>The last day; null for as far as the records reach.</summary>
+    public LocalDate? Until { get; init; }
+
+    /// <summary>True for <c>no KINDS on this farm</c>: complete, and there is none.</summary>
+    public bool IsNone { get; init; }
+
+    /// <summary>The reason; null where none is given.</summary>
+    public string? Because { get; init; }
+
+    /// <summary>Who agreed; null where nobody did.</summary>
+    public Agreement? Agreement { get; init; }
+}
+
+/// <summary>A word of the records that nobody declares and the farm leaves out.</summary>
+/// <param name="Word">As written.</param>
+/// <param name="IsNot">The kind that it surely is not, though a hint says it may be; null where nobody said.</param>
+/// <param name="Span">Where.</param>
+public sealed record LeftOut(string Word, Kind? IsNot, SourceSpan Span);
