@@ -6,6 +6,28 @@ public static class Snippets
     /// <summary>One rule file with every kind of line and condition; <see cref="Rules.Words"/> stand above it.</summary>
     public const string Everything = """
         call heat  also seen bulling
+        hint AI, KI may be mating
+        add to mating  with purpose is one of calf, flushing, with sire is text
+        event weighing  with method is one of scale, tape, blank is tape, with belly in cm, with ease on scale 1 to 5
+        event death  also died, leaves the herd for good
+        measure liver zinc  in umol/kg  plausible 1 to 20000
+        fact frame height  in cm  plausible 60 to 200
+        spell beside a bull  from bull in until bull out, or in a mob with a male from 6 months of age
+
+        safety expectation "A calf has a father"
+          every calving comes 200 to 320 days after mating or transfer or running with bull
+          else mating, transfer, bull in, bull out are not complete, over 2%
+          because "A calf without a father means that something was not written down."
+          source "common practice, no source"
+
+        expectation "A positive is looked at again"
+          every positive BVD virus comes at most 3 months before negative BVD virus
+          else BVD virus is not complete for her
+
+        expectation "Illness is written down"
+          at least 1 mastitis a year for every 20 cows
+          else mastitis is not complete
+
         define empty
           any of
             - no mating or transfer since last calving
@@ -81,7 +103,13 @@ public static class Snippets
         records "records"
           up to 2026-09-20
           complete for calving, heat, bull in since 2024-06-01
+          complete for mastitis since 2024-06-01 until 2026-07-31
+          complete for mastitis since 2026-08-15
+            because "From today every case goes in the book."
+            agreed by "farmer", "herd vet" on 2026-08-15
+          no transfer on this farm since 2019-01-01
           leave out foot trim
+          leave out AI, which is not mating
 
         programme "Withy Bend, spring 2026"
           collection on 2026-10-12

@@ -41,7 +41,7 @@ internal static class Words
     public static RecordKeeping Keeping(string? upTo = null, string[]? leaveOut = null, params (Kind Kind, string Since)[] complete) => new(
         "records", upTo is null ? null : Date(upTo),
         [.. complete.Select(part => new Completeness([part.Kind], Date(part.Since), default))],
-        [.. leaveOut ?? []], default);
+        [.. (leaveOut ?? []).Select(word => new LeftOut(word, null, default))], default);
 
     public static LocalDate Date(string iso) => NodaTime.Text.LocalDatePattern.Iso.Parse(iso).Value;
 

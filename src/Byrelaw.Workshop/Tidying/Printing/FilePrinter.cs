@@ -63,13 +63,17 @@ internal sealed class FilePrinter
         var keepsBlanks = false;
         foreach (var line in LineOrder.Of(block))
         {
-            var indent = line.Line.Tokens[0].Kind == TokenKind.Bullet ? Bullet : Body;
+            var indent = IsUnderALine(line, block.Kind) ? Bullet : Body;
             Print(line, StatementPrinter.Of(line), indent, keepsBlanks);
             keepsBlanks = !LineOrder.Has(block.Kind);
         }
 
         Print(block.Below, Body, keepsBlanks: false);
     }
+
+    /// <summary>Whether a line belongs to the one above it: a list's bullets, and the reason for a promise.</summary>
+    private static bool IsUnderALine(Statement line, BlockKind kind) =>
+        line.Line.Tokens[0].Kind == TokenKind.Bullet || (kind == BlockKind.Records && line.Syntax is (BecauseLine or AgreedByLine));
 
     private void Print(Statement statement, Layout layout, int indent, bool keepsBlanks)
     {
