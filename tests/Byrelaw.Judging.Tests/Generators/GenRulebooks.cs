@@ -138,7 +138,7 @@ public static class GenRulebooks
                 isSaid ? season.Known : null,
                 [.. kinds.Zip(since).Where(kind => kind.Second is not null).GroupBy(kind => kind.Second!.Value).OrderBy(same => same.Key)
                     .Select(same => new Completeness([.. same.Select(kind => kind.First)], same.Key, Words.Nowhere))],
-                ["foot trim"],
+                [new LeftOut("foot trim", null, Words.Nowhere)],
                 Words.Nowhere);
     }
 }
