@@ -46,7 +46,7 @@ internal static class LanguageWords
         ("mob", InLines),
         ("herd", InLines),
         ("top", InLines),
-        ("with", EndsName | InLines),
+        ("with", EndsName | InLines | InDeclarations),
         ("latest", EndsName | StartsCondition | Chooses | InLines),
         ("lowest", EndsName | StartsCondition | Chooses | InLines),
         ("highest", EndsName | StartsCondition | Chooses | InLines),
@@ -66,6 +66,8 @@ internal static class LanguageWords
         ("scale", InDeclarations),
         ("molar", InDeclarations),
         ("mass", InDeclarations),
+        ("blank", InDeclarations),
+        ("plausible", InDeclarations),
     ];
 
     private static readonly FrozenDictionary<string, WordRole> ByWord = All.ToFrozenDictionary(word => word.Word, word => word.Roles);
