@@ -37,7 +37,7 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
 
     /// <summary>What it is judged for, what the records reach to and when the answers are void, and as known when.</summary>
     public string Standing =>
-        $"judged for {Days} · records to {Dates.Long(Herd.KnownDay)} · void after {Dates.Long(List.Choice.JudgedTo)}"
+        $"judged for {Days} · {ReachWords.Of(Herd)} · void after {Dates.Long(List.Choice.JudgedTo)}"
         + (Draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
 
     /// <summary>Whether the list says who may be given a hormone.</summary>

@@ -18,6 +18,29 @@ public sealed class CheckTests : IDisposable
     }
 
     [Fact]
+    public void Check_says_that_nobody_can_be_judged_only_where_nobody_is()
+    {
+        // Who accepts a trouble of the base rules has to sign for it; unsigned it is an error, but it changes no answer.
+        _farm.Write("spring.byre", TemporaryFarm.Programme + "\naccept \"Body condition\" as never met\n  because \"x\"\n");
+
+        var run = _farm.Run("check", "spring.byre");
+
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Err.ShouldEndWith("1 error. The rules can be read, and animals are judged by them; what the errors touch is in doubt until it is mended.\n");
+        _farm.Run("draft", "spring.byre", "--format", "json").Out.ShouldContain("\"answer\": \"on_course\"");
+        _farm.Change("recipients.byre", "between 4.0 and 5.5", "betwen 4.0 and 5.5");
+        _farm.Run("check", "spring.byre").Err.ShouldContain("Nobody can be judged until they are mended");
+    }
+
+    [Fact]
+    public void A_programme_with_an_error_that_draws_up_no_list_leaves_nobody_to_judge()
+    {
+        _farm.Change("spring.byre", "judged from first transfer", "judged from first treatment");
+
+        _farm.Run("check", "spring.byre").Err.ShouldContain("Nobody can be judged until they are mended");
+    }
+
+    [Fact]
     public void A_problem_in_a_file_that_two_others_use_is_told_once()
     {
         _farm.Change("vocabulary.byre", "on scale 1 to 10", "on scale 1 too 10");

@@ -7,6 +7,18 @@ public sealed class RecordsTests : IDisposable
     public void Dispose() => _farm.Dispose();
 
     [Fact]
+    public void A_date_in_digits_of_another_script_is_told_with_the_date_it_means()
+    {
+        _farm.Change("records/events.csv", "2026-07-20,1007", "２０２６-０７-２０,1007");
+        _farm.Change("records/animals.csv", "2021-08-11", "٢٠٢١-٠٨-١١");
+
+        var run = _farm.Run("records", "records", "--rules", "spring.byre");
+
+        run.Err.ShouldContain("write `2026-07-20`");
+        run.Err.ShouldContain("write `2021-08-11`");
+    }
+
+    [Fact]
     public void Records_are_summed_up_with_the_words_of_the_programme_beside_them() => Snapshot.Verify(_farm.Run("records", "records").ToString());
 
     [Fact]

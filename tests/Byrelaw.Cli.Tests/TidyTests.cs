@@ -16,10 +16,28 @@ public sealed class TidyTests : IDisposable
     [Fact]
     public void A_file_is_tidied_once_and_then_is_tidy_already()
     {
-        _farm.Run("tidy", "ours.byre").ToString().ShouldBe("exit code 0\n\n--- answers\nours.byre: tidied\n\n--- problems\n");
+        _farm.Run("tidy", "--write", "ours.byre").ToString().ShouldBe("exit code 0\n\n--- answers\nours.byre: tidied\n\n--- problems\n");
         File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Tidy);
-        _farm.Run("tidy", "ours.byre").Out.ShouldBe("ours.byre: tidy already\n");
+        _farm.Run("tidy", "--write", "ours.byre").Out.ShouldBe("ours.byre: tidy already\n");
         Directory.GetFiles(_farm.Folder).Select(Path.GetFileName).ShouldBe(["ours.byre", "recipients.byre", "spring.byre", "vocabulary.byre"], ignoreOrder: true);
+    }
+
+    [Fact]
+    public void A_file_is_printed_and_left_as_it_is_unless_it_is_to_be_written()
+    {
+        _farm.Run("tidy", "ours.byre").ToString().ShouldBe($"exit code 0\n\n--- answers\n{Tidy}\n--- problems\n");
+        _farm.Write("b.byre", "event   a");
+        _farm.Run("tidy", "ours.byre", "b.byre").Out.ShouldBe($"# ours.byre\n{Tidy}# b.byre\nevent a\n");
+        File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Untidy.ReplaceLineEndings("\n"));
+    }
+
+    [Theory]
+    [InlineData("give one of the two", "--write", "--check", "ours.byre")]
+    [InlineData("cannot be written back", "--write", "-")]
+    public void What_cannot_be_done_is_said(string said, params string[] args)
+    {
+        _farm.Run(["tidy", .. args]).ShouldBeOneClearLine(said);
+        File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Untidy.ReplaceLineEndings("\n"));
     }
 
     [Fact]
@@ -32,7 +50,7 @@ public sealed class TidyTests : IDisposable
         Snapshot.Verify(run.ToString());
         run.Code.ShouldBe(ExitCode.Bad);
         File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Untidy.ReplaceLineEndings("\n"));
-        _farm.Run("tidy", "ours.byre").Code.ShouldBe(ExitCode.Done);
+        _farm.Run("tidy", "--write", "ours.byre").Code.ShouldBe(ExitCode.Done);
         _farm.Run("tidy", "--check", "ours.byre").ToString().ShouldBe("exit code 0\n\n--- answers\nours.byre: tidy\n\n--- problems\n");
     }
 
@@ -44,7 +62,7 @@ public sealed class TidyTests : IDisposable
         var run = _farm.Run("tidy", "--check", "ours.byre");
 
         run.ToString().ShouldBe("exit code 1\n\n--- answers\nours.byre: not tidy; only in signs that cannot be seen, such as the ends of its lines\n\n--- problems\n");
-        _farm.Run("tidy", "ours.byre").Code.ShouldBe(ExitCode.Done);
+        _farm.Run("tidy", "--write", "ours.byre").Code.ShouldBe(ExitCode.Done);
         File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Tidy);
     }
 
@@ -53,7 +71,7 @@ public sealed class TidyTests : IDisposable
     {
         _farm.Write("wrong.byre", "use   \"recipients.byre\"\nchnge \"Body condition\"\n");
 
-        Snapshot.Verify(_farm.Run("tidy", "wrong.byre", "ours.byre").ToString());
+        Snapshot.Verify(_farm.Run("tidy", "--write", "wrong.byre", "ours.byre").ToString());
         File.ReadAllText(_farm.At("wrong.byre")).ShouldStartWith("use   ");
         File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Tidy);
     }
@@ -61,7 +79,7 @@ public sealed class TidyTests : IDisposable
     [Fact]
     public void A_file_that_is_not_there_ends_with_2_and_the_others_are_tidied()
     {
-        var run = _farm.Run("tidy", "nothing.byre", "ours.byre");
+        var run = _farm.Run("tidy", "--write", "nothing.byre", "ours.byre");
 
         run.ToString().ShouldBe("exit code 2\n\n--- answers\nours.byre: tidied\n\n--- problems\nbyrelaw: no such file: nothing.byre\n");
     }
@@ -74,7 +92,7 @@ public sealed class TidyTests : IDisposable
     {
         File.SetAttributes(_farm.At("ours.byre"), FileAttributes.ReadOnly);
 
-        _farm.Run("tidy", "ours.byre").ShouldBeOneClearLine("ours.byre may not be written to; nothing was changed");
+        _farm.Run("tidy", "--write", "ours.byre").ShouldBeOneClearLine("ours.byre may not be written to; nothing was changed");
         File.ReadAllText(_farm.At("ours.byre")).ShouldBe(Untidy.ReplaceLineEndings("\n"));
         File.SetAttributes(_farm.At("ours.byre"), FileAttributes.Normal);
     }
@@ -94,7 +112,7 @@ public sealed class TidyTests : IDisposable
         File.SetUnixFileMode(_farm.At("real/linked.byre"), mode);
         File.CreateSymbolicLink(_farm.At("linked.byre"), "real/linked.byre");
 
-        _farm.Run("tidy", "linked.byre").Code.ShouldBe(ExitCode.Done);
+        _farm.Run("tidy", "--write", "linked.byre").Code.ShouldBe(ExitCode.Done);
 
         File.ReadAllText(_farm.At("real/linked.byre")).ShouldBe("event a\n");
         new FileInfo(_farm.At("linked.byre")).LinkTarget.ShouldBe("real/linked.byre");

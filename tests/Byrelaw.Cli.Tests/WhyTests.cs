@@ -21,6 +21,44 @@ public sealed class WhyTests : IDisposable
         Snapshot.Verify(_farm.Run("why", "spring.byre", "1423", "--on", "2026-11-03", "--known-on", "2026-09-19").ToString());
 
     [Fact]
+    public void What_happens_after_the_day_of_judging_is_no_part_of_her_story_on_it()
+    {
+        _farm.Run("why", "spring.byre", "1019").Out.ShouldContain("  calved 22 Jul · served 25 Aug\n");
+        _farm.Run("why", "spring.byre", "1019", "--on", "2026-08-24").Out.ShouldContain("  calved 22 Jul · not served since\n");
+        _farm.Run("why", "spring.byre", "1019", "--on", "2026-07-21").Out.ShouldContain("  born 12 Aug 2021 · not served\n");
+    }
+
+    [Fact]
+    public void Where_only_her_birth_keeps_the_records_from_counting_it_is_what_is_asked_for()
+    {
+        // Calvings are complete since 2015 and none is on record; she may have been born before.
+        _farm.Change("spring.byre", "since 2020-01-01", "since 2015-01-01");
+        _farm.Write("recipients.byre", "use \"vocabulary.byre\"\n\nrules for recipients\nrule \"No service\"\n  needs no mating ever\n  because \"b\"\n  source \"common practice, no source\"\n");
+        _farm.Change("records/animals.csv", "1007,554000700041007,2021-08-10,F", "1007,554000700041007,,F");
+
+        _farm.Run("why", "spring.byre", "1007").Out.ShouldContain("Ask: born is blank.");
+        _farm.Run("why", "spring.byre", "1012").Out.ShouldContain("On course");
+        _farm.Change("spring.byre", "complete for calving, mating since 2015-01-01", "complete for calving since 2015-01-01");
+        _farm.Run("why", "spring.byre", "1007").Out.ShouldContain("Ask: mating records not complete.");
+    }
+
+    [Fact]
+    public void Where_no_record_has_a_date_none_is_made_up()
+    {
+        _farm.Change("spring.byre", "  up to 2026-09-20\n", "");
+        _farm.Write("records/events.csv", "date,animal,kind,value,unit,note,recorded\n");
+        _farm.Write("records/animals.csv", "animal,official_id,born,sex,breed,mob\n1007,,,F,,\n");
+
+        var run = _farm.Run("draft", "spring.byre", "--out", "draft");
+        string[] said = [run.Out, _farm.Run("why", "spring.byre", "1007").Out, _farm.Run("records", "records", "--rules", "spring.byre").Out];
+        said.ShouldAllBe(text => text.Contains("no record with a date could be read", StringComparison.Ordinal));
+        said.Concat(Directory.GetFiles(_farm.At("draft"), "*", SearchOption.AllDirectories).Select(File.ReadAllText))
+            .ShouldAllBe(text => !text.Contains("1970", StringComparison.Ordinal));
+        _farm.Run("plan", "spring.byre").ShouldBeOneClearLine("nobody knows what day it is");
+        _farm.Run("plan", "spring.byre", "--today", "2026-08-01", "--out", "plan").Code.ShouldBe(ExitCode.Done);
+    }
+
+    [Fact]
     public void An_unknown_number_offers_the_nearest()
     {
         _farm.Run("why", "spring.byre", "1432").ShouldBeOneClearLine("no animal 1432 in records/animals.csv; did you mean 1423?");

@@ -60,9 +60,13 @@ internal static class CheckCommand
         var problems = files.Problems;
         problems.Print(doors);
         files.Said.ForEach(doors.Out.WriteLine);
-        if (files.HasErrors)
+        if (files.NobodyCanBeJudged)
         {
             doors.Err.WriteLine($"{problems.Counted()}. Nobody can be judged until they are mended: a broken rule lets no animal through.");
+        }
+        else if (files.HasErrors)
+        {
+            doors.Err.WriteLine($"{problems.Counted()}. The rules can be read, and animals are judged by them; what the errors touch is in doubt until it is mended.");
         }
         else if (problems.Errors > 0)
         {

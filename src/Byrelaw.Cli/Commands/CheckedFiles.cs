@@ -26,6 +26,9 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
     /// <summary>Whether a file could be read only in part.</summary>
     public bool HasErrors { get; private set; }
 
+    /// <summary>Whether by a file that has errors nobody can be judged: a rule is broken, or there is no list that a programme with errors still draws up.</summary>
+    public bool NobodyCanBeJudged { get; private set; }
+
     /// <summary>Reads one file, looks for trouble in its rules, and tries its examples and those of the files it uses.</summary>
     public void Check(string file)
     {
@@ -35,6 +38,7 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
             Problems.Add(reading.Problems);
             Problems.Add(TroubleFinder.Find(reading.Rulebook));
             HasErrors |= reading.HasErrors;
+            NobodyCanBeJudged |= reading.HasErrors && LeavesNothingToJudge(reading.Rulebook);
             var outcomes = ExampleRunner.Run(reading, new RuleFilesOnDisk(doors.Folder));
             foreach (var outcome in outcomes)
             {
@@ -70,6 +74,9 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
             }
         }
     }
+
+    private static bool LeavesNothingToJudge(Rulebook rulebook) =>
+        Wholeness.IsBroken(rulebook) || rulebook.Programme is { Choices.IsEmpty: true } || rulebook.Programme is null != rulebook.Records is null;
 
     private static string Contents(Rulebook rulebook)
     {

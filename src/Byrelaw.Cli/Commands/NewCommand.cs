@@ -23,7 +23,14 @@ internal static class NewCommand
         var rulesets = RulesetsFolder.Find(target);
         var way = rulesets is null ? $"../{RulesetsFolder.Name}" : Path.GetRelativePath(target, rulesets).Replace(Path.DirectorySeparatorChar, '/');
         var name = PlainText.Clean(Path.GetFileName(target));
-        Write(target, NewFarm.Files(name.Length == 0 ? "Our programme" : name, way, NewFarm.FactsOf(rulesets, doors)));
+        var files = NewFarm.Files(name.Length == 0 ? "Our programme" : name, way, NewFarm.FactsOf(rulesets, doors));
+        WholeFolder.Write(target, fresh =>
+        {
+            foreach (var (path, text) in files)
+            {
+                WholeFolder.Put(fresh, path, Encoding.UTF8.GetBytes(text.ReplaceLineEndings("\n")));
+            }
+        });
         Say(target, rulesets is not null, doors);
         return ExitCode.Done;
     }
@@ -38,37 +45,6 @@ internal static class NewCommand
         if (Directory.Exists(target) && Directory.EnumerateFileSystemEntries(target).Any())
         {
             throw new CannotDoException($"{shown} is not empty; nothing was changed. Give a new folder");
-        }
-    }
-
-    /// <summary>Whole or not at all: written beside the target and moved into place.</summary>
-    private static void Write(string target, IReadOnlyList<(string Path, string Text)> files)
-    {
-        var parent = Path.GetDirectoryName(target) ?? throw new CannotDoException("that is the root of the disk; give a new folder");
-        Directory.CreateDirectory(parent);
-        var fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.new");
-        try
-        {
-            foreach (var file in files)
-            {
-                var path = Path.Combine(fresh, file.Path.Replace('/', Path.DirectorySeparatorChar));
-                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-                File.WriteAllText(path, file.Text.ReplaceLineEndings("\n"), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
-            }
-
-            if (Directory.Exists(target))
-            {
-                Directory.Delete(target);
-            }
-
-            Directory.Move(fresh, target);
-        }
-        finally
-        {
-            if (Directory.Exists(fresh))
-            {
-                Directory.Delete(fresh, recursive: true);
-            }
         }
     }
 

@@ -41,6 +41,11 @@ internal static class PlanCommand
             return null;
         }
 
+        if (today is null && !loaded.Herd.ReachesADay)
+        {
+            throw new CannotDoException("no record with a date could be read, so nobody knows what day it is; say it with --today, or write `up to` a day under `records`");
+        }
+
         return Planner.Of(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
     }
 

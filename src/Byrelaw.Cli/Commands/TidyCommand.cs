@@ -1,29 +1,40 @@
 namespace Byrelaw.Cli.Commands;
 
-/// <summary><c>byrelaw tidy FILE…</c>: prints rule files the one way. What they say stays the same, or they are left alone.</summary>
+/// <summary><c>byrelaw tidy FILE…</c>: prints rule files the one way, or with <c>--write</c> writes them. What they say stays the same, or they are left alone.</summary>
 internal static class TidyCommand
 {
     public static Command Make(Doors doors)
     {
-        var files = new Argument<string[]>("FILE") { Description = "Rule files; - reads one from the standard input and prints it.", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "Rule files; - reads one from the standard input.", Arity = ArgumentArity.OneOrMore };
+        var write = new Option<bool>("--write") { Description = "Write the files instead of printing them." };
         var check = new Option<bool>("--check") { Description = "Only say which files are not tidy; change nothing." };
-        var command = new Command("tidy", "Print rule files the one way: the same rules, every comment kept, everything in its place.") { files, check };
-        command.SetAction(parsed => Run(parsed.GetValue(files)!, parsed.GetValue(check), doors));
+        var command = new Command("tidy", "Print rule files the one way: the same rules, every comment kept, everything in its place.") { files, write, check };
+        command.SetAction(parsed => Run(parsed.GetValue(files)!, new How(parsed.GetValue(write), parsed.GetValue(check)), doors));
         return command;
     }
 
-    private static int Run(string[] files, bool checks, Doors doors)
+    private static int Run(string[] files, How how, Doors doors)
     {
+        if (how is { Writes: true, Checks: true })
+        {
+            throw new CannotDoException("--check changes nothing and --write writes: give one of the two");
+        }
+
+        if (how.Writes && files.Contains(StandardInput.Sign))
+        {
+            throw new CannotDoException("what comes in on the standard input cannot be written back; leave out --write, and it is printed");
+        }
+
         var worst = ExitCode.Done;
         foreach (var file in files)
         {
-            worst = Math.Max(worst, One(file, checks, doors));
+            worst = Math.Max(worst, One(file, how, files.Length > 1, doors));
         }
 
         return worst;
     }
 
-    private static int One(string file, bool checks, Doors doors)
+    private static int One(string file, How how, bool isOneOfSeveral, Doors doors)
     {
         try
         {
@@ -31,9 +42,9 @@ internal static class TidyCommand
             var (path, source) = isInput ? Input(doors) : (OnDisk(file, doors), new RuleFilesOnDisk(doors.Folder));
             var result = Tidier.Tidy(path, source) ?? throw new CannotDoException($"no such file: {file}");
             return result.Text is null ? LeftAlone(result, doors)
-                : checks ? Check(result, doors)
-                : isInput ? Print(result.Text, doors)
-                : Tidy(result, path, doors);
+                : how.Checks ? Check(result, doors)
+                : how.Writes ? Write(result, path, doors)
+                : Print(result, isOneOfSeveral, doors);
         }
         catch (Exception exception) when (exception is CannotDoException or IOException or UnauthorizedAccessException)
         {
@@ -57,16 +68,17 @@ internal static class TidyCommand
         }
 
         var path = doors.Full(StandardInput.Sign);
-        return (path, new StandardInput(new RuleFilesOnDisk(doors.Folder), path, bytes.ToArray()));
+        return (path, StandardInput.Among(new RuleFilesOnDisk(doors.Folder), path, bytes.ToArray()));
     }
 
-    private static int Print(string text, Doors doors)
+    /// <summary>Several files follow each other, each after its name in a comment, so that what is printed can be read as rules still.</summary>
+    private static int Print(TidyResult result, bool isOneOfSeveral, Doors doors)
     {
-        doors.Out.Write(text);
+        doors.Out.Write((isOneOfSeveral ? $"# {PlainText.Clean(result.Source.Path)}\n" : "") + result.Text);
         return ExitCode.Done;
     }
 
-    private static int Tidy(TidyResult result, string path, Doors doors)
+    private static int Write(TidyResult result, string path, Doors doors)
     {
         var shown = PlainText.Clean(result.Source.Path);
         if (!result.IsTidy)
@@ -95,4 +107,7 @@ internal static class TidyCommand
             : $"{shown}: left as it is. Mend {(result.Errors.Length == 1 ? "the error" : "the errors")} first.");
         return ExitCode.Bad;
     }
+
+    /// <summary>What to do with what is tidied: print it, where neither is asked for.</summary>
+    private readonly record struct How(bool Writes, bool Checks);
 }

@@ -6,10 +6,7 @@ internal sealed partial class Notes
     /// <summary>Nothing in these days, and nobody says that nothing happened.</summary>
     public void NotKept(int kind, int from, int to)
     {
-        if (!days.Coverage.IsKept(animal, kind, from, to, strict: false))
-        {
-            AddMissing(MissingReason.NotKept, kind, from, to, SettledBy.Yards);
-        }
+        NotKept(MissingReason.NotKept, kind, from, to);
 
         Unreadable(animal, kind, from, to);
     }
@@ -17,12 +14,38 @@ internal sealed partial class Notes
     /// <summary>It is not on record whether it ever happened.</summary>
     public void NeverRecorded(int kind, int day)
     {
-        if (!days.Coverage.IsKept(animal, kind, Day.Start, day, strict: false))
-        {
-            AddMissing(MissingReason.NeverRecorded, kind, Day.Start, day, SettledBy.Yards);
-        }
+        NotKept(MissingReason.NeverRecorded, kind, Day.Start, day);
 
         Unreadable(animal, kind, Day.Start, day);
+    }
+
+    private void NotKept(MissingReason reason, int kind, int from, int to)
+    {
+        if (days.Coverage.IsKept(animal, kind, from, to, strict: false))
+        {
+            return;
+        }
+
+        if (IsForWantOfHerBirth(kind, from, to))
+        {
+            FactMissing(animal, "born", isUnreadable: false);
+        }
+        else
+        {
+            AddMissing(reason, kind, from, to, SettledBy.Yards);
+        }
+    }
+
+    /// <summary>
+    /// The farm keeps these records since a day; only the days before it are open, and those only because nobody wrote down when she was born:
+    /// of one born since then they would not count.
+    /// </summary>
+    private bool IsForWantOfHerBirth(int kind, int from, int to)
+    {
+        var coverage = days.Coverage;
+        var since = coverage.Since[kind];
+        return coverage.NeededFrom[kind][animal] <= Day.Start && coverage.Joined[animal] <= since && from < since && since <= to
+            && coverage.IsKept(animal, kind, since, to, strict: false);
     }
 
     /// <summary>No result in these days.</summary>

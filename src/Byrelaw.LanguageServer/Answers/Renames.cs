@@ -81,7 +81,7 @@ internal static class Renames
         foreach (var reading in readings)
         {
             var before = reading.View.Reading.Problems.Count(problem => problem.Severity == Severity.Error);
-            var after = RulebookReader.Read(reading.Path, new EditedFiles(workspace.Files, edited))!.Problems.Where(problem => problem.Severity == Severity.Error).ToList();
+            var after = RulebookReader.Read(reading.Path, new ReplacedFiles(workspace.Files, path => edited.TryGetValue(path, out var text) ? Encoding.UTF8.GetBytes(text) : null))!.Problems.Where(problem => problem.Severity == Severity.Error).ToList();
             if (after.Count > before)
             {
                 throw new RequestException(ErrorCode.RequestFailed, $"with that name {after[0].File}, line {after[0].Line}, would no longer read: {after[0].Message}");

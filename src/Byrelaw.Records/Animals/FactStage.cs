@@ -107,7 +107,7 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
             var folded = NameFolding.Fold(Encoding.UTF8.GetString(text));
             if (fact.Values.FirstOrDefault(value => NameFolding.Fold(value) == folded) is not { } declared)
             {
-                return FactProblems.NotAValue(row.Text(), cell, fact, NearestName.To(folded, fact.Values));
+                return FactProblems.NotAValue(row.Text(), cell, fact, NearestName.OnlyOne(folded, fact.Values));
             }
 
             place = _knownTexts.Count;

@@ -3,7 +3,8 @@ namespace Byrelaw.Records.Building;
 /// <summary>The day the records reach.</summary>
 /// <param name="KnownDay">As seen on the day that is asked about.</param>
 /// <param name="Today">As seen today: facts and births are today's whatever day is asked about.</param>
-internal readonly record struct KnownDays(int KnownDay, int Today)
+/// <param name="IsReached">False where nobody says a day and no record has one: the days above stand for nothing then.</param>
+internal readonly record struct KnownDays(int KnownDay, int Today, bool IsReached)
 {
     /// <summary>What is said or asked, the earlier where both are; else the latest entry; else, without any, the latest birth.</summary>
     public static KnownDays Of(RecordKeeping? keeping, LocalDate? knownOn, int latestEntry, AnimalRow[] animals)
@@ -12,7 +13,7 @@ internal readonly record struct KnownDays(int KnownDay, int Today)
         var asked = knownOn is { } on ? Day.Number(on) : (int?)null;
         var latest = latestEntry > Day.Start ? latestEntry : LatestBirth(animals);
         var knownDay = upTo is { } u && asked is { } a ? Math.Min(u, a) : upTo ?? asked ?? latest;
-        return new KnownDays(knownDay, Math.Max(upTo ?? latest, knownDay));
+        return new KnownDays(knownDay, Math.Max(upTo ?? latest, knownDay), upTo is not null || asked is not null || latest > 0);
     }
 
     private static int LatestBirth(AnimalRow[] animals)

@@ -8,7 +8,7 @@ internal static partial class DateAdvice
     /// <summary>How to mend the cell; null where nothing better can be said.</summary>
     public static string? For(string text)
     {
-        if (Numbers().Match(text) is not { Success: true } match)
+        if (Numbers().Match(WithPlainDigits(text)) is not { Success: true } match)
         {
             return null;
         }
@@ -32,12 +32,16 @@ internal static partial class DateAdvice
     /// <summary>Whether a date that is in order lies before all living animals.</summary>
     public static bool IsLongAgo(string text) => int.Parse(text.AsSpan(0, 4), CultureInfo.InvariantCulture) < CivilDate.FirstYear;
 
+    /// <summary>Digits of other scripts, and wide ones, as 0 to 9.</summary>
+    private static string WithPlainDigits(string text) =>
+        string.Concat(text.Select(c => char.IsDigit(c) ? (char)('0' + (int)char.GetNumericValue(c)) : c));
+
     private static string? Iso(int year, int month, int day) =>
         CivilDate.Exists(year, month, day) ? string.Create(CultureInfo.InvariantCulture, $"{year:0000}-{month:00}-{day:00}") : null;
 
     [GeneratedRegex("^[0-9]{4}-[0-9]{2}-[0-9]{2}$", RegexOptions.CultureInvariant)]
     private static partial Regex InOrder();
 
-    [GeneratedRegex(@"^(?:(?<first>)(?<y>\d{4})(?<sep>[-/. ]?)(?<a>\d{1,2})\k<sep>(?<b>\d{1,2})|(?<a>\d{1,2})(?<sep>[-/. ])(?<b>\d{1,2})\k<sep>(?<y>\d{4}))(?:[T ]00:00(?::00)?)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?:(?<first>)(?<y>[0-9]{4})(?<sep>[-/. ]?)(?<a>[0-9]{1,2})\k<sep>(?<b>[0-9]{1,2})|(?<a>[0-9]{1,2})(?<sep>[-/. ])(?<b>[0-9]{1,2})\k<sep>(?<y>[0-9]{4}))(?:[T ]00:00(?::00)?)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Numbers();
 }

@@ -19,6 +19,6 @@ internal static partial class NumberAdvice
             : $"write `{withPoint}`, with a point";
     }
 
-    [GeneratedRegex(@"^[<>]?-?\d+,\d+$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[<>]?-?[0-9]+,[0-9]+$", RegexOptions.CultureInvariant)]
     private static partial Regex WithComma();
 }

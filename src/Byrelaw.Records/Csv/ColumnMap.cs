@@ -66,7 +66,7 @@ internal sealed class ColumnMap
         var head = heading.Cells[cell].Value;
         if (!columns.TryGetValue(Fold(head), out var column))
         {
-            var nearest = head.Length == 0 ? null : NearestName.To(head, columns.Keys);
+            var nearest = head.Length == 0 ? null : NearestName.OnlyOne(head, columns.Keys);
             problems.Add(HeadingProblems.UnknownColumn(heading, cell, expected, nearest));
         }
         else if (!_cells.TryAdd(column, cell))

@@ -88,7 +88,7 @@ internal sealed class EventReader
         {
             _stage.Problems.Add(row.Cell(_columns.Kind).IsEmpty
                 ? KindProblems.NoKind(text, _columns.Kind)
-                : KindProblems.Undeclared(text, _columns.Kind, NearestName.To(text.Cells[_columns.Kind].Value, KindNames())));
+                : KindProblems.Undeclared(text, _columns.Kind, NearestName.OnlyOne(text.Cells[_columns.Kind].Value, KindNames())));
         }
 
         if (!hasEntry)

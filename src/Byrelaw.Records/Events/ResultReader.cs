@@ -86,7 +86,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         {
             var text = row.Text();
             stage.Problems.Add(ValueProblems.UndeclaredAnswer(
-                text, columns.Value, test, NearestName.To(text.Cells[columns.Value].Value, test.Answers)));
+                text, columns.Value, test, NearestName.OnlyOne(text.Cells[columns.Value].Value, test.Answers)));
             answer = KindRun.NotKnown;
         }
 

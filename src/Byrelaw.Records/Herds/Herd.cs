@@ -57,6 +57,9 @@ public sealed class Herd
     /// <summary>The day the records reach.</summary>
     public required LocalDate KnownDay { get; init; }
 
+    /// <summary>Whether they reach a day at all. Where nobody says one and no record with a date could be read, <see cref="KnownDay"/> stands for nothing.</summary>
+    public bool ReachesADay { get; init; } = true;
+
     /// <summary>What is wrong in the files, by file and line.</summary>
     public required ImmutableArray<Diagnostic> Problems { get; init; }
 

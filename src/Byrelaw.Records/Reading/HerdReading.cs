@@ -68,7 +68,7 @@ internal sealed class HerdReading
         }
 
         UnreadableRows = Stages.Sum(part => part.UnreadableRows) + builder.Impossible.Count + builder.OfUnknownMob.Count + animals.WithoutNumber;
-        Herd = HerdOf(vocabulary, animals, builder, digest);
+        Herd = HerdOf(vocabulary, animals, builder, days.IsReached, digest);
     }
 
     private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
@@ -120,7 +120,7 @@ internal sealed class HerdReading
     /// <summary>A file that cannot be read might have said anything.</summary>
     private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
-    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, IncrementalHash digest) => new()
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, bool reachesADay, IncrementalHash digest) => new()
     {
         Vocabulary = vocabulary,
         Numbers = animals.Numbers,
@@ -137,6 +137,7 @@ internal sealed class HerdReading
         Membership = builder.Membership,
         Coverage = builder.Coverage,
         KnownDay = Day.Date(builder.KnownDay),
+        ReachesADay = reachesADay,
         Problems = [.. InOrder(_animalProblems), .. InOrder(_eventProblems)],
         Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,

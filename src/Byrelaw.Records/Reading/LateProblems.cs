@@ -52,7 +52,7 @@ internal sealed class LateProblems
         foreach (var row in builder.OfUnknownMob)
         {
             var mob = mobNames[row.Mob];
-            yield return AnimalProblems.UnknownMob(texts[row.Line], columns.Animal, mob, NearestName.To(mob, builder.Mobs.Names));
+            yield return AnimalProblems.UnknownMob(texts[row.Line], columns.Animal, mob, NearestName.OnlyOne(mob, builder.Mobs.Names));
         }
     }
 }

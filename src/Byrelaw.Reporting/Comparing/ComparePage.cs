@@ -7,7 +7,7 @@ public static class ComparePage
     public static Page Of(ComparisonReport report)
     {
         var title = $"From {report.OldFile} to {report.NewFile}";
-        var standing = report.Herd is { } herd ? $"records to {Dates.Long(herd.New.Herd.KnownDay)}" : "rules only, no records";
+        var standing = report.Herd is { } herd ? ReachWords.Of(herd.New.Herd) : "rules only, no records";
         return new Page("compare", title, standing,
         [
             new MarkdownPart().Heading(1, title).Words(CompareSummary.Of(report)).As("top"),

@@ -59,6 +59,6 @@ internal static partial class DetailWords
     private static string Day(string text) =>
         IsoDate().Replace(text, match => LocalDatePattern.Iso.Parse(match.Value) is { Success: true, Value: var day } ? Dates.Long(day) : match.Value);
 
-    [GeneratedRegex(@"\d{4}-\d{2}-\d{2}")]
+    [GeneratedRegex(@"[0-9]{4}-[0-9]{2}-[0-9]{2}")]
     private static partial Regex IsoDate();
 }

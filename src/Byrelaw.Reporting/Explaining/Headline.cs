@@ -28,7 +28,7 @@ public static class Headline
         return animal.Answer switch
         {
             Answer.Ready => (on + "she is ", "Ready", ReadySpan(report)),
-            Answer.OnCourse => (on + "she is ", "On course", $": Ready if nothing happens after {Dates.Long(list.Herd.KnownDay)}."),
+            Answer.OnCourse => (on + "she is ", "On course", $": Ready {ReachWords.IfNothingHappens(list.Herd, Dates.Long)}."),
             Answer.Later when report.IsTooLate => (on + "the answer is ", "Later", ", and that is too late for this programme."),
             Answer.Later => (on + "the answer is ", "Later", "."),
             Answer.Ask when animal.NotBefore is { } day =>

@@ -12,7 +12,7 @@ public static class Reason
         return animal.Answer switch
         {
             Answer.Ready => Ready(report),
-            Answer.OnCourse => $"if nothing happens after {list.Long(list.Herd.KnownDay)}",
+            Answer.OnCourse => ReachWords.IfNothingHappens(list.Herd, list.Long),
             _ when chief is { Answer: RuleAnswer.Broken } => $"{chief.Name}: the rule cannot be read",
             Answer.Ask when animal.NotBefore is { } day && chief is not null =>
                 $"{found}; {list.Short(day)} at the earliest, {(report.IsTooLate ? "too late" : "not known then")}",

@@ -1,6 +1,6 @@
 namespace Byrelaw.Reporting.Explaining;
 
-/// <summary>An animal's story in one line: calved, last heat, last served, last transfer, checked, last ill.</summary>
+/// <summary>An animal's story up to the judging days, in one line: calved, last heat, last served, last transfer, checked, last ill.</summary>
 public static class Story
 {
     private const string Calving = "calving";
@@ -11,7 +11,8 @@ public static class Story
     {
         var (list, herd, animal) = (report.On, report.On.Herd, report.Animal.Animal);
         var parts = new List<string>();
-        var calved = LastDay(herd, herd.Vocabulary.FindKind(Calving), animal);
+        var until = Until(list);
+        var calved = LastDay(herd, herd.Vocabulary.FindKind(Calving), animal, until);
         if (calved is { } day)
         {
             parts.Add($"calved {list.Short(Day.Date(day))}");
@@ -41,14 +42,15 @@ public static class Story
     private static string Milestone(ListReport list, Kind kind, string said, int animal, int? calved)
     {
         var herd = list.Herd;
-        var last = LastDay(herd, kind, animal);
+        var until = Until(list);
+        var last = LastDay(herd, kind, animal, until);
         if (last is { } day && (calved is null || day >= calved))
         {
             return $"{said} {list.Short(Day.Date(day))}";
         }
 
         var from = calved ?? Day.Start;
-        var known = herd.Coverage.Covers(animal, kind.Id, from, herd.Coverage.KnownDay, strict: true);
+        var known = herd.Coverage.Covers(animal, kind.Id, from, Math.Min(until, herd.Coverage.KnownDay), strict: true);
         var since = calved is null ? "" : " since";
         return said == "served"
             ? known ? $"not served{since}" : $"no service on record{since}"
@@ -60,7 +62,7 @@ public static class Story
     {
         var herd = report.On.Herd;
         return report.On.Kinds.OfType<TestKind>()
-            .Select(kind => (Kind: kind, Place: LastPlace(herd, kind, report.Animal.Animal)))
+            .Select(kind => (Kind: kind, Place: LastPlace(herd, kind, report.Animal.Animal, Until(report.On))))
             .Where(found => found.Kind.InTheYards && found.Place >= 0 && herd.Runs[found.Kind.Id].Days[found.Place] >= since)
             .OrderByDescending(found => herd.Runs[found.Kind.Id].Days[found.Place])
             .Select(found =>
@@ -78,17 +80,26 @@ public static class Story
         var herd = report.On.Herd;
         var found = report.On.UnwantedKinds
             .Where(kind => kind.Name != Calving && Milestones.All(milestone => milestone.Kind != kind.Name))
-            .Select(kind => (kind.Name, Day: LastDay(herd, kind, report.Animal.Animal)))
+            .Select(kind => (kind.Name, Day: LastDay(herd, kind, report.Animal.Animal, Until(report.On))))
             .Where(found => found.Day is not null).OrderByDescending(found => found.Day).FirstOrDefault();
         return found.Day is { } day ? $"{found.Name} {report.On.Short(Day.Date(day))}" : null;
     }
 
-    private static int? LastDay(Herd herd, Kind? kind, int animal) =>
-        kind is not null && LastPlace(herd, kind, animal) is var place and >= 0 ? herd.Runs[kind.Id].Days[place] : null;
+    /// <summary>What happens after the judging days is not yet her story on them.</summary>
+    private static int Until(ListReport list) => Day.Number(list.List.Choice.JudgedTo);
 
-    private static int LastPlace(Herd herd, Kind kind, int animal)
+    private static int? LastDay(Herd herd, Kind? kind, int animal, int until) =>
+        kind is not null && LastPlace(herd, kind, animal, until) is var place and >= 0 ? herd.Runs[kind.Id].Days[place] : null;
+
+    private static int LastPlace(Herd herd, Kind kind, int animal, int until)
     {
         var run = herd.Runs[kind.Id];
-        return run.Starts[animal + 1] > run.Starts[animal] ? run.Starts[animal + 1] - 1 : -1;
+        var place = run.Starts[animal + 1] - 1;
+        while (place >= run.Starts[animal] && run.Days[place] > until)
+        {
+            place--;
+        }
+
+        return place >= run.Starts[animal] ? place : -1;
     }
 }

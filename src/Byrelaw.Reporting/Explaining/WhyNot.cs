@@ -55,7 +55,8 @@ public static class WhyNot
         var rules = report.Animal.Rules.Where(rule => rule is { Expected: true, Answer: RuleAnswer.Met } && rule.Rule?.OnTheDay != true).Select(rule => rule.Name).ToList();
         var rest = rules.Count == 1 ? "rests" : "rest";
         var day = report.On.Long(report.On.Herd.KnownDay);
-        return rules.Count == 0
+        return !report.On.Herd.ReachesADay ? $"On course rather than Ready because {ReachWords.Of(report.On.Herd)}."
+            : rules.Count == 0
             ? $"On course rather than Ready because the records end on {day}."
             : $"On course rather than Ready because {Phrases.And(rules)} {rest} on days after {day}, when the records end.";
     }

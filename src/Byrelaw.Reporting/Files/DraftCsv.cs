@@ -23,7 +23,7 @@ public static class DraftCsv
                 $"{animal.Rank}", Numbers.Of(animal.Score),
                 PlainText.Clean(Reason.Of(report)),
                 PlainText.Clean(DraftList.Beware(report)),
-                Iso(choice.JudgedFrom), Iso(choice.JudgedTo), Iso(list.Herd.KnownDay), Iso(choice.JudgedTo), ""));
+                Iso(choice.JudgedFrom), Iso(choice.JudgedTo), ReachWords.Iso(list.Herd), Iso(choice.JudgedTo), ""));
         }
 
         return csv.ToString();

@@ -26,46 +26,26 @@ public static class ReportFolder
     {
         target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
         Check(target);
-        var parent = Path.GetDirectoryName(target)!;
-        Directory.CreateDirectory(parent);
-        var fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.new");
-        var old = Path.Combine(parent, $".{Path.GetFileName(target)}.{Environment.ProcessId}.old");
-        try
+        WholeFolder.Write(target, fresh =>
         {
             WriteAll(fresh, files, written);
             KeepForeign(target, fresh);
-            if (Directory.Exists(target))
-            {
-                Directory.Move(target, old);
-            }
-
-            MoveIn(fresh, target, old);
-        }
-        finally
-        {
-            Remove(fresh);
-            Remove(old);
-        }
+        });
     }
 
     private static void WriteAll(string folder, IEnumerable<ReportFile> files, Action<int>? written)
     {
-        Remove(folder);
-        Directory.CreateDirectory(folder);
-        var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         var manifest = new StringBuilder(ManifestHead).Append('\n');
         var count = 0;
         foreach (var file in files)
         {
-            var path = Path.Combine(folder, file.Path.Replace('/', Path.DirectorySeparatorChar));
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            var bytes = utf8.GetBytes(file.Text);
-            File.WriteAllBytes(path, bytes);
+            var bytes = Encoding.UTF8.GetBytes(file.Text);
+            WholeFolder.Put(folder, file.Path, bytes);
             manifest.Append(DigestOf(bytes)).Append("  ").Append(file.Path).Append('\n');
             written?.Invoke(++count);
         }
 
-        File.WriteAllText(Path.Combine(folder, Manifest), manifest.ToString(), utf8);
+        WholeFolder.Put(folder, Manifest, Encoding.UTF8.GetBytes(manifest.ToString()));
     }
 
     /// <summary>The files of the report in a folder, each with the SHA-256 it was written with; null for one of an older version.</summary>
@@ -119,27 +99,6 @@ public static class ReportFolder
                 Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
                 File.Copy(path, copy);
             }
-        }
-    }
-
-    private static void MoveIn(string fresh, string target, string old)
-    {
-        try
-        {
-            Directory.Move(fresh, target);
-        }
-        catch when (Directory.Exists(old) && !Directory.Exists(target))
-        {
-            Directory.Move(old, target);
-            throw;
-        }
-    }
-
-    private static void Remove(string folder)
-    {
-        if (Directory.Exists(folder))
-        {
-            Directory.Delete(folder, recursive: true);
         }
     }
 }

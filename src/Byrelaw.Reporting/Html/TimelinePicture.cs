@@ -91,7 +91,7 @@ public static class TimelinePicture
     {
         var (list, choice) = (report.On, report.On.List.Choice);
         var known = list.Herd.KnownDay;
-        if (axis.Holds(known))
+        if (list.Herd.ReachesADay && axis.Holds(known))
         {
             Mark(svg, axis.At(known.PlusDays(1)), 12, height, "known", $"records end {list.Short(known)}");
         }

@@ -13,7 +13,7 @@ public sealed record TuneJson(
         return JsonSerializer.Serialize(
             new TuneJson(
                 tuned.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprint.Of(tuned.Rulebook), tuned.Herd.Fingerprint,
-                LocalDatePattern.Iso.Format(tuned.Herd.KnownDay), choice.List, LocalDatePattern.Iso.Format(choice.JudgedFrom), LocalDatePattern.Iso.Format(choice.JudgedTo),
+                ReachWords.Iso(tuned.Herd), choice.List, LocalDatePattern.Iso.Format(choice.JudgedFrom), LocalDatePattern.Iso.Format(choice.JudgedTo),
                 tuned.Rule.Name, Words.ConditionText.Of(tuned.Rule.Needs), [.. tuned.Numbers.Select(number => TunedNumberJson.Of(number, tuned))], [.. tuned.Pairs.Select(PairJson.Of)]),
             JsonShapes.Readable.TuneJson);
     }

@@ -23,7 +23,7 @@ public sealed record LogEntry(
     public static LogEntry Of(Draft draft, string command, string file, string? by, DateTimeOffset at) => new(
         0, InstantPattern.General.Format(Instant.FromDateTimeOffset(at)), command, by is null ? null : PlainText.Clean(by),
         draft.Rulebook.Programme?.Name ?? "", file, Reporting.JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
-        LocalDatePattern.Iso.Format(draft.Herd.KnownDay), draft.KnownOn is { } day ? LocalDatePattern.Iso.Format(day) : null,
+        ReachWords.Iso(draft.Herd), draft.KnownOn is { } day ? LocalDatePattern.Iso.Format(day) : null,
         [.. draft.Lists.Select(LoggedList.Of)], AnswersDigest.Of(JsonText.Lists(draft)), null);
 }
 

@@ -31,7 +31,7 @@ public static class AnimalPage
         var part = new MarkdownPart()
             .HeadingOf(1, $"{MarkdownText.Bold(report.Animal.Number)} · {MarkdownText.Of($"{AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")}")
             .Words(who)
-            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.After(after)} Records to {Dates.Long(report.On.Herd.KnownDay)}.");
+            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.After(after)} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.");
         if (report.On.Draft.KnownOn is { } day)
         {
             part.Words(ListPage.AsKnownOn(day));

@@ -10,7 +10,7 @@ public static class Fingerprints
             $"Judged with: {JudgedWith.NameAndVersion}",
             $"Rulebook: {RulebookOf(draft)}",
             $"Records: {draft.Herd.Fingerprint}",
-            $"Known day: {Dates.Long(draft.Herd.KnownDay)}",
+            $"Known day: {ReachWords.Day(draft.Herd)}",
         ]).As("fingerprints");
 
     /// <summary>The rulebook's fingerprint.</summary>

@@ -9,7 +9,7 @@ public static class OverviewPage
     public static Page Of(Draft draft, Func<string, string> folderOf)
     {
         var title = draft.Rulebook.Programme?.Name ?? "Draft lists";
-        var standing = $"records to {Dates.Long(draft.Herd.KnownDay)}"
+        var standing = ReachWords.Of(draft.Herd)
             + (draft.Lists.IsEmpty ? "" : $" · void after {Dates.Long(draft.Lists.Max(list => list.Choice.JudgedTo))}")
             + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
         return new Page("index", title, standing,

@@ -31,7 +31,7 @@ internal static class PlanHead
     {
         var herd = plan.Draft.Herd;
         var last = plan.Calendar.Rounds.IsEmpty ? (LocalDate?)null : plan.Calendar.Rounds[^1].FinalTransfer;
-        return $"planned on {Dates.Long(plan.Today)} · records to {Dates.Long(herd.KnownDay)}" + (last is { } day ? $" · void after {Dates.Long(day)}" : "");
+        return $"planned on {Dates.Long(plan.Today)} · {ReachWords.Of(herd)}" + (last is { } day ? $" · void after {Dates.Long(day)}" : "");
     }
 
     /// <summary>The programme.</summary>

@@ -11,7 +11,7 @@ public static class DraftText
         var text = new StringBuilder();
         if (draft.Rulebook.Programme is { } programme)
         {
-            text.Append(ink.Bold(PlainText.Clean(programme.Name))).Append(" · records to ").Append(Dates.Long(draft.Herd.KnownDay))
+            text.Append(ink.Bold(PlainText.Clean(programme.Name))).Append(" · ").Append(ReachWords.Of(draft.Herd))
                 .Append(draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "").Append("\n\n");
         }
 

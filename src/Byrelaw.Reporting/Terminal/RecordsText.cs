@@ -14,7 +14,7 @@ public static class RecordsText
         text.Append(ink.Bold(Numbers.Count(herd.Count, "animal", "animals")))
             .Append($": {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}")
             .Append(open > 0 ? $", {open} whose sex is not on record" : "")
-            .Append($"; {present} in the herd on {Dates.Long(herd.KnownDay)}, the day the records reach\n\n");
+            .Append(herd.ReachesADay ? $"; {present} in the herd on {Dates.Long(herd.KnownDay)}, the day the records reach\n\n" : $"; {ReachWords.Of(herd)}\n\n");
         var rows = herd.Vocabulary.Kinds.Select(kind => Row(herd, kind)).Where(row => row.Count > 0).ToList();
         if (rows.Count == 0)
         {

@@ -13,7 +13,7 @@ public static class WhyText
     {
         var (list, animal) = (report.On, report.Animal);
         var text = new StringBuilder();
-        var head = $"{ink.Bold(PlainText.Clean(animal.Number))} · {PlainText.Clean(list.Name)} for {list.Days} (records to {Dates.Long(list.Herd.KnownDay)}"
+        var head = $"{ink.Bold(PlainText.Clean(animal.Number))} · {PlainText.Clean(list.Name)} for {list.Days} ({ReachWords.Of(list.Herd)}"
             + (list.Draft.KnownOn is { } day ? $", as known on {Dates.Long(day)})" : ")");
         text.Append(head).Append("\n\n");
         Line(text, $"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(report.IsTooLate ? ", too late for this programme" : "")}.", ink.Bold);
@@ -26,8 +26,12 @@ public static class WhyText
         }
 
         text.Append('\n');
-        Line(text, string.Join(" · ", Story.Of(report)));
-        text.Append('\n');
+        if (Story.Of(report) is { Count: > 0 } story)
+        {
+            Line(text, string.Join(" · ", story));
+            text.Append('\n');
+        }
+
         Table(text, report, all, ink);
         text.Append('\n');
         Line(text, SafetyNotes.General[0], ink.Faint);

@@ -10,7 +10,7 @@ internal static class TuneHead
     public static string Standing(RuleTuning tuned)
     {
         var choice = tuned.Judged.Choice;
-        return $"{choice.List}, judged for {Dates.Range(choice.JudgedFrom, choice.JudgedTo)}; records to {Dates.Long(tuned.Herd.KnownDay)}";
+        return $"{choice.List}, judged for {Dates.Range(choice.JudgedFrom, choice.JudgedTo)}; {ReachWords.Of(tuned.Herd)}";
     }
 
     /// <summary><c>Asks for: at least 56 days since last calving, for cows.</c></summary>

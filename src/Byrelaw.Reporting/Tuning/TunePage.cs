@@ -18,7 +18,7 @@ public static class TunePage
                 $"Tuned with: {JudgedWith.NameAndVersion}",
                 $"Rulebook: {Fingerprint.Of(tuned.Rulebook)}",
                 $"Records: {tuned.Herd.Fingerprint}",
-                $"Known day: {Dates.Long(tuned.Herd.KnownDay)}",
+                $"Known day: {ReachWords.Day(tuned.Herd)}",
             ]).As("fingerprints"),
             new MarkdownPart().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);

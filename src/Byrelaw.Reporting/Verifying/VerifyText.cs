@@ -27,7 +27,7 @@ public static class VerifyText
     private static IEnumerable<string> Lines(Verification it)
     {
         var (kept, now) = (it.Kept.Draft, it.Now);
-        yield return $"{kept.Programme}: drawn up with {kept.JudgedWith}, records to {kept.KnownDay}"
+        yield return $"{kept.Programme}: drawn up with {kept.JudgedWith}, {(kept.KnownDay.Length > 0 ? $"records to {kept.KnownDay}" : "no record with a date read")}"
             + $"{(kept.Inputs!.On is { } on ? $", judged for {on}" : "")}{(kept.Inputs.KnownOn is { } day ? $", as known on {day}" : "")}";
         if (!it.Kept.Edited.IsEmpty)
         {

@@ -37,12 +37,12 @@ public sealed partial record Season(string Name, int Year)
         return 7 * (int)Math.Round(days / 7.0);
     }
 
-    [GeneratedRegex(@"\b(?:19|20)\d\d$")]
+    [GeneratedRegex(@"\b(?:19|20)[0-9][0-9]$")]
     private static partial Regex YearAtEnd();
 
-    [GeneratedRegex(@"\b(?:19|20)\d\d\b")]
+    [GeneratedRegex(@"\b(?:19|20)[0-9][0-9]\b")]
     private static partial Regex AnyYear();
 
-    [GeneratedRegex(@"(?<=^|, )\p{L}+ (?:19|20)\d\d\b")]
+    [GeneratedRegex(@"(?<=^|, )\p{L}+ (?:19|20)[0-9][0-9]\b")]
     private static partial Regex WordAndYear();
 }

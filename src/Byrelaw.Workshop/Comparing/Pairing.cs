@@ -74,6 +74,6 @@ internal static partial class Pairing
         bool IsAlso(T word, T other) => names(word).Also.Any(also => NameFolding.Fold(also) == NameFolding.Fold(names(other).Name));
     }
 
-    [GeneratedRegex(@"-?\d+(\.\d+)?")]
+    [GeneratedRegex(@"-?[0-9]+(\.[0-9]+)?")]
     private static partial Regex Number();
 }

@@ -18,7 +18,7 @@ internal sealed class Trial(Draft draft, IReadOnlyList<Diagnostic> problems, Bud
             return false;
         }
 
-        var files = new FilesWithChange(draft.Asked.Files, change.At.File.Path, change.Applied());
+        var files = ReplacedFiles.WithShown(draft.Asked.Files, change.At.File.Path, change.Applied());
         var after = RulebookReader.Read(draft.Asked.Path, files, draft.Asked.KnownOn)!.Problems.Where(other => other.Severity == Severity.Error).ToList();
         return after.Count < _errors && Fits(InItsLine(problem, change, 0, after), leavesOthers);
     }

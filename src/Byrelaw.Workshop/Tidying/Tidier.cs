@@ -27,7 +27,7 @@ public static class Tidier
         }
 
         var text = FilePrinter.Print(WrittenFile.Of(file, parts.Phrases));
-        if (Difference(reading, RulebookReader.Read(path, new OneTextReplaced(files, path, text))!) is { } difference)
+        if (Difference(reading, RulebookReader.Read(path, ReplacedFiles.With(files, path, text))!) is { } difference)
         {
             return new TidyResult(file.Source, null) { WouldChange = difference };
         }

@@ -51,10 +51,10 @@ public class SpellingTests
     [InlineData("foot trim", null)]
     [InlineData("xx", null)]
     public void A_name_that_was_perhaps_meant_is_offered(string text, string? nearest) =>
-        NearestName.To(text, ["calving", "heat", "mastitis"]).ShouldBe(nearest);
+        NearestName.OnlyOne(text, ["calving", "heat", "mastitis"]).ShouldBe(nearest);
 
     [Fact]
-    public void Of_two_names_as_near_none_is_offered() => NearestName.To("bat", ["cat", "rat"]).ShouldBeNull();
+    public void Of_two_names_as_near_none_is_offered() => NearestName.OnlyOne("bat", ["cat", "rat"]).ShouldBeNull();
 
     [Theory]
     [InlineData("l021", "1021")]

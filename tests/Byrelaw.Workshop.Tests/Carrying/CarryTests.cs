@@ -111,6 +111,7 @@ public sealed partial class CarryTests
     [InlineData("2027 spring")]
     [InlineData("spring 20\"27")]
     [InlineData("")]
+    [InlineData("spring 20２７")]
     public void A_season_ends_in_its_year(string text) => Season.Read(text).ShouldBeNull();
 
     [Fact]

@@ -17,6 +17,9 @@ internal static class ResultBinding
             case KindSymbol { Kind: EventKind happened } found:
                 return context.Fail<Condition>(NameProblems.WrongSort(
                     result.Name.Span, found, "a measure or a test", $"an event is counted: `no {happened.Name} in the last 30 days`"));
+            case FactSymbol { Fact: var fact } found:
+                return context.Fail<Condition>(NameProblems.WrongSort(
+                    result.Name.Span, found, "a measure or a test", $"a fact has no dates and stands by itself: `{fact.Name} {(fact.Type == FactType.OneOf ? $"is {fact.Values.FirstOrDefault()}" : "at least 5")}`"));
             default:
                 return context.Fail<Condition>(context.NotFound(result.Name, IsResult, "a measure, test, event or fact"));
         }
