@@ -22,6 +22,7 @@ global using Byrelaw.Planning.LeadTimes;
 global using Byrelaw.Planning.Recipients;
 global using Byrelaw.Planning.Visiting;
 global using Byrelaw.Records.Herds;
+global using Byrelaw.Reporting.Documents;
 global using Byrelaw.Reporting.Explaining;
 global using Byrelaw.Reporting.Files;
 global using Byrelaw.Reporting.Html;

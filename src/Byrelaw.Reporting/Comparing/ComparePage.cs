@@ -10,12 +10,12 @@ public static class ComparePage
         var standing = report.Herd is { } herd ? ReachWords.Of(herd.New.Herd) : "rules only, no records";
         return new Page("compare", title, standing,
         [
-            new MarkdownPart().Heading(1, title).Words(CompareSummary.Of(report)).As("top"),
-            .. report.Sections.Select(section => new MarkdownPart().Heading(2, section.Heading).BulletsOf(section.Differences.Select(difference =>
-                $"{MarkdownText.Bold(DifferenceWords.Lead(difference) + ".")} {MarkdownText.After(DifferenceWords.Rest(difference))}".TrimEnd())).As("differences")),
+            new BlockBuilder().Heading(1, title).Sentence(CompareSummary.Of(report)).As("top"),
+            .. report.Sections.Select(section => new BlockBuilder().Heading(2, section.Heading).Bullets(section.Differences.Select<Difference, Wording>(difference =>
+                $"{Wording.Bold(DifferenceWords.Lead(difference) + ".")} {DifferenceWords.Rest(difference)}")).As("differences")),
             .. report.Herd is { } judged ? Animals(judged) : [],
             .. MadeUp(report),
-            new MarkdownPart().Heading(2, "Fingerprints").Bullets(
+            new BlockBuilder().Heading(2, "Fingerprints").Bullets(
             [
                 $"Compared with: {JudgedWith.NameAndVersion}",
                 $"{report.OldFile}: {Fingerprint.Of(report.Rules.Old)}",
@@ -27,19 +27,19 @@ public static class ComparePage
 
     private static IEnumerable<Part> Animals(HerdComparison herd)
     {
-        yield return new MarkdownPart().Heading(2, "What it changes for the animals").Table(Counts(herd))
-            .Words(herd.Groups.IsEmpty ? "Nothing: every animal has the same answer, with the same dates and for the same reasons." : CompareSummary.Caution).As("counts");
+        yield return new BlockBuilder().Heading(2, "What it changes for the animals").Table(Counts(herd))
+            .Sentence(herd.Groups.IsEmpty ? "Nothing: every animal has the same answer, with the same dates and for the same reasons." : CompareSummary.Caution).As("counts");
         foreach (var group in herd.Groups)
         {
-            var table = new MarkdownTable(Numbers.Count(group.Animals.Length, "animal", "animals"), "list", "number", "was", "because", "is", "because");
+            var table = new Table(Numbers.Count(group.Animals.Length, "animal", "animals"), "list", "number", "was", "because", "is", "because");
             foreach (var animal in group.Animals)
             {
                 var (was, now) = (AnimalWords.Old(animal, herd), AnimalWords.New(animal, herd));
-                table.Add(MarkdownText.Of(animal.List), MarkdownText.Bold(animal.Number), was.Answer, MarkdownText.Of(was.Reason), now.Answer, MarkdownText.Of(now.Reason));
+                table.Add(animal.List, Wording.Bold(animal.Number), was.Answer, was.Reason, now.Answer, now.Reason);
             }
 
-            yield return new MarkdownPart().Heading(3, $"Because of {CauseWords.Title(group.Cause)}")
-                .Words(CauseWords.HowTogether(group.Cause)).Table(table).As("animals");
+            yield return new BlockBuilder().Heading(3, $"Because of {CauseWords.Title(group.Cause)}")
+                .Sentence(CauseWords.HowTogether(group.Cause)).Table(table).As("animals");
         }
     }
 
@@ -47,7 +47,7 @@ public static class ComparePage
     {
         if (!report.MadeUp.IsEmpty)
         {
-            var part = new MarkdownPart().Heading(2, MadeUpWords.Heading(report.MadeUp[0].Day));
+            var part = new BlockBuilder().Heading(2, MadeUpWords.Heading(report.MadeUp[0].Day));
             foreach (var rule in report.MadeUp.GroupBy(animal => animal.Rule))
             {
                 part.Heading(3, rule.Key).Bullets(rule.Select(MadeUpWords.Of));
@@ -57,12 +57,12 @@ public static class ComparePage
         }
     }
 
-    private static MarkdownTable Counts(HerdComparison herd)
+    private static Table Counts(HerdComparison herd)
     {
-        var table = new MarkdownTable("How many have which answer, before and now", ["list", .. AnswerWords.All.Select(AnswerWords.Both)]);
+        var table = new Table("How many have which answer, before and now", ["list", .. AnswerWords.All.Select(AnswerWords.Both)]);
         foreach (var list in CompareSummary.Lists(herd))
         {
-            table.Add([MarkdownText.Of(list), .. AnswerWords.All.Select(answer =>
+            table.Add([list, .. AnswerWords.All.Select(answer =>
                 CompareSummary.Counts(herd, list, answer) is var (was, now) && was == now ? $"{now}" : $"{was} → {now}")]);
         }
 

@@ -6,61 +6,56 @@ public static class CompareText
     /// <summary>All of it, with line ends LF.</summary>
     public static string Of(ComparisonReport report, Ink ink)
     {
-        var text = new StringBuilder();
-        text.Append(CompareSummary.Of(report)).Append('\n');
+        var text = new BlockBuilder().Sentence(CompareSummary.Of(report));
         foreach (var (heading, differences) in report.Sections)
         {
-            text.Append('\n').Append(ink.Bold(PlainText.Clean(heading))).Append('\n');
+            text.In(0).Gap().Heading(2, heading).In(1);
             foreach (var difference in differences)
             {
-                text.Append($"  {PlainText.Clean($"{DifferenceWords.Lead(difference)}. {DifferenceWords.Rest(difference)}")}\n");
+                text.Sentence($"{DifferenceWords.Lead(difference)}. {DifferenceWords.Rest(difference)}");
             }
         }
 
         if (report.Herd is { } herd)
         {
-            Animals(text, herd, ink);
+            Animals(text, herd);
         }
 
         if (!report.MadeUp.IsEmpty)
         {
-            text.Append('\n').Append(ink.Bold(MadeUpWords.Heading(report.MadeUp[0].Day))).Append('\n');
+            text.In(0).Gap().Heading(2, MadeUpWords.Heading(report.MadeUp[0].Day)).In(1);
             foreach (var animal in report.MadeUp)
             {
-                text.Append($"  {PlainText.Clean($"{animal.Rule}. {MadeUpWords.Of(animal)}")}\n");
+                text.Sentence($"{animal.Rule}. {MadeUpWords.Of(animal)}");
             }
         }
 
-        return text.ToString();
+        return text.OnTerminal(ink);
     }
 
-    private static void Animals(StringBuilder text, HerdComparison herd, Ink ink)
+    private static void Animals(BlockBuilder text, HerdComparison herd)
     {
-        text.Append('\n').Append(ink.Bold("What it changes for the animals")).Append('\n');
+        text.In(0).Gap().Heading(2, "What it changes for the animals").In(1);
         foreach (var list in CompareSummary.Lists(herd))
         {
             var counts = AnswerWords.All.Select(answer => (Answer: answer, Counts: CompareSummary.Counts(herd, list, answer)));
-            text.Append($"  {PlainText.Clean(list)}: ").AppendJoin(" · ", counts.Select(one =>
-                $"{AnswerWords.Both(one.Answer)} {(one.Counts.Was == one.Counts.Now ? $"{one.Counts.Now}" : $"{one.Counts.Was} → {one.Counts.Now}")}")).Append('\n');
+            text.Sentence($"{list}: {string.Join(" · ", counts.Select(one =>
+                $"{AnswerWords.Both(one.Answer)} {(one.Counts.Was == one.Counts.Now ? $"{one.Counts.Now}" : $"{one.Counts.Was} → {one.Counts.Now}")}"))}");
         }
 
         foreach (var group in herd.Groups)
         {
-            text.Append('\n').Append(ink.Bold(PlainText.Clean($"  Because of {CauseWords.Title(group.Cause)}: {Numbers.Count(group.Animals.Length, "animal", "animals")}"))).Append('\n');
-            if (CauseWords.HowTogether(group.Cause) is { Length: > 0 } how)
-            {
-                text.Append($"  {PlainText.Clean(how)}\n");
-            }
-
+            text.In(1).Gap().Heading(3, $"Because of {CauseWords.Title(group.Cause)}: {Numbers.Count(group.Animals.Length, "animal", "animals")}")
+                .Sentence(CauseWords.HowTogether(group.Cause)).In(2);
             foreach (var animal in group.Animals)
             {
-                text.Append($"    {PlainText.Clean($"{animal.Number} ({animal.List})  {Said(AnimalWords.Old(animal, herd))}  →  {Said(AnimalWords.New(animal, herd))}")}\n");
+                text.Sentence($"{animal.Number} ({animal.List})  {Said(AnimalWords.Old(animal, herd))}  →  {Said(AnimalWords.New(animal, herd))}");
             }
         }
 
         if (!herd.Groups.IsEmpty)
         {
-            text.Append('\n').Append(CompareSummary.Caution).Append('\n');
+            text.In(0).Gap().Sentence(CompareSummary.Caution);
         }
     }
 

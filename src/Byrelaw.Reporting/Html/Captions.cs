@@ -1,6 +1,7 @@
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using Table = Markdig.Extensions.Tables.Table;
 
 namespace Byrelaw.Reporting.Html;
 

@@ -16,11 +16,9 @@ public static class HtmlDocument
             .Append("<div class=\"running\" aria-hidden=\"true\"><span>").Append(HtmlText.Of(page.Title)).Append("</span> <span>")
             .Append(HtmlText.Of(page.Standing)).Append("</span></div>\n")
             .Append("<main id=\"main\" tabindex=\"-1\">\n");
-        foreach (var part in page.Parts.Where(part => part.Markdown.Length > 0 || part.Picture is not null))
+        foreach (var part in page.Parts.Where(part => !part.Blocks.IsEmpty))
         {
-            html.Append("<section class=\"").Append(part.Class).Append("\">\n")
-                .Append(MarkdownToHtml.Of(part.Markdown)).Append(part.Picture)
-                .Append("</section>\n");
+            html.Append("<section class=\"").Append(part.Name).Append("\">\n").Append(HtmlWriter.Of(part)).Append("</section>\n");
         }
 
         return html.Append("</main>\n</body>\n</html>\n").ToString();

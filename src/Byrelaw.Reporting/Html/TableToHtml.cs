@@ -3,6 +3,7 @@ using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using Table = Markdig.Extensions.Tables.Table;
 
 namespace Byrelaw.Reporting.Html;
 

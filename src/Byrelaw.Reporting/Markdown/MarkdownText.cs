@@ -10,30 +10,20 @@ public static class MarkdownText
     private const string LineStart = "#+-=:!>";
 
     /// <summary>Words as they stand, on one line.</summary>
-    public static string Of(string words) => Escape(words, startsLine: true);
+    public static string Of(string words) => Escaped(PlainText.Clean(words), startsLine: true);
 
-    /// <summary>Words that follow others on their line.</summary>
-    public static string After(string words) => Escape(words, startsLine: false);
-
-    /// <summary>Words in bold; empty for none.</summary>
-    public static string Bold(string words) => PlainText.Clean(words).Length == 0 ? "" : $"**{Of(words)}**";
-
-    /// <summary>Words in italics; empty for none.</summary>
-    public static string Italic(string words) => PlainText.Clean(words).Length == 0 ? "" : $"*{Of(words)}*";
-
-    /// <summary>A link to a file of this report.</summary>
-    /// <param name="markdown">What is shown, Markdown already.</param>
-    /// <param name="target">Made by <see cref="Files.FileNames"/>: no blanks, brackets or quotes.</param>
-    public static string Link(string markdown, string target) => $"[{markdown}]({target})";
-
-    private static string Escape(string words, bool startsLine)
+    /// <summary>Some words of a line.</summary>
+    /// <param name="clean">Made clean already.</param>
+    /// <param name="startsLine">Whether they may open a line, where more signs mean something.</param>
+    /// <param name="isLink">Whether they are shown for a link: then no reader makes a link of its own of a file's name in them.</param>
+    public static string Escaped(string clean, bool startsLine, bool isLink = false)
     {
-        var clean = PlainText.Clean(words);
         var text = new StringBuilder(clean.Length + 8);
         for (var i = 0; i < clean.Length; i++)
         {
             var c = clean[i];
-            if (Markup.Contains(c) || (startsLine && ((i == 0 && LineStart.Contains(c)) || IsListNumberEnd(clean, i))))
+            if (Markup.Contains(c) || (startsLine && ((i == 0 && LineStart.Contains(c)) || IsListNumberEnd(clean, i)))
+                || (isLink && c == '.' && i + 1 < clean.Length && char.IsLetter(clean[i + 1])))
             {
                 text.Append('\\');
             }

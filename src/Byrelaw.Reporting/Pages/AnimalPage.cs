@@ -13,14 +13,14 @@ public static class AnimalPage
         [
             Top(report),
             Why(report),
-            new MarkdownPart().Led("To do:", ToDo.Of(report)).As("todo"),
-            new MarkdownPart().Words(string.Join(" · ", Story.Of(report))).As("story"),
+            new BlockBuilder().Led("To do:", ToDo.Of(report)).As("todo"),
+            new BlockBuilder().Sentence(string.Join(" · ", Story.Of(report))).As("story"),
             Timeline(report),
             Table(report),
             Points(report),
-            new MarkdownPart().Heading(2, "Why these rules").BulletsOf(report.Animal.Rules.Where(rule => rule.Rule is not null).Select(rule => WhyRule.Of(rule, report))).As("reasons"),
+            new BlockBuilder().Heading(2, "Why these rules").Bullets(report.Animal.Rules.Where(rule => rule.Rule is not null).Select(rule => WhyRule.Of(rule, report))).As("reasons"),
             Waivers(report),
-            new MarkdownPart().Quote(SafetyNotes.General[0]).As("paper"),
+            new BlockBuilder().Quotation(SafetyNotes.General[0]).As("paper"),
             Way(report, previous, next),
         ]);
 
@@ -28,13 +28,13 @@ public static class AnimalPage
     {
         var (before, answer, after) = Headline.Sentence(report);
         var who = string.Join(" · ", new[] { Particulars.Tag(report), Mob(report), Particulars.Sort(report) }.Where(text => text.Length > 0));
-        var part = new MarkdownPart()
-            .HeadingOf(1, $"{MarkdownText.Bold(report.Animal.Number)} · {MarkdownText.Of($"{AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")}")
-            .Words(who)
-            .Markdown($"{MarkdownText.Of(before)} {MarkdownText.Bold(answer)}{MarkdownText.After(after)} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.");
+        var part = new BlockBuilder()
+            .Heading(1, $"{Wording.Bold(report.Animal.Number)} · {AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")
+            .Sentence(who)
+            .Sentence($"{before} {Wording.Bold(answer)}{after} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.");
         if (report.On.Draft.KnownOn is { } day)
         {
-            part.Words(ListPage.AsKnownOn(day));
+            part.Sentence(ListPage.AsKnownOn(day));
         }
 
         if (DraftList.Beware(report) is { Length: > 0 } beware)
@@ -49,7 +49,7 @@ public static class AnimalPage
 
     private static Part Why(AnimalReport report)
     {
-        var part = new MarkdownPart();
+        var part = new BlockBuilder();
         var inTheWay = InTheWay.Of(report);
         for (var i = 0; i < inTheWay.Count; i++)
         {
@@ -61,49 +61,49 @@ public static class AnimalPage
             part.Led("In the way too:", $"{Phrases.And(others)}; see the table below.");
         }
 
-        return part.Words(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
+        return part.Sentence(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
     }
 
     private static Part Timeline(AnimalReport report) =>
-        new MarkdownPart().Heading(2, "Her year ahead").Words($"All rules together: {TimelineWords.Of(report.Animal.Timeline)}.")
-            .As("timeline", TimelinePicture.Of(report));
+        new BlockBuilder().Heading(2, "Her year ahead").Sentence($"All rules together: {TimelineWords.Of(report.Animal.Timeline)}.")
+            .Picture(TimelinePicture.Of(report)).As("timeline");
 
     private static Part Table(AnimalReport report)
     {
-        var table = new MarkdownTable($"Every rule, for {report.On.Days}", "answer", "rule", "found", "needed", "margin", "settles", "records");
+        var table = new Table($"Every rule, for {report.On.Days}", "answer", "rule", "found", "needed", "margin", "settles", "records");
         foreach (var rule in RuleOrder.Of(report.Animal))
         {
             table.Add(
-                MarkdownText.Of(RuleAnswerWords.Both(rule)),
-                MarkdownText.Of(rule.Name),
-                MarkdownText.Of(RuleWords.Found(rule, report.On)),
-                MarkdownText.Of(RuleWords.Needed(rule)),
-                MarkdownText.Of(RuleWords.Margin(rule)),
-                MarkdownText.Of(RuleWords.Settles(rule, report.On)),
-                MarkdownText.Of(RuleWords.Records(rule, report.On)));
+                RuleAnswerWords.Both(rule),
+                rule.Name,
+                RuleWords.Found(rule, report.On),
+                RuleWords.Needed(rule),
+                RuleWords.Margin(rule),
+                RuleWords.Settles(rule, report.On),
+                RuleWords.Records(rule, report.On));
         }
 
-        return new MarkdownPart().Heading(2, "Every rule").Table(table).As("rules");
+        return new BlockBuilder().Heading(2, "Every rule").Table(table).As("rules");
     }
 
     private static Part Points(AnimalReport report)
     {
-        var part = new MarkdownPart();
+        var part = new BlockBuilder();
         if (report.Animal.Prefers.IsEmpty)
         {
             return part.As("points");
         }
 
-        var table = new MarkdownTable("Points rank those who may be used; they keep nobody out", "answer", "what is preferred", "points", "found", "records");
+        var table = new Table("Points rank those who may be used; they keep nobody out", "answer", "what is preferred", "points", "found", "records");
         foreach (var prefer in report.Animal.Prefers)
         {
             var answer = prefer.Truth switch { Truth.True => "✓ yes", Truth.False => "✗ no", _ => "? not known" };
             table.Add(
-                MarkdownText.Of(answer),
-                MarkdownText.Of($"{prefer.Prefer.Name}: {ConditionText.Of(prefer.Prefer.Condition)}"),
+                answer,
+                $"{prefer.Prefer.Name}: {ConditionText.Of(prefer.Prefer.Condition)}",
                 Numbers.Of(prefer.Truth == Truth.True ? prefer.Prefer.Counts : 0),
-                MarkdownText.Of(string.Join("; ", prefer.Findings.Select(finding => FoundWords.Of(finding, report.On)))),
-                MarkdownText.Of(EvidenceWords.Of(prefer.Findings.SelectMany(finding => finding.Evidence), report.On)));
+                string.Join("; ", prefer.Findings.Select(finding => FoundWords.Of(finding, report.On))),
+                EvidenceWords.Of(prefer.Findings.SelectMany(finding => finding.Evidence), report.On));
         }
 
         var rank = report.Animal.Rank is { } place ? $", rank {place}" : "";
@@ -112,25 +112,25 @@ public static class AnimalPage
 
     private static Part Waivers(AnimalReport report)
     {
-        var waivers = report.Animal.Rules.Select(rule => rule.Waiver).OfType<Waiver>().Select(waiver =>
-            $"{MarkdownText.Bold($"{waiver.Rule}.")} {MarkdownText.Of($"Until {Dates.Long(waiver.Until)}. {waiver.Because} {LocalPractice.Agreed(waiver.Agreement)}")}").ToList();
-        return waivers.Count == 0 ? new Part("waivers", "") : new MarkdownPart().Heading(2, "Waived for her").BulletsOf(waivers).As("waivers");
+        var waivers = report.Animal.Rules.Select(rule => rule.Waiver).OfType<Waiver>().Select<Waiver, Wording>(waiver =>
+            $"{Wording.Bold($"{waiver.Rule}.")} Until {Dates.Long(waiver.Until)}. {waiver.Because} {LocalPractice.Agreed(waiver.Agreement)}").ToList();
+        return waivers.Count == 0 ? Part.None : new BlockBuilder().Heading(2, "Waived for her").Bullets(waivers).As("waivers");
     }
 
     private static Part Way(AnimalReport report, (string Number, string Link)? previous, (string Number, string Link)? next)
     {
-        var links = new List<string>();
+        var links = new List<Wording>();
         if (previous is { } before)
         {
-            links.Add(MarkdownText.Link($"← {MarkdownText.Of(before.Number)}", before.Link));
+            links.Add(Wording.Link($"← {before.Number}", before.Link));
         }
 
-        links.Add(MarkdownText.Link(MarkdownText.Of($"The list: {report.On.Title}"), "../index.md"));
+        links.Add(Wording.Link($"The list: {report.On.Title}", "../index.md"));
         if (next is { } after)
         {
-            links.Add(MarkdownText.Link($"{MarkdownText.Of(after.Number)} →", after.Link));
+            links.Add(Wording.Link($"{after.Number} →", after.Link));
         }
 
-        return new MarkdownPart().Markdown(string.Join(" · ", links)).As("way");
+        return new BlockBuilder().Sentence(Wording.Join(" · ", links)).As("way");
     }
 }

@@ -12,28 +12,28 @@ public static class DraftList
     /// <summary>The part of the list's page.</summary>
     public static Part Of(ListReport list, Func<string, string> linkTo)
     {
-        var part = new MarkdownPart().Heading(2, "The draft list");
+        var part = new BlockBuilder().Heading(2, "The draft list");
         if (list.IsForTreatment)
         {
-            part.Bullets(NotProven(list)).Words(SafetyNotes.Prostaglandin);
+            part.Bullets(NotProven(list)).Sentence(SafetyNotes.Prostaglandin);
         }
 
-        var table = new MarkdownTable($"{list.Title}, by number", TickHeading, "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
+        var table = new Table($"{list.Title}, by number", TickHeading, "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
         foreach (var animal in list.List.Animals)
         {
             var report = new AnimalReport(list, animal);
             table.Add(
                 Box,
-                MarkdownText.Of(AnswerWords.Both(animal.Answer)),
-                MarkdownText.Link(MarkdownText.Bold(animal.Number), linkTo(animal.Number)),
-                MarkdownText.Of(Particulars.Tag(report)),
-                MarkdownText.Of(Particulars.Mob(report)),
-                MarkdownText.Of(Particulars.Sort(report)),
-                MarkdownText.Of(Reason.Of(report)),
-                MarkdownText.Of(Beware(report)));
+                AnswerWords.Both(animal.Answer),
+                Wording.Link(Wording.Bold(animal.Number), linkTo(animal.Number)),
+                Particulars.Tag(report),
+                Particulars.Mob(report),
+                Particulars.Sort(report),
+                Reason.Of(report),
+                Beware(report));
         }
 
-        return (table.IsEmpty ? part.Words("No animal of the herd is on this list.") : part.Table(table)).As("draft");
+        return (table.IsEmpty ? part.Sentence("No animal of the herd is on this list.") : part.Table(table)).As("draft");
     }
 
     /// <summary>All cautions of a line, with what a hormone does where the list is for treatment.</summary>

@@ -7,10 +7,10 @@ public static class FindOutPart
     public static Part Of(ListReport list)
     {
         var all = FindOut.Of(list);
-        var part = new MarkdownPart().Heading(2, "What to find out, and for whom");
+        var part = new BlockBuilder().Heading(2, "What to find out, and for whom");
         if (all.Count == 0)
         {
-            return part.Words("Nothing: the records answer for everyone.").As("find-out");
+            return part.Sentence("Nothing: the records answer for everyone.").As("find-out");
         }
 
         Table(part, "In the yards", "Scan, palpate, score, read the tag, look back in the book", all.Where(found => found.Who == SettledBy.Yards));
@@ -18,12 +18,12 @@ public static class FindOutPart
         return part.As("find-out");
     }
 
-    private static void Table(MarkdownPart part, string heading, string caption, IEnumerable<FindOut> found)
+    private static void Table(BlockBuilder part, string heading, string caption, IEnumerable<FindOut> found)
     {
-        var table = new MarkdownTable(caption, "what to do", "animals", "settles alone", "for");
+        var table = new Table(caption, "what to do", "animals", "settles alone", "for");
         foreach (var one in found)
         {
-            table.Add(MarkdownText.Of(Phrases.Sentence(one.What)), $"{one.Numbers.Count}", $"{one.Alone}", MarkdownText.Of(string.Join(", ", one.Numbers)));
+            table.Add(Phrases.Sentence(one.What), $"{one.Numbers.Count}", $"{one.Alone}", string.Join(", ", one.Numbers));
         }
 
         if (!table.IsEmpty)

@@ -11,7 +11,7 @@ public static class ListPage
         new(path, list.Title, list.Standing,
         [
             Top(list),
-            new MarkdownPart().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
+            new BlockBuilder().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
             DraftList.Of(list, linkTo),
             Ranked(list, linkTo),
             Later(list),
@@ -22,15 +22,15 @@ public static class ListPage
             RecordProblems.Of(list),
             Reading(),
             Fingerprints.Of(list.Draft),
-            new MarkdownPart().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            new BlockBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
 
     private static Part Top(ListReport list)
     {
-        var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{MarkdownText.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer)}"));
-        var part = new MarkdownPart().Heading(1, list.Title)
-            .Words(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
-            .Markdown($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}");
+        var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer)}"));
+        var part = new BlockBuilder().Heading(1, list.Title)
+            .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
+            .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}");
         if (list.List.IsBroken)
         {
             var places = list.List.BrokenParts.Select(broken => $"{broken.Span.File.Path} line {broken.Span.Line}")
@@ -47,7 +47,7 @@ public static class ListPage
 
         if (list.Draft.KnownOn is { } day)
         {
-            part.Words(AsKnownOn(day));
+            part.Sentence(AsKnownOn(day));
         }
 
         return part.As("top");
@@ -66,58 +66,58 @@ public static class ListPage
 
     private static Part Ranked(ListReport list, Func<string, string> linkTo)
     {
-        var table = new MarkdownTable("Ready and On course, the best first; ties by number", "rank", "number", "answer", "points", "for");
+        var table = new Table("Ready and On course, the best first; ties by number", "rank", "number", "answer", "points", "for");
         foreach (var animal in list.List.Animals.Where(animal => animal.Rank is not null).OrderBy(animal => animal.Rank))
         {
-            table.Add($"{animal.Rank}", Linked(animal, linkTo), MarkdownText.Of(AnswerWords.Both(animal.Answer)),
-                Numbers.Of(animal.Score), MarkdownText.Of(RankReasons.Of(animal)));
+            table.Add($"{animal.Rank!.Value}", Linked(animal, linkTo), AnswerWords.Both(animal.Answer),
+                Numbers.Of(animal.Score), RankReasons.Of(animal));
         }
 
-        var part = new MarkdownPart().Heading(2, "Ready, ranked");
-        return (table.IsEmpty ? part.Words("Nobody is Ready or On course.") : part.Table(table)).As("ranked");
+        var part = new BlockBuilder().Heading(2, "Ready, ranked");
+        return (table.IsEmpty ? part.Sentence("Nobody is Ready or On course.") : part.Table(table)).As("ranked");
     }
 
     private static Part Later(ListReport list)
     {
         var dates = list.List.Animals.Where(animal => animal is { Answer: Answer.Later, ReadyFrom: not null }).GroupBy(animal => animal.ReadyFrom!.Value)
             .OrderBy(group => group.Key).ToList();
-        var table = new MarkdownTable("Later: ready from which day, if nothing else happens", "from", "animals", "numbers");
+        var table = new Table("Later: ready from which day, if nothing else happens", "from", "animals", "numbers");
         foreach (var date in dates)
         {
-            table.Add(MarkdownText.Of(Dates.Long(date.Key)), $"{date.Count()}", MarkdownText.Of(string.Join(", ", date.Select(animal => animal.Number))));
+            table.Add(Dates.Long(date.Key), $"{date.Count()}", string.Join(", ", date.Select(animal => animal.Number)));
         }
 
-        var part = new MarkdownPart().Heading(2, "Later, by date");
-        return (table.IsEmpty ? part.Words("Nobody is Later.") : part.Table(table)).As("later");
+        var part = new BlockBuilder().Heading(2, "Later, by date");
+        return (table.IsEmpty ? part.Sentence("Nobody is Later.") : part.Table(table)).As("later");
     }
 
     private static Part Keeping(ListReport list)
     {
-        var table = new MarkdownTable("Rules by how many animals each keeps from being Ready", "rule", "keeps back alone", "in all");
+        var table = new Table("Rules by how many animals each keeps from being Ready", "rule", "keeps back alone", "in all");
         foreach (var rule in KeepsBack.Of(list))
         {
-            table.Add(MarkdownText.Of(rule.Rule), $"{rule.Alone}", $"{rule.InAll}");
+            table.Add(rule.Rule, $"{rule.Alone}", $"{rule.InAll}");
         }
 
-        var part = new MarkdownPart().Heading(2, "What keeps them back");
-        return (table.IsEmpty ? part.Words("Nothing: no rule keeps anyone back.") : part.Table(table)).As("keeping");
+        var part = new BlockBuilder().Heading(2, "What keeps them back");
+        return (table.IsEmpty ? part.Sentence("Nothing: no rule keeps anyone back.") : part.Table(table)).As("keeping");
     }
 
     private static Part ShakyOnes(ListReport list, Func<string, string> linkTo)
     {
-        var table = new MarkdownTable(
+        var table = new Table(
             $"Met, but at the very limit or lapsing within {Shaky.Days} days after the judging days", "number", "answer", "rule", "found");
         foreach (var animal in list.List.Animals.Where(animal => animal.Answer.MayBeUsed()))
         {
             foreach (var rule in animal.Rules.Where(rule => rule.IsShaky))
             {
-                table.Add(Linked(animal, linkTo), MarkdownText.Of(AnswerWords.Both(animal.Answer)), MarkdownText.Of(rule.Name),
-                    MarkdownText.Of(RuleWords.Found(rule, list)));
+                table.Add(Linked(animal, linkTo), AnswerWords.Both(animal.Answer), rule.Name,
+                    RuleWords.Found(rule, list));
             }
         }
 
-        var part = new MarkdownPart().Heading(2, "What is shaky");
-        part = table.IsEmpty ? part.Words("No answer rests on a limit just reached or about to lapse.") : part.Table(table);
+        var part = new BlockBuilder().Heading(2, "What is shaky");
+        part = table.IsEmpty ? part.Sentence("No answer rests on a limit just reached or about to lapse.") : part.Table(table);
         return part.Bullets(LetPass(list)).As("shaky");
     }
 
@@ -127,10 +127,10 @@ public static class ListPage
             .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == Language.Rulebooks.IfNotKnown.Pass)
             .GroupBy(rule => rule.Name).Select(group => $"{group.Key}: not known, and let pass, for {group.Count()} of the Ready and On course.");
 
-    private static Part Reading() => new MarkdownPart().Heading(2, "How to read the answers")
-        .BulletsOf(AnswerWords.All.Select(answer => $"{MarkdownText.Bold(AnswerWords.Both(answer))}: {MarkdownText.Of(AnswerWords.Meaning(answer))}."))
+    private static Part Reading() => new BlockBuilder().Heading(2, "How to read the answers")
+        .Bullets(AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold(AnswerWords.Both(answer))}: {AnswerWords.Meaning(answer)}."))
         .As("reading");
 
-    private static string Linked(AnimalJudgement animal, Func<string, string> linkTo) =>
-        MarkdownText.Link(MarkdownText.Bold(animal.Number), linkTo(animal.Number));
+    private static Wording Linked(AnimalJudgement animal, Func<string, string> linkTo) =>
+        Wording.Link(Wording.Bold(animal.Number), linkTo(animal.Number));
 }

@@ -7,12 +7,12 @@ public static class LocalPractice
     public static Part Of(ListReport list)
     {
         var items = ItemsOf(list.Rulebook, list.Name);
-        var part = new MarkdownPart().Heading(2, "What this farm does differently");
-        return (items.Count == 0 ? part.Words("Nothing: the rules stand as they are in the files used.") : part.BulletsOf(items)).As("local");
+        var part = new BlockBuilder().Heading(2, "What this farm does differently");
+        return (items.Count == 0 ? part.Sentence("Nothing: the rules stand as they are in the files used.") : part.Bullets(items)).As("local");
     }
 
-    /// <summary>What is done differently for one list, an item each, Markdown.</summary>
-    public static IReadOnlyList<string> ItemsOf(Rulebook rulebook, string list)
+    /// <summary>What is done differently for one list, an item each.</summary>
+    public static IReadOnlyList<Wording> ItemsOf(Rulebook rulebook, string list)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         var rules = rulebook.Rules.Where(rule => rule.List == list).ToList();
@@ -58,23 +58,23 @@ public static class LocalPractice
         return parts.Count == 0 ? "the same demand, with another reason" : string.Join("; ", parts);
     }
 
-    private static string Changed(Rule rule)
+    private static Wording Changed(Rule rule)
     {
         var latest = Said("Changed", rule.Name, $"{Was(rule, rule.Before!)} {ChangeHistory.Places(rule)}".TrimEnd(), rule.Because, rule.Agreement);
-        return string.Join(' ', ChangeHistory.Earlier(rule).Select(MarkdownText.After).Prepend(latest));
+        return Wording.Join(" ", ChangeHistory.Earlier(rule).Select(earlier => (Wording)earlier).Prepend(latest));
     }
 
-    private static string Changed(Prefer prefer)
+    private static Wording Changed(Prefer prefer)
     {
         var (now, before) = (ConditionText.Of(prefer.Condition), ConditionText.Of(prefer.Before!.Condition));
         var what = now == before ? $"{Numbers.Of(prefer.Counts)} points were {Numbers.Of(prefer.Before.Counts)}" : $"“{now}” was “{before}”";
         return Said("Changed", prefer.Name, what, prefer.Because, prefer.Agreement);
     }
 
-    private static string Said(string how, string name, string what, string? because, Agreement? agreement)
+    private static Wording Said(string how, string name, string what, string? because, Agreement? agreement)
     {
         var rest = string.Join(' ', new[] { $"{what}.", because, Agreed(agreement) }.Where(text => !string.IsNullOrEmpty(text)));
-        return $"{MarkdownText.Bold($"{how}: {name}.")} {MarkdownText.Of(Phrases.Sentence(rest))}";
+        return $"{Wording.Bold($"{how}: {name}.")} {Phrases.Sentence(rest)}";
     }
 
     private static string Everyone(string audience) => audience.Length == 0 ? "for all" : audience;

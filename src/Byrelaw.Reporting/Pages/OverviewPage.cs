@@ -14,37 +14,37 @@ public static class OverviewPage
             + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
         return new Page("index", title, standing,
         [
-            new MarkdownPart().Heading(1, title).Words(Phrases.Sentence(standing)).As("top"),
+            new BlockBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
             Lists(draft, folderOf),
             Calendar(draft),
             Fingerprints.Of(draft),
-            new MarkdownPart().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            new BlockBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
     }
 
     private static Part Lists(Draft draft, Func<string, string> folderOf)
     {
-        var table = new MarkdownTable("The lists of this programme", ["list", "judged for", "animals", .. AnswerWords.All.Select(AnswerWords.Both), "for the yards"]);
+        var table = new Table("The lists of this programme", ["list", "judged for", "animals", .. AnswerWords.All.Select(AnswerWords.Both), "for the yards"]);
         foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
         {
             var folder = folderOf(list.Name);
             table.Add([
-                MarkdownText.Link(MarkdownText.Bold(Phrases.Sentence(list.Name)), $"{folder}/index.md"),
-                MarkdownText.Of(list.Days + (list.List.IsBroken ? ": lines of its rules cannot be read, so nobody is Ready" : "")),
+                Wording.Link(Wording.Bold(Phrases.Sentence(list.Name)), $"{folder}/index.md"),
+                list.Days + (list.List.IsBroken ? ": lines of its rules cannot be read, so nobody is Ready" : ""),
                 $"{list.List.Animals.Length}",
                 .. AnswerWords.All.Select(answer => $"{list.List.Count(answer)}"),
-                MarkdownText.Link("draft\\.csv", $"{folder}/draft.csv"),
+                Wording.Link("draft.csv", $"{folder}/draft.csv"),
             ]);
         }
 
-        var part = new MarkdownPart();
-        return (table.IsEmpty ? part.Words("The programme chooses no list.") : part.Table(table)).As("lists");
+        var part = new BlockBuilder();
+        return (table.IsEmpty ? part.Sentence("The programme chooses no list.") : part.Table(table)).As("lists");
     }
 
     private static Part Calendar(Draft draft)
     {
         var dates = draft.Rulebook.Programme?.Dates ?? [];
-        return dates.Length == 0 ? new Part("dates", "") : new MarkdownPart().Heading(2, "Dates of the programme")
+        return dates.Length == 0 ? Part.None : new BlockBuilder().Heading(2, "Dates of the programme")
             .Bullets(dates.OrderBy(date => date.Date).Select(date => $"{Phrases.Sentence(date.Name)}: {Dates.Long(date.Date)}")).As("dates");
     }
 }

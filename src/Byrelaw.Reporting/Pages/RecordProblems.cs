@@ -9,26 +9,26 @@ public static class RecordProblems
     public static Part Of(ListReport list)
     {
         var problems = list.Herd.Problems;
-        var part = new MarkdownPart().Heading(2, "Problems in the records");
+        var part = new BlockBuilder().Heading(2, "Problems in the records");
         if (problems.IsEmpty)
         {
-            return part.Words("None found.").As("problems");
+            return part.Sentence("None found.").As("problems");
         }
 
-        part.BulletsOf(problems.Take(AtMost).Select(Line));
+        part.Bullets(problems.Take(AtMost).Select(Line));
         if (problems.Length > AtMost)
         {
-            part.Words($"And {Numbers.Count(problems.Length - AtMost, "more", "more")}: byrelaw records lists them all.");
+            part.Sentence($"And {Numbers.Count(problems.Length - AtMost, "more", "more")}: byrelaw records lists them all.");
         }
 
         return part.As("problems");
     }
 
-    private static string Line(Diagnostic problem)
+    private static Wording Line(Diagnostic problem)
     {
         var word = problem.Severity == Severity.Error ? "error" : "warning";
         var help = problem.Help is null ? "" : $" {Phrases.Sentence(Phrases.Stop(problem.Help))}";
-        return $"{MarkdownText.Bold($"{FileWords.Short(problem.File)} line {problem.Line}")}, {word} {MarkdownText.Of($"{problem.Code}: {Quoted(Phrases.Stop(problem.Message) + help)}")}";
+        return $"{Wording.Bold($"{FileWords.Short(problem.File)} line {problem.Line}")}, {word} {problem.Code}: {Quoted(Phrases.Stop(problem.Message) + help)}";
     }
 
     /// <summary>Messages quote with back-ticks; on a page for people they are quotation marks.</summary>

@@ -3,14 +3,14 @@ namespace Byrelaw.Reporting.Pages;
 /// <summary>Why a rule is there: what its names stand for, its reason and source, and what it was before this farm changed it.</summary>
 public static class WhyRule
 {
-    /// <summary>One item of a list, Markdown.</summary>
-    public static string Of(RuleJudgement judged, AnimalReport report)
+    /// <summary>One item of a list.</summary>
+    public static Wording Of(RuleJudgement judged, AnimalReport report)
     {
         var rule = judged.Rule!;
-        var lead = MarkdownText.Bold($"{rule.Name}{(rule.IsSafety ? " (safety rule)" : "")}.");
+        var lead = Wording.Bold($"{rule.Name}{(rule.IsSafety ? " (safety rule)" : "")}.");
         var words = string.Join(' ', Sentences(rule, report).Where(text => !string.IsNullOrEmpty(text)));
-        var caution = SafetyNotes.For($"{rule.Name} {words}") is { } note ? $" {MarkdownText.Bold(note)}" : "";
-        return $"{lead} {MarkdownText.Of(words)}{caution}";
+        var caution = SafetyNotes.For($"{rule.Name} {words}") is { } note ? Wording.Bold(note) : "";
+        return $"{lead} {words} {caution}";
     }
 
     private static IEnumerable<string?> Sentences(Rule rule, AnimalReport report)

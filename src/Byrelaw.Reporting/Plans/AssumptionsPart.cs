@@ -6,15 +6,15 @@ internal static class AssumptionsPart
     public static Part Of(Plan plan)
     {
         var used = plan.Numbers.Reading.Used.Concat(plan.Calendar.Season.Rounds.SelectMany(round => round.InCows?.Assumed ?? [])).Distinct().ToList();
-        var table = new MarkdownTable("Assumptions used", "what", "is", "resting on", "source", "written in");
+        var table = new Table("Assumptions used", "what", "is", "resting on", "source", "written in");
         foreach (var one in used)
         {
             table.Add(
-                MarkdownText.Bold(Name(one)), MarkdownText.Of(Value(one)), MarkdownText.Of(Evidence(one)), MarkdownText.Of(one.Source ?? one.Because ?? "none given"),
-                MarkdownText.Of(one.Span.File is null ? "" : $"{FileWords.Short(one.Span.File.Path)} line {one.Span.Line}"));
+                Wording.Bold(Name(one)), Value(one), Evidence(one), one.Source ?? one.Because ?? "none given",
+                one.Span.File is null ? "" : $"{FileWords.Short(one.Span.File.Path)} line {one.Span.Line}");
         }
 
-        return table.IsEmpty ? new Part("assumptions", "") : new MarkdownPart().Heading(2, "What the numbers rest on").Table(table).As("assumptions");
+        return table.IsEmpty ? Part.None : new BlockBuilder().Heading(2, "What the numbers rest on").Table(table).As("assumptions");
     }
 
     private static string Name(Assumption one) => PlanWords.Of(one.Quantity)

@@ -9,23 +9,23 @@ internal static class BalancePart
     {
         if (plan.Numbers is not { Balance: { } balance, InVain: { } inVain })
         {
-            return new Part("balance", "");
+            return Part.None;
         }
 
         var planned = plan.Numbers.Sessions is [var session, ..] ? session.Animals : balance.Best.Animals;
         var currency = plan.Numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
-        var table = new MarkdownTable("At one session, by the method liked best", "treated", "embryos left over", "recipients left over", "spent in vain");
+        var table = new Table("At one session, by the method liked best", "treated", "embryos left over", "recipients left over", "spent in vain");
         foreach (var point in Around(balance, planned))
         {
             table.Add(
-                point == balance.Best ? MarkdownText.Bold($"{point.Animals} (best)") : MarkdownText.Of($"{point.Animals}{(point.Animals == planned ? " (planned)" : "")}"),
-                MarkdownText.Of($"{ChanceWords.Of(point.ChanceOfSurplus)} likely, {ChanceWords.Mean(point.Surplus)} on average"),
-                MarkdownText.Of($"{ChanceWords.Of(point.ChanceOfIdle)} likely, {ChanceWords.Mean(point.Idle)} on average"),
-                MarkdownText.Of(inVain.ByMoney ? MoneyWords.Of(point.InVain, currency) : ChanceWords.Mean(point.InVain)));
+                point == balance.Best ? Wording.Bold($"{point.Animals} (best)") : $"{point.Animals}{(point.Animals == planned ? " (planned)" : "")}",
+                $"{ChanceWords.Of(point.ChanceOfSurplus)} likely, {ChanceWords.Mean(point.Surplus)} on average",
+                $"{ChanceWords.Of(point.ChanceOfIdle)} likely, {ChanceWords.Mean(point.Idle)} on average",
+                inVain.ByMoney ? MoneyWords.Of(point.InVain, currency) : ChanceWords.Mean(point.InVain));
         }
 
-        return new MarkdownPart().Heading(2, "Embryos and recipients together")
-            .Words($"Recipients are treated before anyone knows how many embryos there will be. {Costs(inVain, currency)} The least is spent in vain with {Numbers.Count(balance.Best.Animals, "animal", "animals")} treated.")
+        return new BlockBuilder().Heading(2, "Embryos and recipients together")
+            .Sentence($"Recipients are treated before anyone knows how many embryos there will be. {Costs(inVain, currency)} The least is spent in vain with {Numbers.Count(balance.Best.Animals, "animal", "animals")} treated.")
             .Table(table)
             .As("balance");
     }

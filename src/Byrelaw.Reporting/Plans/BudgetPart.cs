@@ -7,19 +7,19 @@ internal static class BudgetPart
     {
         if (plan.Numbers.Budget is not { } budget)
         {
-            return new Part("budget", "");
+            return Part.None;
         }
 
-        var table = new MarkdownTable($"In {budget.Currency}", "where", "what", "price", "number", "amount");
+        var table = new Table($"In {budget.Currency}", "where", "what", "price", "number", "amount");
         foreach (var line in budget.Lines)
         {
             table.Add(
-                MarkdownText.Of(PlanWords.Of(line.On)), MarkdownText.Of(Phrases.Sentence(PlanWords.Of(line.Charge))),
-                MarkdownText.Of($"{MoneyWords.Number(line.Charge.Price)} {PlanWords.Each(line.Charge.Per)}"), MarkdownText.Of(ChanceWords.Mean(line.Number)), MarkdownText.Of(MoneyWords.Number(line.Amount)));
+                PlanWords.Of(line.On), Phrases.Sentence(PlanWords.Of(line.Charge)),
+                $"{MoneyWords.Number(line.Charge.Price)} {PlanWords.Each(line.Charge.Per)}", ChanceWords.Mean(line.Number), MoneyWords.Number(line.Amount));
         }
 
-        table.Add(MarkdownText.Bold("Together"), "", "", "", MarkdownText.Bold(MoneyWords.Number(budget.Total)));
-        return new MarkdownPart().Heading(2, "What it costs").Table(table).Bullets(Notes(budget)).As("budget");
+        table.Add(Wording.Bold("Together"), "", "", "", Wording.Bold(MoneyWords.Number(budget.Total)));
+        return new BlockBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget)).As("budget");
     }
 
     private static IEnumerable<string> Notes(Budget budget)

@@ -5,23 +5,23 @@ internal static class CalendarPart
 {
     public static Part Of(Plan plan)
     {
-        var table = new MarkdownTable("Day by day", "day", "what", "beware");
+        var table = new Table("Day by day", "day", "what", "beware");
         foreach (var entry in plan.Calendar.Entries.Where(entry => entry.Kind != EntryKind.TaskStart))
         {
             table.Add(
-                MarkdownText.Bold(EntryWords.Days(entry)) + (entry.To < plan.Today ? " (past)" : ""),
-                MarkdownText.Of(EntryWords.What(entry, PlanHead.Aims(plan))), MarkdownText.Of(EntryWords.Beware(entry)));
+                $"{Wording.Bold(EntryWords.Days(entry))}{(entry.To < plan.Today ? " (past)" : "")}",
+                EntryWords.What(entry, PlanHead.Aims(plan)), EntryWords.Beware(entry));
         }
 
         if (table.IsEmpty)
         {
-            return new Part("calendar", "");
+            return Part.None;
         }
 
-        var part = new MarkdownPart().Heading(2, "The calendar").Words(Methods(plan)).Table(table);
+        var part = new BlockBuilder().Heading(2, "The calendar").Sentence(Methods(plan)).Table(table);
         var clashes = plan.Calendar.VisitClashes.Select(clash => $"{Dates.Long(clash.Date)}: {EntryWords.Of(clash)}").ToList();
-        return (clashes.Count == 0 ? part : part.Words("No team comes on these days, by the visits that are declared:").Bullets(clashes))
-            .As("calendar", CalendarPicture.Of(plan.Calendar, plan.Today));
+        return (clashes.Count == 0 ? part : part.Sentence("No team comes on these days, by the visits that are declared:").Bullets(clashes))
+            .Picture(CalendarPicture.Of(plan.Calendar, plan.Today)).As("calendar");
     }
 
     /// <summary>Several methods stand side by side, and no animal is to be treated by two of them.</summary>

@@ -10,25 +10,25 @@ internal static class ForecastPart
     {
         var origin = PlanHead.Aims(plan).Embryos;
         var missing = plan.Numbers.Reading.Missing;
-        var part = new MarkdownPart().Heading(2, "What will come of it");
+        var part = new BlockBuilder().Heading(2, "What will come of it");
         if (plan.Numbers.Forecast is not { } forecast)
         {
-            return part.Words(plan.Inputs.Donors == 0 ? "Nothing can be forecast: the programme has no donors (or no embryos in the tank)." : "Nothing can be forecast yet.")
-                .Words(missing.IsEmpty ? "" : $"To go on, the programme would have to assume: {Phrases.And([.. missing.Select(PlanWords.Of)])}.").As("forecast");
+            return part.Sentence(plan.Inputs.Donors == 0 ? "Nothing can be forecast: the programme has no donors (or no embryos in the tank)." : "Nothing can be forecast yet.")
+                .Sentence(missing.IsEmpty ? "" : $"To go on, the programme would have to assume: {Phrases.And([.. missing.Select(PlanWords.Of)])}.").As("forecast");
         }
 
-        var table = new MarkdownTable("Over all sessions", "stage", "poor (1 in 10 is worse)", "middling", "good (1 in 10 is better)", "average", "rate");
+        var table = new Table("Over all sessions", "stage", "poor (1 in 10 is worse)", "middling", "good (1 in 10 is better)", "average", "rate");
         foreach (var stage in forecast.Stages)
         {
             table.Add(
-                MarkdownText.Bold(Phrases.Sentence(PlanWords.Of(stage.Stage, origin))), $"{stage.Counts.Quantile(0.1)}", $"{stage.Counts.Quantile(0.5)}", $"{stage.Counts.Quantile(0.9)}",
-                ChanceWords.Mean(stage.Counts.Mean), MarkdownText.Of(stage is { Rate: { } rate, Of: { } of } ? $"{Rate(rate)} of {PlanWords.Short(of)}" : ""));
+                Wording.Bold(Phrases.Sentence(PlanWords.Of(stage.Stage, origin))), $"{stage.Counts.Quantile(0.1)}", $"{stage.Counts.Quantile(0.5)}", $"{stage.Counts.Quantile(0.9)}",
+                ChanceWords.Mean(stage.Counts.Mean), stage is { Rate: { } rate, Of: { } of } ? $"{Rate(rate)} of {PlanWords.Short(of)}" : "");
         }
 
         return part.Table(table)
-            .Words(missing.IsEmpty ? "" : $"The chain ends here: to go on, the programme would have to assume {Phrases.And([.. missing.Select(PlanWords.Of)])}.")
-            .Words("Rates are uncertain by what stands behind them, and all sessions of a season share them: a poor year is poor in every session.")
-            .As("forecast", ForecastFan.Of(forecast));
+            .Sentence(missing.IsEmpty ? "" : $"The chain ends here: to go on, the programme would have to assume {Phrases.And([.. missing.Select(PlanWords.Of)])}.")
+            .Sentence("Rates are uncertain by what stands behind them, and all sessions of a season share them: a poor year is poor in every session.")
+            .Picture(ForecastFan.Of(forecast)).As("forecast");
     }
 
     private static string Rate(Rate rate) => rate.IsExact

@@ -9,25 +9,24 @@ public static class PlanText
     public static string Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var text = new StringBuilder();
-        text.Append(PlainText.Clean(PlanHead.Name(plan))).Append(" · ").Append(PlanHead.Standing(plan)).Append("\n\n");
+        var text = new BlockBuilder().Sentence($"{PlanHead.Name(plan)} · {PlanHead.Standing(plan)}").Gap().In(1);
         foreach (var line in Summary.Of(plan))
         {
-            text.Append("  ").Append(PlainText.Clean(line)).Append('\n');
+            text.Sentence(line);
         }
 
         var tasks = plan.Calendar.Tasks.Where(task => !task.IsDone).ToList();
         if (tasks.Count > 0)
         {
-            text.Append("\n  Start by\n");
+            text.Gap().Heading(2, "Start by").In(2);
             foreach (var task in tasks.Take(MostTasks))
             {
-                text.Append($"    {Dates.Long(task.LastStart)}{(task.IsPast ? $" (PAST by {Numbers.Count(task.DaysPast, "day", "days")})" : "")}: {PlainText.Clean(task.Task.Name)}; {PlainText.Clean(TaskWords.For(task))}\n");
+                text.Sentence($"{Dates.Long(task.LastStart)}{(task.IsPast ? $" (PAST by {Numbers.Count(task.DaysPast, "day", "days")})" : "")}: {task.Task.Name}; {TaskWords.For(task)}");
             }
 
-            text.Append(tasks.Count > MostTasks ? $"    and {tasks.Count - MostTasks} more in the plan\n" : "");
+            text.Sentence(tasks.Count > MostTasks ? $"and {tasks.Count - MostTasks} more in the plan" : "");
         }
 
-        return text.ToString();
+        return text.OnTerminal(Ink.Plain);
     }
 }

@@ -11,21 +11,21 @@ internal static class ReachPart
         var aims = PlanHead.Aims(plan);
         if (aims.Wants is not { } wants || numbers.Forecast is not { Chance: { } chance } forecast)
         {
-            return new Part("reach", "");
+            return Part.None;
         }
 
-        var part = new MarkdownPart().Heading(2, "Is it enough?")
-            .Words($"Wanted: {PlanWords.Of(wants.What, wants.Count)}, {ChanceWords.Of(wants.Sure)} sure. As planned: {ChanceWords.Of(chance)} sure. "
+        var part = new BlockBuilder().Heading(2, "Is it enough?")
+            .Sentence($"Wanted: {PlanWords.Of(wants.What, wants.Count)}, {ChanceWords.Of(wants.Sure)} sure. As planned: {ChanceWords.Of(chance)} sure. "
                 + $"As surely as wished, count on {PlanWords.Of(wants.What, forecast.CountedOn!.Value)}.")
-            .Words(Limit(forecast))
-            .Words(Farthest(plan, wants));
-        var table = new MarkdownTable("What one more of each is worth, and how many more it would take", "one more", "brings on average", "chance rises by", "needed, by itself", "to be had");
+            .Sentence(Limit(forecast))
+            .Sentence(Farthest(plan, wants));
+        var table = new Table("What one more of each is worth, and how many more it would take", "one more", "brings on average", "chance rises by", "needed, by itself", "to be had");
         foreach (var needed in numbers.Needed)
         {
             var worth = numbers.Worth.FirstOrDefault(one => one.OneMore == needed.Of);
             table.Add(
-                MarkdownText.Bold(Phrases.Sentence(PlanWords.Of(needed.Of, aims.Embryos).One)), worth is null ? "" : MarkdownText.Of($"{worth.More:+0.00;-0.00;0}"),
-                worth is null ? "" : MarkdownText.Of($"{100 * worth.Chance:0.0} points"), MarkdownText.Of(Number(needed)), $"{needed.Room}");
+                Wording.Bold(Phrases.Sentence(PlanWords.Of(needed.Of, aims.Embryos).One)), worth is null ? "" : $"{worth.More:+0.00;-0.00;0}",
+                worth is null ? "" : $"{100 * worth.Chance:0.0} points", Number(needed), $"{needed.Room}");
         }
 
         return part.Table(table).As("reach");

@@ -10,22 +10,22 @@ internal static class RecipientsPart
         var numbers = plan.Numbers;
         if (numbers.Methods.IsEmpty)
         {
-            return new Part("recipients", "");
+            return Part.None;
         }
 
         var currency = numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
-        var table = new MarkdownTable("By each method, at one session", "method", "of those treated or watched, used", "to treat", "from where", "each accepted one costs");
+        var table = new Table("By each method, at one session", "method", "of those treated or watched, used", "to treat", "from where", "each accepted one costs");
         var sure = plan.Recipients is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
         foreach (var method in numbers.Methods)
         {
             table.Add(
-                MarkdownText.Bold(method.Option.Chain.Method), MarkdownText.Of($"{ChanceWords.Rate(method.Option.Preparing.Used.Share)}: {Chain(method)}"),
-                MarkdownText.Of(ToTreat(method)), MarkdownText.Of(From(method, sure)),
-                MarkdownText.Of(method.Option.CostPerAccepted is { } cost ? MoneyWords.Of(cost, currency) : "not said"));
+                Wording.Bold(method.Option.Chain.Method), $"{ChanceWords.Rate(method.Option.Preparing.Used.Share)}: {Chain(method)}",
+                ToTreat(method), From(method, sure),
+                method.Option.CostPerAccepted is { } cost ? MoneyWords.Of(cost, currency) : "not said");
         }
 
-        return new MarkdownPart().Heading(2, "Recipients: how many to get ready")
-            .Words(Lead(plan))
+        return new BlockBuilder().Heading(2, "Recipients: how many to get ready")
+            .Sentence(Lead(plan))
             .Table(table)
             .Bullets(Notes(numbers))
             .As("recipients");

@@ -6,16 +6,16 @@ internal static class SeasonPart
     public static Part Of(Plan plan)
     {
         var season = plan.Calendar.Season;
-        var table = new MarkdownTable("When calves are due", "transfer", "due in cows", "due in heifers", "nineteen in twenty between", "in season");
+        var table = new Table("When calves are due", "transfer", "due in cows", "due in heifers", "nineteen in twenty between", "in season");
         foreach (var round in season.Rounds.Where(round => round.InCows is not null))
         {
             var (cows, heifers) = (round.InCows!, round.InHeifers);
             table.Add(
-                MarkdownText.Of(Dates.Range(round.Round.FirstTransfer, round.Round.FinalTransfer)), MarkdownText.Bold(Dates.Range(cows.From, cows.To)),
-                MarkdownText.Of(heifers is null ? "" : Dates.Range(heifers.From, heifers.To)), MarkdownText.Of(Dates.Range(cows.Earliest, cows.Latest)), MarkdownText.Of(InSeason(round)));
+                Dates.Range(round.Round.FirstTransfer, round.Round.FinalTransfer), Wording.Bold(Dates.Range(cows.From, cows.To)),
+                heifers is null ? "" : Dates.Range(heifers.From, heifers.To), Dates.Range(cows.Earliest, cows.Latest), InSeason(round));
         }
 
-        return table.IsEmpty ? new Part("season", "") : new MarkdownPart().Heading(2, "Calving and the season")
+        return table.IsEmpty ? Part.None : new BlockBuilder().Heading(2, "Calving and the season")
             .Table(table)
             .Bullets(Notes(season))
             .As("season");

@@ -9,33 +9,20 @@ public static class SlipText
     public static string Of(SlipAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var text = new StringBuilder();
-        void Line(string words) => text.Append("  ").Append(PlainText.Clean(words)).Append('\n');
-        text.Append(PlainText.Clean(Headline(answer))).Append("\n\n");
-        Line(Days(answer));
-        if (answer.EmbryosOverAge)
-        {
-            Line("The embryos would be more than 8 days old by then: hardly any would hold.");
-        }
-
+        var text = new BlockBuilder().Heading(1, Headline(answer)).Gap().In(1).Sentence(Days(answer))
+            .Sentence(answer.EmbryosOverAge ? "The embryos would be more than 8 days old by then: hardly any would hold." : "");
         foreach (var treatment in answer.Treatments)
         {
-            Line($"{treatment.Before.Method.Name}: {State(treatment, answer.Slip)}");
+            text.Sentence($"{treatment.Before.Method.Name}: {State(treatment, answer.Slip)}");
         }
 
         foreach (var clash in answer.Clashes.Distinct())
         {
-            Line($"{Dates.Long(clash.Date)} is {EntryWords.Of(clash)}.");
+            text.Sentence($"{Dates.Long(clash.Date)} is {EntryWords.Of(clash)}.");
         }
 
-        Line("What can still be done:");
-        foreach (var way in Ways(answer))
-        {
-            Line("- " + way);
-        }
-
-        Line("Whether a treatment may wait or be given again is for the vet who ordered it to say, under the label.");
-        return text.ToString();
+        return text.Sentence("What can still be done:").Bullets(Ways(answer))
+            .Sentence("Whether a treatment may wait or be given again is for the vet who ordered it to say, under the label.").OnTerminal(Ink.Plain);
     }
 
     private static string Headline(SlipAnswer answer) => (answer.Slip.Kind switch

@@ -6,19 +6,19 @@ internal static class TasksPart
     public static Part Of(Plan plan)
     {
         var tasks = plan.Calendar.Tasks.Where(task => !task.IsPast).ToList();
-        var table = new MarkdownTable("Tasks by their last day to start", "start by", "finished by", "what", "for", "why");
+        var table = new Table("Tasks by their last day to start", "start by", "finished by", "what", "for", "why");
         foreach (var task in tasks.Where(task => !task.IsDone))
         {
             table.Add(
-                MarkdownText.Bold(Dates.Long(task.LastStart)), MarkdownText.Of(Dates.Long(task.Due)), MarkdownText.Of(Name(task)), MarkdownText.Of(TaskWords.For(task)),
-                MarkdownText.Of(task.Task.Because ?? ""));
+                Wording.Bold(Dates.Long(task.LastStart)), Dates.Long(task.Due), Name(task), TaskWords.For(task),
+                task.Task.Because ?? "");
         }
 
         var done = tasks.Where(task => task.IsDone).Select(task => task.Task.Name).ToList();
-        return tasks.Count == 0 ? new Part("tasks", "") : new MarkdownPart().Heading(2, "What must be done by when")
-            .Words(table.IsEmpty ? "Nothing is left to start." : "Each last day is worked back from when it must be finished, by how long it takes and how long its results take.")
+        return tasks.Count == 0 ? Part.None : new BlockBuilder().Heading(2, "What must be done by when")
+            .Sentence(table.IsEmpty ? "Nothing is left to start." : "Each last day is worked back from when it must be finished, by how long it takes and how long its results take.")
             .Table(table)
-            .Words(done.Count == 0 ? "" : $"Nobody needs these any more: {Phrases.And(done)}.")
+            .Sentence(done.Count == 0 ? "" : $"Nobody needs these any more: {Phrases.And(done)}.")
             .As("tasks");
     }
 

@@ -7,25 +7,25 @@ internal static class VisitsPart
     {
         if (plan.Visits is not { } visits)
         {
-            return new Part("visits", "");
+            return Part.None;
         }
 
         var wants = PlanHead.Aims(plan).Wants;
-        var table = new MarkdownTable("Every visit that the programme allows", "collection", "donors", "recipients", wants is null ? "expected" : "expected, and how sure", "costs", "calves due in cows", "but");
+        var table = new Table("Every visit that the programme allows", "collection", "donors", "recipients", wants is null ? "expected" : "expected, and how sure", "costs", "calves due in cows", "but");
         foreach (var option in visits.Options)
         {
             table.Add(
-                MarkdownText.Bold($"{Dates.Long(option.Collection)}{(option == visits.Best ? " (best)" : "")}"), MarkdownText.Of(Usable(option.Donors)), MarkdownText.Of(Usable(option.Recipients)),
-                MarkdownText.Of(option.Outlook is { } outlook ? ChanceWords.Mean(outlook.Wanted) + (outlook.Chance is { } chance ? $", {ChanceWords.Of(chance)} sure" : "") : "not known"),
-                MarkdownText.Of(option.Outlook?.Cost is { } cost ? MoneyWords.Of(cost) : ""),
-                MarkdownText.Of(option.Season.Rounds is [{ InCows: { } due }, ..] ? Dates.Range(due.From, due.To) : ""), MarkdownText.Of(But(option)));
+                Wording.Bold($"{Dates.Long(option.Collection)}{(option == visits.Best ? " (best)" : "")}"), Usable(option.Donors), Usable(option.Recipients),
+                option.Outlook is { } outlook ? ChanceWords.Mean(outlook.Wanted) + (outlook.Chance is { } chance ? $", {ChanceWords.Of(chance)} sure" : "") : "not known",
+                option.Outlook?.Cost is { } cost ? MoneyWords.Of(cost) : "",
+                option.Season.Rounds is [{ InCows: { } due }, ..] ? Dates.Range(due.From, due.To) : "", But(option));
         }
 
-        return new MarkdownPart().Heading(2, "Which visit")
-            .Words(visits.Options.IsEmpty ? "No visit for collection falls between the days that the programme allows." : Best(visits))
+        return new BlockBuilder().Heading(2, "Which visit")
+            .Sentence(visits.Options.IsEmpty ? "No visit for collection falls between the days that the programme allows." : Best(visits))
             .Table(table)
-            .Words("What is expected and what it costs count those to ask about among the animals: there is time to find out.")
-            .As("visits", visits.Options.Length > 1 ? VisitsPicture.Of(visits.Options) : null);
+            .Sentence("What is expected and what it costs count those to ask about among the animals: there is time to find out.")
+            .Picture(visits.Options.Length > 1 ? VisitsPicture.Of(visits.Options) : null).As("visits");
     }
 
     private static string Best(VisitComparison visits) => visits.Best is not { } best

@@ -20,19 +20,18 @@ public static class CarryText
     public static string Of(Carried carried, string old, string fresh)
     {
         ArgumentNullException.ThrowIfNull(carried);
-        var text = new StringBuilder();
         var weeks = carried.Days / 7;
-        text.Append($"{PlainText.Clean(fresh)}: {PlainText.Clean(old)} with its dates {Numbers.Count(weeks, "week", "weeks")} later, on the same days of the week.\n");
+        var text = new BlockBuilder().Sentence($"{fresh}: {old} with its dates {Numbers.Count(weeks, "week", "weeks")} later, on the same days of the week.");
         foreach (var (kind, heading) in Parts)
         {
             var notes = carried.Notes.Where(note => note.Kind == kind).ToList();
             if (notes.Count > 0)
             {
-                text.Append($"\n{heading}:\n");
-                notes.ForEach(note => text.Append($"  line {note.Line}: {PlainText.Clean(note.Text)}\n"));
+                text.In(0).Gap().Sentence($"{heading}:").In(1);
+                notes.ForEach(note => text.Sentence($"line {note.Line}: {note.Text}"));
             }
         }
 
-        return text.Append($"\nNext: say in its records block what is complete, then byrelaw check {PlainText.Clean(fresh)}\n").ToString();
+        return text.In(0).Gap().Sentence($"Next: say in its records block what is complete, then byrelaw check {fresh}").OnTerminal(Ink.Plain);
     }
 }

@@ -14,14 +14,13 @@ public static class CoverageText
             return $"Examples show every side of {(rules.Length == 1 ? "the one rule" : $"all {rules.Length} rules and preferences")}.\n";
         }
 
-        var text = new StringBuilder();
-        text.Append(System.Globalization.CultureInfo.InvariantCulture, $"Examples show every side of {rules.Length - open.Count} of {Numbers.Count(rules.Length, "rule", "rules and preferences")}. No example shows:\n");
+        var text = new BlockBuilder().Sentence($"Examples show every side of {rules.Length - open.Count} of {Numbers.Count(rules.Length, "rule", "rules and preferences")}. No example shows:").In(1);
         foreach (var rule in open)
         {
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {PlainText.Clean(rule.Name)} ({PlainText.Clean(rule.Span.File.Path)} line {rule.Span.Line}): {Sides(rule)}\n");
+            text.Sentence($"{rule.Name} ({rule.Span.File.Path} line {rule.Span.Line}): {Sides(rule)}");
         }
 
-        return text.ToString();
+        return text.OnTerminal(Ink.Plain);
     }
 
     private static string Sides(RuleCoverage rule)
@@ -32,6 +31,6 @@ public static class CoverageText
         }
 
         var more = rule.NotShown.Length - MostSides;
-        return PlainText.Clean(string.Join("; ", rule.NotShown.Take(MostSides))) + (more > 0 ? $"; and {more} more" : "");
+        return string.Join("; ", rule.NotShown.Take(MostSides)) + (more > 0 ? $"; and {more} more" : "");
     }
 }

@@ -8,26 +8,21 @@ public static class DraftText
     /// <summary>A paragraph a list, with line ends LF.</summary>
     public static string Of(Draft draft, Ink ink)
     {
-        var text = new StringBuilder();
+        var text = new BlockBuilder();
         if (draft.Rulebook.Programme is { } programme)
         {
-            text.Append(ink.Bold(PlainText.Clean(programme.Name))).Append(" · ").Append(ReachWords.Of(draft.Herd))
-                .Append(draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "").Append("\n\n");
+            var known = draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "";
+            text.Sentence($"{Wording.Bold(programme.Name)} · {ReachWords.Of(draft.Herd)}{known}").Gap();
         }
 
         foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
         {
-            text.Append(ink.Bold(PlainText.Clean(list.Title))).Append('\n');
-            text.Append("  ").Append(Numbers.Count(list.List.Animals.Length, "animal", "animals")).Append(" judged: ")
-                .AppendJoin(" · ", AnswerWords.All.Select(answer => $"{list.List.Count(answer)} {AnswerWords.Both(answer)}")).Append('\n');
-            foreach (var task in DoNext.Of(list).Take(TasksShown))
-            {
-                text.Append("  - ").Append(PlainText.Clean(task)).Append('\n');
-            }
-
-            text.Append('\n');
+            var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{list.List.Count(answer)} {AnswerWords.Both(answer)}"));
+            text.In(0).Heading(2, list.Title).In(1)
+                .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
+                .Bullets(DoNext.Of(list).Take(TasksShown)).Gap();
         }
 
-        return text.ToString();
+        return text.OnTerminal(ink);
     }
 }

@@ -6,28 +6,25 @@ public static class RecordsText
     /// <summary>Animals, kinds and days, with line ends LF.</summary>
     public static string Of(Herd herd, Ink ink)
     {
-        var text = new StringBuilder();
         var females = herd.Sexes.Count(sex => sex == Sex.Female);
         var males = herd.Sexes.Count(sex => sex == Sex.Male);
         var open = herd.Count - females - males;
         var present = Enumerable.Range(0, herd.Count).Count(animal => herd.Membership.At(animal, herd.Coverage.KnownDay) == Presence.In);
-        text.Append(ink.Bold(Numbers.Count(herd.Count, "animal", "animals")))
-            .Append($": {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}")
-            .Append(open > 0 ? $", {open} whose sex is not on record" : "")
-            .Append(herd.ReachesADay ? $"; {present} in the herd on {Dates.Long(herd.KnownDay)}, the day the records reach\n\n" : $"; {ReachWords.Of(herd)}\n\n");
+        var text = new BlockBuilder().Sentence($"{Wording.Bold(Numbers.Count(herd.Count, "animal", "animals"))}: {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}"
+            + $"{(open > 0 ? $", {open} whose sex is not on record" : "")}; {(herd.ReachesADay ? $"{present} in the herd on {Dates.Long(herd.KnownDay)}, the day the records reach" : ReachWords.Of(herd))}").Gap();
         var rows = herd.Vocabulary.Kinds.Select(kind => Row(herd, kind)).Where(row => row.Count > 0).ToList();
         if (rows.Count == 0)
         {
-            return text.Append("No events.\n").ToString();
+            return text.Sentence("No events.").OnTerminal(ink);
         }
 
-        var width = rows.Max(row => row.Name.Length);
+        var table = new Table("Events by kind", "", new Column("", IsNumber: true, Least: 7), "");
         foreach (var row in rows.OrderByDescending(row => row.Count).ThenBy(row => row.Name, StringComparer.Ordinal))
         {
-            text.Append($"  {row.Name.PadRight(width)}  {row.Count,7}  {Dates.Range(row.First, row.Last)}{row.Complete}\n");
+            table.Add(row.Name, $"{row.Count}", $"{Dates.Range(row.First, row.Last)}{row.Complete}");
         }
 
-        return text.ToString();
+        return text.In(1).Table(table).OnTerminal(ink);
     }
 
     private static (string Name, int Count, LocalDate First, LocalDate Last, string Complete) Row(Herd herd, Kind kind)
@@ -37,6 +34,6 @@ public static class RecordsText
         var since = herd.Coverage.Since[kind.Id];
         var complete = since == Day.End ? kind is EventKind { IsMobMove: false } ? ", not said to be complete" : "" : $", complete since {Dates.Long(Day.Date(since))}";
         return days.Length == 0 ? (kind.Name, 0, default, default, "")
-            : (PlainText.Clean(kind.Name), days.Length, Day.Date(days.Min()), Day.Date(days.Max()), complete);
+            : (kind.Name, days.Length, Day.Date(days.Min()), Day.Date(days.Max()), complete);
     }
 }

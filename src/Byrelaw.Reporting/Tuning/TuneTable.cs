@@ -4,28 +4,29 @@ namespace Byrelaw.Reporting.Tuning;
 internal static class TuneTable
 {
     /// <summary>On a terminal, the value in force marked.</summary>
-    public static void Write(StringBuilder text, NumberTuning tuning, Rulebook rulebook, Ink ink)
+    public static Table OnTerminal(NumberTuning tuning, Rulebook rulebook)
     {
-        string[] heads = [NumberWords.Unit(tuning.Number), .. AnswerWords.All.Select(AnswerWords.Both)];
-        var rows = TuneRows.Of(tuning, rulebook).Select(row => (Row: row, Cells: Cells(row))).ToList();
-        var widths = heads.Select((head, column) => rows.Select(row => row.Cells[column].Length).Append(head.Length).Max()).ToList();
-        text.Append("      ").Append(Joined(heads, widths)).Append('\n');
-        foreach (var (row, cells) in rows)
+        var table = new Table(
+            "How many have which answer",
+            [new Column("", Least: 1), new Column(NumberWords.Unit(tuning.Number), IsNumber: true, Before: 1), .. AnswerWords.All.Select(answer => new Column(AnswerWords.Both(answer), IsNumber: true)), new Column("", Before: 3)]);
+        foreach (var row in TuneRows.Of(tuning, rulebook))
         {
             if (row.SkipsBefore)
             {
-                text.Append("      ").Append("…".PadLeft(widths[0])).Append('\n');
+                table.Add([" ", "…", .. AnswerWords.All.Select(_ => ""), ""]);
             }
 
-            var line = $"{(row.IsNow ? ">" : " ")} {Joined(cells, widths)}{(row.Marks.IsEmpty ? "" : $"   {PlainText.Clean(Marks(row))}")}";
-            text.Append("    ").Append(row.IsNow ? ink.Bold(line) : line).Append('\n');
+            Wording[] cells = [row.IsNow ? ">" : " ", .. Cells(row), Marks(row)];
+            table.Add(row.IsNow ? [.. cells.Select(cell => Wording.Bold(cell.ToString()))] : cells);
         }
+
+        return table;
     }
 
     /// <summary>On a page.</summary>
-    public static MarkdownTable Of(NumberTuning tuning, Rulebook rulebook)
+    public static Table Of(NumberTuning tuning, Rulebook rulebook)
     {
-        var table = new MarkdownTable(
+        var table = new Table(
             $"How many have which answer, by {Phrases.Small(NumberWords.Title(tuning.Number))}",
             [NumberWords.Unit(tuning.Number), .. AnswerWords.All.Select(AnswerWords.Both), "whose value"]);
         foreach (var row in TuneRows.Of(tuning, rulebook))
@@ -36,7 +37,7 @@ internal static class TuneTable
             }
 
             var cells = Cells(row);
-            table.Add([row.IsNow ? MarkdownText.Bold(cells[0]) : MarkdownText.Of(cells[0]), .. cells.Skip(1), MarkdownText.Of(Marks(row))]);
+            table.Add([row.IsNow ? Wording.Bold(cells[0]) : cells[0], .. cells.Skip(1), Marks(row)]);
         }
 
         return table;
@@ -46,6 +47,4 @@ internal static class TuneTable
         [NumberWords.Bare(row.Value), .. AnswerWords.All.Select(answer => row.Step.Count(answer).ToString(CultureInfo.InvariantCulture))];
 
     private static string Marks(TuneRow row) => string.Join(", ", row.Marks);
-
-    private static string Joined(string[] cells, List<int> widths) => string.Join("  ", cells.Select((cell, column) => cell.PadLeft(widths[column])));
 }

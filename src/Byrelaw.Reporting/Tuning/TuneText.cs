@@ -8,75 +8,56 @@ public static class TuneText
     {
         ArgumentNullException.ThrowIfNull(tuned);
         ArgumentNullException.ThrowIfNull(ink);
-        var text = new StringBuilder();
-        text.Append(ink.Bold(PlainText.Clean(tuned.Rule.Name))).Append(" · ").Append(PlainText.Clean(TuneHead.Standing(tuned))).Append('\n');
-        Line(text, TuneHead.Asks(tuned));
+        var text = new BlockBuilder().Sentence($"{Wording.Bold(tuned.Rule.Name)} · {TuneHead.Standing(tuned)}").In(1).Sentence(TuneHead.Asks(tuned));
         foreach (var number in tuned.Numbers)
         {
-            Number(text, tuned, number, ink);
+            Number(text, tuned, number);
         }
 
         foreach (var pair in tuned.Pairs)
         {
-            Pair(text, pair, ink);
+            Pair(text, pair);
         }
 
-        text.Append('\n');
-        Line(text, TuneCautions.Always);
-        return text.ToString();
+        return text.Gap().Sentence(TuneCautions.Always).OnTerminal(ink);
     }
 
-    private static void Number(StringBuilder text, RuleTuning tuned, TunedNumber number, Ink ink)
+    private static void Number(BlockBuilder text, RuleTuning tuned, TunedNumber number)
     {
         var tuning = number.Tuning;
-        text.Append("\n  ").Append(ink.Bold(PlainText.Clean($"{NumberWords.Title(number.Number)}: {NumberWords.Value(number.Number, tuning.Current)} now"))).Append('\n');
-        Line(text, TuneHead.Moves(tuned, number.Number));
-        TuneTable.Write(text, tuning, tuned.Rulebook, ink);
+        text.Gap().Heading(2, $"{NumberWords.Title(number.Number)}: {NumberWords.Value(number.Number, tuning.Current)} now")
+            .Sentence(TuneHead.Moves(tuned, number.Number)).In(2).Table(TuneTable.OnTerminal(tuning, tuned.Rulebook)).In(1);
         foreach (var sentence in MoveWords.Of(tuning).Concat(GroupWords.All(number, tuned)))
         {
-            Line(text, sentence);
+            text.Sentence(sentence);
         }
 
         foreach (var (name, version) in LayerWords.Of(new RuleTuningSide(number.Number, tuned.Rulebook)))
         {
-            Line(text, LayerWords.Sentence(name, version, number.Number));
+            text.Sentence(LayerWords.Sentence(name, version, number.Number));
         }
 
         foreach (var caution in TuneCautions.Of(tuning, tuned.Rulebook))
         {
-            Line(text, $"Beware: {caution}");
+            text.Sentence($"Beware: {caution}");
         }
 
         if (TuneHead.Example(tuning) is { } value)
         {
             var lines = LinesToWrite.For(tuned.Rulebook, number.Number, value);
-            Line(text, TuneHead.HowToWrite(tuned, number.Number, value, lines));
-            text.Append('\n');
-            foreach (var line in lines.Lines)
-            {
-                text.Append($"    {line}".TrimEnd()).Append('\n');
-            }
+            text.Sentence(TuneHead.HowToWrite(tuned, number.Number, value, lines)).Gap().In(2).FileLines(lines.Lines).In(1);
         }
     }
 
-    private static void Pair(StringBuilder text, PairTuning pair, Ink ink)
+    private static void Pair(BlockBuilder text, PairTuning pair)
     {
-        text.Append("\n  ").Append(ink.Bold(PlainText.Clean(PairWords.Title(pair)))).Append('\n');
         var cells = PairWords.Table(pair);
-        var widths = Enumerable.Range(0, cells[0].Count).Select(column => cells.Max(row => row[column].Length)).ToList();
-        foreach (var row in cells)
+        var table = new Table(PairWords.Title(pair), [.. cells[0].Select(heading => new Column(heading, IsNumber: true))]);
+        foreach (var row in cells.Skip(1))
         {
-            text.Append("    ").AppendJoin("  ", row.Select((cell, column) => cell.PadLeft(widths[column]))).Append('\n');
+            table.Add([.. row]);
         }
 
-        Line(text, PairWords.Below(pair));
-    }
-
-    private static void Line(StringBuilder text, string words)
-    {
-        if (words.Length > 0)
-        {
-            text.Append($"  {PlainText.Clean(words)}\n");
-        }
+        text.Gap().Heading(2, PairWords.Title(pair)).In(2).Table(table).In(1).Sentence(PairWords.Below(pair));
     }
 }

@@ -9,19 +9,20 @@ public static class VerifyText
     public static string Of(Verification verification)
     {
         ArgumentNullException.ThrowIfNull(verification);
-        var text = new StringBuilder();
+        var text = new BlockBuilder();
         foreach (var line in Lines(verification))
         {
-            text.Append(PlainText.Clean(line)).Append('\n');
+            text.Sentence(line);
         }
 
+        text.In(1);
         foreach (var animal in verification.Differences.Take(Shown))
         {
-            text.Append("  ").Append(PlainText.Clean(Animal(animal))).Append('\n');
+            text.Sentence(Animal(animal));
         }
 
-        text.Append(verification.Differences.Count > Shown ? $"  and {verification.Differences.Count - Shown} more\n" : "");
-        return text.Append(verification.Holds ? "The report stands.\n" : "").ToString();
+        return text.Sentence(verification.Differences.Count > Shown ? $"and {verification.Differences.Count - Shown} more" : "")
+            .In(0).Sentence(verification.Holds ? "The report stands." : "").OnTerminal(Ink.Plain);
     }
 
     private static IEnumerable<string> Lines(Verification it)

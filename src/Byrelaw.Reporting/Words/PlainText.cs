@@ -17,7 +17,7 @@ public static class PlainText
             {
                 text.Append(c).Append(words[++i]);
             }
-            else if (char.IsWhiteSpace(c) || char.IsControl(c))
+            else if (IsBlank(c))
             {
                 if (text.Length > 0 && text[^1] != ' ')
                 {
@@ -32,6 +32,15 @@ public static class PlainText
 
         return text.ToString().TrimEnd(' ');
     }
+
+    /// <summary>The same of words that stand between others: a blank at either end stays.</summary>
+    public static string CleanWithin(string words)
+    {
+        var clean = Clean(words);
+        return clean.Length == 0 ? words.Length == 0 ? "" : " " : $"{(IsBlank(words[0]) ? " " : "")}{clean}{(IsBlank(words[^1]) ? " " : "")}";
+    }
+
+    private static bool IsBlank(char c) => char.IsWhiteSpace(c) || char.IsControl(c);
 
     private static bool TurnsDirection(char c) =>
         c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200E' or '\u200F' or '\uFEFF'

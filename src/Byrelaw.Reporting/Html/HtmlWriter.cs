@@ -1,0 +1,31 @@
+namespace Byrelaw.Reporting.Html;
+
+/// <summary>Writes a part of a page as HTML: its words through Markdown, its pictures as they are.</summary>
+public static class HtmlWriter
+{
+    /// <summary>What goes between a section's tags.</summary>
+    public static string Of(Part part)
+    {
+        if (!part.Blocks.Any(block => block is Picture))
+        {
+            return MarkdownToHtml.Of(part.Markdown);
+        }
+
+        var html = new StringBuilder();
+        var words = new List<Block>();
+        foreach (var block in part.Blocks)
+        {
+            if (block is Picture picture)
+            {
+                html.Append(MarkdownToHtml.Of(MarkdownWriter.Of(words))).Append(picture.Html);
+                words.Clear();
+            }
+            else
+            {
+                words.Add(block);
+            }
+        }
+
+        return html.Append(MarkdownToHtml.Of(MarkdownWriter.Of(words))).ToString();
+    }
+}
