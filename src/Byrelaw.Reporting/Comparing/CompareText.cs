@@ -45,8 +45,8 @@ public static class CompareText
 
         foreach (var group in herd.Groups)
         {
-            text.In(1).Gap().Heading(3, $"Because of {CauseWords.Title(group.Cause)}: {Numbers.Count(group.Animals.Length, "animal", "animals")}")
-                .Sentence(CauseWords.HowTogether(group.Cause)).In(2);
+            text.In(0).Gap().Heading(3, $"Because of {CauseWords.Title(group.Cause)}: {Numbers.Count(group.Animals.Length, "animal", "animals")}")
+                .In(1).Sentence(CauseWords.HowTogether(group.Cause)).In(2);
             foreach (var animal in group.Animals)
             {
                 text.Sentence($"{animal.Number} ({animal.List})  {Said(AnimalWords.Old(animal, herd))}  →  {Said(AnimalWords.New(animal, herd))}");
