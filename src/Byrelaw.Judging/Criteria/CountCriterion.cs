@@ -11,6 +11,8 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind =>
             (kind.Key, kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct().ToArray()))];
 
+    private readonly int[] _kinds = [.. condition.Counted.Select(counted => counted.Kind.Id).Distinct()];
+
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var reading = windows.Read(animal, day, ref until, notes);
@@ -91,6 +93,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         var first = int.MaxValue;
         for (var i = Runs.LastAtMost(run, animal, bounds.High); i >= start && runDays[i] >= bounds.Low; i--)
         {
+            Days.Steps?.Take();
             first = runDays[i];
             tally.Most++;
             tally.Least += first >= bounds.Latest ? 1 : 0;
@@ -111,6 +114,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         var i = Runs.LastAtMost(run, animal, bounds.High);
         while (i >= start && run.Days[i] >= bounds.Low)
         {
+            Days.Steps?.Take();
             first = run.Days[i];
             var latest = i;
             var notKnown = 0;
@@ -171,14 +175,15 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         }
     }
 
-    /// <summary>An exact number neither only grows nor only shrinks with the window, so every day on which the
-    /// anchor may have been is tried in turn.</summary>
+    /// <summary>An exact number neither only grows nor only shrinks with the window, so the days on which the
+    /// anchor may have been are tried in turn, of those that nothing tells apart one.</summary>
     private Truth ForEveryAnchor(int animal, int day, bool strict, in WindowSet.Reading reading, ref int until)
     {
         until = day;
         Truth? together = null;
-        foreach (var possible in windows.Possible(animal, day, strict, reading))
+        foreach (var possible in windows.Possible(animal, day, strict, reading, new KindsEdges(Days, animal, _kinds)))
         {
+            Days.Steps?.Take();
             var tally = new Tally();
             var isCovered = true;
             foreach (var (kind, answers) in _counted)

@@ -15,6 +15,7 @@ internal abstract class LeafCriterion(HerdDays days, Condition condition, bool r
             return quick;
         }
 
+        Days.Steps?.Take();
         notes?.Begin();
         if (restsOnCoverage && day <= Days.KnownDay)
         {

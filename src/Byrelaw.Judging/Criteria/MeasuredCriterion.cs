@@ -35,7 +35,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
     /// <summary>The answer stands only if it is the same for every day on which the anchor may have been.</summary>
     private Truth ForEveryAnchor(int animal, int day, bool strict, in WindowSet.Reading reading, Truth recorded, ref bool pending)
     {
-        foreach (var possible in Windows.Possible(animal, day, strict, reading))
+        foreach (var possible in Windows.Possible(animal, day, strict, reading, new OwnEdges(Days, animal, KindId)))
         {
             if (Over(animal, Windows.For(KindId, possible), ref pending, null) != recorded)
             {
@@ -89,6 +89,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
             notes?.Entry(KindId, first);
         }
 
+        Days.Steps?.Take(last - first + 1);
         var isUnreadable = condition.Aggregate == Aggregate.Change && first <= last
             ? MayBeFirstOrLast(animal, bounds, Run.Days[first], Run.Days[last], notes)
             : IsUnreadable(animal, bounds.Low, bounds.High, notes);

@@ -32,7 +32,8 @@ internal abstract class MobCriterion(
 
         var mob = mobs.Mob[stay];
         var since = SinceWhen(animal, stay);
-        windows.LimitBy(new MobEdges(results, mob, since, Days.Herd, measure.Id), day, reading, ref until);
+        var edges = new MobEdges(results, mob, since);
+        windows.LimitBy(edges, day, reading, ref until);
         var bounds = reading.Together;
         var pending = false;
         var recorded = Over(animal, mob, Math.Max(bounds.Low, since), bounds.High, ref pending, notes);
@@ -48,7 +49,7 @@ internal abstract class MobCriterion(
 
         Truth ForEveryAnchor(bool strict, ref bool pending)
         {
-            foreach (var possible in windows.Possible(animal, day, strict, reading))
+            foreach (var possible in windows.Possible(animal, day, strict, reading, edges))
             {
                 var own = possible.Together;
                 if (Over(animal, mob, Math.Max(own.Low, since), own.High, ref pending, null) != recorded)
@@ -129,6 +130,12 @@ internal abstract class MobCriterion(
             return false;
         }
 
+        // Her whole mob asks the same.
+        if (notes is null && results.Unreadable.TryGetValue((mob, from, to), out var known))
+        {
+            return known;
+        }
+
         var mobs = Days.Herd.Mobs;
         var any = false;
         foreach (var gap in Days.Coverage.Gaps)
@@ -141,6 +148,7 @@ internal abstract class MobCriterion(
             }
         }
 
+        results.Unreadable[(mob, from, to)] = any;
         return any;
     }
 
@@ -164,29 +172,12 @@ internal abstract class MobCriterion(
 
     /// <summary>Days on which what is looked at may change: results, the start of her stay, and, for rows that could not be
     /// read, the days they may be of and those on which their animal changes mobs.</summary>
-    private readonly struct MobEdges(MobResults results, int mob, int since, Herd herd, int kind) : IEdges
+    private readonly struct MobEdges(MobResults results, int mob, int since) : IEdges
     {
         public int Next(int day)
         {
-            var edge = results.NextEdge(mob, day);
-            edge = since > day ? Math.Min(edge, since) : edge;
-            foreach (var gap in herd.Coverage.Gaps)
-            {
-                if (gap.Kind == kind || gap.Kind < 0)
-                {
-                    edge = gap.From > day ? Math.Min(edge, gap.From) : edge;
-                    edge = gap.To >= day ? Math.Min(edge, gap.To + 1) : edge;
-                    edge = gap.Animal >= 0 ? Math.Min(edge, NextMove(herd.Mobs, gap.Animal, day)) : edge;
-                }
-            }
-
-            return edge;
-        }
-
-        private static int NextMove(MobStays mobs, int animal, int day)
-        {
-            var next = Math.Max(mobs.StayAt(animal, day) + 1, mobs.Starts[animal]);
-            return next < mobs.Starts[animal + 1] ? mobs.From[next] : int.MaxValue;
+            var edge = Math.Min(results.NextEdge(mob, day), results.NextGapEdge(day));
+            return since > day ? Math.Min(edge, since) : edge;
         }
     }
 }

@@ -87,19 +87,21 @@ internal sealed class Anchor(HerdDays days, int[] kinds)
         return new AnchorReading(AnchorState.Recorded, AnchorState.Recorded, last, latest, Math.Max(latest, strictLatest));
     }
 
-    /// <summary>Every day on which the last X may have been, oldest first.</summary>
-    public List<int> Candidates(int animal, AnchorReading reading, bool strict)
+    /// <summary>Whether the last X may have been on a day.</summary>
+    public bool MayHaveBeen(int animal, AnchorReading reading, int day, bool strict) =>
+        day == reading.Last
+        || (day > reading.Last && day <= (strict ? reading.StrictLatest : reading.Latest) && MayHaveHappened(animal, day, day, strict));
+
+    /// <summary>The first day after another on which it may become, or cease to be, possible that X happened unrecorded.</summary>
+    public int NextTurn(int animal, int day)
     {
-        var candidates = new List<int> { reading.Last };
-        for (var d = reading.Last + 1; d <= (strict ? reading.StrictLatest : reading.Latest); d++)
+        var next = day <= days.KnownDay ? days.KnownDay + 1 : int.MaxValue;
+        foreach (var kind in kinds)
         {
-            if (MayHaveHappened(animal, d, d, strict))
-            {
-                candidates.Add(d);
-            }
+            next = Math.Min(next, days.NextCoverageEdge(animal, kind, day));
         }
 
-        return candidates;
+        return next;
     }
 
     /// <summary>Whether X may have happened unrecorded on a day from <paramref name="from"/> to <paramref name="to"/>.</summary>

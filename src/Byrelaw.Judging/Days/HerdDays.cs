@@ -28,6 +28,9 @@ internal sealed class HerdDays
 
     public Herd Herd { get; }
 
+    /// <summary>Counts the steps of judging where somebody asks; else null.</summary>
+    public StepCounter? Steps { get; set; }
+
     public Coverage Coverage => _coverage;
 
     /// <summary>The day the records reach.</summary>
@@ -150,18 +153,6 @@ internal sealed class HerdDays
             edge = start;
         }
 
-        if (_coverage.HasGaps[kind])
-        {
-            foreach (var gap in _coverage.Gaps)
-            {
-                if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animal || gap.Animal < 0))
-                {
-                    edge = gap.From > day ? Math.Min(edge, gap.From) : edge;
-                    edge = gap.To >= day ? Math.Min(edge, gap.To + 1) : edge;
-                }
-            }
-        }
-
-        return edge;
+        return Math.Min(edge, _coverage.NextGapEdge(animal, kind, day));
     }
 }

@@ -7,6 +7,21 @@ internal interface IEdges
     int Next(int day);
 }
 
+/// <summary>One animal's days for several kinds.</summary>
+internal readonly struct KindsEdges(HerdDays days, int animal, int[] kinds) : IEdges
+{
+    public int Next(int day)
+    {
+        var next = int.MaxValue;
+        foreach (var kind in kinds)
+        {
+            next = Math.Min(next, days.NextEdge(animal, kind, day));
+        }
+
+        return next;
+    }
+}
+
 /// <summary>One animal's days for one kind.</summary>
 internal readonly struct OwnEdges(HerdDays days, int animal, int kind) : IEdges
 {

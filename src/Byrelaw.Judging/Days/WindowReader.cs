@@ -21,8 +21,11 @@ internal abstract class WindowReader
     /// <summary>Reads the window.</summary>
     public abstract WindowReading Read(int animal, int day, ref int until, Notes? notes);
 
-    /// <summary>Every first day the window may have, for its anchor's every possible day.</summary>
-    public abstract List<int> Lows(int animal, int day, bool strict);
+    /// <summary>The window's first day for an anchor on a day.</summary>
+    public virtual int LowFrom(int anchor) => anchor;
+
+    /// <summary>The first day of an anchor for which the window's first day reaches another; that far off where none does.</summary>
+    public virtual int AnchorReaching(int low) => low;
 }
 
 /// <summary>One window for one animal on one day.</summary>
@@ -59,8 +62,6 @@ internal sealed class PlainWindow : WindowReader
         return new WindowReading(
             new Bounds(low, low, low, HighStands is { } stands ? Math.Min(high, stands) : high), false, true, true);
     }
-
-    public override List<int> Lows(int animal, int day, bool strict) => [LowMoves?.FirstReaching(day) ?? _low];
 }
 
 /// <summary><c>since last X</c> and <c>from N after last X</c>.</summary>
@@ -75,8 +76,9 @@ internal sealed class AnchoredWindow : WindowReader
         SkipsAnchorDay = wait is null;
     }
 
-    /// <summary>The window's first day for an anchor on a day.</summary>
-    public int LowFrom(int anchor) => _wait is null ? anchor : _wait.After(anchor);
+    public override int LowFrom(int anchor) => _wait is null ? anchor : _wait.After(anchor);
+
+    public override int AnchorReaching(int low) => _wait is null || low >= Day.End ? low : _wait.FirstReaching(low);
 
     public override WindowReading Read(int animal, int day, ref int until, Notes? notes)
     {
@@ -86,26 +88,5 @@ internal sealed class AnchoredWindow : WindowReader
             ? new Bounds(reading.Last, reading.Last, reading.Last, day)
             : new Bounds(LowFrom(reading.Last), LowFrom(reading.Latest), LowFrom(reading.StrictLatest), day);
         return new WindowReading(bounds, fromBirth, reading.State != AnchorState.NotKnown, reading.StrictState != AnchorState.NotKnown);
-    }
-
-    public override List<int> Lows(int animal, int day, bool strict)
-    {
-        var until = int.MaxValue;
-        var reading = Anchor!.Read(animal, day, ref until, null);
-        if (reading.State == AnchorState.Never)
-        {
-            return [reading.Last];
-        }
-
-        var lows = Anchor.Candidates(animal, reading, strict);
-        if (_wait is not null)
-        {
-            for (var i = 0; i < lows.Count; i++)
-            {
-                lows[i] = _wait.After(lows[i]);
-            }
-        }
-
-        return lows;
     }
 }

@@ -51,24 +51,20 @@ internal sealed class WindowSet
         return _windows.Length > 1 ? bounds.And(Own(_windows[1], kind, reading.Second)) : bounds;
     }
 
-    /// <summary>Every pair of first days that the windows may have, for answers that do not move one way with the window.</summary>
-    public List<Reading> Possible(int animal, int day, bool strict, in Reading reading)
-    {
-        var firsts = _windows.Length > 0 ? _windows[0].Lows(animal, day, strict) : [reading.First.Bounds.Low];
-        var seconds = _windows.Length > 1 ? _windows[1].Lows(animal, day, strict) : [reading.Second.Bounds.Low];
-        var all = new List<Reading>(firsts.Count * seconds.Count);
-        foreach (var a in firsts)
-        {
-            foreach (var b in seconds)
-            {
-                all.Add(new Reading(
-                    reading.First with { Bounds = reading.First.Bounds.From(a) },
-                    reading.Second with { Bounds = reading.Second.Bounds.From(b) }));
-            }
-        }
-
-        return all;
-    }
+    /// <summary>The readings that the windows may have, for answers that do not move one way with the window: of those that nothing
+    /// tells apart, one.</summary>
+    /// <param name="animal">Whose.</param>
+    /// <param name="day">The day of judging.</param>
+    /// <param name="strict">Coverage stops at the known day.</param>
+    /// <param name="reading">How they read.</param>
+    /// <param name="edges">The days that differ, for what is looked for in the windows.</param>
+    public List<Reading> Possible<TEdges>(int animal, int day, bool strict, Reading reading, TEdges edges)
+        where TEdges : struct, IEdges =>
+        _windows.Length == 0
+            ? [reading]
+            : new PossibleDays(_days, animal, strict).Of(_windows[0], _windows.Length > 1 ? _windows[1] : null, reading, day, edges).ConvertAll(lows => new Reading(
+                reading.First with { Bounds = reading.First.Bounds.From(lows.First) },
+                reading.Second with { Bounds = reading.Second.Bounds.From(lows.Second) }));
 
     /// <summary>
     /// Lowers <paramref name="until"/> to the last day through which the windows, moving with the day of

@@ -6,6 +6,10 @@ internal sealed class MobResults
     private readonly MobResult[][] _byMob;
     private readonly MobResult[] _unplaced;
     private readonly Dictionary<(int Mob, int From, int To), MobSample> _samples = [];
+    private readonly int[] _gapEdges;
+
+    /// <summary>Whether a row that could not be read may be a sample of a mob in some days, where that has been asked.</summary>
+    public Dictionary<(int Mob, int From, int To), bool> Unreadable { get; } = [];
 
     public MobResults(Herd herd, int kind)
     {
@@ -39,6 +43,7 @@ internal sealed class MobResults
 
         _byMob = [.. mobs.Select(Sorted)];
         _unplaced = Sorted(unplaced);
+        _gapEdges = GapEdges(herd, kind);
     }
 
     /// <summary>What was sampled of a mob on the days given. Remembered: her whole mob asks the same.</summary>
@@ -71,32 +76,60 @@ internal sealed class MobResults
     /// <summary>The first day after <paramref name="day"/> that differs from the one before it by a result of the mob's.</summary>
     public int NextEdge(int mob, int day) => Math.Min(NextEdge(_byMob[mob], day), NextEdge(_unplaced, day));
 
+    /// <summary>The first day after <paramref name="day"/> that differs by a row that could not be read: the days it may be of, and those on
+    /// which its animal changes mobs.</summary>
+    public int NextGapEdge(int day)
+    {
+        var place = Array.BinarySearch(_gapEdges, day + 1);
+        place = place < 0 ? ~place : place;
+        return place < _gapEdges.Length ? _gapEdges[place] : int.MaxValue;
+    }
+
+    private static int[] GapEdges(Herd herd, int kind)
+    {
+        var edges = new SortedSet<int>();
+        var animals = new HashSet<int>();
+        foreach (var gap in herd.Coverage.HasGaps[kind] ? herd.Coverage.Gaps : [])
+        {
+            if (gap.Kind == kind || gap.Kind < 0)
+            {
+                edges.UnionWith([gap.From, gap.To + 1]);
+                if (gap.Animal >= 0 && animals.Add(gap.Animal))
+                {
+                    edges.UnionWith(herd.Mobs.From[herd.Mobs.Starts[gap.Animal]..herd.Mobs.Starts[gap.Animal + 1]]);
+                }
+            }
+        }
+
+        return [.. edges];
+    }
+
     private static MobResult[] Sorted(List<MobResult> results) =>
         [.. results.OrderBy(result => result.Day).ThenBy(result => result.Line).ThenBy(result => result.Animal)];
 
     private static ReadOnlySpan<MobResult> Between(MobResult[] results, int from, int to)
     {
-        var start = Array.FindIndex(results, result => result.Day >= from);
-        var end = Array.FindLastIndex(results, result => result.Day <= to);
-        return start < 0 || end < start ? [] : results.AsSpan(start, end - start + 1);
+        var (start, end) = (FirstFrom(results, from), FirstFrom(results, to + 1));
+        return end <= start ? [] : results.AsSpan(start, end - start);
     }
 
     private static int NextEdge(MobResult[] results, int day)
     {
-        foreach (var result in results)
-        {
-            if (result.Day == day)
-            {
-                return day + 1;
-            }
+        var next = FirstFrom(results, day);
+        return next == results.Length ? int.MaxValue : results[next].Day == day ? day + 1 : results[next].Day;
+    }
 
-            if (result.Day > day)
-            {
-                return result.Day;
-            }
+    /// <summary>The place of the first result on or after a day.</summary>
+    private static int FirstFrom(MobResult[] results, int day)
+    {
+        var (low, high) = (0, results.Length);
+        while (low < high)
+        {
+            var middle = (low + high) >>> 1;
+            (low, high) = results[middle].Day < day ? (middle + 1, high) : (low, middle);
         }
 
-        return int.MaxValue;
+        return low;
     }
 }
 

@@ -19,7 +19,7 @@ public sealed record CleanTime(string List, string Rule, LocalDate From, LocalDa
         var found =
             from rule in rulebook.Rules
             where chosen.Contains(rule.List) && !rule.IsBroken
-            from window in Windows(rule.Needs, rulebook, 0)
+            from window in Windows(rule.Needs, rulebook, [])
             where window.Date.Name is not null && programme.Date(window.Date.Name) is not null
             let date = programme.Date(window.Date.Name!)!.Value
             select new CleanTime(rule.List, rule.Name, FirstDay(date, window.Length), date, window.Date.Name!);
@@ -38,12 +38,11 @@ public sealed record CleanTime(string List, string Rule, LocalDate From, LocalDa
         return day;
     }
 
-    // Defines nest no deeper than 64.
-    private static IEnumerable<BeforeDate> Windows(Condition condition, Rulebook rulebook, int depth) => condition switch
+    // A define is entered once, however many speak of it.
+    private static IEnumerable<BeforeDate> Windows(Condition condition, Rulebook rulebook, HashSet<int> entered) => condition switch
     {
         CountCondition { Test.IsNone: true } count => count.Windows.OfType<BeforeDate>(),
-        ListCondition list => list.Items.SelectMany(item => Windows(item, rulebook, depth + 1)),
-        NamedCondition { Not: false, Index: >= 0 } named when depth < 64 => Windows(rulebook.Defines[named.Index].Condition, rulebook, depth + 1),
-        _ => [],
+        NamedCondition { Not: false, Index: >= 0 } named when entered.Add(named.Index) => Windows(rulebook.Defines[named.Index].Condition, rulebook, entered),
+        _ => condition.Items.SelectMany(item => Windows(item, rulebook, entered)),
     };
 }

@@ -67,6 +67,24 @@ public sealed class Coverage
             && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to) || AnyOf(-1, animal, from, to) || AnyOf(-1, -1, from, to));
     }
 
+    /// <summary>The first day after <paramref name="day"/> on which a gap of this animal and kind begins or is over; int.MaxValue for none.</summary>
+    public int NextGapEdge(int animal, int kind, int day) => !HasGaps[kind] ? int.MaxValue : Math.Min(
+        Math.Min(NextEdgeOf(kind, animal, day), NextEdgeOf(kind, -1, day)), Math.Min(NextEdgeOf(-1, animal, day), NextEdgeOf(-1, -1, day)));
+
+    private int NextEdgeOf(int kind, int animal, int day)
+    {
+        var first = Place(kind, animal, Day.Start);
+        if (first == Gaps.Length || Gaps[first].Kind != kind || Gaps[first].Animal != animal)
+        {
+            return int.MaxValue;
+        }
+
+        var edge = Gaps[first].To == Day.End ? Day.End + 1 : int.MaxValue;
+        var next = Place(kind, animal, Math.Max(day, Day.Start + 1));
+        return next == Gaps.Length || Gaps[next].Kind != kind || Gaps[next].Animal != animal ? edge
+            : Math.Min(edge, Gaps[next].From > day ? Gaps[next].From : Gaps[next].To + 1);
+    }
+
     /// <summary>A gap is of one day or of any day, and those of any day stand first.</summary>
     private bool AnyOf(int kind, int animal, int from, int to)
     {

@@ -146,6 +146,34 @@ public sealed class GenConditions(Season season)
         from @group in Gen.OneOf(HerdGroup.Herd, HerdGroup.Cows, HerdGroup.Heifers)
         select (Condition)new StandingCondition(Words.Index, not, percent, @group) { Span = Words.Nowhere };
 
+    /// <summary>Forms whose answer moves no one way with a window that may begin on many days: two anchors, an exact number, a range, a mean.</summary>
+    public Gen<Condition> Doubtful
+    {
+        get
+        {
+            var anchored = Gen.Frequency<Window>(
+                (2, LastKinds.Select(kinds => (Window)new SinceLast(kinds) { Span = Words.Nowhere })),
+                (1, Gen.Select(GenLengths.Any, LastKinds, (wait, kinds) => (Window)new FromAfterLast(wait, kinds) { Span = Words.Nowhere })));
+            var windows = Gen.Frequency(
+                (1, anchored.Select(one => ImmutableArray.Create(one))),
+                (3, Gen.Select(anchored, anchored, (one, two) => ImmutableArray.Create(one, two))),
+                (1, Gen.Select(anchored, AnyWindow, (one, two) => ImmutableArray.Create(one, two))));
+            var exact =
+                from comparison in Gen.OneOf(Comparison.Exactly, Comparison.Between)
+                from low in Gen.Int[0, 3]
+                from more in Gen.Int[0, 2]
+                select new CountTest(comparison, low, comparison == Comparison.Between ? low + more : low);
+            return Gen.Frequency(
+                (4, Gen.Select(exact, AnyCounted, windows, (test, counted, when) => (Condition)new CountCondition(test, counted, when) { Span = Words.Nowhere })),
+                (2, Gen.Select(Measured, windows, (measured, when) => measured with { Windows = when })),
+                (1, Gen.Select(MobMeasured, windows, (measured, when) => measured with { Windows = when })),
+                (1, Gen.Select(MobCount, windows, (measured, when) => measured with { Windows = when })),
+                (1, Gen.Select(Test, windows, (test, when) => test with { Windows = when })),
+                (1, Gen.Select(Spell, windows, (spell, when) => spell with { Windows = when })),
+                (1, Gen.Select(AnyTime, LastKinds, (test, kinds) => (Condition)new TimeSinceCondition(test, kinds) { Span = Words.Nowhere })));
+        }
+    }
+
     /// <summary>A condition that is neither a list nor a name.</summary>
     public Gen<Condition> Leaf => Gen.Frequency(
         (6, Gen.Select(AnyCount, AnyCounted, CountWindows, (test, counted, windows) => (Condition)new CountCondition(test, counted, windows) { Span = Words.Nowhere })),

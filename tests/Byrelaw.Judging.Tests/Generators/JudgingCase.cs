@@ -12,6 +12,21 @@ public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? K
 {
     public static readonly Gen<JudgingCase> Any = For(tidy: false);
 
+    /// <summary>Rules of forms that rest on where an anchor may have been, and records of which little is kept.</summary>
+    public static readonly Gen<JudgingCase> Doubtful =
+        from season in Season.Any
+        from farm in GenFarms.For(season)
+        from rulebook in GenRulebooks.For(season, [.. farm.Animals.Select(animal => animal.Number)])
+        from needs in new GenConditions(season).Doubtful.Array[Math.Max(1, rulebook.Rules.Length)]
+        from kept in Gen.Frequency((2, Gen.Const(0)), (1, Gen.Const(1)))
+        select new JudgingCase(
+            GenRulebooks.AsBound(rulebook with
+            {
+                Rules = [.. rulebook.Rules.Select((rule, place) => rule with { Needs = needs[place], IsBroken = false })],
+                Records = kept == 0 ? rulebook.Records! with { Complete = [.. rulebook.Records.Complete.Take(1)] } : rulebook.Records,
+            }),
+            farm, null, null);
+
     /// <param name="tidy">Without unreadable rows, vague and pending results.</param>
     public static Gen<JudgingCase> For(bool tidy) =>
         from season in Season.Any

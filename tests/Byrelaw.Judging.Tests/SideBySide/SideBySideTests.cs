@@ -13,4 +13,15 @@ public sealed class SideBySideTests
             var smaller = Smaller.Of(one);
             return $"{Difference.Of(smaller)}\n{smaller}";
         });
+
+    [Fact]
+    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => RandomCases.Hold(
+        JudgingCase.Doubtful,
+        Cases.Count / 2,
+        Difference.Of,
+        one =>
+        {
+            var smaller = Smaller.Of(one);
+            return $"{Difference.Of(smaller)}\n{smaller}";
+        });
 }

@@ -9,11 +9,21 @@ internal sealed class Consistency(Quantities quantities)
     // Sums of decimal numbers are not exact.
     private const double Hair = 1e-6;
 
+    // More than this is not looked at for one question: then nothing is claimed.
+    private const long MostWork = 20_000_000;
+
     private readonly List<Bound> _arrows = [];
     private readonly List<int> _nodes = [];
     private int[] _places = [];
     private double[] _distances = [];
     private Bound?[] _came = [];
+    private long _work;
+
+    /// <summary>Whether one question has taken so much work that it is given up.</summary>
+    public bool IsTired => _work > MostWork;
+
+    /// <summary>The next question begins.</summary>
+    public void Rest() => _work = 0;
 
     /// <summary>The bounds that contradict each other; null where none do.</summary>
     public List<Bound>? Contradiction(List<Bound> bounds)
@@ -99,6 +109,7 @@ internal sealed class Consistency(Quantities quantities)
     /// <summary>What holds between a node and those of its family that came before.</summary>
     private void Gather(Family family, int at)
     {
+        _work += at;
         for (var i = 1; i < at; i++)
         {
             if (quantities.FamilyOf(_nodes[i]) == family)
@@ -123,13 +134,14 @@ internal sealed class Consistency(Quantities quantities)
     /// which the number of their days would not tell.</summary>
     private List<Bound>? Directly()
     {
+        var highs = _arrows.FindAll(arrow => arrow.Y == Quantities.Nought);
         foreach (var low in _arrows)
         {
             if (low.X == Quantities.Nought)
             {
-                foreach (var high in _arrows)
+                foreach (var high in highs)
                 {
-                    if (high.X == low.Y && high.Y == Quantities.Nought && IsAbove(low, high))
+                    if (high.X == low.Y && IsAbove(low, high))
                     {
                         return [low, high];
                     }
@@ -151,6 +163,12 @@ internal sealed class Consistency(Quantities quantities)
         for (var round = 0; round < _nodes.Count; round++)
         {
             changed = -1;
+            _work += _arrows.Count;
+            if (IsTired)
+            {
+                return null;
+            }
+
             foreach (var arrow in _arrows)
             {
                 var (from, to) = (_places[arrow.Y], _places[arrow.X]);

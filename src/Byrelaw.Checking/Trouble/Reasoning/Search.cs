@@ -13,6 +13,10 @@ internal sealed class Search(Quantities quantities)
     private readonly List<Bound> _bounds = [];
     private readonly List<OneOf> _texts = [];
     private readonly List<Condition> _conflict = [];
+
+    // What is asked for on this way already. A define is one formula, however many speak of it, and is asked for once.
+    private readonly HashSet<(Formula, bool)> _asked = new(Asked.Instance);
+    private readonly List<(Formula, bool)> _inOrder = [];
     private int _steps;
     private bool _isFound;
 
@@ -28,6 +32,8 @@ internal sealed class Search(Quantities quantities)
         _bounds.Clear();
         _texts.Clear();
         _conflict.Clear();
+        Forget(0);
+        _consistency.Rest();
         _steps = 0;
         _isFound = false;
         Wish? wishes = null;
@@ -42,14 +48,22 @@ internal sealed class Search(Quantities quantities)
     /// <summary>First what leaves no choice; then the choices that were put off, each way in turn.</summary>
     private bool Try(Wish? wishes, Wish? later)
     {
-        if (++_steps > MostSteps)
+        if (++_steps > MostSteps || _consistency.IsTired)
         {
             return true;
         }
 
+        // What leaves no choice is held against each other once, when all of it is known.
+        var certain = new List<Together>();
         while (wishes is var (formula, holds, next))
         {
             wishes = next;
+            if (!_asked.Add((formula, holds)))
+            {
+                continue;
+            }
+
+            _inOrder.Add((formula, holds));
             switch (formula)
             {
                 case Opposite opposite:
@@ -65,16 +79,17 @@ internal sealed class Search(Quantities quantities)
                 case AtLeast list when Needed(list, holds) <= 0:
                     break;
                 case Leaf leaf when (holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives is [var only]:
-                    if (!Add(only))
-                    {
-                        return false;
-                    }
-
+                    certain.Add(only);
                     break;
                 default:
                     later = new Wish(formula, holds, later);
                     break;
             }
+        }
+
+        if (!AddAll(certain))
+        {
+            return false;
         }
 
         return later switch
@@ -92,14 +107,13 @@ internal sealed class Search(Quantities quantities)
     {
         foreach (var alternative in (wish.Holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives)
         {
-            var (bounds, texts) = (_bounds.Count, _texts.Count);
+            var before = Mark();
             if (Add(alternative) && Try(null, wish.Next))
             {
                 return true;
             }
 
-            _bounds.RemoveRange(bounds, _bounds.Count - bounds);
-            _texts.RemoveRange(texts, _texts.Count - texts);
+            GoBack(before);
         }
 
         return false;
@@ -110,14 +124,13 @@ internal sealed class Search(Quantities quantities)
     {
         var needed = Needed(list, wish.Holds);
         var rest = list.Items.RemoveAt(0);
-        var (bounds, texts) = (_bounds.Count, _texts.Count);
+        var before = Mark();
         if (Try(new Wish(list.Items[0], wish.Holds, Rest(needed - 1)), wish.Next))
         {
             return true;
         }
 
-        _bounds.RemoveRange(bounds, _bounds.Count - bounds);
-        _texts.RemoveRange(texts, _texts.Count - texts);
+        GoBack(before);
         return Try(Rest(needed), wish.Next);
 
         Wish? Rest(int of) => of <= 0 ? null : new Wish(new AtLeast(wish.Holds ? of : rest.Length - of + 1, rest), wish.Holds, null);
@@ -126,6 +139,87 @@ internal sealed class Search(Quantities quantities)
     private bool Keep()
     {
         _isFound = true;
+        return true;
+    }
+
+    private (int Bounds, int Texts, int Asked) Mark() => (_bounds.Count, _texts.Count, _inOrder.Count);
+
+    private void GoBack((int Bounds, int Texts, int Asked) to)
+    {
+        _bounds.RemoveRange(to.Bounds, _bounds.Count - to.Bounds);
+        _texts.RemoveRange(to.Texts, _texts.Count - to.Texts);
+        Forget(to.Asked);
+    }
+
+    private void Forget(int from)
+    {
+        for (var i = from; i < _inOrder.Count; i++)
+        {
+            _asked.Remove(_inOrder[i]);
+        }
+
+        _inOrder.RemoveRange(from, _inOrder.Count - from);
+    }
+
+    /// <summary>Adds all of them; where they contradict each other, as many as it takes, so that the contradiction told is the first one met.</summary>
+    private bool AddAll(List<Together> certain)
+    {
+        var (bounds, texts) = (_bounds.Count, _texts.Count);
+        if (CanAdd(certain, certain.Count, tell: false))
+        {
+            return true;
+        }
+
+        var (fits, fails) = (0, certain.Count);
+        while (fits + 1 < fails)
+        {
+            var middle = (fits + fails) / 2;
+            Undo();
+            (fits, fails) = CanAdd(certain, middle, tell: false) ? (middle, fails) : (fits, middle);
+        }
+
+        Undo();
+        return CanAdd(certain, fails, tell: true);
+
+        void Undo()
+        {
+            _bounds.RemoveRange(bounds, _bounds.Count - bounds);
+            _texts.RemoveRange(texts, _texts.Count - texts);
+        }
+    }
+
+    private bool CanAdd(List<Together> certain, int count, bool tell)
+    {
+        var hasBounds = false;
+        for (var i = 0; i < count; i++)
+        {
+            _bounds.AddRange(certain[i].Bounds);
+            hasBounds |= certain[i].Bounds.Length > 0;
+            foreach (var text in certain[i].Texts)
+            {
+                _texts.Add(text);
+                if (TextConflict(text.Text) is { } texts)
+                {
+                    if (tell)
+                    {
+                        Blame(texts.Select(other => other.From));
+                    }
+
+                    return false;
+                }
+            }
+        }
+
+        if (hasBounds && _consistency.Contradiction(_bounds) is { } circle)
+        {
+            if (tell)
+            {
+                Blame(circle.Select(bound => bound.From));
+            }
+
+            return false;
+        }
+
         return true;
     }
 
@@ -175,6 +269,18 @@ internal sealed class Search(Quantities quantities)
         // What an open text must not be is held against what it must be, whichever came first.
         left = left?.Except(demands.Where(demand => demand.IsNot).SelectMany(demand => demand.Values));
         return left is not null && !left.Any() ? demands : null;
+    }
+
+    /// <summary>Tells formulas apart by which they are: two that say the same are two.</summary>
+    private sealed class Asked : IEqualityComparer<(Formula Formula, bool Holds)>
+    {
+        public static readonly Asked Instance = new();
+
+        public bool Equals((Formula Formula, bool Holds) one, (Formula Formula, bool Holds) other) =>
+            ReferenceEquals(one.Formula, other.Formula) && one.Holds == other.Holds;
+
+        public int GetHashCode((Formula Formula, bool Holds) asked) =>
+            HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(asked.Formula), asked.Holds);
     }
 
     /// <summary>A condition that must be true, or false, and those after it.</summary>

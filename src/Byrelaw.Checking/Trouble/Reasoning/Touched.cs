@@ -10,6 +10,7 @@ internal sealed class Touched
     private readonly Places _related = new();
     private readonly Places _families = new();
     private readonly Places _texts = new();
+    private readonly HashSet<Formula> _seen = new(ReferenceEqualityComparer.Instance);
     private bool _speaksOfAge;
     private bool _limitsAge;
 
@@ -36,6 +37,12 @@ internal sealed class Touched
 
     private void Add(Formula formula, Quantities quantities, int age)
     {
+        // A define is one formula, however many speak of it.
+        if (!_seen.Add(formula))
+        {
+            return;
+        }
+
         switch (formula)
         {
             case Opposite opposite:
