@@ -17,24 +17,30 @@ public static class Difference
         }
 
         return one.Rulebook.Programme!.Choices
-            .Select((choice, i) => InList(draft.Lists[i], reference.Judge(choice), choice.List))
+            .Select((choice, i) => InList(draft.Lists[i], reference.Judge(choice), choice.List, new Explained(one.Rulebook, reference.Knowledge)))
             .FirstOrDefault(difference => difference is not null);
     }
 
-    private static string? InList(ListJudgement judged, IReadOnlyList<JudgedAnimal> reference, string list)
+    private static string? InList(ListJudgement judged, IReadOnlyList<JudgedAnimal> reference, string list, Explained explained)
     {
+        var isBroken = judged.BrokenParts.Length > 0 || (reference.Count > 0 && reference[0].Rules.Any(rule => rule.IsBroken));
+        if (judged.IsBroken != isBroken)
+        {
+            return $"{list}: broken {judged.IsBroken}, reference {isBroken}";
+        }
+
         var ordered = reference.OrderBy(animal => animal.Number, AnimalNumberOrder.Instance).ToList();
         return Differ($"{list}: animals", string.Join(' ', judged.Animals.Select(animal => animal.Number)), string.Join(' ', ordered.Select(animal => animal.Number)))
-            ?? judged.Animals.Zip(ordered).Select(pair => InAnimal(pair.First, pair.Second, list)).FirstOrDefault(difference => difference is not null)
+            ?? judged.Animals.Zip(ordered).Select(pair => InAnimal(pair.First, pair.Second, list, explained)).FirstOrDefault(difference => difference is not null)
             ?? judged.Animals.Zip(ordered).Select(pair =>
                 Differ($"{list}, {pair.First.Number}: rank", pair.First.Rank, RankReference.Of(pair.Second, ordered))).FirstOrDefault(difference => difference is not null);
     }
 
-    private static string? InAnimal(AnimalJudgement judged, JudgedAnimal reference, string list)
+    private static string? InAnimal(AnimalJudgement judged, JudgedAnimal reference, string list, Explained explained)
     {
         var place = $"{list}, {judged.Number}";
         return Differ($"{place}: rules", Names(judged.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))), Names(reference.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))))
-            ?? judged.Rules.Zip(reference.Rules).Select(pair => InRule(pair.First, pair.Second, reference, place)).FirstOrDefault(difference => difference is not null)
+            ?? judged.Rules.Zip(reference.Rules).Select(pair => InRule(pair.First, pair.Second, reference, place, explained)).FirstOrDefault(difference => difference is not null)
             ?? InTimeline($"{place}: all rules together", judged.Timeline, reference.All, reference.AllStrict)
             ?? Differ($"{place}: sort", judged.Sort, reference.Sort)
             ?? Differ($"{place}: answer", judged.Answer, reference.Answer.Answer)
@@ -46,17 +52,19 @@ public static class Difference
                 Names(reference.Rules.Where(rule => rule.IsInTheWay(reference.Judged.From, reference.Judged.To)).Select(rule => (rule.Rule?.Name, rule.Gate))))
             ?? Differ($"{place}: preferences", string.Join(' ', judged.Prefers.Select(prefer => $"{prefer.Prefer.Name} {prefer.Truth}")),
                 string.Join(' ', reference.Prefers.Select(prefer => $"{prefer.Name} {prefer.Truth}")))
-            ?? Differ($"{place}: score", judged.Score, reference.Score);
+            ?? Differ($"{place}: score", judged.Score, reference.Score)
+            ?? Together.Differs(judged, reference, place);
     }
 
-    private static string? InRule(RuleJudgement judged, JudgedRule reference, JudgedAnimal animal, string place)
+    private static string? InRule(RuleJudgement judged, JudgedRule reference, JudgedAnimal animal, string place, Explained explained)
     {
         var (from, to) = animal.Judged;
         return InTimeline($"{place}: {reference.Name}", judged.Timeline,
                 ByDay.Over(reference.Days.First, reference.Days.Last, day => reference.Days.On(day).Truth),
                 ByDay.Over(reference.Days.First, reference.Days.Last, day => reference.StrictDays.On(day).Truth))
             ?? Differ($"{place}: {reference.Name}", judged.Answer, reference.Answer(from, to))
-            ?? Differ($"{place}: {reference.Name}, expected", judged.Expected, reference.IsExpected(from, to));
+            ?? Differ($"{place}: {reference.Name}, expected", judged.Expected, reference.IsExpected(from, to))
+            ?? (explained.Differs(judged, reference, animal) is { } difference ? $"{place}: {reference.Name}, {difference}" : null);
     }
 
     private static string? InTimeline(string place, Timeline judged, ByDay<Truth> days, ByDay<Truth> strict)

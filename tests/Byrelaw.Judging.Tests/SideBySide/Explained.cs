@@ -1,0 +1,95 @@
+using Byrelaw.Judging.Tests.Reference;
+using Byrelaw.Language.Rulebooks;
+
+namespace Byrelaw.Judging.Tests.SideBySide;
+
+/// <summary>Holds what is written down of a rule to the reference: what was found of each condition on the day that decides, and the days on
+/// which the answer changes.</summary>
+/// <param name="rulebook">The rules.</param>
+/// <param name="knowledge">The records, read by the reference.</param>
+public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
+{
+    /// <summary>The first thing that differs; null where nothing does.</summary>
+    public string? Differs(RuleJudgement judged, JudgedRule reference, JudgedAnimal animal)
+    {
+        var (from, to) = animal.Judged;
+        var truth = Reference.Kleene.All(reference.Days.Between(from, to).Select(day => day.Truth));
+        return Days(judged, reference, truth, from, to)
+            ?? (judged.Rule is { } rule && judged.Answer != RuleAnswer.Broken ? Findings(judged, rule, animal.Animal, Decisive(reference, truth, from, to)) : null);
+    }
+
+    /// <summary>The first judging day on which the answer is the one over all of them: what is explained is that day.</summary>
+    private static int Decisive(JudgedRule reference, Truth truth, int from, int to) =>
+        Enumerable.Range(from, to - from + 1).FirstOrDefault(day => reference.Days.On(day).Truth == truth, from);
+
+    private string? Findings(RuleJudgement judged, Rule rule, int animal, int day)
+    {
+        foreach (var finding in judged.Findings)
+        {
+            var truth = ConditionReference.At(finding.Condition, knowledge, new Moment(animal, day, false));
+            if (finding.Truth != truth)
+            {
+                return $"finding of {finding.Condition.GetType().Name} {finding.Truth}, reference {truth} on {DayNumber.Date(day)}";
+            }
+
+            if (finding.Evidence.FirstOrDefault(evidence => evidence.Date is { } date && DayNumber.Of(date) > day) is { } late)
+            {
+                return $"evidence of {late.Date} for {DayNumber.Date(day)}";
+            }
+        }
+
+        var asked = (rule.AppliesTo?.Leaves(rulebook) ?? []).Concat(rule.Needs.Leaves(rulebook)).ToHashSet(ReferenceEqualityComparer.Instance);
+        return asked.SetEquals(judged.Findings.Select(finding => finding.Condition)) ? null
+            : $"findings of {judged.Findings.Length} conditions, {asked.Count} asked";
+    }
+
+    private static string? Days(RuleJudgement judged, JudgedRule reference, Truth truth, int from, int to)
+    {
+        if (judged.Answer == RuleAnswer.Broken)
+        {
+            return null;
+        }
+
+        var changes = First(from, reference.Days.Last, day => reference.Days.On(day).Truth != truth);
+        if (Date(judged.ChangesOn) != changes)
+        {
+            return $"changes on {judged.ChangesOn}, reference {Said(changes)}";
+        }
+
+        var turns = truth != Truth.False ? null : First(
+            from + 1, reference.Days.Last - (to - from), day => Enumerable.Range(day, to - from + 1).All(one => reference.Days.On(one).Truth == Truth.True));
+        if (Date(judged.TurnsOn) != turns)
+        {
+            return $"turns on {judged.TurnsOn}, reference {Said(turns)}";
+        }
+
+        if (judged.ForGood && (truth != Truth.False || turns is not null))
+        {
+            return "for good, though it may turn";
+        }
+
+        var lapses = First(from, Math.Min(to + Shaky.Days, reference.Days.Last), day => reference.Days.On(day).Truth != Truth.True) is not null;
+        return judged is { Rule: not null, Answer: RuleAnswer.Met, Waiver: null } && judged.IsShaky != (lapses || IsAtALimit(judged))
+            ? $"shaky {judged.IsShaky}, reference {lapses}" : null;
+    }
+
+    private static bool IsAtALimit(RuleJudgement judged) => judged.Findings.Any(finding =>
+        finding is { Decides: true, Inverted: false, Margin: 0 } && finding.Condition is { Demand: TimeTest } or MeasuredCondition or MobMeasuredCondition);
+
+    private static int? First(int from, int to, Func<int, bool> holds)
+    {
+        for (var day = from; day <= to; day++)
+        {
+            if (holds(day))
+            {
+                return day;
+            }
+        }
+
+        return null;
+    }
+
+    private static int? Date(LocalDate? date) => date is { } day ? DayNumber.Of(day) : null;
+
+    private static string Said(int? day) => day is { } known ? DayNumber.Date(known).ToString() : "never";
+}
