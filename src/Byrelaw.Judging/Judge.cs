@@ -139,7 +139,7 @@ public sealed class Judge
     {
         var plan = PlanOf(choice);
         var days = DaysOf(choice);
-        var line = new StepLine();
+        var line = new DayTimeline();
         var stretches = 0;
         for (var animal = 0; animal < _days.Herd.Count; animal++)
         {

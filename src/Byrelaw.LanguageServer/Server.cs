@@ -12,7 +12,7 @@ internal sealed class Server
     private readonly MessageWriter _writer;
     private readonly Action<string> _log;
     private readonly Methods _methods;
-    private readonly Session _session;
+    private readonly EditorSession _session;
     private readonly Channel<Incoming> _waiting = Channel.CreateUnbounded<Incoming>(new UnboundedChannelOptions { SingleReader = true });
 
     /// <summary>Takes what the server reads from and writes to.</summary>
@@ -26,7 +26,7 @@ internal sealed class Server
         _reader = new MessageReader(input, log);
         _writer = new MessageWriter(output);
         _methods = new Methods(_writer, log);
-        _session = new Session(_methods, _writer, clock, Wake, log);
+        _session = new EditorSession(_methods, _writer, clock, Wake, log);
         _session.Register();
     }
 

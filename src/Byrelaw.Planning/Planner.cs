@@ -8,7 +8,7 @@ public static class Planner
     /// <param name="herd">Its records.</param>
     /// <param name="today">The day of planning; null for the day that the records reach.</param>
     /// <param name="knownOn">As known on this day; null for today's knowledge.</param>
-    public static Plan Of(Rulebook rulebook, Herd herd, LocalDate? today = null, LocalDate? knownOn = null)
+    public static Plan Plan(Rulebook rulebook, Herd herd, LocalDate? today = null, LocalDate? knownOn = null)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(herd);

@@ -4,7 +4,7 @@ namespace Byrelaw.Checking.Examples;
 internal static class ExampleFailure
 {
     /// <summary>The problem, at the place of the expectation.</summary>
-    public static Diagnostic Of(Expectation expected, Outcome outcome) => Problem.Error(
+    public static Diagnostic Of(Expectation expected, ToldAnswer outcome) => Problem.Error(
         "B1020", expected.Span, $"{Quoted.Of(expected.Name)} came out {Quoted.Of(Words(outcome, expected))}", $"the example expects {Quoted.Of(Words(expected))}");
 
     private static string Words(Expectation expected) => Joined(
@@ -16,7 +16,7 @@ internal static class ExampleFailure
         expected.Missing.IsEmpty ? "" : $"missing {And(expected.Missing)}");
 
     /// <summary>The outcome, as far as something of the kind is expected. Of another answer it is not said what it lacks.</summary>
-    private static string Words(Outcome outcome, Expectation expected)
+    private static string Words(ToldAnswer outcome, Expectation expected)
     {
         var isAnother = outcome.Answer != ExpectedAnswerWords.Of(expected.Answer);
         return Joined(

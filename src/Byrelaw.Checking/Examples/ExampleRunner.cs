@@ -48,7 +48,7 @@ public static class ExampleRunner
         var choice = new Choice(list, SortOf(list, rulebook), [], null, example.JudgedFrom, example.JudgedTo, example.Span);
         rules = rules with { Programme = new Programme(example.Name, DatesOf(example), [choice], example.Span) };
         var animal = new Judge(rules, made.Herd).JudgeOne(choice, made.Animal);
-        var outcome = Outcome.Of(expectation, animal, example.JudgedFrom);
+        var outcome = ToldAnswer.Of(expectation, animal, example.JudgedFrom);
         var judged = new ListJudgement(choice, [.. rules.BrokenParts.Where(part => part.List is null || part.List == list)], [animal], []);
         return new ExpectationOutcome(
             expectation, outcome.Fits(expectation) ? null : ExampleFailure.Of(expectation, outcome), new Draft(rules, made.Herd, null, [judged]));

@@ -5,7 +5,7 @@ internal static class Acceptances
 {
     /// <summary>The findings that nobody accepts, and the acceptances of the first file that accept nothing. (One of a used file may speak of what this
     /// file has changed.)</summary>
-    public static IEnumerable<Diagnostic> NotAccepted(Rulebook rulebook, IReadOnlyList<Finding> findings)
+    public static IEnumerable<Diagnostic> NotAccepted(Rulebook rulebook, IReadOnlyList<TroubleFound> findings)
     {
         foreach (var finding in findings.Where(finding => !IsAccepted(rulebook, finding)))
         {
@@ -28,9 +28,9 @@ internal static class Acceptances
     }
 
     /// <summary>Whether a file accepts a trouble.</summary>
-    public static bool IsAccepted(Rulebook rulebook, Finding finding) => rulebook.Acceptances.Any(acceptance => Accepts(acceptance, finding));
+    public static bool IsAccepted(Rulebook rulebook, TroubleFound finding) => rulebook.Acceptances.Any(acceptance => Accepts(acceptance, finding));
 
-    private static bool Accepts(Acceptance acceptance, Finding finding) =>
+    private static bool Accepts(Acceptance acceptance, TroubleFound finding) =>
         acceptance.Trouble == finding.Sort
         && ((Same(acceptance.Name, finding.Name) && Same(acceptance.Other, finding.Other))
             || (finding.Sort is TroubleSort.NeverMetWith or TroubleSort.LooksLike && Same(acceptance.Name, finding.Other) && Same(acceptance.Other, finding.Name)));

@@ -17,7 +17,7 @@ public static class TroubleFinder
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         var study = new Study(rulebook, cancelled);
-        List<Finding> findings =
+        List<TroubleFound> findings =
         [
             .. ConditionTrouble.Find(study),
             .. RuleTrouble.Find(study),
@@ -26,7 +26,7 @@ public static class TroubleFinder
             .. PassesNotKnown.Find(study),
             .. EarlyTests.Find(study),
             .. LateResults.Find(study),
-            .. Finders.LookAlikes.Find(rulebook),
+            .. Finders.LookAlikeNames.Find(rulebook),
         ];
         var files = rulebook.Files.Select((file, place) => (file.Path, place)).DistinctBy(file => file.Path).ToDictionary(file => file.Path, file => file.place);
         return

@@ -9,7 +9,7 @@ internal static class CarryCommand
     {
         var programme = new Argument<string>("PROGRAMME") { Description = "This season's file." };
         var season = new Option<string>("--to") { Description = "The next season, such as \"spring 2027\" or 2027.", HelpName = "SEASON", Required = true };
-        var first = Options.Date("--first-date", "The day that the programme's first date moves to, or about so; without it the same time of year.");
+        var first = SharedOptions.Date("--first-date", "The day that the programme's first date moves to, or about so; without it the same time of year.");
         var file = new Option<string?>("--out", "-o") { Description = "The new file; without it named after the season, beside the old one.", HelpName = "FILE" };
         var command = new Command("carry", "Write next season's file: dates moved, what was agreed marked to be agreed again, waivers left out.") { programme, season, first, file };
         command.SetAction(parsed => Run(
@@ -19,7 +19,7 @@ internal static class CarryCommand
 
     private static int Run(string programme, string to, LocalDate? first, string? file, Doors doors)
     {
-        var season = Season.Read(to) ?? throw new CannotDoException($"--to wants a season that ends in its year, such as \"spring 2027\", not `{to}`");
+        var season = NextSeason.Read(to) ?? throw new CannotDoException($"--to wants a season that ends in its year, such as \"spring 2027\", not `{to}`");
         var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder);
         var problems = new Problems();
         problems.Add(reading.Problems);
@@ -41,7 +41,7 @@ internal static class CarryCommand
     }
 
     /// <summary><c>spring-2027.byre</c>; for a year alone the old name with its year in it.</summary>
-    private static string FileName(string programme, Season season)
+    private static string FileName(string programme, NextSeason season)
     {
         var old = Path.GetFileNameWithoutExtension(programme);
         var name = season.Name.Contains(' ', StringComparison.Ordinal) ? season.Name : season.Rename(old).Replace(", ", "-", StringComparison.Ordinal);

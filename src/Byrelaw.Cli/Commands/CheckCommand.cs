@@ -14,7 +14,7 @@ internal static class CheckCommand
         var folder = new Option<string?>("--out") { Description = "With --practice: a folder for that page (Markdown and HTML).", HelpName = "DIR" };
         var explain = new Option<string>("--explain") { Description = "Say what a problem means, with an example and its mend; no FILE is read.", HelpName = "CODE" };
         var hash = new Option<string?>("--log-hash") { Description = "A hash of the log of judging that you noted: say whether its line is still there.", HelpName = "SHA256" };
-        var format = Options.Format();
+        var format = SharedOptions.Format();
         var command = new Command("check", "Read rule files, try their worked examples and report every problem at once.") { files, coverage, practice, folder, hash, format, explain };
         command.Validators.Add(parsed =>
         {

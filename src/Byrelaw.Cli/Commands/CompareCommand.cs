@@ -12,7 +12,7 @@ internal static class CompareCommand
         var @new = new Argument<string>("NEW") { Description = "The same, or another, as it is." };
         var records = new Option<string?>("--records") { Description = "The folder with animals.csv and events.csv: judge every animal by both, and say which change makes which difference.", HelpName = "FOLDER" };
         var folder = new Option<string?>("--out") { Description = "A folder for the comparison as a page (Markdown and HTML).", HelpName = "DIR" };
-        var (knownOn, format) = (Options.KnownOn(), Options.Format());
+        var (knownOn, format) = (SharedOptions.KnownOn(), SharedOptions.Format());
         var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, knownOn, folder, format };
         command.SetAction(parsed => Run(
             parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(knownOn), parsed.GetValue(folder), parsed.GetValue(format) == "json", doors));

@@ -9,7 +9,7 @@ internal static class DraftCommand
     {
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
-        var (on, knownOn, by, format) = (Options.On(), Options.KnownOn(), Options.By(), Options.Format());
+        var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format());
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
             programme, folder, on, knownOn, by, format,

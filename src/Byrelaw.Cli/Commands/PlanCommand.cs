@@ -13,11 +13,11 @@ internal static class PlanCommand
     {
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string>("--out") { Description = $"The folder for the plan; without it: {DefaultOut}.", HelpName = "DIR", DefaultValueFactory = _ => DefaultOut };
-        var today = Options.Date("--today", "The day of planning; without it the day that the records reach.");
-        var (knownOn, by) = (Options.KnownOn(), Options.By());
+        var today = SharedOptions.Date("--today", "The day of planning; without it the day that the records reach.");
+        var (knownOn, by) = (SharedOptions.KnownOn(), SharedOptions.By());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
         var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
-        var heard = Options.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
+        var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
         var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, by, slip, round, heard };
         command.SetAction(parsed =>
         {
@@ -46,7 +46,7 @@ internal static class PlanCommand
             throw new CannotDoException("no record with a date could be read, so nobody knows what day it is; say it with --today, or write `up to` a day under `records`");
         }
 
-        return Planner.Of(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
+        return Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
     }
 
     private static int Write(Plan plan, string programme, string folder, string? by, Problems problems, Doors doors)
@@ -60,7 +60,7 @@ internal static class PlanCommand
         ReportFolder.Check(target);
         var logged = LogOfJudging.Add(plan.Draft, "plan", programme, by, doors);
         ReportFolder.Write(target, PlanReport.Of(plan));
-        doors.Out.Write(PlanText.Of(plan));
+        doors.Out.Write(PlanSummaryText.Of(plan));
         doors.Out.WriteLine($"\nThe whole plan: {doors.Show(target)}/index.html; for the farmer: {doors.Show(target)}/expectations.html; for a calendar: {doors.Show(target)}/calendar.ics");
         doors.Out.Write(logged);
         if (problems.All.Count > 0)
@@ -81,7 +81,7 @@ internal static class PlanCommand
         var rulebook = plan.Draft.Rulebook;
         var slip = SlipPhrase.Read(words, plan.Calendar, rulebook.Plans, round, heardOn)
             ?? throw new CannotDoException($"--slip does not understand `{words}`; it wants {SlipPhrase.Forms}, with a method and a day that the plan has");
-        doors.Out.Write(SlipText.Of(Slipper.Of(rulebook, plan.Calendar, slip)!));
+        doors.Out.Write(SlipText.Of(Slipper.Slip(rulebook, plan.Calendar, slip)!));
         return ExitCode.Done;
     }
 }

@@ -9,7 +9,7 @@ internal static class RecordsCommand
     {
         var folder = new Argument<string>("FOLDER") { Description = "The folder with animals.csv and events.csv." };
         var rules = new Option<string?>("--rules") { Description = "The programme's file, which knows the words the records use.", HelpName = "FILE" };
-        var format = Options.Format();
+        var format = SharedOptions.Format();
         var command = new Command("records", "Say what is in the records and what is wrong with them.") { folder, rules, format };
         command.SetAction(parsed => Run(parsed.GetValue(folder)!, parsed.GetValue(rules), parsed.GetValue(format) == "json", doors));
         return command;

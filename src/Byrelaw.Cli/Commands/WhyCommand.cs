@@ -8,7 +8,7 @@ internal static class WhyCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var animal = new Argument<string>("ANIMAL") { Description = "Her number on the farm." };
         var all = new Option<bool>("--all") { Description = "List the rules that are met, too." };
-        var (on, knownOn, format) = (Options.On(), Options.KnownOn(), Options.Format());
+        var (on, knownOn, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.Format());
         var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, on, knownOn, format };
         command.SetAction(parsed => Run(
             parsed.GetValue(programme)!, parsed.GetValue(animal)!, parsed.GetValue(all), parsed.GetValue(on), parsed.GetValue(knownOn),

@@ -16,8 +16,8 @@ internal sealed class FactDateCriterion(HerdDays days, FactDateCondition conditi
         }
 
         var found = (int)column.Numbers[animal];
-        notes?.Fact(animal, condition.Fact.Name, Numbers.WriteDay(found));
-        notes?.Text(Numbers.WriteDay(found));
+        notes?.Fact(animal, condition.Fact.Name, ValueText.WriteDay(found));
+        notes?.Text(ValueText.WriteDay(found));
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
         return (found == _wanted) != condition.IsNot ? Kleene.True : Kleene.False;
     }

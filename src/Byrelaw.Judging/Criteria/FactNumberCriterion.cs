@@ -17,7 +17,7 @@ internal sealed class FactNumberCriterion(HerdDays days, FactNumberCondition con
 
         var limits = _limits.For(animal, notes);
         var value = column.Numbers[animal];
-        notes?.Fact(animal, condition.Fact.Name, Numbers.Write(value, condition.Fact.Unit?.Symbol));
+        notes?.Fact(animal, condition.Fact.Name, ValueText.Write(value, condition.Fact.Unit?.Symbol));
         notes?.Number(value, value, condition.Fact.Unit?.Symbol, null, 1, limits);
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
         return Kleene.Of(limits.Accept(value, value));

@@ -70,7 +70,7 @@ internal abstract class MobCriterion(
         var sample = results.Of(mob, from, to);
         foreach (var result in sample.Results)
         {
-            notes?.Row(measure.Id, result.Day, result.Line, Numbers.WriteResult(result.Low, result.High, measure.Unit?.Symbol));
+            notes?.Row(measure.Id, result.Day, result.Line, ValueText.WriteResult(result.Low, result.High, measure.Unit?.Symbol));
         }
 
         if (MayBeUnreadable(mob, from, to, notes))

@@ -46,7 +46,7 @@ internal sealed class NumberLimits(HerdDays days, NumberTest test)
         }
 
         value = Limits.Round(limit.Value * column.Numbers[animal] / 100);
-        notes?.Fact(animal, fact.Name, Numbers.Write(column.Numbers[animal], fact.Unit?.Symbol));
+        notes?.Fact(animal, fact.Name, ValueText.Write(column.Numbers[animal], fact.Unit?.Symbol));
         return true;
     }
 }

@@ -30,7 +30,7 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
         var recorded = Days.Herd.RecordedParity[animal];
         if (recorded >= 0)
         {
-            notes?.Fact(animal, "parity", Numbers.Write(recorded));
+            notes?.Fact(animal, "parity", ValueText.Write(recorded));
         }
 
         var least = recorded >= 0 ? recorded : recorded == Unreadable ? 0 : counted;

@@ -19,8 +19,8 @@ internal sealed class RecordedCriterion(HerdDays days, RecordedCondition conditi
             if (isRecorded)
             {
                 var text = column.Texts.Length > 0 ? column.Texts[animal]!
-                    : condition.Fact.Type == Language.Rulebooks.Words.FactType.Date ? Numbers.WriteDay((int)column.Numbers[animal])
-                    : Numbers.Write(column.Numbers[animal], condition.Fact.Unit?.Symbol);
+                    : condition.Fact.Type == Language.Rulebooks.Words.FactType.Date ? ValueText.WriteDay((int)column.Numbers[animal])
+                    : ValueText.Write(column.Numbers[animal], condition.Fact.Unit?.Symbol);
                 notes.Fact(animal, condition.Fact.Name, text);
                 notes.Text(text);
             }

@@ -18,7 +18,7 @@ internal sealed class StandingCriterion(HerdDays days, StandingCondition conditi
         }
 
         var value = column.Numbers[animal];
-        notes?.Fact(animal, condition.Fact.Name, Numbers.Write(value, condition.Fact.Unit?.Symbol));
+        notes?.Fact(animal, condition.Fact.Name, ValueText.Write(value, condition.Fact.Unit?.Symbol));
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
         var mates = herdmates.On(day, strict: false, ref until);
         var answer = Kleene.Of(

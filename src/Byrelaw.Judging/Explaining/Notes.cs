@@ -79,7 +79,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
     {
         var youngest = Elapsed(latest, day, test.Low.Unit);
         var oldest = Elapsed(earliest, day, test.Low.Unit);
-        var born = earliest == latest ? Numbers.WriteDay(earliest) : $"{Numbers.WriteDay(earliest)} to {Numbers.WriteDay(latest)}";
+        var born = earliest == latest ? ValueText.WriteDay(earliest) : $"{ValueText.WriteDay(earliest)} to {ValueText.WriteDay(latest)}";
         Fact(animalPlace, "born", born);
         _found = new FoundAge(youngest, oldest);
         _margin = youngest == oldest
@@ -112,7 +112,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
         var run = days.Herd.Runs[kind];
         var value = days.Herd.Vocabulary.Kinds[kind] switch
         {
-            MeasureKind measure => Numbers.WriteResult(run.Low[place], run.High[place], measure.Unit?.Symbol) ?? Unsettled,
+            MeasureKind measure => ValueText.WriteResult(run.Low[place], run.High[place], measure.Unit?.Symbol) ?? Unsettled,
             TestKind test => run.Answers[place] == KindRun.NotKnown ? Unsettled : test.Answers[run.Answers[place]],
             _ => null,
         };

@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Lists;
 /// <summary>Writes down all that is said of one animal on one list. For one thread.</summary>
 internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate? finalTransfer)
 {
-    private readonly StepLine _all = new();
+    private readonly DayTimeline _all = new();
     private readonly Concluder _concluder = new(plan, days);
     private readonly RuleExplainer _rules = new(plan, days);
     private readonly Settling _settling = new(plan, days.Length);

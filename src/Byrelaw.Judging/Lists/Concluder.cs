@@ -8,7 +8,7 @@ namespace Byrelaw.Judging.Lists;
 /// <param name="turning">So many of the first are known not to say No by themselves.</param>
 internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays days, int turning = 0)
 {
-    private readonly StepLine _line = new();
+    private readonly DayTimeline _line = new();
     private readonly Kleene[] _each = new Kleene[judged.Length];
 
     public Concluder(ListPlan plan, JudgingDays days)

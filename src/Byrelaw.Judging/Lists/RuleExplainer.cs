@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Lists;
 /// <summary>Writes down what one gate or rule says of one animal, and why.</summary>
 internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
 {
-    private readonly StepLine _line = new();
+    private readonly DayTimeline _line = new();
 
     public RuleJudgement InTheHerd(int animal)
     {

@@ -19,40 +19,6 @@ public sealed record Timeline(ImmutableArray<Stretch> Stretches, LocalDate Last)
 
         return Stretches[i];
     }
-
-    /// <summary>The first day after <paramref name="date"/> on which the truth is another than on that day; null for none in the span.</summary>
-    public LocalDate? NextChange(LocalDate date)
-    {
-        var truth = At(date).Truth;
-        foreach (var stretch in Stretches)
-        {
-            if (stretch.From > date && stretch.Truth != truth)
-            {
-                return stretch.From;
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>The first day on or after <paramref name="date"/> on which it is true; null for none in the span.</summary>
-    public LocalDate? FirstTrue(LocalDate date)
-    {
-        if (At(date).Truth == Truth.True)
-        {
-            return date;
-        }
-
-        foreach (var stretch in Stretches)
-        {
-            if (stretch.From > date && stretch.Truth == Truth.True)
-            {
-                return stretch.From;
-            }
-        }
-
-        return null;
-    }
 }
 
 /// <summary>Days on which an answer stays the same.</summary>

@@ -3,12 +3,12 @@ namespace Byrelaw.Judging.Tuning;
 /// <summary>One number's values, one rung each: an animal is judged on every rung on which her answer may change. For one thread.</summary>
 internal sealed class Ladder
 {
-    private readonly Trial[] _trials;
+    private readonly TriedValue[] _trials;
     private readonly Concluder?[] _rungs;
     private readonly Func<decimal, Concluder> _make;
     private readonly Concluder _still;
 
-    public Ladder(Judge judge, Rulebook rulebook, RuleNumber number, Choice choice, JudgingDays days, HashSet<string> moved, Trial[] trials)
+    public Ladder(Judge judge, Rulebook rulebook, RuleNumber number, Choice choice, JudgingDays days, HashSet<string> moved, TriedValue[] trials)
     {
         (_trials, _rungs) = (trials, new Concluder?[trials.Length]);
         var plan = judge.PlanOf(choice);

@@ -12,7 +12,7 @@ internal sealed class PairTuner(Rulebook rulebook, Herd herd, Choice choice)
     private const int EachWay = 4;
 
     /// <summary>The table.</summary>
-    public PairTuning Of(RuleNumber first, RuleNumber second)
+    public PairTuning Tune(RuleNumber first, RuleNumber second)
     {
         var (down, along) = (Values(first, second), Values(second, first));
         return new PairTuning(first, second, choice, down, along, [.. down.Select(a => along.Select(b => Cell(a, b)).ToImmutableArray())]);
@@ -28,7 +28,7 @@ internal sealed class PairTuner(Rulebook rulebook, Herd herd, Choice choice)
     private ImmutableArray<decimal> Values(RuleNumber number, RuleNumber other)
     {
         var values = new SortedSet<decimal>();
-        foreach (var tuning in WithoutTheOther(number, other).Select(changed => new Tuner(changed, herd).Tune(number, choice)))
+        foreach (var tuning in WithoutTheOther(number, other).Select(changed => new NumberTuner(changed, herd).Tune(number, choice)))
         {
             values.Add(tuning.Current);
             values.UnionWith(UsableBands.Below(tuning).Concat(UsableBands.Above(tuning)).Select(tuning.ValueOf));
@@ -47,7 +47,7 @@ internal sealed class PairTuner(Rulebook rulebook, Herd herd, Choice choice)
             return [rulebook with { Rules = [.. rulebook.Rules.Where(rule => !theirs.Contains(rule.Name))] }];
         }
 
-        var tuning = new Tuner(rulebook, herd).Tune(other, choice);
+        var tuning = new NumberTuner(rulebook, herd).Tune(other, choice);
         return UsableBands.Below(tuning).Take(EachWay).Concat(UsableBands.Above(tuning).Take(EachWay)).Append(tuning.CurrentStep)
             .Select(step => rulebook.With(other, tuning.ValueOf(step)));
     }

@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Tuning;
 /// <summary>A criterion that works out an animal's timeline once and then reads it: what a number does not move is asked many times over.</summary>
 internal sealed class RememberedCriterion(Criterion inner, JudgingDays days) : Criterion
 {
-    private readonly StepLine _line = new();
+    private readonly DayTimeline _line = new();
     private int _animal = -1;
     private int _step;
 

@@ -29,11 +29,11 @@ public static class RuleTuner
     /// <param name="choice">The list.</param>
     /// <param name="with">Another rule, or the same, each of whose numbers is paired with each of the first's; null for none.</param>
     /// <param name="progress">Told how much is done, of how much.</param>
-    public static RuleTuning Of(Rulebook rulebook, Herd herd, Rule rule, Choice choice, Rule? with = null, IProgress<(int Done, int Of)>? progress = null)
+    public static RuleTuning Tune(Rulebook rulebook, Herd herd, Rule rule, Choice choice, Rule? with = null, IProgress<(int Done, int Of)>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(choice);
-        var tuner = new Tuner(rulebook, herd);
+        var tuner = new NumberTuner(rulebook, herd);
         var judged = new Judge(rulebook, herd).JudgeAll().Lists.First(list => list.Choice.List == choice.List);
         ImmutableArray<TunedNumber> numbers =
         [
@@ -49,7 +49,7 @@ public static class RuleTuner
                 .. from a in numbers.Select(number => number.Number)
                    from b in NumbersOfRule.Of(rulebook, other)
                    where a.Key != b.Key && done.Add(string.Join(" and ", new[] { $"{a.Key}", $"{b.Key}" }.Order(StringComparer.Ordinal)))
-                   select pairs.Of(a, b),
+                   select pairs.Tune(a, b),
             ];
         }
     }

@@ -9,18 +9,18 @@ internal static class TrialValues
     private const double Most = 1e15;
 
     /// <summary>Every whole number from the lowest that makes sense to one after which nothing changes any more.</summary>
-    public static Trial[] Whole(ConditionNumber number, int enough)
+    public static TriedValue[] Whole(ConditionNumber number, int enough)
     {
         var lowest = (int)(number.Lowest ?? 0);
         var highest = (int?)number.Highest;
         var last = Math.Max(lowest, Math.Min(enough, highest ?? enough));
-        return [.. Enumerable.Range(lowest, last - lowest + 1).Select(value => new Trial(new ValueRange(value, value == last ? highest : value), value))];
+        return [.. Enumerable.Range(lowest, last - lowest + 1).Select(value => new TriedValue(new ValueRange(value, value == last ? highest : value), value))];
     }
 
     /// <summary>Each number that is compared with the limit, and what lies between two of them.</summary>
     /// <param name="number">The limit.</param>
     /// <param name="compared">Every number at which the answer of any animal on any day may change; more do no harm.</param>
-    public static Trial[] Between(ConditionNumber number, IEnumerable<double> compared)
+    public static TriedValue[] Between(ConditionNumber number, IEnumerable<double> compared)
     {
         decimal? lowest = number.Lowest is { } low ? Down(low) : null, highest = number.Highest is { } high ? Up(high) : null;
         var points = new SortedSet<decimal>();
@@ -31,12 +31,12 @@ internal static class TrialValues
         }
 
         points.RemoveWhere(point => point < lowest || point > highest);
-        var trials = new List<Trial>();
+        var trials = new List<TriedValue>();
         var from = lowest;
         foreach (var point in points)
         {
             Gap(trials, from, point - Grain);
-            trials.Add(new Trial(new ValueRange(point, point), point));
+            trials.Add(new TriedValue(new ValueRange(point, point), point));
             from = point + Grain;
         }
 
@@ -44,7 +44,7 @@ internal static class TrialValues
         return [.. trials];
     }
 
-    private static void Gap(List<Trial> trials, decimal? from, decimal? to)
+    private static void Gap(List<TriedValue> trials, decimal? from, decimal? to)
     {
         if (from is { } low && to is { } high && low > high)
         {
@@ -58,7 +58,7 @@ internal static class TrialValues
             (null, { } b) => b,
             _ => 0,
         };
-        trials.Add(new Trial(new ValueRange(from, to), value));
+        trials.Add(new TriedValue(new ValueRange(from, to), value));
     }
 
     private static decimal Down(double value) => Math.Floor((decimal)value / Grain) * Grain;

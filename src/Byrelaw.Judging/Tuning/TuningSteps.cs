@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Tuning;
 /// <summary>Puts all animals' answers together: a step ends where the first of them changes hers.</summary>
 internal static class TuningSteps
 {
-    public static ImmutableArray<TuningStep> Of(IReadOnlyList<TunedAnimal> animals, IReadOnlyList<Trial> trials)
+    public static ImmutableArray<TuningStep> Of(IReadOnlyList<TunedAnimal> animals, IReadOnlyList<TriedValue> trials)
     {
         // Every run starts where a trial does, and every animal's runs start with the first trial.
         var starts = animals.SelectMany(animal => animal.Runs.Skip(1).Select(run => run.Range.From!.Value)).ToHashSet();

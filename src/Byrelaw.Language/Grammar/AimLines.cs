@@ -17,7 +17,7 @@ internal static class AimLines
         Leaf.Word("wants"), Leaf.Number, What, Leaf.Comma.Then(Leaf.Percent), Leaf.Word("sure"));
 
     public static readonly Parser<Token, LineSyntax> Budget = Map<Token, Token, Syntax.Plans.MoneySyntax, LineSyntax>(
-        (start, amount) => new BudgetLine(amount) { Span = start.Span.To(amount.Span) }, Leaf.Word("budget"), Evidence.Money);
+        (start, amount) => new BudgetLine(amount) { Span = start.Span.To(amount.Span) }, Leaf.Word("budget"), EvidenceClauses.Money);
 
     public static readonly Parser<Token, LineSyntax> Embryos = Map<Token, Token, (EmbryoOrigin Origin, Token Token), Maybe<(DurationSyntax Age, Token Old)>, LineSyntax>(
         (start, from, age) => new EmbryosLine(from.Origin, age.HasValue ? age.Value.Age : null) { Span = start.Span.To(age.HasValue ? age.Value.Old.Span : from.Token.Span) },

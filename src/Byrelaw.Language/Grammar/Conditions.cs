@@ -15,7 +15,7 @@ internal static class Conditions
 
     private static readonly Parser<Token, ImmutableArray<TailSyntax>> Tails =
         Leaf.Comma.Labelled("").Optional().Then(OneOf(
-            Windows.InThe, Windows.Since, Windows.From, Windows.Ever, Comparisons.Compare, Comparisons.Is, Windows.NotInTheTop, OfHerMob))
+            WindowClauses.InThe, WindowClauses.Since, WindowClauses.From, WindowClauses.Ever, Comparisons.Compare, Comparisons.Is, WindowClauses.NotInTheTop, OfHerMob))
         .Several().Select(tails => tails.ToImmutableArray());
 
     private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(

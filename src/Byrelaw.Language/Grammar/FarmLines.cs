@@ -60,11 +60,11 @@ internal static class FarmLines
 
     public static readonly Parser<Token, LineSyntax> Transfer = Map<Token, Token, DayReferenceSyntax, Maybe<DurationSyntax>, LineSyntax>(
         (start, first, over) => new TransferLine(first, over.GetValueOrDefault()) { Span = start.Span.To(over.HasValue ? over.Value.Span : first.Span) },
-        Leaf.Word("transfer"), Days.Reference, Leaf.Comma.Labelled("`, over N days`").Then(Leaf.Word("over")).Then(Leaf.Duration).Optional());
+        Leaf.Word("transfer"), DayClauses.Reference, Leaf.Comma.Labelled("`, over N days`").Then(Leaf.Word("over")).Then(Leaf.Duration).Optional());
 
     public static readonly Parser<Token, LineSyntax> Date = Map<Token, Token, NameSyntax, DayReferenceSyntax, LineSyntax>(
         (start, name, day) => new DateLine(name, day) { Span = start.Span.To(day.Span) },
-        Leaf.Word("date"), Leaf.DeclaredName("a name for the date"), Days.DateOrReckoned);
+        Leaf.Word("date"), Leaf.DeclaredName("a name for the date"), DayClauses.DateOrReckoned);
 
     private static readonly Parser<Token, ImmutableArray<TextSyntax>> Animals = Map(
         (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),

@@ -20,7 +20,7 @@ internal static class LeadingNumbers
     {
         var timeSince = Map<Token, Token, ImmutableArray<NameSyntax>, Func<Demand, ConditionSyntax>>(
             (unit, kinds) => demand => TimeSince(demand, unit, kinds),
-            Leaf.DurationUnit, Leaf.Word("since").Then(Windows.LastKinds));
+            Leaf.DurationUnit, Leaf.Word("since").Then(WindowClauses.LastKinds));
         var mob = Map<Token, NameSyntax, ImmutableArray<TailSyntax>, Func<Demand, ConditionSyntax>>(
             (measure, rest) => demand => new MobCountSyntax(CountTest(demand), measure) { Span = Conditions.Cover(demand.Span, measure.Span, rest), Tails = rest },
             Leaf.Word("her", "`her mob`").Then(Leaf.Word("mob")).Then(Leaf.Word("with")).Then(Leaf.Name("a measure")), tails);

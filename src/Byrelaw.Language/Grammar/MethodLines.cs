@@ -25,13 +25,13 @@ internal static class MethodLines
         Leaf.Word("counts"), Leaf.Word("as").Then(Leaf.Word("heat")).Then(Leaf.Word("on")).Then(Leaf.Word("day")).Then(Leaf.Number));
 
     public static readonly Parser<Token, LineSyntax> InHeat = Rate(
-        Leaf.Word("in").Before(Leaf.Word("heat")), Evidence.ShareByDay, share => new InHeatLine(share) { Span = share.Span });
+        Leaf.Word("in").Before(Leaf.Word("heat")), EvidenceClauses.ShareByDay, share => new InHeatLine(share) { Span = share.Span });
 
     public static readonly Parser<Token, LineSyntax> HeatSeen = Rate(
-        Leaf.Word("heat").Before(Leaf.Word("seen")), Evidence.Share, share => new HeatSeenLine(share) { Span = share.Span });
+        Leaf.Word("heat").Before(Leaf.Word("seen")), EvidenceClauses.Share, share => new HeatSeenLine(share) { Span = share.Span });
 
     public static readonly Parser<Token, LineSyntax> Accepted = Rate(
-        Leaf.Word("accepted").Before(Leaf.Word("on")).Before(Leaf.Word("the")).Before(Leaf.Word("day")), Evidence.Share, share => new AcceptedLine(share) { Span = share.Span });
+        Leaf.Word("accepted").Before(Leaf.Word("on")).Before(Leaf.Word("the")).Before(Leaf.Word("day")), EvidenceClauses.Share, share => new AcceptedLine(share) { Span = share.Span });
 
     public static readonly Parser<Token, LineSyntax> Cycles = Map<Token, Token, DurationSyntax, LineSyntax>(
         (start, every) => new CyclesLine(every) { Span = start.Span.To(every.Span) }, Leaf.Word("cycles"), Leaf.Word("every").Then(Leaf.Duration));
@@ -49,7 +49,7 @@ internal static class MethodLines
 
     public static readonly Parser<Token, LineSyntax> Costs = Map<Token, Token, MoneySyntax, Maybe<NameSyntax>, LineSyntax>(
         (start, amount, per) => new CostsLine(amount, per.GetValueOrDefault()) { Span = start.Span.To(per.HasValue ? per.Value.Span : amount.Span) },
-        Leaf.Word("costs"), Evidence.Money, Leaf.Word("per").Then(Leaf.Name("`animal treated`")).Optional());
+        Leaf.Word("costs"), EvidenceClauses.Money, Leaf.Word("per").Then(Leaf.Name("`animal treated`")).Optional());
 
     public static readonly Parser<Token, LineSyntax> For = Map<Token, Token, NameSyntax, LineSyntax>(
         (start, list) => new ForLine(list) { Span = start.Span.To(list.Span) }, Leaf.Word("for"), Leaf.ListName("the name of a list, such as `donors`"));

@@ -24,7 +24,7 @@ internal static class PlanHeads
         },
         Leaf.Word("visits"), Leaf.Text("what the team comes for, in quotes"),
         Leaf.Word("in", "`in` and a region").Then(Leaf.Text("a region in quotes")).Optional(),
-        OneOf(Days.Schedule, Days.AfterVisits).Optional());
+        OneOf(DayClauses.Schedule, DayClauses.AfterVisits).Optional());
 
     // The words of a quantity may be any: which are known is decided when they are bound.
     private static readonly Parser<Token, NameSyntax> Quantity = Leaf.NameOf(IsWord, "what is assumed, such as `pregnant per transfer`");
@@ -39,7 +39,7 @@ internal static class PlanHeads
             Leaf.Percent.Select<(NumberSyntax, bool, UnitSyntax?)>(percent => (percent, true, null)),
             Map<Token, NumberSyntax, Maybe<UnitSyntax>, (NumberSyntax, bool, UnitSyntax?)>(
                 (number, unit) => (number, false, unit.GetValueOrDefault()), Leaf.Number, Leaf.Unit.Labelled("").Optional())),
-        Evidence.Any);
+        EvidenceClauses.Any);
 
     private static bool IsWord(Token token) => token.Kind is TokenKind.Word or TokenKind.Phrase;
 }

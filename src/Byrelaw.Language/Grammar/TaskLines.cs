@@ -8,14 +8,14 @@ namespace Byrelaw.Language.Grammar;
 internal static class TaskLines
 {
     public static readonly Parser<Token, LineSyntax> Due = Map<Token, Token, DayReferenceSyntax, LineSyntax>(
-        (start, day) => new DueLine(day) { Span = start.Span.To(day.Span) }, Leaf.Word("due"), Days.Reference);
+        (start, day) => new DueLine(day) { Span = start.Span.To(day.Span) }, Leaf.Word("due"), DayClauses.Reference);
 
     /// <summary><c>not before DAY</c> or <c>not needed</c>.</summary>
     public static readonly Parser<Token, LineSyntax> NotBeforeOrNeeded = Map(
         (start, finish) => finish(start),
         Leaf.Word("not"),
         OneOf(
-            Leaf.Word("before").Then(Days.Bare).Select<Func<Token, LineSyntax>>(day => start => new NotBeforeLine(day) { Span = start.Span.To(day.Span) }),
+            Leaf.Word("before").Then(DayClauses.Bare).Select<Func<Token, LineSyntax>>(day => start => new NotBeforeLine(day) { Span = start.Span.To(day.Span) }),
             Leaf.Word("needed").Select<Func<Token, LineSyntax>>(end => start => new NotNeededLine { Span = start.Span.To(end.Span) })));
 
     public static readonly Parser<Token, LineSyntax> ResultsTake = Map<Token, Token, DurationSyntax, LineSyntax>(
@@ -32,7 +32,7 @@ internal static class TaskLines
     public static readonly Parser<Token, LineSyntax> Settles = Map<Token, Token, ImmutableArray<SyntaxNode>, LineSyntax>(
         (start, what) => new SettlesLine(what) { Span = start.Span.To(what[^1].Span) }, Leaf.Word("settles"), Lists.Of(Settled, Leaf.Comma));
 
-    public static readonly Parser<Token, LineSyntax> Schedule = Days.Schedule.Select<LineSyntax>(schedule => new ScheduleLine(schedule) { Span = schedule.Span });
+    public static readonly Parser<Token, LineSyntax> Schedule = DayClauses.Schedule.Select<LineSyntax>(schedule => new ScheduleLine(schedule) { Span = schedule.Span });
 
     private static readonly Parser<Token, DayOffSyntax> DayOff = OneOf(
         Leaf.Date.Select(date => new DayOffSyntax(date, null) { Span = date.Span }),

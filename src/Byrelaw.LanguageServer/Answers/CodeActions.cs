@@ -19,7 +19,7 @@ internal static class CodeActions
         var actions = new List<CodeAction>();
         foreach (var (reading, _) in workspace.ReadingsWith(path))
         {
-            foreach (var (diagnostic, problem) in Problems.Of(reading)[path].Where(found => Touches(found.Problem.Range, asked.Range)))
+            foreach (var (diagnostic, problem) in EditorProblems.Of(reading)[path].Where(found => Touches(found.Problem.Range, asked.Range)))
             {
                 if (reading.View.Reading.Corrected(diagnostic).Correction is { } correction && !actions.Exists(other => other.Title == correction.Title && other.Diagnostics[0] == problem))
                 {
@@ -37,7 +37,7 @@ internal static class CodeActions
         foreach (var replacement in correction.Replacements)
         {
             var file = reading.View.Files.First(file => file.Path == replacement.File);
-            var start = Problems.Offset(file, replacement.Line, replacement.Column);
+            var start = EditorProblems.Offset(file, replacement.Line, replacement.Column);
             var uri = workspace.Files.Uri(reading.PathOf(file.Path));
             changes.TryAdd(uri, []);
             changes[uri].Add(new TextEdit(TextLines.Of(file).Range(start, Math.Min(start + replacement.Length, file.Text.Length)), replacement.Text));

@@ -40,7 +40,7 @@ internal sealed record CodeActionParams(DocumentName TextDocument, Range Range, 
 internal sealed record CodeActionContext(string[]? Only);
 
 /// <summary>One thing that can be done.</summary>
-internal sealed record CodeAction(string Title, string Kind, List<Problem> Diagnostics, bool IsPreferred, WorkspaceEdit Edit);
+internal sealed record CodeAction(string Title, string Kind, List<EditorProblem> Diagnostics, bool IsPreferred, WorkspaceEdit Edit);
 
 /// <summary>Classed words, five numbers each.</summary>
 internal sealed record SemanticTokens(int[] Data);

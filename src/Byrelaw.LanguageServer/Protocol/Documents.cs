@@ -19,7 +19,7 @@ internal sealed record WatchedParams(FileChange[] Changes);
 internal sealed record FileChange(string Uri, int Type);
 
 /// <summary>What is wrong in a document.</summary>
-internal sealed record PublishParams(string Uri, int? Version, List<Problem> Diagnostics);
+internal sealed record PublishParams(string Uri, int? Version, List<EditorProblem> Diagnostics);
 
 /// <summary>One problem. Severity 1 is an error, 2 a warning.</summary>
-internal sealed record Problem(Range Range, int Severity, string Code, string Source, string Message);
+internal sealed record EditorProblem(Range Range, int Severity, string Code, string Source, string Message);

@@ -3,14 +3,14 @@ namespace Byrelaw.LanguageServer.Readings;
 /// <summary>Tells the client what is wrong in open documents and in the files that they use.</summary>
 internal sealed class Publisher(Workspace workspace, MessageWriter writer)
 {
-    private readonly Dictionary<string, List<Problem>> _told = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<EditorProblem>> _told = new(StringComparer.Ordinal);
 
     /// <summary>Tells what is wrong now. A document that was just edited is always answered; other files where something changed.</summary>
     /// <param name="edited">The paths of documents that were opened or edited.</param>
     /// <param name="second">What the last second look found; of what has been edited since, that which may still be said is.</param>
     public void Publish(IReadOnlySet<string> edited, IReadOnlyList<SecondFindings> second)
     {
-        var problems = new Dictionary<string, List<Problem>>(StringComparer.Ordinal);
+        var problems = new Dictionary<string, List<EditorProblem>>(StringComparer.Ordinal);
         foreach (var root in workspace.Files.Open.Keys.ToList())
         {
             if (workspace.Reading(root) is not { } reading)
@@ -18,7 +18,7 @@ internal sealed class Publisher(Workspace workspace, MessageWriter writer)
                 continue;
             }
 
-            foreach (var (path, found) in Problems.Of(reading))
+            foreach (var (path, found) in EditorProblems.Of(reading))
             {
                 Add(path, found.Select(one => one.Problem));
             }
@@ -41,14 +41,14 @@ internal sealed class Publisher(Workspace workspace, MessageWriter writer)
             }
         }
 
-        void Add(string path, IEnumerable<Problem> found)
+        void Add(string path, IEnumerable<EditorProblem> found)
         {
             problems.TryAdd(path, []);
             problems[path].AddRange(found.Except(problems[path]));
         }
     }
 
-    private void Tell(string path, List<Problem> problems)
+    private void Tell(string path, List<EditorProblem> problems)
     {
         var version = workspace.Files.Open.TryGetValue(path, out var document) ? document.Version : null;
         writer.Notify("textDocument/publishDiagnostics", new PublishParams(workspace.Files.Uri(path), version, problems), LspJson.Default.PublishParams);

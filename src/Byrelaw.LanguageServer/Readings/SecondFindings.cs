@@ -3,9 +3,9 @@ namespace Byrelaw.LanguageServer.Readings;
 /// <summary>What a second look at one document found in it and in the files that it uses.</summary>
 internal sealed class SecondFindings
 {
-    private readonly Dictionary<string, (string Text, List<Problem> Problems)> _byPath;
+    private readonly Dictionary<string, (string Text, List<EditorProblem> Problems)> _byPath;
 
-    private SecondFindings(string root, Dictionary<string, (string Text, List<Problem> Problems)> byPath)
+    private SecondFindings(string root, Dictionary<string, (string Text, List<EditorProblem> Problems)> byPath)
     {
         Root = root;
         _byPath = byPath;
@@ -20,8 +20,8 @@ internal sealed class SecondFindings
     /// <summary>Takes what was found in a reading.</summary>
     public static SecondFindings Of(RootReading reading, IEnumerable<Diagnostic> found)
     {
-        var byPath = new Dictionary<string, (string, List<Problem>)>(StringComparer.Ordinal);
-        foreach (var (path, problems) in Problems.Of(reading, found).Where(file => file.Value.Count > 0))
+        var byPath = new Dictionary<string, (string, List<EditorProblem>)>(StringComparer.Ordinal);
+        foreach (var (path, problems) in EditorProblems.Of(reading, found).Where(file => file.Value.Count > 0))
         {
             byPath[path] = (reading.FileAt(path)!.Text, problems.ConvertAll(one => one.Problem));
         }
@@ -36,13 +36,13 @@ internal sealed class SecondFindings
     /// </summary>
     /// <param name="path">One of <see cref="Paths"/>.</param>
     /// <param name="text">What the file says now.</param>
-    public IEnumerable<Problem> In(string path, string text)
+    public IEnumerable<EditorProblem> In(string path, string text)
     {
         var (then, problems) = _byPath[path];
         return then == text ? problems : Moved(problems, new ChangedLines(then, text));
     }
 
-    private static IEnumerable<Problem> Moved(List<Problem> problems, ChangedLines changed)
+    private static IEnumerable<EditorProblem> Moved(List<EditorProblem> problems, ChangedLines changed)
     {
         foreach (var problem in problems)
         {

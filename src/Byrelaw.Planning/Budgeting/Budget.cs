@@ -13,7 +13,7 @@ namespace Byrelaw.Planning.Budgeting;
 /// Not spent, but lost: recipients that were accepted and are not pregnant calve a cycle later. Null where no price is put on that.
 /// </param>
 public sealed record Budget(
-    string Currency, ImmutableArray<BudgetLine> Lines, double Low, double High, CostEach Each, double? Limit, double? ChanceWithinLimit, BudgetLine? Lost,
+    string Currency, ImmutableArray<ExpectedCharge> Lines, double Low, double High, CostEach Each, double? Limit, double? ChanceWithinLimit, ExpectedCharge? Lost,
     ImmutableArray<NotPriced> NotPriced)
 {
     /// <summary>To expect on average.</summary>
@@ -27,7 +27,7 @@ public sealed record Budget(
 /// <param name="Charge">What is paid for.</param>
 /// <param name="On">Where in the programme.</param>
 /// <param name="Number">How many, on average.</param>
-public sealed record BudgetLine(Charge Charge, SpentOn On, double Number)
+public sealed record ExpectedCharge(Charge Charge, SpentOn On, double Number)
 {
     /// <summary>Whether the number depends on how the season goes.</summary>
     public bool Varies => Charge.Number is null && Charge.Per is not (CostUnit.Programme or CostUnit.Collection);

@@ -10,13 +10,13 @@ public static class Budgeter
     /// <param name="currency">Three capital letters.</param>
     /// <param name="limit">What may be spent; null where nothing is said.</param>
     /// <param name="notPriced">What no price is given for.</param>
-    public static Budget Of(Forecast forecast, ImmutableArray<Charge> charges, Rate? fitToFreeze, string currency, double? limit, params ImmutableArray<NotPriced> notPriced)
+    public static Budget AddUp(Forecast forecast, ImmutableArray<Charge> charges, Rate? fitToFreeze, string currency, double? limit, params ImmutableArray<NotPriced> notPriced)
     {
         var lines = Lines(forecast, charges, fitToFreeze);
         var total = lines.Sum(line => line.Amount);
         var range = MoneyRange.Of(forecast, lines, fitToFreeze);
         var lost = charges.Where(charge => charge.Per == CostUnit.LostCycle)
-            .Select(charge => new BudgetLine(charge, SpentOn.Pregnancies, Number(forecast, charge, fitToFreeze))).FirstOrDefault();
+            .Select(charge => new ExpectedCharge(charge, SpentOn.Pregnancies, Number(forecast, charge, fitToFreeze))).FirstOrDefault();
         return new(
             currency, lines, range.Quantile(0.1), range.Quantile(0.9),
             new(Each(Stage.Transfers), Each(Stage.Pregnant), Each(Stage.Alive), Each(Stage.Heifers)),
@@ -29,10 +29,10 @@ public static class Budgeter
     /// <param name="forecast">Of the sessions.</param>
     /// <param name="charges">All that is paid for.</param>
     /// <param name="fitToFreeze">The share of surplus embryos that is frozen; null where they are not.</param>
-    public static ImmutableArray<BudgetLine> Lines(Forecast forecast, ImmutableArray<Charge> charges, Rate? fitToFreeze) =>
+    public static ImmutableArray<ExpectedCharge> Lines(Forecast forecast, ImmutableArray<Charge> charges, Rate? fitToFreeze) =>
     [
         .. charges.Where(charge => charge.Per != CostUnit.LostCycle)
-            .Select(charge => new BudgetLine(charge, On(charge.Per), Number(forecast, charge, fitToFreeze))),
+            .Select(charge => new ExpectedCharge(charge, On(charge.Per), Number(forecast, charge, fitToFreeze))),
     ];
 
     private static double Number(Forecast forecast, Charge charge, Rate? fitToFreeze) => charge.Number ?? charge.Per switch

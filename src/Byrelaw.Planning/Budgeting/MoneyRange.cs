@@ -34,7 +34,7 @@ internal sealed class MoneyRange(double least, double step, Counts rungs)
     }
 
     /// <summary>The range of a forecast programme's total.</summary>
-    public static MoneyRange Of(Forecast forecast, ImmutableArray<BudgetLine> lines, Rate? fitToFreeze)
+    public static MoneyRange Of(Forecast forecast, ImmutableArray<ExpectedCharge> lines, Rate? fitToFreeze)
     {
         var varying = lines.Where(line => line.Varies).ToArray();
         var (expected, total) = (varying.Sum(line => line.Amount), lines.Sum(line => line.Amount));

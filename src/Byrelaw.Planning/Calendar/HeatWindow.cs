@@ -21,7 +21,7 @@ public sealed record HeatWindow(ImmutableArray<LocalDate> Transfers, int DayFrom
     public LocalDate Last => Transfers[^1].PlusDays(-DayFrom);
 
     /// <summary>All heat dates that serve at least one transfer day, in order.</summary>
-    public IEnumerable<LocalDate> Heats => Days.From(First, Last).Where(Serves);
+    public IEnumerable<LocalDate> Heats => DayRuns.From(First, Last).Where(Serves);
 
     /// <summary>Whether a heat on a date serves any transfer day.</summary>
     public bool Serves(LocalDate heat) => ServedBy(heat).Any();

@@ -90,7 +90,7 @@ public sealed record PlanCalendar(
     {
         EntryKind.Collection or EntryKind.Transfer =>
         [
-            .. Days.From(entry.From, entry.To).SelectMany(day => Clash.On(day, aims)),
+            .. DayRuns.From(entry.From, entry.To).SelectMany(day => Clash.On(day, aims)),
             .. visits.Where(clash => clash.Date == entry.From && clash.Visits == (entry.Kind == EntryKind.Collection ? "collection" : "transfer")),
         ],
         EntryKind.Treatment or EntryKind.DonorTreatment or EntryKind.TaskStart => [.. Clash.On(entry.From, aims)],

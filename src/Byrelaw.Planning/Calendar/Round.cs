@@ -9,7 +9,7 @@ namespace Byrelaw.Planning.Calendar;
 public sealed record Round(int Number, Programme Programme, LocalDate? Collection, LocalDate FirstTransfer, LocalDate FinalTransfer)
 {
     /// <summary>The days on which embryos are transferred.</summary>
-    public IEnumerable<LocalDate> TransferDays => Days.From(FirstTransfer, FinalTransfer);
+    public IEnumerable<LocalDate> TransferDays => DayRuns.From(FirstTransfer, FinalTransfer);
 
     /// <summary>
     /// Days since heat (or fertilisation) of an embryo that is transferred on a day. Eggs are fertilised on the day after their collection

@@ -57,7 +57,7 @@ public sealed record TreatmentCalendar(
     private static LocalDate BestStart(ImmutableArray<(int Day, double Share)> spread, HeatWindow window, LocalDate target)
     {
         var (earliest, latest) = (window.First.PlusDays(-spread.Max(heat => heat.Day)), window.Last.PlusDays(-spread.Min(heat => heat.Day)));
-        return Calendar.Days.From(earliest, latest)
+        return Calendar.DayRuns.From(earliest, latest)
             .OrderByDescending(start => Math.Round(spread.Where(heat => window.Serves(start.PlusDays(heat.Day))).Sum(heat => heat.Share), 9))
             .ThenBy(start => Math.Round(spread.Sum(heat => heat.Share * Math.Abs(Period.DaysBetween(target, start.PlusDays(heat.Day)))), 9))
             .ThenByDescending(start => start)

@@ -23,11 +23,11 @@ public sealed record Forecast(Chain Chain, ImmutableArray<StageForecast> Stages,
     public double Idle => Sessions.Sum(meeting => meeting.Session.Times * meeting.Idle.Mean);
 
     /// <summary>What holds the transfers back: the scarcer of embryos and recipients, or neither if both are scarce about as often.</summary>
-    public Limit Limit => (Surplus, Idle) switch
+    public Bottleneck Limit => (Surplus, Idle) switch
     {
-        var (surplus, idle) when surplus > 2 * idle => Limit.Recipients,
-        var (surplus, idle) when idle > 2 * surplus => Limit.Embryos,
-        _ => Limit.Both,
+        var (surplus, idle) when surplus > 2 * idle => Bottleneck.Recipients,
+        var (surplus, idle) when idle > 2 * surplus => Bottleneck.Embryos,
+        _ => Bottleneck.Both,
     };
 }
 
@@ -45,17 +45,10 @@ public sealed record StageForecast(Stage Stage, Counts Counts, Stage? Of = null,
 /// <param name="Transfers">The fewer of the two.</param>
 /// <param name="Surplus">Embryos left over.</param>
 /// <param name="Idle">Recipients left over.</param>
-public sealed record Meeting(Session Session, Counts Embryos, Counts? Recipients, Counts Transfers, Counts Surplus, Counts Idle)
-{
-    /// <summary>The chance that embryos are left over.</summary>
-    public double ChanceOfSurplus => Surplus.AtLeast(1);
-
-    /// <summary>The chance that recipients are left over.</summary>
-    public double ChanceOfIdle => Idle.AtLeast(1);
-}
+public sealed record Meeting(Session Session, Counts Embryos, Counts? Recipients, Counts Transfers, Counts Surplus, Counts Idle);
 
 /// <summary>What holds transfers back.</summary>
-public enum Limit
+public enum Bottleneck
 {
     /// <summary>Embryos: recipients stand idle far oftener.</summary>
     Embryos,

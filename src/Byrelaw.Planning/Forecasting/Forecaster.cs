@@ -11,7 +11,7 @@ public sealed class Forecaster(Chain chain)
     public Chain Chain => chain;
 
     /// <summary>What to expect of these sessions.</summary>
-    public Forecast Of(params ImmutableArray<Session> sessions)
+    public Forecast Forecast(params ImmutableArray<Session> sessions)
     {
         var stages = ImmutableArray.CreateBuilder<StageForecast>();
         AddEmbryos(stages, sessions.Sum(session => session.Times * session.Donors));

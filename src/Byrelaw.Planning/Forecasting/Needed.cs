@@ -23,7 +23,7 @@ public sealed record Needed(Further Of, int? More, int Limit, int Room, Forecast
         var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing is needed.");
 
         // More of anything never makes it less likely, so the limit is tried first and then the middle.
-        var (none, enough, at) = (-1, limit, forecaster.Of(sessions.With(further, limit)));
+        var (none, enough, at) = (-1, limit, forecaster.Forecast(sessions.With(further, limit)));
         if (at.Chance < goal.Certainty)
         {
             return new(further, null, limit, room, at);
@@ -32,7 +32,7 @@ public sealed record Needed(Further Of, int? More, int Limit, int Room, Forecast
         while (enough - none > 1)
         {
             var middle = (none + enough) / 2;
-            var then = forecaster.Of(sessions.With(further, middle));
+            var then = forecaster.Forecast(sessions.With(further, middle));
             (none, enough, at) = then.Chance >= goal.Certainty ? (none, middle, then) : (middle, enough, at);
         }
 

@@ -16,7 +16,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     public static SeasonOutline Of(SeasonInputs inputs, bool compared)
     {
         var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers);
-        var options = Options.Of(inputs);
+        var options = MethodOptions.Of(inputs);
         var forecaster = reading.Chain is { } chain ? new Forecaster(chain) : null;
         var embryos = forecaster?.Meet(new(inputs.Donors, [])).Embryos;
         var certainty = inputs.Aims.Wants?.Sure ?? UsualCertainty;

@@ -12,13 +12,13 @@ public static class SeasonPlanner
             return outline.Numbers;
         }
 
-        var forecast = forecaster.Of(outline.Numbers.Sessions);
+        var forecast = forecaster.Forecast(outline.Numbers.Sessions);
         var numbers = outline.Numbers with { Forecast = forecast, Budget = Cost(inputs, forecast) };
         return forecaster.Chain.Goal is null ? numbers : numbers with
         {
             Worth = Worth.Of(forecaster, numbers.Sessions, forecast),
             Needed = MoreNeeded.Of(forecaster, inputs, numbers),
-            Farthest = forecaster.Of(MoreNeeded.Everything(inputs, numbers)),
+            Farthest = forecaster.Forecast(MoreNeeded.Everything(inputs, numbers)),
         };
     }
 
@@ -27,7 +27,7 @@ public static class SeasonPlanner
     public static SeasonOutlook? Outlook(SeasonInputs inputs)
     {
         var outline = SeasonOutline.Of(inputs, false);
-        return outline.Forecaster?.Of(outline.Numbers.Sessions) is { } forecast
+        return outline.Forecaster?.Forecast(outline.Numbers.Sessions) is { } forecast
             ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)))
             : null;
     }
@@ -36,7 +36,7 @@ public static class SeasonPlanner
     {
         ImmutableArray<Session> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
         var charges = Charges.Of(inputs, sessions);
-        return charges.IsEmpty ? null : Budgeter.Of(
+        return charges.IsEmpty ? null : Budgeter.AddUp(
             forecast, charges, InVain.FitToFreeze(inputs), Charges.Currency(inputs), inputs.Aims.Budget?.Amount, WithoutPrice.Of(inputs, sessions));
     }
 }
@@ -44,7 +44,7 @@ public static class SeasonPlanner
 /// <summary>What comes of a season and what it costs on average.</summary>
 /// <param name="Forecast">What comes of it.</param>
 /// <param name="Lines">What is paid.</param>
-public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<BudgetLine> Lines)
+public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<ExpectedCharge> Lines)
 {
     /// <summary>To pay on average.</summary>
     public double Cost => Lines.Sum(line => line.Amount);

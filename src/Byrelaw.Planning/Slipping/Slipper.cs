@@ -12,7 +12,7 @@ public static class Slipper
     /// <param name="rulebook">With a programme.</param>
     /// <param name="calendar">Its calendar.</param>
     /// <param name="slip">What goes wrong.</param>
-    public static SlipAnswer? Of(Rulebook rulebook, PlanCalendar calendar, Slip slip)
+    public static SlipAnswer? Slip(Rulebook rulebook, PlanCalendar calendar, Slip slip)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(calendar);

@@ -29,8 +29,8 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
                 .Where(day => day >= window.From && day <= window.To)
                 .Select(day => Option(rulebook, herd, sorts, day, today, outlook)),
         ];
-        var ranked = Ranking.Best(options.Where(option => option.Obstacles.IsEmpty));
-        return new(options, ranked.FirstOrDefault(), Ranking.Why(ranked), ranked.Skip(1).FirstOrDefault());
+        var ranked = VisitOrder.Best(options.Where(option => option.Obstacles.IsEmpty));
+        return new(options, ranked.FirstOrDefault(), VisitOrder.Why(ranked), ranked.Skip(1).FirstOrDefault());
     }
 
     private static VisitOption Option(Rulebook rulebook, Herd herd, Sorts sorts, LocalDate day, LocalDate today, IOutlook? outlook)

@@ -122,7 +122,7 @@ internal sealed class AnimalFile
             return (first, last);
         }
 
-        _problems.Add(DateProblems.NotABirth(row.Text(), cell));
+        _problems.Add(RecordDateProblems.NotABirth(row.Text(), cell));
         return (Day.Start, Day.End);
     }
 

@@ -87,7 +87,7 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
             case FactType.Date:
                 if (!DateCell.TryRead(text, out var day))
                 {
-                    return DateProblems.NotADate(row.Text(), cell);
+                    return RecordDateProblems.NotADate(row.Text(), cell);
                 }
 
                 Add(FactState.Known, day);
@@ -121,7 +121,7 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
 
     private Diagnostic? Amount(CsvRows row, ReadOnlySpan<byte> text)
     {
-        if (!MeasuredCell.TryRead(text, out var bound, out var number, out var unitText) || bound != Bound.Exact)
+        if (!MeasuredCell.TryRead(text, out var bound, out var number, out var unitText) || bound != MeasureBound.Exact)
         {
             return FactProblems.NotANumber(row.Text(), cell, fact);
         }

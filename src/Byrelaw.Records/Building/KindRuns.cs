@@ -9,7 +9,7 @@ internal static class KindRuns
         switch (kind)
         {
             case MeasureKind:
-                var measured = SortedRun<ValueRange>.Of(animals, [.. stages.Select(stage => stage.Measures[kind.Id])]);
+                var measured = SortedRun<AllowedRange>.Of(animals, [.. stages.Select(stage => stage.Measures[kind.Id])]);
                 return Run(measured, low: Lows(measured), high: Highs(measured));
             case TestKind:
                 var tested = SortedRun<byte>.Of(animals, [.. stages.Select(stage => stage.Tests[kind.Id])]);
@@ -24,13 +24,13 @@ internal static class KindRuns
     /// <summary>Results of mobs.</summary>
     public static MobRun OfMobs(Kind kind, int mobs, IEnumerable<GroupRow> groups)
     {
-        var rows = new ChunkedList<Staged<ValueRange>>();
+        var rows = new ChunkedList<Staged<AllowedRange>>();
         foreach (var row in groups.Where(row => row.Kind == kind.Id))
         {
-            rows.Add(new Staged<ValueRange>(row.Mob, row.Day, row.Line, row.Range));
+            rows.Add(new Staged<AllowedRange>(row.Mob, row.Day, row.Line, row.Range));
         }
 
-        var run = SortedRun<ValueRange>.Of(mobs, [rows]);
+        var run = SortedRun<AllowedRange>.Of(mobs, [rows]);
         return new MobRun { Starts = run.Starts, Days = run.Days, Lines = run.Lines, Low = Lows(run), High = Highs(run) };
     }
 
@@ -45,7 +45,7 @@ internal static class KindRuns
             Answers = answers ?? [],
         };
 
-    private static double[] Lows(SortedRun<ValueRange> run) => Array.ConvertAll(run.Results, range => range.Low);
+    private static double[] Lows(SortedRun<AllowedRange> run) => Array.ConvertAll(run.Results, range => range.Low);
 
-    private static double[] Highs(SortedRun<ValueRange> run) => Array.ConvertAll(run.Results, range => range.High);
+    private static double[] Highs(SortedRun<AllowedRange> run) => Array.ConvertAll(run.Results, range => range.High);
 }

@@ -3,7 +3,7 @@ using System.Buffers;
 namespace Byrelaw.Records.Cells;
 
 /// <summary>How a measured value is bounded.</summary>
-internal enum Bound
+internal enum MeasureBound
 {
     /// <summary>It is the value.</summary>
     Exact,
@@ -21,15 +21,15 @@ internal static class MeasuredCell
     private static readonly SearchValues<byte> NumberBytes = SearchValues.Create("-.0123456789"u8);
 
     /// <summary>Takes the cell apart; false where there is no number at its start.</summary>
-    public static bool TryRead(ReadOnlySpan<byte> cell, out Bound bound, out double number, out ReadOnlySpan<byte> unit)
+    public static bool TryRead(ReadOnlySpan<byte> cell, out MeasureBound bound, out double number, out ReadOnlySpan<byte> unit)
     {
-        bound = cell.IsEmpty ? Bound.Exact : cell[0] switch
+        bound = cell.IsEmpty ? MeasureBound.Exact : cell[0] switch
         {
-            (byte)'<' => Bound.Below,
-            (byte)'>' => Bound.Above,
-            _ => Bound.Exact,
+            (byte)'<' => MeasureBound.Below,
+            (byte)'>' => MeasureBound.Above,
+            _ => MeasureBound.Exact,
         };
-        var rest = bound == Bound.Exact ? cell : cell[1..].TrimStart((byte)' ');
+        var rest = bound == MeasureBound.Exact ? cell : cell[1..].TrimStart((byte)' ');
         var end = rest.IndexOfAnyExcept(NumberBytes);
         unit = end < 0 ? [] : rest[end..].TrimStart((byte)' ');
 
@@ -39,10 +39,10 @@ internal static class MeasuredCell
     }
 
     /// <summary>The values allowed between two ends; low is above high where none is.</summary>
-    public static ValueRange Range(Bound bound, double number, double lowest, double highest) => bound switch
+    public static AllowedRange Range(MeasureBound bound, double number, double lowest, double highest) => bound switch
     {
-        Bound.Below => new ValueRange(lowest, double.BitDecrement(number)),
-        Bound.Above => new ValueRange(double.BitIncrement(number), highest),
-        _ => new ValueRange(number, number),
+        MeasureBound.Below => new AllowedRange(lowest, double.BitDecrement(number)),
+        MeasureBound.Above => new AllowedRange(double.BitIncrement(number), highest),
+        _ => new AllowedRange(number, number),
     };
 }

@@ -3,8 +3,7 @@ namespace Byrelaw.Records.Doubts;
 /// <summary>Records read and looked over.</summary>
 /// <param name="Herd">The herd; what could not be read is in its problems.</param>
 /// <param name="Doubts">Warnings about what could be read and is hard to believe, by file and line. They suspend nothing.</param>
-/// <param name="Summary">What is there.</param>
-public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts, RecordSummary Summary)
+public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
 {
     /// <summary>Reads and looks over a folder of records, as <see cref="HerdReader"/> does.</summary>
     /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
@@ -23,7 +22,7 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts, 
         Doubt[] doubts = [.. Find(reading, isReachSaid: keeping?.UpTo is not null || knownOn is not null)];
         var ofAnimals = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell == DoubtfulCell.RowOfAnimals)], animals, columns: null);
         var ofEvents = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell != DoubtfulCell.RowOfAnimals)], events, reading.EventColumns);
-        return new RecordsCheck(reading.Herd, [.. ofAnimals, .. ofEvents], RecordSummary.Of(reading.Herd, reading.UnreadableRows));
+        return new RecordsCheck(reading.Herd, [.. ofAnimals, .. ofEvents]);
     }
 
     private static IEnumerable<Doubt> Find(HerdReading reading, bool isReachSaid)

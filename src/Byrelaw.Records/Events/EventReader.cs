@@ -71,12 +71,12 @@ internal sealed class EventReader
     }
 
     /// <summary>Says what is wrong with the date, the animal, the kind or the day of entry.</summary>
-    private void ReportHead(CsvRows row, int kind, Subject subject, bool hasDay, bool hasEntry)
+    private void ReportHead(CsvRows row, int kind, RowSubject subject, bool hasDay, bool hasEntry)
     {
         var text = row.Text();
         if (!hasDay)
         {
-            _stage.Problems.Add(row.Cell(_columns.Date).IsEmpty ? DateProblems.NoDate(text, _columns.Date) : DateProblems.NotADate(text, _columns.Date));
+            _stage.Problems.Add(row.Cell(_columns.Date).IsEmpty ? RecordDateProblems.NoDate(text, _columns.Date) : RecordDateProblems.NotADate(text, _columns.Date));
         }
 
         if (subject.Sort == SubjectSort.Unreadable)
@@ -93,7 +93,7 @@ internal sealed class EventReader
 
         if (!hasEntry)
         {
-            _stage.Problems.Add(DateProblems.NotADate(text, _columns.Recorded));
+            _stage.Problems.Add(RecordDateProblems.NotADate(text, _columns.Recorded));
         }
     }
 

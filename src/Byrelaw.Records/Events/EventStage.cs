@@ -8,7 +8,7 @@ internal sealed class EventStage
     {
         Events = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<Nothing>>())];
         Tests = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<byte>>())];
-        Measures = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<ValueRange>>())];
+        Measures = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<AllowedRange>>())];
     }
 
     /// <summary>By kind id: events, moves left out.</summary>
@@ -18,7 +18,7 @@ internal sealed class EventStage
     public ChunkedList<Staged<byte>>[] Tests { get; }
 
     /// <summary>By kind id: measured values.</summary>
-    public ChunkedList<Staged<ValueRange>>[] Measures { get; }
+    public ChunkedList<Staged<AllowedRange>>[] Measures { get; }
 
     /// <summary>Moves from mob to mob.</summary>
     public ChunkedList<Staged<int>> Moves { get; } = new();
@@ -46,9 +46,8 @@ internal sealed class EventStage
     /// <param name="kind">What happened; null where that cannot be read.</param>
     /// <param name="day">When; null where that cannot be read.</param>
     /// <param name="line">Where it stands.</param>
-    public void Suspend(Subject subject, Kind? kind, int? day, int line)
+    public void Suspend(RowSubject subject, Kind? kind, int? day, int line)
     {
-        UnreadableRows++;
         var isNobodys = kind switch
         {
             TestKind => subject.Sort is SubjectSort.Mob or SubjectSort.Herd,
@@ -68,7 +67,4 @@ internal sealed class EventStage
         Tests[kind] = new();
         Measures[kind] = new();
     }
-
-    /// <summary>How many rows could not be read.</summary>
-    public int UnreadableRows { get; set; }
 }

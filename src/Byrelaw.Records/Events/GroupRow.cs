@@ -7,7 +7,7 @@ namespace Byrelaw.Records.Events;
 /// <param name="Mob">Which mob; <see cref="WholeHerd"/> for all.</param>
 /// <param name="Range">For a measure: the values that the result allows.</param>
 /// <param name="Target">For a move: the mob they move to.</param>
-internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, ValueRange Range = default, int Target = -1)
+internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, AllowedRange Range = default, int Target = -1)
 {
     /// <summary>Every animal that is present.</summary>
     public const int WholeHerd = -1;

@@ -7,9 +7,9 @@ internal sealed class MeasureReader(EventColumns columns, List<Diagnostic> probl
     private readonly UnitLookup _units = new();
 
     /// <summary>The values that the result allows; false where it cannot be read, which is reported.</summary>
-    public bool TryRead(CsvRows row, MeasureKind measure, out ValueRange range)
+    public bool TryRead(CsvRows row, MeasureKind measure, out AllowedRange range)
     {
-        range = ValueRange.NotKnown;
+        range = AllowedRange.NotKnown;
         var value = row.Cell(columns.Value);
         if (PendingCell.Is(value))
         {
@@ -75,14 +75,14 @@ internal sealed class MeasureReader(EventColumns columns, List<Diagnostic> probl
         return true;
     }
 
-    private bool OnScale(CsvRows row, MeasureKind measure, Scale scale, Bound bound, double number, out ValueRange range)
+    private bool OnScale(CsvRows row, MeasureKind measure, Scale scale, MeasureBound bound, double number, out AllowedRange range)
     {
         range = MeasuredCell.Range(bound, number, scale.From, scale.To);
         return number < scale.From || number > scale.To ? Report(ValueProblems.OffScale(row.Text(), columns.Value, measure))
             : range.Low <= range.High || Report(ValueProblems.NothingBeyond(row.Text(), columns.Value, measure, scale.From));
     }
 
-    private bool Amount(CsvRows row, MeasureKind measure, Bound bound, double number, out ValueRange range)
+    private bool Amount(CsvRows row, MeasureKind measure, MeasureBound bound, double number, out AllowedRange range)
     {
         var lowest = measure.Unit!.Quantity == Quantity.Temperature ? AbsoluteZero : 0;
         range = MeasuredCell.Range(bound, number, lowest, double.PositiveInfinity);

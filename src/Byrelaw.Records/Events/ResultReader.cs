@@ -7,7 +7,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     private readonly MeasureReader _measures = new(columns, stage.Problems);
 
     /// <summary>Reads the result of a row whose date, animal and kind are known.</summary>
-    public void Read(CsvRows row, Kind kind, Subject subject, int day, int line)
+    public void Read(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
         switch (kind)
         {
@@ -26,7 +26,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         }
     }
 
-    private void ReadEvent(CsvRows row, Kind kind, Subject subject, int day, int line)
+    private void ReadEvent(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
         var isSound = TakesNoUnit(row, kind);
         if (!row.Cell(columns.Value).IsEmpty)
@@ -49,7 +49,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         }
     }
 
-    private void ReadMove(CsvRows row, Kind kind, Subject subject, int day, int line)
+    private void ReadMove(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
         var isSound = TakesNoUnit(row, kind);
         var name = row.Cell(columns.Value);
@@ -73,7 +73,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         }
     }
 
-    private void ReadTest(CsvRows row, TestKind test, Subject subject, int day, int line)
+    private void ReadTest(CsvRows row, TestKind test, RowSubject subject, int day, int line)
     {
         if (!TakesNoUnit(row, test))
         {
@@ -100,26 +100,21 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         }
     }
 
-    private void ReadMeasure(CsvRows row, MeasureKind measure, Subject subject, int day, int line)
+    private void ReadMeasure(CsvRows row, MeasureKind measure, RowSubject subject, int day, int line)
     {
         var isSound = _measures.TryRead(row, measure, out var range);
-        if (!isSound && subject.Sort != SubjectSort.Animal)
-        {
-            // A mob's sample whose value cannot be read is a sample with result not known, and nothing more.
-            stage.UnreadableRows++;
-        }
-
         if (subject.Sort == SubjectSort.Herd)
         {
             stage.NobodysResults.Add(line);
         }
         else if (subject.Sort == SubjectSort.Mob)
         {
-            stage.Groups.Add(new GroupRow(measure.Id, day, line, subject.Number, isSound ? range : ValueRange.NotKnown));
+            // A mob's sample whose value cannot be read is a sample with result not known, and nothing more.
+            stage.Groups.Add(new GroupRow(measure.Id, day, line, subject.Number, isSound ? range : AllowedRange.NotKnown));
         }
         else if (isSound)
         {
-            stage.Measures[measure.Id].Add(new Staged<ValueRange>(subject.Number, day, line, range));
+            stage.Measures[measure.Id].Add(new Staged<AllowedRange>(subject.Number, day, line, range));
         }
         else
         {
@@ -139,5 +134,5 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         return false;
     }
 
-    private static int MobOf(Subject subject) => subject.Sort == SubjectSort.Mob ? subject.Number : GroupRow.WholeHerd;
+    private static int MobOf(RowSubject subject) => subject.Sort == SubjectSort.Mob ? subject.Number : GroupRow.WholeHerd;
 }

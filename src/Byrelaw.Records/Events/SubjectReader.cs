@@ -6,21 +6,21 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
     private readonly SpellingTable _mobs = new();
 
     /// <summary>Reads the cell without a word about what is wrong with it.</summary>
-    public Subject Read(ReadOnlySpan<byte> cell)
+    public RowSubject Read(ReadOnlySpan<byte> cell)
     {
         if (animals.TryFind(cell, out var place))
         {
-            return new Subject(SubjectSort.Animal, place);
+            return new RowSubject(SubjectSort.Animal, place);
         }
 
         if (Ascii.EqualsIgnoreCase(cell, "herd"u8))
         {
-            return new Subject(SubjectSort.Herd, 0);
+            return new RowSubject(SubjectSort.Herd, 0);
         }
 
         return IsMob(cell) && MobName(cell) is { IsEmpty: false } name
-            ? new Subject(SubjectSort.Mob, MobNumber(name))
-            : new Subject(SubjectSort.Unreadable, 0);
+            ? new RowSubject(SubjectSort.Mob, MobNumber(name))
+            : new RowSubject(SubjectSort.Unreadable, 0);
     }
 
     /// <summary>Says what is wrong with a cell that cannot be read.</summary>

@@ -27,9 +27,6 @@ internal sealed class HerdReading
     /// <summary>The stages of reading, for what only a check of the records asks.</summary>
     public EventStage[] Stages { get; private set; } = [];
 
-    /// <summary>How many rows of both files could not be read.</summary>
-    public int UnreadableRows { get; private set; }
-
     /// <summary>Where the columns of the events' file stand; null where nothing in it can be read.</summary>
     public EventColumns? EventColumns { get; private set; }
 
@@ -67,7 +64,6 @@ internal sealed class HerdReading
             _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, animals, _mobs.Names, FindEventLines));
         }
 
-        UnreadableRows = Stages.Sum(part => part.UnreadableRows) + builder.Impossible.Count + builder.OfUnknownMob.Count + animals.WithoutNumber;
         Herd = HerdOf(vocabulary, animals, builder, days.IsReached, digest);
     }
 

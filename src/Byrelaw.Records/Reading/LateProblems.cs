@@ -27,7 +27,7 @@ internal sealed class LateProblems
         var texts = find([.. _bornTooLate, .. animals.Duplicates.Select(row => row.Line)]);
         foreach (var line in _bornTooLate)
         {
-            yield return DateProblems.BornAfterKnownDay(texts[line], animals.Columns!.Map["born"], knownDay);
+            yield return RecordDateProblems.BornAfterKnownDay(texts[line], animals.Columns!.Map["born"], knownDay);
         }
 
         foreach (var (line, firstLine) in animals.Duplicates)
@@ -45,8 +45,8 @@ internal sealed class LateProblems
         foreach (var (gap, born) in builder.Impossible)
         {
             yield return born is { } day
-                ? DateProblems.BeforeBirth(texts[gap.Line], columns.Date, animals.Numbers[gap.Animal], day, animals.Rows[gap.Animal].BornLast)
-                : DateProblems.AfterKnownDay(texts[gap.Line], columns.Date, builder.KnownDay);
+                ? RecordDateProblems.BeforeBirth(texts[gap.Line], columns.Date, animals.Numbers[gap.Animal], day, animals.Rows[gap.Animal].BornLast)
+                : RecordDateProblems.AfterKnownDay(texts[gap.Line], columns.Date, builder.KnownDay);
         }
 
         foreach (var row in builder.OfUnknownMob)

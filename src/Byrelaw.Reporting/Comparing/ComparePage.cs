@@ -10,12 +10,12 @@ public static class ComparePage
         var standing = report.Herd is { } herd ? ReachWords.Of(herd.New.Herd) : "rules only, no records";
         return new Page("compare", title, standing,
         [
-            new BlockBuilder().Heading(1, title).Sentence(CompareSummary.Of(report)).As("top"),
-            .. report.Sections.Select(section => new BlockBuilder().Heading(2, section.Heading).Bullets(section.Differences.Select<Difference, Wording>(difference =>
+            new DocumentBuilder().Heading(1, title).Sentence(CompareSummary.Of(report)).As("top"),
+            .. report.Sections.Select(section => new DocumentBuilder().Heading(2, section.Heading).Bullets(section.Differences.Select<Difference, Wording>(difference =>
                 $"{Wording.Bold(DifferenceWords.Lead(difference) + ".")} {DifferenceWords.Rest(difference)}")).As("differences")),
             .. report.Herd is { } judged ? Animals(judged) : [],
             .. MadeUp(report),
-            new BlockBuilder().Heading(2, "Fingerprints").Bullets(
+            new DocumentBuilder().Heading(2, "Fingerprints").Bullets(
             [
                 $"Compared with: {JudgedWith.NameAndVersion}",
                 $"{report.OldFile}: {Fingerprint.Of(report.Rules.Old)}",
@@ -27,7 +27,7 @@ public static class ComparePage
 
     private static IEnumerable<Part> Animals(HerdComparison herd)
     {
-        yield return new BlockBuilder().Heading(2, "What it changes for the animals").Table(Counts(herd))
+        yield return new DocumentBuilder().Heading(2, "What it changes for the animals").Table(Counts(herd))
             .Sentence(herd.Groups.IsEmpty ? "Nothing: every animal has the same answer, with the same dates and for the same reasons." : CompareSummary.Caution).As("counts");
         foreach (var group in herd.Groups)
         {
@@ -38,7 +38,7 @@ public static class ComparePage
                 table.Add(animal.List, Wording.Bold(animal.Number), was.Answer, was.Reason, now.Answer, now.Reason);
             }
 
-            yield return new BlockBuilder().Heading(3, $"Because of {CauseWords.Title(group.Cause)}")
+            yield return new DocumentBuilder().Heading(3, $"Because of {CauseWords.Title(group.Cause)}")
                 .Sentence(CauseWords.HowTogether(group.Cause)).Table(table).As("animals");
         }
     }
@@ -47,7 +47,7 @@ public static class ComparePage
     {
         if (!report.MadeUp.IsEmpty)
         {
-            var part = new BlockBuilder().Heading(2, MadeUpWords.Heading(report.MadeUp[0].Day));
+            var part = new DocumentBuilder().Heading(2, MadeUpWords.Heading(report.MadeUp[0].Day));
             foreach (var rule in report.MadeUp.GroupBy(animal => animal.Rule))
             {
                 part.Heading(3, rule.Key).Bullets(rule.Select(MadeUpWords.Of));

@@ -6,7 +6,7 @@ public static class CompareText
     /// <summary>All of it, with line ends LF.</summary>
     public static string Of(ComparisonReport report, Ink ink)
     {
-        var text = new BlockBuilder().Sentence(CompareSummary.Of(report));
+        var text = new DocumentBuilder().Sentence(CompareSummary.Of(report));
         foreach (var (heading, differences) in report.Sections)
         {
             text.In(0).Gap().Heading(2, heading).In(1);
@@ -33,7 +33,7 @@ public static class CompareText
         return text.OnTerminal(ink);
     }
 
-    private static void Animals(BlockBuilder text, HerdComparison herd)
+    private static void Animals(DocumentBuilder text, HerdComparison herd)
     {
         text.In(0).Gap().Heading(2, "What it changes for the animals").In(1);
         foreach (var list in CompareSummary.Lists(herd))

@@ -52,11 +52,11 @@ public static class DifferenceWords
     {
         WordDifference { Old: null, New: { } added } => [$"{added}."],
         WordDifference { New: null, Old: { } gone } => [$"{gone}."],
-        DefineDifference { Old: null, New: { } added } => [$"It stands for: {ConditionText.Of(added.Condition)}."],
-        DefineDifference { New: null, Old: { } gone } => [$"It stood for: {ConditionText.Of(gone.Condition)}."],
+        DefineDifference { Old: null, New: { } added } => [$"It stands for: {ConditionWords.Of(added.Condition)}."],
+        DefineDifference { New: null, Old: { } gone } => [$"It stood for: {ConditionWords.Of(gone.Condition)}."],
         RuleDifference rule => Own(rule),
-        PreferDifference { Old: null, New: { } added } => [$"It likes: {ConditionText.Of(added.Condition)}.", added.Because ?? ""],
-        PreferDifference { New: null, Old: { } gone } => [$"It liked: {ConditionText.Of(gone.Condition)}."],
+        PreferDifference { Old: null, New: { } added } => [$"It likes: {ConditionWords.Of(added.Condition)}.", added.Because ?? ""],
+        PreferDifference { New: null, Old: { } gone } => [$"It liked: {ConditionWords.Of(gone.Condition)}."],
         WaiverDifference { Old: null, New: { } added } => [$"Until {Dates.Long(added.Until)}.", added.Because, LocalPractice.Agreed(added.Agreement)],
         WaiverDifference { New: null, Old: { } gone } => [$"It ran until {Dates.Long(gone.Until)}.", LocalPractice.Agreed(gone.Agreement)],
         _ => [],
@@ -64,8 +64,8 @@ public static class DifferenceWords
 
     private static IEnumerable<string> Own(RuleDifference rule) => rule switch
     {
-        { NewDrop: { } drop, Old: { } old } => [$"It asked for {ConditionText.Of(old.Needs)}.", drop.Because, LocalPractice.Agreed(drop.Agreement)],
-        { OldDrop: not null, New: { } now } => [$"It asks for {ConditionText.Of(now.Needs)}."],
+        { NewDrop: { } drop, Old: { } old } => [$"It asked for {ConditionWords.Of(old.Needs)}.", drop.Because, LocalPractice.Agreed(drop.Agreement)],
+        { OldDrop: not null, New: { } now } => [$"It asks for {ConditionWords.Of(now.Needs)}."],
         { Old: null, New: { } added } => [Asks("asks", added), added.Because ?? "No reason is given.", LocalPractice.Agreed(added.Agreement)],
         { Old: { } gone, New: null } => [Asks("asked", gone)],
         { Old: { } before, New: { } now } when before.IsSafety || now.IsSafety => ["It is a safety rule."],
@@ -75,6 +75,6 @@ public static class DifferenceWords
     private static string Asks(string verb, Rule rule)
     {
         var audience = RuleWords.Audience(rule);
-        return $"It {verb} for {ConditionText.Of(rule.Needs)}{(audience.Length == 0 ? "" : $", {audience}")}.";
+        return $"It {verb} for {ConditionWords.Of(rule.Needs)}{(audience.Length == 0 ? "" : $", {audience}")}.";
     }
 }

@@ -3,7 +3,7 @@ namespace Byrelaw.Reporting.Documents;
 /// <summary>A table with a caption. Every row has as many cells as the heading.</summary>
 /// <param name="Caption">What it is about.</param>
 /// <param name="Columns">Left to right.</param>
-public sealed record Table(string Caption, params ImmutableArray<Column> Columns) : Block
+public sealed record Table(string Caption, params ImmutableArray<Column> Columns) : Element
 {
     private readonly List<Wording[]> _rows = [];
 

@@ -55,7 +55,7 @@ public static class Cautions
     private static string? Withholding(RuleJudgement rule)
     {
         var about = rule.Name.Contains("withholding", StringComparison.OrdinalIgnoreCase)
-            || (rule.Rule is { } written && ConditionText.Of(written.Needs).Contains("withholding", StringComparison.OrdinalIgnoreCase));
+            || (rule.Rule is { } written && ConditionWords.Of(written.Needs).Contains("withholding", StringComparison.OrdinalIgnoreCase));
         return !about ? null : rule.Answer switch
         {
             RuleAnswer.NotMet => "withholding period",

@@ -18,7 +18,7 @@ public static class HtmlDocument
             .Append("<main id=\"main\" tabindex=\"-1\">\n");
         foreach (var part in page.Parts.Where(part => !part.Blocks.IsEmpty))
         {
-            html.Append("<section class=\"").Append(part.Name).Append("\">\n").Append(HtmlWriter.Of(part)).Append("</section>\n");
+            html.Append("<section class=\"").Append(part.Name).Append("\">\n").Append(HtmlWriter.Write(part)).Append("</section>\n");
         }
 
         return html.Append("</main>\n</body>\n</html>\n").ToString();

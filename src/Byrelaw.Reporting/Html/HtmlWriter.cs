@@ -4,7 +4,7 @@ namespace Byrelaw.Reporting.Html;
 public static class HtmlWriter
 {
     /// <summary>What goes between a section's tags.</summary>
-    public static string Of(Part part)
+    public static string Write(Part part)
     {
         if (!part.Blocks.Any(block => block is Picture))
         {
@@ -12,12 +12,12 @@ public static class HtmlWriter
         }
 
         var html = new StringBuilder();
-        var words = new List<Block>();
+        var words = new List<Element>();
         foreach (var block in part.Blocks)
         {
             if (block is Picture picture)
             {
-                html.Append(MarkdownToHtml.Of(MarkdownWriter.Of(words))).Append(picture.Html);
+                html.Append(MarkdownToHtml.Of(MarkdownWriter.Write(words))).Append(picture.Html);
                 words.Clear();
             }
             else
@@ -26,6 +26,6 @@ public static class HtmlWriter
             }
         }
 
-        return html.Append(MarkdownToHtml.Of(MarkdownWriter.Of(words))).ToString();
+        return html.Append(MarkdownToHtml.Of(MarkdownWriter.Write(words))).ToString();
     }
 }

@@ -14,7 +14,7 @@ public sealed record TuneJson(
             new TuneJson(
                 tuned.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprint.Of(tuned.Rulebook), tuned.Herd.Fingerprint,
                 ReachWords.Iso(tuned.Herd), choice.List, LocalDatePattern.Iso.Format(choice.JudgedFrom), LocalDatePattern.Iso.Format(choice.JudgedTo),
-                tuned.Rule.Name, Words.ConditionText.Of(tuned.Rule.Needs), [.. tuned.Numbers.Select(number => TunedNumberJson.Of(number, tuned))], [.. tuned.Pairs.Select(PairJson.Of)]),
+                tuned.Rule.Name, Words.ConditionWords.Of(tuned.Rule.Needs), [.. tuned.Numbers.Select(number => TunedNumberJson.Of(number, tuned))], [.. tuned.Pairs.Select(PairJson.Of)]),
             JsonShapes.Readable.TuneJson);
     }
 }
@@ -28,7 +28,7 @@ public sealed record TunedNumberJson(
     {
         var (one, tuning) = (number.Number, number.Tuning);
         return new TunedNumberJson(
-            NumberWords.Title(one), one.Through.IsEmpty ? null : one.Through[^1], Words.ConditionText.Of(one.Condition), Keys.Snake($"{one.Number.Part}"), one.Number.IsHigh,
+            NumberWords.Title(one), one.Through.IsEmpty ? null : one.Through[^1], Words.ConditionWords.Of(one.Condition), Keys.Snake($"{one.Number.Part}"), one.Number.IsHigh,
             Keys.Snake($"{one.Number.Sort}"), NumberWords.Unit(one), tuning.Current,
             [.. MovedBy.Rules(tuned.Rulebook, one).Select(rule => rule.Name).Where(name => name != tuned.Rule.Name), .. MovedBy.Prefers(tuned.Rulebook, one).Select(prefer => prefer.Name)],
             [.. LayerWords.Of(new RuleTuningSide(one, tuned.Rulebook)).Select(layer => LayerValueJson.Of(layer.Name, layer.Version))],

@@ -4,7 +4,7 @@ namespace Byrelaw.Reporting.Markdown;
 public static class MarkdownWriter
 {
     /// <summary>The blocks, a blank line between them, ended with LF; empty for none.</summary>
-    public static string Of(IEnumerable<Block> blocks)
+    public static string Write(IEnumerable<Element> blocks)
     {
         var text = new StringBuilder();
         foreach (var block in blocks.Where(block => block is not (Picture or EmptyLine)))
@@ -17,14 +17,14 @@ public static class MarkdownWriter
     }
 
     /// <summary>Words on one line.</summary>
-    public static string Of(Wording words)
+    public static string Write(Wording words)
     {
         var text = new StringBuilder();
         Write(text, words);
         return text.ToString();
     }
 
-    private static void Write(StringBuilder text, Block block)
+    private static void Write(StringBuilder text, Element block)
     {
         switch (block)
         {

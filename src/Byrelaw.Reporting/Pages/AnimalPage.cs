@@ -13,14 +13,14 @@ public static class AnimalPage
         [
             Top(report),
             Why(report),
-            new BlockBuilder().Led("To do:", ToDo.Of(report)).As("todo"),
-            new BlockBuilder().Sentence(string.Join(" · ", Story.Of(report))).As("story"),
+            new DocumentBuilder().Led("To do:", ToDo.Of(report)).As("todo"),
+            new DocumentBuilder().Sentence(string.Join(" · ", Story.Of(report))).As("story"),
             Timeline(report),
             Table(report),
             Points(report),
-            new BlockBuilder().Heading(2, "Why these rules").Bullets(report.Animal.Rules.Where(rule => rule.Rule is not null).Select(rule => WhyRule.Of(rule, report))).As("reasons"),
+            new DocumentBuilder().Heading(2, "Why these rules").Bullets(report.Animal.Rules.Where(rule => rule.Rule is not null).Select(rule => WhyRule.Of(rule, report))).As("reasons"),
             Waivers(report),
-            new BlockBuilder().Quotation(SafetyNotes.General[0]).As("paper"),
+            new DocumentBuilder().Quotation(SafetyNotes.General[0]).As("paper"),
             Way(report, previous, next),
         ]);
 
@@ -28,7 +28,7 @@ public static class AnimalPage
     {
         var (before, answer, after) = Headline.Sentence(report);
         var who = string.Join(" · ", new[] { Particulars.Tag(report), Mob(report), Particulars.Sort(report) }.Where(text => text.Length > 0));
-        var part = new BlockBuilder()
+        var part = new DocumentBuilder()
             .Heading(1, $"{Wording.Bold(report.Animal.Number)} · {AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")
             .Sentence(who)
             .Sentence($"{before} {Wording.Bold(answer)}{after} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.");
@@ -49,7 +49,7 @@ public static class AnimalPage
 
     private static Part Why(AnimalReport report)
     {
-        var part = new BlockBuilder();
+        var part = new DocumentBuilder();
         var inTheWay = InTheWay.Of(report);
         for (var i = 0; i < inTheWay.Count; i++)
         {
@@ -65,7 +65,7 @@ public static class AnimalPage
     }
 
     private static Part Timeline(AnimalReport report) =>
-        new BlockBuilder().Heading(2, "Her year ahead").Sentence($"All rules together: {TimelineWords.Of(report.Animal.Timeline)}.")
+        new DocumentBuilder().Heading(2, "Her year ahead").Sentence($"All rules together: {TimelineWords.Of(report.Animal.Timeline)}.")
             .Picture(TimelinePicture.Of(report)).As("timeline");
 
     private static Part Table(AnimalReport report)
@@ -83,12 +83,12 @@ public static class AnimalPage
                 RuleWords.Records(rule, report.On));
         }
 
-        return new BlockBuilder().Heading(2, "Every rule").Table(table).As("rules");
+        return new DocumentBuilder().Heading(2, "Every rule").Table(table).As("rules");
     }
 
     private static Part Points(AnimalReport report)
     {
-        var part = new BlockBuilder();
+        var part = new DocumentBuilder();
         if (report.Animal.Prefers.IsEmpty)
         {
             return part.As("points");
@@ -100,7 +100,7 @@ public static class AnimalPage
             var answer = prefer.Truth switch { Truth.True => "✓ yes", Truth.False => "✗ no", _ => "? not known" };
             table.Add(
                 answer,
-                $"{prefer.Prefer.Name}: {ConditionText.Of(prefer.Prefer.Condition)}",
+                $"{prefer.Prefer.Name}: {ConditionWords.Of(prefer.Prefer.Condition)}",
                 Numbers.Of(prefer.Truth == Truth.True ? prefer.Prefer.Counts : 0),
                 string.Join("; ", prefer.Findings.Select(finding => FoundWords.Of(finding, report.On))),
                 EvidenceWords.Of(prefer.Findings.SelectMany(finding => finding.Evidence), report.On));
@@ -114,7 +114,7 @@ public static class AnimalPage
     {
         var waivers = report.Animal.Rules.Select(rule => rule.Waiver).OfType<Waiver>().Select<Waiver, Wording>(waiver =>
             $"{Wording.Bold($"{waiver.Rule}.")} Until {Dates.Long(waiver.Until)}. {waiver.Because} {LocalPractice.Agreed(waiver.Agreement)}").ToList();
-        return waivers.Count == 0 ? Part.None : new BlockBuilder().Heading(2, "Waived for her").Bullets(waivers).As("waivers");
+        return waivers.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "Waived for her").Bullets(waivers).As("waivers");
     }
 
     private static Part Way(AnimalReport report, (string Number, string Link)? previous, (string Number, string Link)? next)
@@ -131,6 +131,6 @@ public static class AnimalPage
             links.Add(Wording.Link($"{after.Number} →", after.Link));
         }
 
-        return new BlockBuilder().Sentence(Wording.Join(" · ", links)).As("way");
+        return new DocumentBuilder().Sentence(Wording.Join(" · ", links)).As("way");
     }
 }

@@ -12,7 +12,7 @@ public static class DraftList
     /// <summary>The part of the list's page.</summary>
     public static Part Of(ListReport list, Func<string, string> linkTo)
     {
-        var part = new BlockBuilder().Heading(2, "The draft list");
+        var part = new DocumentBuilder().Heading(2, "The draft list");
         if (list.IsForTreatment)
         {
             part.Bullets(NotProven(list)).Sentence(SafetyNotes.Prostaglandin);

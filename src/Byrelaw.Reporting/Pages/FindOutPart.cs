@@ -7,7 +7,7 @@ public static class FindOutPart
     public static Part Of(ListReport list)
     {
         var all = FindOut.Of(list);
-        var part = new BlockBuilder().Heading(2, "What to find out, and for whom");
+        var part = new DocumentBuilder().Heading(2, "What to find out, and for whom");
         if (all.Count == 0)
         {
             return part.Sentence("Nothing: the records answer for everyone.").As("find-out");
@@ -18,7 +18,7 @@ public static class FindOutPart
         return part.As("find-out");
     }
 
-    private static void Table(BlockBuilder part, string heading, string caption, IEnumerable<FindOut> found)
+    private static void Table(DocumentBuilder part, string heading, string caption, IEnumerable<FindOut> found)
     {
         var table = new Table(caption, "what to do", "animals", "settles alone", "for");
         foreach (var one in found)

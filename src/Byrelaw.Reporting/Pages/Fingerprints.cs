@@ -4,7 +4,7 @@ namespace Byrelaw.Reporting.Pages;
 public static class Fingerprints
 {
     /// <summary>The part of a page.</summary>
-    public static Part Of(Draft draft) => new BlockBuilder().Heading(2, "Fingerprints")
+    public static Part Of(Draft draft) => new DocumentBuilder().Heading(2, "Fingerprints")
         .Bullets(
         [
             $"Judged with: {JudgedWith.NameAndVersion}",

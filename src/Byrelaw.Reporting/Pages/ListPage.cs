@@ -11,7 +11,7 @@ public static class ListPage
         new(path, list.Title, list.Standing,
         [
             Top(list),
-            new BlockBuilder().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
+            new DocumentBuilder().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
             DraftList.Of(list, linkTo),
             Ranked(list, linkTo),
             Later(list),
@@ -22,13 +22,13 @@ public static class ListPage
             RecordProblems.Of(list),
             Reading(),
             Fingerprints.Of(list.Draft),
-            new BlockBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
 
     private static Part Top(ListReport list)
     {
         var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer)}"));
-        var part = new BlockBuilder().Heading(1, list.Title)
+        var part = new DocumentBuilder().Heading(1, list.Title)
             .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
             .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}");
         if (list.List.IsBroken)
@@ -73,7 +73,7 @@ public static class ListPage
                 Numbers.Of(animal.Score), RankReasons.Of(animal));
         }
 
-        var part = new BlockBuilder().Heading(2, "Ready, ranked");
+        var part = new DocumentBuilder().Heading(2, "Ready, ranked");
         return (table.IsEmpty ? part.Sentence("Nobody is Ready or On course.") : part.Table(table)).As("ranked");
     }
 
@@ -87,7 +87,7 @@ public static class ListPage
             table.Add(Dates.Long(date.Key), $"{date.Count()}", string.Join(", ", date.Select(animal => animal.Number)));
         }
 
-        var part = new BlockBuilder().Heading(2, "Later, by date");
+        var part = new DocumentBuilder().Heading(2, "Later, by date");
         return (table.IsEmpty ? part.Sentence("Nobody is Later.") : part.Table(table)).As("later");
     }
 
@@ -99,7 +99,7 @@ public static class ListPage
             table.Add(rule.Rule, $"{rule.Alone}", $"{rule.InAll}");
         }
 
-        var part = new BlockBuilder().Heading(2, "What keeps them back");
+        var part = new DocumentBuilder().Heading(2, "What keeps them back");
         return (table.IsEmpty ? part.Sentence("Nothing: no rule keeps anyone back.") : part.Table(table)).As("keeping");
     }
 
@@ -116,7 +116,7 @@ public static class ListPage
             }
         }
 
-        var part = new BlockBuilder().Heading(2, "What is shaky");
+        var part = new DocumentBuilder().Heading(2, "What is shaky");
         part = table.IsEmpty ? part.Sentence("No answer rests on a limit just reached or about to lapse.") : part.Table(table);
         return part.Bullets(LetPass(list)).As("shaky");
     }
@@ -127,7 +127,7 @@ public static class ListPage
             .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == Language.Rulebooks.IfNotKnown.Pass)
             .GroupBy(rule => rule.Name).Select(group => $"{group.Key}: not known, and let pass, for {group.Count()} of the Ready and On course.");
 
-    private static Part Reading() => new BlockBuilder().Heading(2, "How to read the answers")
+    private static Part Reading() => new DocumentBuilder().Heading(2, "How to read the answers")
         .Bullets(AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold(AnswerWords.Both(answer))}: {AnswerWords.Meaning(answer)}."))
         .As("reading");
 

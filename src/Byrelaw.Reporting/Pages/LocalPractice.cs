@@ -7,7 +7,7 @@ public static class LocalPractice
     public static Part Of(ListReport list)
     {
         var items = ItemsOf(list.Rulebook, list.Name);
-        var part = new BlockBuilder().Heading(2, "What this farm does differently");
+        var part = new DocumentBuilder().Heading(2, "What this farm does differently");
         return (items.Count == 0 ? part.Sentence("Nothing: the rules stand as they are in the files used.") : part.Bullets(items)).As("local");
     }
 
@@ -21,9 +21,9 @@ public static class LocalPractice
             .. rules.Where(rule => rule.Before is not null).Select(Changed),
             .. rulebook.Prefers.Where(prefer => prefer.List == list && prefer.Before is not null).Select(Changed),
             .. rules.Where(rule => rule is { Before: null } && (rule.Basis == Basis.Local || rule.Agreement is not null))
-                .Select(rule => Said(rule.Basis == Basis.Local ? "Own rule" : "Added rule", rule.Name, $"{ConditionText.Of(rule.Needs)} ({ChangeHistory.Place(rule.Span)})", rule.Because, rule.Agreement)),
+                .Select(rule => Said(rule.Basis == Basis.Local ? "Own rule" : "Added rule", rule.Name, $"{ConditionWords.Of(rule.Needs)} ({ChangeHistory.Place(rule.Span)})", rule.Because, rule.Agreement)),
             .. rulebook.Drops.Where(drop => drop.Rule.List == list)
-                .Select(drop => Said("Dropped", drop.Rule.Name, $"asked for {ConditionText.Of(drop.Rule.Needs)} ({ChangeHistory.Place(drop.Span)}; first written: {ChangeHistory.Place(First(drop.Rule).Span)})", drop.Because, drop.Agreement)),
+                .Select(drop => Said("Dropped", drop.Rule.Name, $"asked for {ConditionWords.Of(drop.Rule.Needs)} ({ChangeHistory.Place(drop.Span)}; first written: {ChangeHistory.Place(First(drop.Rule).Span)})", drop.Because, drop.Agreement)),
             .. rulebook.Waivers.Where(waiver => rules.Any(rule => rule.Name == waiver.Rule))
                 .Select(waiver => Said("Waived", $"{waiver.Rule} for {waiver.Animal}", $"until {Dates.Long(waiver.Until)} ({ChangeHistory.Place(waiver.Span)})", waiver.Because, waiver.Agreement)),
         ];
@@ -39,7 +39,7 @@ public static class LocalPractice
     public static string Was(Rule now, Rule before)
     {
         var parts = new List<string>();
-        var (is_, was) = (ConditionText.Of(now.Needs), ConditionText.Of(before.Needs));
+        var (is_, was) = (ConditionWords.Of(now.Needs), ConditionWords.Of(before.Needs));
         if (is_ != was)
         {
             parts.Add($"“{is_}” was “{was}”");
@@ -66,7 +66,7 @@ public static class LocalPractice
 
     private static Wording Changed(Prefer prefer)
     {
-        var (now, before) = (ConditionText.Of(prefer.Condition), ConditionText.Of(prefer.Before!.Condition));
+        var (now, before) = (ConditionWords.Of(prefer.Condition), ConditionWords.Of(prefer.Before!.Condition));
         var what = now == before ? $"{Numbers.Of(prefer.Counts)} points were {Numbers.Of(prefer.Before.Counts)}" : $"“{now}” was “{before}”";
         return Said("Changed", prefer.Name, what, prefer.Because, prefer.Agreement);
     }

@@ -10,14 +10,14 @@ public static class LocalPracticePage
         var name = rulebook.Programme?.Name ?? rulebook.Files[0].Path;
         var items = rulebook.Rules.Select(rule => rule.List).Concat(rulebook.Drops.Select(drop => drop.Rule.List)).Concat(rulebook.Prefers.Select(prefer => prefer.List))
             .Distinct().Select(list => (List: list, Items: LocalPractice.ItemsOf(rulebook, list))).Where(list => list.Items.Count > 0).ToList();
-        var top = new BlockBuilder().Heading(1, $"What is done differently: {name}")
+        var top = new DocumentBuilder().Heading(1, $"What is done differently: {name}")
             .Sentence($"All rules stand as the files used say, but for what is written here. Files used: {Phrases.And([.. rulebook.Files.Skip(1).Select(file => file.Path)])}.");
         return new Page("local-practice", $"What is done differently: {name}", "to be signed",
         [
             (items.Count == 0 ? top.Sentence("Nothing is done differently.") : top).As("top"),
-            .. items.Select(list => new BlockBuilder().Heading(2, Phrases.Sentence(list.List)).Bullets(list.Items).As("local")),
+            .. items.Select(list => new DocumentBuilder().Heading(2, Phrases.Sentence(list.List)).Bullets(list.Items).As("local")),
             Signatures(),
-            new BlockBuilder().Sentence($"Rulebook: {Fingerprint.Of(rulebook)}").As("fingerprints"),
+            new DocumentBuilder().Sentence($"Rulebook: {Fingerprint.Of(rulebook)}").As("fingerprints"),
         ]);
     }
 
@@ -29,7 +29,7 @@ public static class LocalPracticePage
             table.Add(who, "", "", "");
         }
 
-        return new BlockBuilder().Heading(2, "Read and agreed")
+        return new DocumentBuilder().Heading(2, "Read and agreed")
             .Sentence("Whoever signs has read every line above. A safety rule is never among them: none can be dropped or waived. Medicines are used as the label, the law of the country and a licensed vet say.")
             .Table(table).As("signatures");
     }

@@ -14,11 +14,11 @@ public static class OverviewPage
             + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
         return new Page("index", title, standing,
         [
-            new BlockBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
+            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
             Lists(draft, folderOf),
             Calendar(draft),
             Fingerprints.Of(draft),
-            new BlockBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
     }
 
@@ -37,14 +37,14 @@ public static class OverviewPage
             ]);
         }
 
-        var part = new BlockBuilder();
+        var part = new DocumentBuilder();
         return (table.IsEmpty ? part.Sentence("The programme chooses no list.") : part.Table(table)).As("lists");
     }
 
     private static Part Calendar(Draft draft)
     {
         var dates = draft.Rulebook.Programme?.Dates ?? [];
-        return dates.Length == 0 ? Part.None : new BlockBuilder().Heading(2, "Dates of the programme")
+        return dates.Length == 0 ? Part.None : new DocumentBuilder().Heading(2, "Dates of the programme")
             .Bullets(dates.OrderBy(date => date.Date).Select(date => $"{Phrases.Sentence(date.Name)}: {Dates.Long(date.Date)}")).As("dates");
     }
 }

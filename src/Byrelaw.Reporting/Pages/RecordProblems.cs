@@ -9,7 +9,7 @@ public static class RecordProblems
     public static Part Of(ListReport list)
     {
         var problems = list.Herd.Problems;
-        var part = new BlockBuilder().Heading(2, "Problems in the records");
+        var part = new DocumentBuilder().Heading(2, "Problems in the records");
         if (problems.IsEmpty)
         {
             return part.Sentence("None found.").As("problems");

@@ -16,9 +16,9 @@ public static class WhyRule
     private static IEnumerable<string?> Sentences(Rule rule, AnimalReport report)
     {
         yield return Audience(rule);
-        foreach (var define in ConditionText.DefinesOf(rule.Needs, report.On.Rulebook))
+        foreach (var define in ConditionWords.DefinesOf(rule.Needs, report.On.Rulebook))
         {
-            yield return $"“{define.Name}” stands for: {ConditionText.Of(define.Condition)}.";
+            yield return $"“{define.Name}” stands for: {ConditionWords.Of(define.Condition)}.";
         }
 
         yield return rule.IfNotKnown switch

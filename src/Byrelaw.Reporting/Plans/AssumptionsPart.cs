@@ -14,7 +14,7 @@ internal static class AssumptionsPart
                 one.Span.File is null ? "" : $"{FileWords.Short(one.Span.File.Path)} line {one.Span.Line}");
         }
 
-        return table.IsEmpty ? Part.None : new BlockBuilder().Heading(2, "What the numbers rest on").Table(table).As("assumptions");
+        return table.IsEmpty ? Part.None : new DocumentBuilder().Heading(2, "What the numbers rest on").Table(table).As("assumptions");
     }
 
     private static string Name(Assumption one) => PlanWords.Of(one.Quantity)

@@ -24,7 +24,7 @@ internal static class BalancePart
                 inVain.ByMoney ? MoneyWords.Of(point.InVain, currency) : ChanceWords.Mean(point.InVain));
         }
 
-        return new BlockBuilder().Heading(2, "Embryos and recipients together")
+        return new DocumentBuilder().Heading(2, "Embryos and recipients together")
             .Sentence($"Recipients are treated before anyone knows how many embryos there will be. {Costs(inVain, currency)} The least is spent in vain with {Numbers.Count(balance.Best.Animals, "animal", "animals")} treated.")
             .Table(table)
             .As("balance");

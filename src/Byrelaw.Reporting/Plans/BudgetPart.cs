@@ -19,7 +19,7 @@ internal static class BudgetPart
         }
 
         table.Add(Wording.Bold("Together"), "", "", "", Wording.Bold(MoneyWords.Number(budget.Total)));
-        return new BlockBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget)).As("budget");
+        return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget)).As("budget");
     }
 
     private static IEnumerable<string> Notes(Budget budget)

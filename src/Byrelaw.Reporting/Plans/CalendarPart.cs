@@ -18,7 +18,7 @@ internal static class CalendarPart
             return Part.None;
         }
 
-        var part = new BlockBuilder().Heading(2, "The calendar").Sentence(Methods(plan)).Table(table);
+        var part = new DocumentBuilder().Heading(2, "The calendar").Sentence(Methods(plan)).Table(table);
         var clashes = plan.Calendar.VisitClashes.Select(clash => $"{Dates.Long(clash.Date)}: {EntryWords.Of(clash)}").ToList();
         return (clashes.Count == 0 ? part : part.Sentence("No team comes on these days, by the visits that are declared:").Bullets(clashes))
             .Picture(CalendarPicture.Of(plan.Calendar, plan.Today)).As("calendar");

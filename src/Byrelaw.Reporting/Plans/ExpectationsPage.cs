@@ -13,12 +13,12 @@ internal static class ExpectationsPage
         var standing = PlanHead.Standing(plan);
         return new Page("expectations", title, standing,
         [
-            new BlockBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
-            new BlockBuilder().Heading(2, "What is wanted").Sentence(Objective(plan)).Bullets(Summary.Of(plan)).As("wanted"),
+            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
+            new DocumentBuilder().Heading(2, "What is wanted").Sentence(Objective(plan)).Bullets(Summary.Of(plan)).As("wanted"),
             ByWhen(plan),
             Outcomes(plan),
             Cost(plan),
-            new BlockBuilder().Heading(2, "Beware").Bullets(Cautions(plan)).As("cautions"),
+            new DocumentBuilder().Heading(2, "Beware").Bullets(Cautions(plan)).As("cautions"),
         ]);
     }
 
@@ -36,7 +36,7 @@ internal static class ExpectationsPage
             .Concat(plan.Calendar.Entries.Where(entry => entry.Kind is EntryKind.Collection or EntryKind.Transfer or EntryKind.CleanTime && entry.To >= plan.Today)
                 .Select(entry => (Day: entry.From, What: EntryWords.What(entry, PlanHead.Aims(plan)))))
             .OrderBy(line => line.Day).ToList();
-        return days.Count == 0 ? Part.None : new BlockBuilder().Heading(2, "What must be true by when")
+        return days.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "What must be true by when")
             .Bullets(days.Take(MostDays).Select<(LocalDate Day, string What), Wording>(line => $"{Wording.Bold(Dates.Long(line.Day))}: {line.What}"))
             .Sentence(days.Count > MostDays ? $"{days.Count - MostDays} more stand in the plan." : "")
             .As("when");
@@ -51,13 +51,13 @@ internal static class ExpectationsPage
 
         var origin = PlanHead.Aims(plan).Embryos;
         var shown = forecast.Stages.Where(stage => stage.Stage is Stage.Embryos or Stage.Transfers or Stage.Pregnant or Stage.Alive or Stage.Heifers).ToList();
-        return new BlockBuilder().Heading(2, "What to expect")
+        return new DocumentBuilder().Heading(2, "What to expect")
             .Bullets(new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
                 .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}."))
             .Picture(ForecastFan.Of(forecast)).As("outcomes");
     }
 
-    private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? Part.None : new BlockBuilder().Heading(2, "What it costs")
+    private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? Part.None : new DocumentBuilder().Heading(2, "What it costs")
         .Sentence($"About {MoneyWords.Of(budget.Total, budget.Currency)}; in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}. "
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
             + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")

@@ -10,7 +10,7 @@ internal static class ForecastPart
     {
         var origin = PlanHead.Aims(plan).Embryos;
         var missing = plan.Numbers.Reading.Missing;
-        var part = new BlockBuilder().Heading(2, "What will come of it");
+        var part = new DocumentBuilder().Heading(2, "What will come of it");
         if (plan.Numbers.Forecast is not { } forecast)
         {
             return part.Sentence(plan.Inputs.Donors == 0 ? "Nothing can be forecast: the programme has no donors (or no embryos in the tank)." : "Nothing can be forecast yet.")

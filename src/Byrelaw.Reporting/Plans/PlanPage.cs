@@ -23,19 +23,19 @@ internal static class PlanPage
             BudgetPart.Of(plan),
             AssumptionsPart.Of(plan),
             Fingerprints.Of(plan.Draft),
-            new BlockBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
     }
 
     private static Part Top(Plan plan, string title, string standing)
     {
-        var part = new BlockBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing));
+        var part = new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing));
         part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
         part.Bullets(Summary.Of(plan));
         return part.As("top");
     }
 
     private static Part Ready(Plan plan) => plan.ReadyByDate is { } ready
-        ? new BlockBuilder().Heading(2, "Recipients ready by date").Picture(ReadyByDatePicture.Of(ready, plan.Calendar)).As("ready")
+        ? new DocumentBuilder().Heading(2, "Recipients ready by date").Picture(ReadyByDatePicture.Of(ready, plan.Calendar)).As("ready")
         : Part.None;
 }

@@ -14,7 +14,7 @@ internal static class ReachPart
             return Part.None;
         }
 
-        var part = new BlockBuilder().Heading(2, "Is it enough?")
+        var part = new DocumentBuilder().Heading(2, "Is it enough?")
             .Sentence($"Wanted: {PlanWords.Of(wants.What, wants.Count)}, {ChanceWords.Of(wants.Sure)} sure. As planned: {ChanceWords.Of(chance)} sure. "
                 + $"As surely as wished, count on {PlanWords.Of(wants.What, forecast.CountedOn!.Value)}.")
             .Sentence(Limit(forecast))
@@ -40,8 +40,8 @@ internal static class ReachPart
 
     private static string Limit(Forecast forecast) => forecast.Limit switch
     {
-        Planning.Forecasting.Limit.Embryos => $"Embryos are what is scarce: about {ChanceWords.Mean(forecast.Idle)} accepted recipients find none.",
-        Planning.Forecasting.Limit.Recipients => $"Recipients are what is scarce: about {ChanceWords.Mean(forecast.Surplus)} embryos find none.",
+        Planning.Forecasting.Bottleneck.Embryos => $"Embryos are what is scarce: about {ChanceWords.Mean(forecast.Idle)} accepted recipients find none.",
+        Planning.Forecasting.Bottleneck.Recipients => $"Recipients are what is scarce: about {ChanceWords.Mean(forecast.Surplus)} embryos find none.",
         _ => "Embryos and recipients are scarce about equally.",
     };
 

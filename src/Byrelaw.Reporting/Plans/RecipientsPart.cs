@@ -24,7 +24,7 @@ internal static class RecipientsPart
                 method.Option.CostPerAccepted is { } cost ? MoneyWords.Of(cost, currency) : "not said");
         }
 
-        return new BlockBuilder().Heading(2, "Recipients: how many to get ready")
+        return new DocumentBuilder().Heading(2, "Recipients: how many to get ready")
             .Sentence(Lead(plan))
             .Table(table)
             .Bullets(Notes(numbers))

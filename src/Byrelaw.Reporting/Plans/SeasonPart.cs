@@ -15,7 +15,7 @@ internal static class SeasonPart
                 heifers is null ? "" : Dates.Range(heifers.From, heifers.To), Dates.Range(cows.Earliest, cows.Latest), InSeason(round));
         }
 
-        return table.IsEmpty ? Part.None : new BlockBuilder().Heading(2, "Calving and the season")
+        return table.IsEmpty ? Part.None : new DocumentBuilder().Heading(2, "Calving and the season")
             .Table(table)
             .Bullets(Notes(season))
             .As("season");

@@ -9,7 +9,7 @@ public static class SlipText
     public static string Of(SlipAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var text = new BlockBuilder().Heading(1, Headline(answer)).Gap().In(1).Sentence(Days(answer))
+        var text = new DocumentBuilder().Heading(1, Headline(answer)).Gap().In(1).Sentence(Days(answer))
             .Sentence(answer.EmbryosOverAge ? "The embryos would be more than 8 days old by then: hardly any would hold." : "");
         foreach (var treatment in answer.Treatments)
         {

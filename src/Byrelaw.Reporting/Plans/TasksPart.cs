@@ -15,7 +15,7 @@ internal static class TasksPart
         }
 
         var done = tasks.Where(task => task.IsDone).Select(task => task.Task.Name).ToList();
-        return tasks.Count == 0 ? Part.None : new BlockBuilder().Heading(2, "What must be done by when")
+        return tasks.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "What must be done by when")
             .Sentence(table.IsEmpty ? "Nothing is left to start." : "Each last day is worked back from when it must be finished, by how long it takes and how long its results take.")
             .Table(table)
             .Sentence(done.Count == 0 ? "" : $"Nobody needs these any more: {Phrases.And(done)}.")

@@ -21,7 +21,7 @@ internal static class VisitsPart
                 option.Season.Rounds is [{ InCows: { } due }, ..] ? Dates.Range(due.From, due.To) : "", But(option));
         }
 
-        return new BlockBuilder().Heading(2, "Which visit")
+        return new DocumentBuilder().Heading(2, "Which visit")
             .Sentence(visits.Options.IsEmpty ? "No visit for collection falls between the days that the programme allows." : Best(visits))
             .Table(table)
             .Sentence("What is expected and what it costs count those to ask about among the animals: there is time to find out.")

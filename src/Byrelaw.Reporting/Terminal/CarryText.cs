@@ -21,7 +21,7 @@ public static class CarryText
     {
         ArgumentNullException.ThrowIfNull(carried);
         var weeks = carried.Days / 7;
-        var text = new BlockBuilder().Sentence($"{fresh}: {old} with its dates {Numbers.Count(weeks, "week", "weeks")} later, on the same days of the week.");
+        var text = new DocumentBuilder().Sentence($"{fresh}: {old} with its dates {Numbers.Count(weeks, "week", "weeks")} later, on the same days of the week.");
         foreach (var (kind, heading) in Parts)
         {
             var notes = carried.Notes.Where(note => note.Kind == kind).ToList();

@@ -14,7 +14,7 @@ public static class CoverageText
             return $"Examples show every side of {(rules.Length == 1 ? "the one rule" : $"all {rules.Length} rules and preferences")}.\n";
         }
 
-        var text = new BlockBuilder().Sentence($"Examples show every side of {rules.Length - open.Count} of {Numbers.Count(rules.Length, "rule", "rules and preferences")}. No example shows:").In(1);
+        var text = new DocumentBuilder().Sentence($"Examples show every side of {rules.Length - open.Count} of {Numbers.Count(rules.Length, "rule", "rules and preferences")}. No example shows:").In(1);
         foreach (var rule in open)
         {
             text.Sentence($"{rule.Name} ({rule.Span.File.Path} line {rule.Span.Line}): {Sides(rule)}");

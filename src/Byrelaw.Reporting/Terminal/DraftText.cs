@@ -8,7 +8,7 @@ public static class DraftText
     /// <summary>A paragraph a list, with line ends LF.</summary>
     public static string Of(Draft draft, Ink ink)
     {
-        var text = new BlockBuilder();
+        var text = new DocumentBuilder();
         if (draft.Rulebook.Programme is { } programme)
         {
             var known = draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "";

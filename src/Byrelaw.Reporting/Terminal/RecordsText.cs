@@ -10,7 +10,7 @@ public static class RecordsText
         var males = herd.Sexes.Count(sex => sex == Sex.Male);
         var open = herd.Count - females - males;
         var present = Enumerable.Range(0, herd.Count).Count(animal => herd.Membership.At(animal, herd.Coverage.KnownDay) == Presence.In);
-        var text = new BlockBuilder().Sentence($"{Wording.Bold(Numbers.Count(herd.Count, "animal", "animals"))}: {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}"
+        var text = new DocumentBuilder().Sentence($"{Wording.Bold(Numbers.Count(herd.Count, "animal", "animals"))}: {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}"
             + $"{(open > 0 ? $", {open} whose sex is not on record" : "")}; {(herd.ReachesADay ? $"{present} in the herd on {Dates.Long(herd.KnownDay)}, the day the records reach" : ReachWords.Of(herd))}").Gap();
         var rows = herd.Vocabulary.Kinds.Select(kind => Row(herd, kind)).Where(row => row.Count > 0).ToList();
         if (rows.Count == 0)

@@ -4,7 +4,7 @@ namespace Byrelaw.Reporting.Terminal;
 public static class TerminalWriter
 {
     /// <summary>The blocks as lines ended with LF; no line ends with a blank.</summary>
-    public static string Of(IEnumerable<Block> blocks, Ink ink)
+    public static string Write(IEnumerable<Element> blocks, Ink ink)
     {
         var text = new StringBuilder();
         foreach (var block in blocks)
@@ -15,7 +15,7 @@ public static class TerminalWriter
         return text.ToString();
     }
 
-    private static void Write(StringBuilder text, Block block, Ink ink)
+    private static void Write(StringBuilder text, Element block, Ink ink)
     {
         switch (block)
         {
@@ -53,7 +53,7 @@ public static class TerminalWriter
         }
     }
 
-    private static void Line(StringBuilder text, Block block, string words) =>
+    private static void Line(StringBuilder text, Element block, string words) =>
         text.Append((new string(' ', 2 * block.Depth) + words).TrimEnd(' ')).Append('\n');
 
     /// <summary>Words with what sets them off.</summary>

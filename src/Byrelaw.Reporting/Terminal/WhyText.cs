@@ -13,14 +13,18 @@ public static class WhyText
     {
         var (list, animal) = (report.On, report.Animal);
         var known = list.Draft.KnownOn is { } day ? $", as known on {Dates.Long(day)})" : ")";
-        var text = new BlockBuilder()
+        var text = new DocumentBuilder()
             .Sentence($"{Wording.Bold(animal.Number)} · {list.Name} for {list.Days} ({ReachWords.Of(list.Herd)}{known}").Gap().In(1)
             .Sentence(Wording.Bold($"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(report.IsTooLate ? ", too late for this programme" : "")}."))
             .Sentence(WhyNot.Of(report, withClauses: true))
             .Sentence(SmallestChange.Of(report))
             .Sentence($"To do: {ToDo.Of(report)}")
-            .Sentence(DraftList.Beware(report) is { Length: > 0 } beware ? $"Beware: {beware}" : "").Gap()
-            .Sentence(string.Join(" · ", Story.Of(report))).Gap();
+            .Sentence(DraftList.Beware(report) is { Length: > 0 } beware ? $"Beware: {beware}" : "").Gap();
+        if (Story.Of(report) is { Count: > 0 } story)
+        {
+            text.Sentence(string.Join(" · ", story)).Gap();
+        }
+
         var shown = RuleOrder.Of(animal).Where(rule => all || (report.IsGone ? rule.Gate == Gate.InTheHerd : IsWorthALine(rule))).ToList();
         return text.Table(Rules(shown, list)).Sentence(Hidden([.. animal.Rules.Except(shown)])).Gap().Sentence(Wording.Faint(SafetyNotes.General[0])).OnTerminal(ink);
     }
@@ -68,7 +72,7 @@ public static class WhyText
         var changes = new List<string>();
         for (var version = rule; version.Before is { } before; version = before)
         {
-            changes.Add($"was {ConditionText.Of(before.Needs)}{(version.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}");
+            changes.Add($"was {ConditionWords.Of(before.Needs)}{(version.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}");
         }
 
         return string.Join("; before that ", changes);

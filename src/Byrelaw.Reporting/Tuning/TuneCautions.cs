@@ -44,7 +44,7 @@ internal static class TuneCautions
         return [.. cautions.Distinct()];
     }
 
-    private static string[] Texts(Rule rule) => [$"{rule.Name} {ConditionText.Of(rule.Needs)} {rule.Because}"];
+    private static string[] Texts(Rule rule) => [$"{rule.Name} {ConditionWords.Of(rule.Needs)} {rule.Because}"];
 
     /// <summary>It asks for a test, wants none (or few) of something, keeps her away from something, or counts days since something other than a
     /// calving or a heat, such as a vaccination.</summary>

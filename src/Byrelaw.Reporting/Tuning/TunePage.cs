@@ -10,29 +10,29 @@ public static class TunePage
         var (title, standing) = ($"Tuning: {tuned.Rule.Name}", TuneHead.Standing(tuned));
         return new Page("tune", title, standing,
         [
-            new BlockBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing) + ".").Sentence(TuneHead.Asks(tuned)).Sentence(TuneCautions.Always).As("top"),
+            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing) + ".").Sentence(TuneHead.Asks(tuned)).Sentence(TuneCautions.Always).As("top"),
             .. tuned.Numbers.SelectMany(number => Number(tuned, number)),
             .. tuned.Pairs.Select(Pair),
-            new BlockBuilder().Heading(2, "Fingerprints").Bullets(
+            new DocumentBuilder().Heading(2, "Fingerprints").Bullets(
             [
                 $"Tuned with: {JudgedWith.NameAndVersion}",
                 $"Rulebook: {Fingerprint.Of(tuned.Rulebook)}",
                 $"Records: {tuned.Herd.Fingerprint}",
                 $"Known day: {ReachWords.Day(tuned.Herd)}",
             ]).As("fingerprints"),
-            new BlockBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
     }
 
     private static IEnumerable<Part> Number(RuleTuning tuned, TunedNumber number)
     {
         var tuning = number.Tuning;
-        yield return new BlockBuilder().Heading(2, $"{NumberWords.Title(number.Number)}: {NumberWords.Value(number.Number, tuning.Current)} now")
+        yield return new DocumentBuilder().Heading(2, $"{NumberWords.Title(number.Number)}: {NumberWords.Value(number.Number, tuning.Current)} now")
             .Sentence(TuneHead.Moves(tuned, number.Number))
             .Table(TuneTable.Of(tuning, tuned.Rulebook))
             .Sentence(TuneHead.OfTheTable)
             .Picture(TuningPicture.Of(tuning, tuned.Rulebook)).As("counts");
-        var said = new BlockBuilder().Bullets(MoveWords.Of(tuning).Concat(GroupWords.All(number, tuned)));
+        var said = new DocumentBuilder().Bullets(MoveWords.Of(tuning).Concat(GroupWords.All(number, tuned)));
         foreach (var caution in TuneCautions.Of(tuning, tuned.Rulebook))
         {
             said.Led("Beware:", caution);
@@ -42,17 +42,17 @@ public static class TunePage
         var layers = LayerWords.Of(new RuleTuningSide(number.Number, tuned.Rulebook));
         if (layers.Count > 0)
         {
-            yield return new BlockBuilder().Heading(3, "Who uses which value").Bullets(layers.Select(layer => LayerWords.Sentence(layer.Name, layer.Version, number.Number))).As("layers");
+            yield return new DocumentBuilder().Heading(3, "Who uses which value").Bullets(layers.Select(layer => LayerWords.Sentence(layer.Name, layer.Version, number.Number))).As("layers");
         }
 
         if (TuneHead.Example(tuning) is { } value)
         {
             var lines = LinesToWrite.For(tuned.Rulebook, number.Number, value);
-            yield return new BlockBuilder().Heading(3, "The lines to write").Sentence(TuneHead.HowToWrite(tuned, number.Number, value, lines))
+            yield return new DocumentBuilder().Heading(3, "The lines to write").Sentence(TuneHead.HowToWrite(tuned, number.Number, value, lines))
                 .FileLines(lines.Lines).As("lines");
         }
 
-        yield return new BlockBuilder().Heading(3, "Each animal that a value changes").Table(AnswersByValue.Of(tuning)).As("animals");
+        yield return new DocumentBuilder().Heading(3, "Each animal that a value changes").Table(AnswersByValue.Of(tuning)).As("animals");
     }
 
     private static Part Pair(PairTuning pair)
@@ -64,6 +64,6 @@ public static class TunePage
             table.Add([.. row.Select((cell, column) => column == 0 ? Wording.Bold(cell) : cell)]);
         }
 
-        return new BlockBuilder().Heading(2, "Two at once").Table(table).Sentence(PairWords.Below(pair)).As("pair");
+        return new DocumentBuilder().Heading(2, "Two at once").Table(table).Sentence(PairWords.Below(pair)).As("pair");
     }
 }

@@ -8,7 +8,7 @@ public static class TuneText
     {
         ArgumentNullException.ThrowIfNull(tuned);
         ArgumentNullException.ThrowIfNull(ink);
-        var text = new BlockBuilder().Sentence($"{Wording.Bold(tuned.Rule.Name)} · {TuneHead.Standing(tuned)}").In(1).Sentence(TuneHead.Asks(tuned));
+        var text = new DocumentBuilder().Sentence($"{Wording.Bold(tuned.Rule.Name)} · {TuneHead.Standing(tuned)}").In(1).Sentence(TuneHead.Asks(tuned));
         foreach (var number in tuned.Numbers)
         {
             Number(text, tuned, number);
@@ -22,7 +22,7 @@ public static class TuneText
         return text.Gap().Sentence(TuneCautions.Always).OnTerminal(ink);
     }
 
-    private static void Number(BlockBuilder text, RuleTuning tuned, TunedNumber number)
+    private static void Number(DocumentBuilder text, RuleTuning tuned, TunedNumber number)
     {
         var tuning = number.Tuning;
         text.Gap().Heading(2, $"{NumberWords.Title(number.Number)}: {NumberWords.Value(number.Number, tuning.Current)} now")
@@ -49,7 +49,7 @@ public static class TuneText
         }
     }
 
-    private static void Pair(BlockBuilder text, PairTuning pair)
+    private static void Pair(DocumentBuilder text, PairTuning pair)
     {
         var cells = PairWords.Table(pair);
         var table = new Table(PairWords.Title(pair), [.. cells[0].Select(heading => new Column(heading, IsNumber: true))]);

@@ -9,7 +9,7 @@ public static class VerifyText
     public static string Of(Verification verification)
     {
         ArgumentNullException.ThrowIfNull(verification);
-        var text = new BlockBuilder();
+        var text = new DocumentBuilder();
         foreach (var line in Lines(verification))
         {
             text.Sentence(line);

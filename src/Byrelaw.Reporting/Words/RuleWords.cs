@@ -38,7 +38,7 @@ public static class RuleWords
 
     /// <summary>What the rule asks for, in the rule file's words.</summary>
     public static string Needed(RuleJudgement rule) =>
-        rule.Rule is { } written ? ConditionText.Of(written.Needs) : Phrases.Small(rule.Name);
+        rule.Rule is { } written ? ConditionWords.Of(written.Needs) : Phrases.Small(rule.Name);
 
     /// <summary>For whom the rule is, where it is not for everyone: <c>for cows</c>.</summary>
     public static string Audience(Rule rule) => rule.Audience switch
@@ -46,7 +46,7 @@ public static class RuleWords
         Language.Rulebooks.Audience.Cows => "for cows",
         Language.Rulebooks.Audience.Heifers => "for heifers",
         Language.Rulebooks.Audience.Females => "for females",
-        Language.Rulebooks.Audience.Named when rule.AppliesTo is { } named => $"for those that are {ConditionText.Of(named)}",
+        Language.Rulebooks.Audience.Named when rule.AppliesTo is { } named => $"for those that are {ConditionWords.Of(named)}",
         _ => "",
     };
 

@@ -10,12 +10,12 @@ public sealed class Carrier
     public const string Mark = "# To be agreed again for";
 
     private readonly RuleFile _file;
-    private readonly Season _season;
+    private readonly NextSeason _season;
     private readonly List<(int Start, int Length, string New)> _edits = [];
     private readonly List<CarryNote> _notes = [];
     private readonly int _days;
 
-    private Carrier(RuleFile file, Season season, int days)
+    private Carrier(RuleFile file, NextSeason season, int days)
     {
         _file = file;
         _season = season;
@@ -28,7 +28,7 @@ public sealed class Carrier
     /// <param name="season">The new season.</param>
     /// <param name="firstDate">The day that the programme's first date moves to, or about so: null for the same time of year.</param>
     /// <returns>Null where the file holds no programme with a date, or the season does not follow the old one and no first date is given.</returns>
-    public static Carried? Carry(string shown, byte[] bytes, Season season, LocalDate? firstDate = null)
+    public static Carried? Carry(string shown, byte[] bytes, NextSeason season, LocalDate? firstDate = null)
     {
         ArgumentNullException.ThrowIfNull(bytes);
         ArgumentNullException.ThrowIfNull(season);
@@ -40,8 +40,8 @@ public sealed class Carrier
             return null;
         }
 
-        var years = season.Year - (Season.YearIn(head.Tokens[^1].Text) ?? first.Year);
-        var days = firstDate is { } wanted ? 7 * (int)Math.Round(Period.DaysBetween(first, wanted) / 7.0) : Season.DaysTo(first, years);
+        var years = season.Year - (NextSeason.YearIn(head.Tokens[^1].Text) ?? first.Year);
+        var days = firstDate is { } wanted ? 7 * (int)Math.Round(Period.DaysBetween(first, wanted) / 7.0) : NextSeason.DaysTo(first, years);
         return days <= 0 ? null : new Carrier(file, season, days).Carry(blocks, bytes);
     }
 

@@ -7,7 +7,7 @@ internal sealed class BlockPlace
     private readonly int _start;
     private readonly int _end;
 
-    public BlockPlace(Statement statement)
+    public BlockPlace(TypedStatement statement)
     {
         _source = statement.File.Source;
         var at = statement.Line.Span.Start;

@@ -18,7 +18,7 @@ public static class Corrector
             return reading;
         }
 
-        var trial = new Trial(draft, reading.Problems, new Budget());
+        var trial = new MendTrial(draft, reading.Problems, new Effort());
         var left = MostProblems;
         return reading with
         {
@@ -33,13 +33,13 @@ public static class Corrector
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(problem);
         return DraftOf(reading) is { } draft && problem is { Severity: Severity.Error, Correction: null }
-            ? Mended(problem, draft, new Trial(draft, reading.Problems, new Budget()))
+            ? Mended(problem, draft, new MendTrial(draft, reading.Problems, new Effort()))
             : problem;
     }
 
-    private static Draft? DraftOf(RulebookReading reading) => reading is { Parts: { } parts, Asked: { } asked } ? new Draft(parts, asked) : null;
+    private static RereadParts? DraftOf(RulebookReading reading) => reading is { Parts: { } parts, Asked: { } asked } ? new RereadParts(parts, asked) : null;
 
-    private static Diagnostic Mended(Diagnostic problem, Draft draft, Trial trial)
+    private static Diagnostic Mended(Diagnostic problem, RereadParts draft, MendTrial trial)
     {
         var statement = draft.StatementAt(problem);
         foreach (var leavesOthers in trial.HasOthers(problem) ? (bool[])[false, true] : [false])
@@ -59,7 +59,7 @@ public static class Corrector
                 return problem with { Correction = Correction(inWords), Help = Question(inWords) };
             }
 
-            Proposal Slip(Func<Diagnostic, Statement, Draft, IEnumerable<Proposal>> slips) =>
+            Proposal Slip(Func<Diagnostic, TypedStatement, RereadParts, IEnumerable<Proposal>> slips) =>
                 statement is null ? default : trial.First(problem, statement, slips(problem, statement, draft).Distinct(), leavesOthers);
         }
 

@@ -4,7 +4,7 @@ namespace Byrelaw.Workshop.Correcting;
 internal static class IncompleteNames
 {
     /// <summary>Each such place with the whole name in it.</summary>
-    public static IEnumerable<Proposal> In(Statement statement, int from, int to, Namespace names)
+    public static IEnumerable<Proposal> In(TypedStatement statement, int from, int to, Namespace names)
     {
         foreach (var spelling in Spellings(names))
         {

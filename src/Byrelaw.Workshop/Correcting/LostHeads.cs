@@ -12,7 +12,7 @@ internal static class LostHeads
         [.. new[] { "rule", "safety rule", "prefer", "source" }.Concat(LineTable.Heads.Keys.Order(StringComparer.Ordinal)).Distinct()];
 
     /// <summary>The words that may be missing before each such text above a statement, the nearest first.</summary>
-    public static IEnumerable<Proposal> Above(Statement statement)
+    public static IEnumerable<Proposal> Above(TypedStatement statement)
     {
         var source = statement.File.Source;
         var last = source.LineAt(statement.Line.Span.Start) - 1;

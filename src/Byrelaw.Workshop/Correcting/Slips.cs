@@ -13,7 +13,7 @@ internal static partial class Slips
     private const int WordsAfter = 2;
 
     /// <summary>Slips that keep every word that was typed, or one of each.</summary>
-    public static IEnumerable<Proposal> OfTheHand(Diagnostic problem, Statement statement, Draft draft)
+    public static IEnumerable<Proposal> OfTheHand(Diagnostic problem, TypedStatement statement, RereadParts draft)
     {
         if (!MayShowIn(problem.Code))
         {
@@ -29,7 +29,7 @@ internal static partial class Slips
     }
 
     /// <summary>Words that may be misspelt, missing, or too many.</summary>
-    public static IEnumerable<Proposal> InWords(Diagnostic problem, Statement statement, Draft draft)
+    public static IEnumerable<Proposal> InWords(Diagnostic problem, TypedStatement statement, RereadParts draft)
     {
         if (!MayShowIn(problem.Code) || IsUnderstood(problem.Code))
         {
@@ -37,7 +37,7 @@ internal static partial class Slips
         }
 
         var near = Near(statement);
-        var known = MissingWords.Known(draft.Names, statement.Kind);
+        var known = WordsLeftOut.Known(draft.Names, statement.Kind);
         var unknown = near.Where(word => char.IsLetter(statement.Words[word].Text[0]) && !known.Contains(statement.Bare(word).Text)).ToList();
         var expected = BackTicked().Matches(problem.Expected ?? "").Select(match => match.Groups[1].Value);
         var places = near.Append(near.Max() + 1).OrderBy(place => FollowsAGap(statement, place) ? 0 : 1).ToList();
@@ -49,7 +49,7 @@ internal static partial class Slips
             .Concat(LastComma(statement));
     }
 
-    private static List<int> Near(Statement statement)
+    private static List<int> Near(TypedStatement statement)
     {
         var from = Math.Max(0, Math.Min(statement.First, statement.Words.Count - 1) - WordsBefore);
         var to = Math.Min(statement.Words.Count - 1, statement.Last + WordsAfter);
@@ -65,21 +65,21 @@ internal static partial class Slips
     private static bool IsUnderstood(string code) => code is "B0201" or "B0404" or "B0405" or "B0406" or "B0407" or "B0409" or "B0412" or "B0506" or "B0813";
 
     /// <summary>Whether a place stands after several spaces: what follows them was set off as something of its own.</summary>
-    private static bool FollowsAGap(Statement statement, int place) =>
+    private static bool FollowsAGap(TypedStatement statement, int place) =>
         place > 0 && place < statement.Words.Count && statement.Words[place].Start - statement.Words[place - 1].End > 1;
 
-    private static IEnumerable<Proposal> Doubled(Statement statement, IEnumerable<int> near) =>
+    private static IEnumerable<Proposal> Doubled(TypedStatement statement, IEnumerable<int> near) =>
         from word in near
         where word > 0 && statement.Folded(word) == statement.Folded(word - 1)
         select Without(statement, word);
 
-    private static IEnumerable<Proposal> Misspelt(Statement statement, IEnumerable<int> unknown, IReadOnlySet<string> known) =>
+    private static IEnumerable<Proposal> Misspelt(TypedStatement statement, IEnumerable<int> unknown, IReadOnlySet<string> known) =>
         from word in unknown
         let meant = NearestName.Of(statement.Bare(word).Text, known)
         where meant is not null
         select new Proposal(statement.Bare(word), meant);
 
-    private static IEnumerable<Proposal> Swapped(Statement statement, IEnumerable<int> near)
+    private static IEnumerable<Proposal> Swapped(TypedStatement statement, IEnumerable<int> near)
     {
         foreach (var word in near)
         {
@@ -91,23 +91,23 @@ internal static partial class Slips
         }
     }
 
-    private static IEnumerable<Proposal> Missing(Statement statement, int place) =>
-        place == 0 && MissingWords.StartsLine(statement.Folded(0), statement.Kind) ? []
-        : MissingWords.At(place, statement.Kind).Where(word => place == 0 || MissingWords.Follows(word, statement.Folded(place - 1))).Select(word => Missing(statement, place, word));
+    private static IEnumerable<Proposal> Missing(TypedStatement statement, int place) =>
+        place == 0 && WordsLeftOut.StartsLine(statement.Folded(0), statement.Kind) ? []
+        : WordsLeftOut.At(place, statement.Kind).Where(word => place == 0 || WordsLeftOut.Follows(word, statement.Folded(place - 1))).Select(word => Missing(statement, place, word));
 
-    private static Proposal Missing(Statement statement, int place, string word) => place < statement.Words.Count
+    private static Proposal Missing(TypedStatement statement, int place, string word) => place < statement.Words.Count
         ? Proposal.Before(statement.Words[place], word + " ")
         : Proposal.After(statement.Words[^1], " " + word);
 
     /// <summary>A comma at the end of a line, after which nothing came.</summary>
-    private static IEnumerable<Proposal> LastComma(Statement statement)
+    private static IEnumerable<Proposal> LastComma(TypedStatement statement)
     {
         var last = statement.Words[^1];
         return last.Text.EndsWith(',') ? [new Proposal(last with { Start = last.End - 1, Length = 1 }, "")] : [];
     }
 
     /// <summary>Takes a word out, and the space on one side of it.</summary>
-    private static Proposal Without(Statement statement, int word)
+    private static Proposal Without(TypedStatement statement, int word)
     {
         var at = statement.Words[word];
         var start = word > 0 ? statement.Words[word - 1].End : at.Start;

@@ -16,7 +16,7 @@ public sealed class EveryKindTests
         var maker = new FormulaMaker(Book);
         foreach (var leaf in Book.Rules.SelectMany(rule => rule.Needs.Leaves(Book)))
         {
-            maker.Of(leaf).ShouldBeOfType<Leaf>(leaf.GetType().Name);
+            maker.Make(leaf).ShouldBeOfType<SingleCondition>(leaf.GetType().Name);
         }
     }
 

@@ -34,13 +34,13 @@ public sealed class NeverContradictedTests
     }
 
     /// <summary>Claims about whole rules: what is claimed of a part of one is not told by the rule's answer.</summary>
-    private static IEnumerable<Finding> Findings(Rulebook rulebook)
+    private static IEnumerable<TroubleFound> Findings(Rulebook rulebook)
     {
         var study = new Study(rulebook);
         return [.. RuleTrouble.Find(study), .. PairTrouble.Find(study)];
     }
 
-    private static bool Contradicts(Finding finding, Rulebook rulebook, Truth[][] truths, int animal)
+    private static bool Contradicts(TroubleFound finding, Rulebook rulebook, Truth[][] truths, int animal)
     {
         var rule = Of(finding.Name);
         return finding.Sort switch

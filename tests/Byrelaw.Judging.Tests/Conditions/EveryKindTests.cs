@@ -32,7 +32,7 @@ public sealed class EveryKindTests : IRuleFiles
     public void Every_number_of_every_kind_can_be_tuned()
     {
         var book = Book;
-        var tuner = new Tuner(book, Herd(book));
+        var tuner = new NumberTuner(book, Herd(book));
         var numbers = book.Rules.SelectMany(rule => NumbersOfRule.Of(book, rule)).ToList();
         numbers.Count.ShouldBeGreaterThan(25);
         foreach (var number in numbers)

@@ -59,6 +59,6 @@ public sealed class TunerTests
     private static void Hold(Func<TuneCase, NumberTuning, string?> wrong, int oneIn = 16) => RandomCases.Hold(
         TuneCase.Any,
         Cases.Count / oneIn,
-        one => one.Picked is { } picked ? wrong(one, new Tuner(one.Rulebook, one.Herd).Tune(picked.Number, picked.Choice)) : null,
+        one => one.Picked is { } picked ? wrong(one, new NumberTuner(one.Rulebook, one.Herd).Tune(picked.Number, picked.Choice)) : null,
         one => one.ToString());
 }

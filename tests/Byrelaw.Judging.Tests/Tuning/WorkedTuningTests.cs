@@ -75,7 +75,7 @@ public sealed class WorkedTuningTests : IRuleFiles
             "rule \"A\"\n  needs at least 56 days since last calving\n  because \"so\"\n\nrule \"B\"\n  needs no mastitis in the last 30 days\n  because \"so\"\n",
             "2026-08-31,1,calving", "2026-09-20,1,mastitis", "2026-08-21,2,calving");
         var herd = HerdReader.Read(Animals, rows, rulebook.Vocabulary, rulebook.Records);
-        var pair = RuleTuner.Of(rulebook, herd, rulebook.Rules[0], rulebook.Programme!.Choices[0], rulebook.Rules[1]).Pairs.ShouldHaveSingleItem();
+        var pair = RuleTuner.Tune(rulebook, herd, rulebook.Rules[0], rulebook.Programme!.Choices[0], rulebook.Rules[1]).Pairs.ShouldHaveSingleItem();
 
         // Alone neither lets cow 1 in: she calved 50 days before and had mastitis 30 days before. Together they do.
         (string.Join(' ', pair.FirstValues), string.Join(' ', pair.SecondValues)).ShouldBe(("50 56 61", "29 30"));
@@ -98,7 +98,7 @@ public sealed class WorkedTuningTests : IRuleFiles
     {
         var (rulebook, events) = Farm($"rule \"R\"\n  needs {needs}\n  because \"so\"\n", rows);
         var herd = HerdReader.Read(Animals, events, rulebook.Vocabulary, rulebook.Records);
-        var tuning = new Tuner(rulebook, herd).Tune(NumbersOfRule.Of(rulebook, rulebook.Rules[0])[which], rulebook.Programme!.Choices[0]);
+        var tuning = new NumberTuner(rulebook, herd).Tune(NumbersOfRule.Of(rulebook, rulebook.Rules[0])[which], rulebook.Programme!.Choices[0]);
         var bands = new List<(ValueRange Range, string Who)>();
         foreach (var step in tuning.Steps)
         {

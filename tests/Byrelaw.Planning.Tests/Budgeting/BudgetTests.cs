@@ -16,12 +16,12 @@ public sealed class BudgetTests
         new(CostUnit.Pregnancy, null, 60, 0, null),
     ];
 
-    private static readonly Forecast Season = new Forecaster(Examples.Collected()).Of(Examples.Session(5, 12, 4));
+    private static readonly Forecast Season = new Forecaster(Examples.Collected()).Forecast(Examples.Session(5, 12, 4));
 
     [Fact]
     public void Every_line_is_its_price_times_the_number_expected()
     {
-        var budget = Budgeter.Of(Season, Charges, new(0.6), "NZD", 20000);
+        var budget = Budgeter.AddUp(Season, Charges, new(0.6), "NZD", 20000);
 
         budget.Lines.Select(line => Math.Round(line.Number, 3)).ShouldBe(
         [
@@ -36,7 +36,7 @@ public sealed class BudgetTests
     [Fact]
     public void A_total_of_fixed_numbers_has_no_range()
     {
-        var budget = Budgeter.Of(Season, [Charges[0], Charges[1], Charges[2], Charges[6]], null, "NZD", 12000);
+        var budget = Budgeter.AddUp(Season, [Charges[0], Charges[1], Charges[2], Charges[6]], null, "NZD", 12000);
 
         budget.Total.ShouldBe(500 + (55 * 48) + (350 * 20) + 1600);
         (budget.Low, budget.High).ShouldBe((budget.Total, budget.Total));
@@ -46,7 +46,7 @@ public sealed class BudgetTests
     [Fact]
     public void Money_for_one_thing_has_the_range_of_that_thing()
     {
-        var budget = Budgeter.Of(Season, [new(CostUnit.EmbryoTransferred, null, 400, 0, null)], null, "NZD", 14200);
+        var budget = Budgeter.AddUp(Season, [new(CostUnit.EmbryoTransferred, null, 400, 0, null)], null, "NZD", 14200);
 
         var transfers = Season.At(Stage.Transfers);
         budget.Low.ShouldBe(400 * transfers.Quantile(0.1), 400);
@@ -57,7 +57,7 @@ public sealed class BudgetTests
     [Fact]
     public void The_range_is_that_of_simulated_seasons()
     {
-        var budget = Budgeter.Of(Season, Charges, new(1), "NZD", 17500);
+        var budget = Budgeter.AddUp(Season, Charges, new(1), "NZD", 17500);
 
         var totals = new Simulation(Examples.Collected(), [Examples.Session(5, 12, 4)], 7).Seasons(20_000)
             .Select(season => budget.Fixed + (90 * season[Stage.Embryos]) + (35 * (season[Stage.Embryos] - season[Stage.Transfers]))
@@ -75,8 +75,8 @@ public sealed class BudgetTests
     [Fact]
     public void A_price_that_is_not_sure_widens_the_range()
     {
-        var sure = Budgeter.Of(Season, Charges, null, "NZD", null);
-        var unsure = Budgeter.Of(Season, Charges.SetItem(2, Charges[2] with { Spread = 100 }), null, "NZD", null);
+        var sure = Budgeter.AddUp(Season, Charges, null, "NZD", null);
+        var unsure = Budgeter.AddUp(Season, Charges.SetItem(2, Charges[2] with { Spread = 100 }), null, "NZD", null);
 
         unsure.Total.ShouldBe(sure.Total);
         // 20 collections at 350 ± 100 alone: ± 2000, and 10 and 90 in a hundred lie 1.2816 standard deviations out.
@@ -88,9 +88,9 @@ public sealed class BudgetTests
     [Fact]
     public void A_lost_cycle_is_told_but_not_spent()
     {
-        var budget = Budgeter.Of(Season, [.. Charges, new(CostUnit.LostCycle, null, 80, 0, null)], null, "NZD", null);
+        var budget = Budgeter.AddUp(Season, [.. Charges, new(CostUnit.LostCycle, null, 80, 0, null)], null, "NZD", null);
 
-        budget.Total.ShouldBe(Budgeter.Of(Season, Charges, null, "NZD", null).Total);
+        budget.Total.ShouldBe(Budgeter.AddUp(Season, Charges, null, "NZD", null).Total);
         budget.Lost!.Number.ShouldBe(Season.At(Stage.Recipients).Mean - Season.At(Stage.Pregnant).Mean, 1e-3);
     }
 }

@@ -22,7 +22,7 @@ public sealed class ForecastTests
     [MemberData(nameof(Programmes))]
     public void A_simulated_season_comes_out_as_forecast(string name, Chain chain, Session[] sessions)
     {
-        var forecast = new Forecaster(chain).Of([.. sessions]);
+        var forecast = new Forecaster(chain).Forecast([.. sessions]);
 
         var played = new Simulation(chain, sessions, 20261012).Play(Seasons);
 
@@ -40,7 +40,7 @@ public sealed class ForecastTests
     public void Stand_ins_for_the_rates_come_close_to_exact_chances(double weight, double tolerance)
     {
         // Where every embryo finds a recipient, transfers are embryos, whose chances are exact over the whole season.
-        var forecast = new Forecaster(Examples.Collected(weight)).Of(new Session(5, [], 4));
+        var forecast = new Forecaster(Examples.Collected(weight)).Forecast(new Session(5, [], 4));
 
         Examples.Apart(forecast.At(Stage.Transfers), forecast.At(Stage.Embryos)).ShouldBeLessThan(tolerance);
     }
@@ -51,15 +51,15 @@ public sealed class ForecastTests
         var forecaster = new Forecaster(Examples.Collected());
 
         Examples.Apart(
-            forecaster.Of(Examples.Session(5, 12, 3)).At(Stage.Heifers),
-            forecaster.Of(Examples.Session(5, 12), Examples.Session(5, 12, 2)).At(Stage.Heifers)).ShouldBeLessThan(1e-9);
+            forecaster.Forecast(Examples.Session(5, 12, 3)).At(Stage.Heifers),
+            forecaster.Forecast(Examples.Session(5, 12), Examples.Session(5, 12, 2)).At(Stage.Heifers)).ShouldBeLessThan(1e-9);
     }
 
     [Fact]
     public void What_is_uncertain_about_a_rate_does_not_average_out_over_sessions()
     {
-        var sure = new Forecaster(Examples.Collected(1e6)).Of(new Session(5, [], 8)).At(Stage.Embryos);
-        var vague = new Forecaster(Examples.Collected(10)).Of(new Session(5, [], 8)).At(Stage.Embryos);
+        var sure = new Forecaster(Examples.Collected(1e6)).Forecast(new Session(5, [], 8)).At(Stage.Embryos);
+        var vague = new Forecaster(Examples.Collected(10)).Forecast(new Session(5, [], 8)).At(Stage.Embryos);
 
         vague.Mean.ShouldBe(sure.Mean, 1e-6);
         vague.Spread.ShouldBeGreaterThan(3 * sure.Spread);
@@ -68,7 +68,7 @@ public sealed class ForecastTests
     [Fact]
     public void Every_loss_stands_at_its_own_stage()
     {
-        var forecast = new Forecaster(Examples.Collected()).Of(Examples.Session(5, 12, 4));
+        var forecast = new Forecaster(Examples.Collected()).Forecast(Examples.Session(5, 12, 4));
 
         forecast.Stages.Select(stage => (stage.Stage, stage.Of)).ShouldBe(
         [
@@ -85,16 +85,16 @@ public sealed class ForecastTests
     }
 
     [Theory]
-    [InlineData(6, Limit.Recipients)]
-    [InlineData(13, Limit.Both)]
-    [InlineData(30, Limit.Embryos)]
-    public void The_scarcer_of_embryos_and_recipients_is_named(int treated, Limit limit) =>
-        new Forecaster(Examples.Collected()).Of(Examples.Session(5, treated, 4)).Limit.ShouldBe(limit);
+    [InlineData(6, Bottleneck.Recipients)]
+    [InlineData(13, Bottleneck.Both)]
+    [InlineData(30, Bottleneck.Embryos)]
+    public void The_scarcer_of_embryos_and_recipients_is_named(int treated, Bottleneck limit) =>
+        new Forecaster(Examples.Collected()).Forecast(Examples.Session(5, treated, 4)).Limit.ShouldBe(limit);
 
     [Fact]
     public void The_chance_of_what_is_wanted_is_the_chance_of_so_many_or_more()
     {
-        var forecast = new Forecaster(Examples.Collected()).Of(Examples.Session(5, 14, 4));
+        var forecast = new Forecaster(Examples.Collected()).Forecast(Examples.Session(5, 14, 4));
 
         forecast.Chance.ShouldBe(forecast.At(Stage.Heifers).AtLeast(6));
         forecast.At(Stage.Heifers).AtLeast(forecast.CountedOn!.Value).ShouldBeGreaterThanOrEqualTo(0.8);
@@ -104,8 +104,8 @@ public sealed class ForecastTests
     [Fact]
     public void Flushed_and_thawed_embryos_start_their_chains_where_they_come_in()
     {
-        var flushed = new Forecaster(new(EmbryoSource.Flushed(new(5, 4)), Examples.AfterTransfer)).Of(Examples.Session(3, 20));
-        var thawed = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), Examples.AfterTransfer)).Of(Examples.Session(20, 25));
+        var flushed = new Forecaster(new(EmbryoSource.Flushed(new(5, 4)), Examples.AfterTransfer)).Forecast(Examples.Session(3, 20));
+        var thawed = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), Examples.AfterTransfer)).Forecast(Examples.Session(20, 25));
 
         flushed.Stages.Select(stage => stage.Stage).Take(2).ShouldBe([Stage.Collections, Stage.Embryos]);
         flushed.At(Stage.Embryos).Mean.ShouldBe(15, 1e-8);
@@ -117,7 +117,7 @@ public sealed class ForecastTests
     [Fact]
     public void Straws_thawed_over_several_sessions_are_those_of_one_shared_rate()
     {
-        var forecast = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), [])).Of(new Session(6, [], 4));
+        var forecast = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), [])).Forecast(new Session(6, [], 4));
 
         Examples.Apart(forecast.At(Stage.Transfers), Counts.Of(24, new(0.9, 40))).ShouldBeLessThan(1e-6);
     }

@@ -18,7 +18,7 @@ public sealed class MoreIsNeverLessTests
         programme =>
         {
             var forecaster = new Forecaster(programme.Chain);
-            foreach (var worth in Worth.Of(forecaster, [programme.Session], forecaster.Of(programme.Session)))
+            foreach (var worth in Worth.Of(forecaster, [programme.Session], forecaster.Forecast(programme.Session)))
             {
                 // The stand-ins of a vague rate move a little when sessions are added.
                 worth.More.ShouldBeGreaterThan(-0.002, worth.OneMore.ToString());
@@ -31,7 +31,7 @@ public sealed class MoreIsNeverLessTests
     public void Chances_add_up_and_nothing_is_made_from_nothing() => Programmes.Sample(
         programme =>
         {
-            var forecast = new Forecaster(programme.Chain).Of(programme.Session);
+            var forecast = new Forecaster(programme.Chain).Forecast(programme.Session);
             foreach (var stage in forecast.Stages)
             {
                 var sum = 0.0;

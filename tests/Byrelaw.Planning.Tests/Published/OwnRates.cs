@@ -7,14 +7,14 @@ internal static class OwnRates
     {
         foreach (var sessions in new[] { Figures.UnitedStates2009, Figures.Japan2009 })
         {
-            var forecast = new Forecaster(new(EmbryoSource.Collected(new(sessions.PerSession, sessions.PerSession), sessions.EmbryosPerOocyte), [])).Of(new Session(20, []));
+            var forecast = new Forecaster(new(EmbryoSource.Collected(new(sessions.PerSession, sessions.PerSession), sessions.EmbryosPerOocyte), [])).Forecast(new Session(20, []));
             yield return new($"{sessions.Name}: oocytes of 20 sessions", 20.0 * sessions.Oocytes / sessions.Number, forecast.At(Stage.Oocytes));
             yield return new($"{sessions.Name}: embryos of 20 sessions", 20.0 * sessions.Embryos!.Value / sessions.Number, forecast.At(Stage.Embryos));
         }
 
         foreach (var donors in new[] { Figures.HolsteinHeifers, Figures.LactatingHolsteins })
         {
-            var forecast = new Forecaster(new(EmbryoSource.Collected(new(donors.PerSession, donors.PerSession), Rate.Always), [])).Of(new Session(donors.Number, []));
+            var forecast = new Forecaster(new(EmbryoSource.Collected(new(donors.PerSession, donors.PerSession), Rate.Always), [])).Forecast(new Session(donors.Number, []));
             yield return new($"{donors.Name}: oocytes of {donors.Number} donors", donors.Oocytes, forecast.At(Stage.Oocytes));
         }
 

@@ -50,7 +50,7 @@ public sealed class SeasonPlannerTests
         {
             var forecaster = new Forecaster(Season.Reading.Chain!);
             needed.At.Chance!.Value.ShouldBeGreaterThanOrEqualTo(0.8);
-            forecaster.Of(MoreSessions.With(Season.Sessions, needed.Of, needed.More!.Value - 1)).Chance!.Value.ShouldBeLessThan(0.8);
+            forecaster.Forecast(MoreSessions.With(Season.Sessions, needed.Of, needed.More!.Value - 1)).Chance!.Value.ShouldBeLessThan(0.8);
         }
 
         Season.Needed[0].More.ShouldNotBeNull();
@@ -62,7 +62,7 @@ public sealed class SeasonPlannerTests
     {
         Season.Worth.Select(worth => worth.OneMore).ShouldBe([Further.Session, Further.Donor, Further.Recipient, Further.DonorWithRecipients]);
         Season.Worth.ShouldAllBe(worth => worth.More > 0 && worth.Chance > 0);
-        Season.Forecast!.Limit.ShouldBe(Limit.Embryos);
+        Season.Forecast!.Limit.ShouldBe(Bottleneck.Embryos);
         Season.Worth[1].More.ShouldBeGreaterThan(Season.Worth[2].More);
     }
 

@@ -112,7 +112,7 @@ public sealed class VisitComparisonTests
             Events = ["2026-05-01,2,calving,,", "2026-08-01,3,calving,,", "2026-07-30,2,serum copper,9,umol/L"],
         };
         var rulebook = farm.Rulebook;
-        var plan = Planner.Of(rulebook, farm.Herd(rulebook), new(2026, 8, 1));
+        var plan = Planner.Plan(rulebook, farm.Herd(rulebook), new(2026, 8, 1));
 
         var outlook = plan.Visits!.Best!.Outlook!;
         (outlook.Chance, outlook.Wanted).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Forecast.At(Stage.Pregnant).Mean));
@@ -130,7 +130,7 @@ public sealed class VisitComparisonTests
         foreach (var option in VisitComparison.Of(rulebook, herd, new(2026, 8, 1), new SeasonOutlooks())!.Options)
         {
             var set = option.Rulebook with { Programme = option.Rulebook.Programme! with { Aims = option.Rulebook.Programme!.Aims with { OnAVisit = null } } };
-            var plan = Planner.Of(set, herd, new(2026, 8, 1));
+            var plan = Planner.Plan(set, herd, new(2026, 8, 1));
             (option.Outlook!.Chance, option.Outlook.Cost!.Value.Amount).ShouldBe((plan.Numbers.Forecast!.Chance, plan.Numbers.Budget!.Total));
             option.Recipients.AtMost.ShouldBe(plan.Inputs.OnHand.Animals);
         }

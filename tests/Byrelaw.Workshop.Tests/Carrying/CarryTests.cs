@@ -6,7 +6,7 @@ namespace Byrelaw.Workshop.Tests.Carrying;
 
 public sealed partial class CarryTests
 {
-    private static readonly Season Next = Season.Read("spring 2027")!;
+    private static readonly NextSeason Next = NextSeason.Read("spring 2027")!;
 
     [Fact]
     public void A_programme_is_carried_on_with_its_comments() => Snapshot.Verify(Carry(
@@ -48,7 +48,7 @@ public sealed partial class CarryTests
     {
         const string Mark = "# To be agreed again for spring 2028\n";
         var once = Carry("programme \"Spring 2026\"\n  collection on 2026-10-12\n\ndrop \"Weighed\"\n  because \".\"\n  agreed by \"vet\" on 2026-06-14\n").Text;
-        var twice = Carrier.Carry("a.byre", Encoding.UTF8.GetBytes(once), Season.Read("spring 2028")!)!.Text;
+        var twice = Carrier.Carry("a.byre", Encoding.UTF8.GetBytes(once), NextSeason.Read("spring 2028")!)!.Text;
         twice.ShouldContain(Mark);
         twice.ShouldNotContain("spring 2027");
     }
@@ -95,7 +95,7 @@ public sealed partial class CarryTests
     public void A_year_on_is_whole_weeks_on(string first, int days)
     {
         var date = LocalDatePattern.Iso.Parse(first).Value;
-        Season.DaysTo(date, 1).ShouldBe(days);
+        NextSeason.DaysTo(date, 1).ShouldBe(days);
         date.PlusDays(days).DayOfWeek.ShouldBe(date.DayOfWeek);
     }
 
@@ -104,7 +104,7 @@ public sealed partial class CarryTests
     [InlineData("Withy Bend, spring 2026", "2027", "Withy Bend, spring 2027")]
     [InlineData("Withy Bend 2026", "autumn 2027", "Withy Bend autumn 2027")]
     [InlineData("Withy Bend", "spring 2027", "Withy Bend, spring 2027")]
-    public void A_programme_is_named_after_its_new_season(string old, string season, string name) => Season.Read(season)!.Rename(old).ShouldBe(name);
+    public void A_programme_is_named_after_its_new_season(string old, string season, string name) => NextSeason.Read(season)!.Rename(old).ShouldBe(name);
 
     [Theory]
     [InlineData("spring")]
@@ -112,17 +112,17 @@ public sealed partial class CarryTests
     [InlineData("spring 20\"27")]
     [InlineData("")]
     [InlineData("spring 20２７")]
-    public void A_season_ends_in_its_year(string text) => Season.Read(text).ShouldBeNull();
+    public void A_season_ends_in_its_year(string text) => NextSeason.Read(text).ShouldBeNull();
 
     [Fact]
     public void A_season_that_is_over_is_not_carried_to() =>
-        Carrier.Carry("a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), Season.Read("spring 2026")!).ShouldBeNull();
+        Carrier.Carry("a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), NextSeason.Read("spring 2026")!).ShouldBeNull();
 
     [Fact]
     public void The_first_date_may_be_said()
     {
         var autumn = Carrier.Carry(
-            "a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), Season.Read("autumn 2027")!, new LocalDate(2027, 3, 30))!;
+            "a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), NextSeason.Read("autumn 2027")!, new LocalDate(2027, 3, 30))!;
         autumn.Text.ShouldBe("programme \"autumn 2027\"\n  collection on 2027-03-29\n");
     }
 

@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Conditions that are never true, or never false, of any animal. The innermost one is told, and nothing around it.</summary>
 internal static class ConditionTrouble
 {
-    public static IEnumerable<Finding> Find(Study study)
+    public static IEnumerable<TroubleFound> Find(Study study)
     {
         foreach (var define in study.Rulebook.Defines.Where(define => !define.IsBroken))
         {
@@ -30,9 +30,9 @@ internal static class ConditionTrouble
         }
     }
 
-    private static List<Finding> Find(Study study, string name, Condition condition, IfNotKnown ifNotKnown = IfNotKnown.Ask)
+    private static List<TroubleFound> Find(Study study, string name, Condition condition, IfNotKnown ifNotKnown = IfNotKnown.Ask)
     {
-        var findings = new List<Finding>();
+        var findings = new List<TroubleFound>();
         if (condition is ListCondition list)
         {
             findings.AddRange(list.Items.SelectMany(item => Find(study, name, item, ifNotKnown)));
@@ -59,7 +59,7 @@ internal static class ConditionTrouble
 
     private static bool IsTroubled(Study study, Condition condition) => condition is NamedCondition named && study.Troubled.Contains(named.Define);
 
-    private static Finding? Of(Study study, string name, Condition condition, IfNotKnown ifNotKnown)
+    private static TroubleFound? Of(Study study, string name, Condition condition, IfNotKnown ifNotKnown)
     {
         // A defined name is looked at where it is defined.
         if (condition is NamedCondition)
@@ -69,20 +69,20 @@ internal static class ConditionTrouble
 
         if (study.Maker.Reach(condition) is { } reach && !study.CanBe((reach, true)))
         {
-            return new Finding(TroubleSort.OutOfReach, name, null, TroubleProblems.OutOfReach(condition));
+            return new TroubleFound(TroubleSort.OutOfReach, name, null, TroubleProblems.OutOfReach(condition));
         }
 
-        var formula = study.Maker.Of(condition);
+        var formula = study.Maker.Make(condition);
         if (!study.CanBe((formula, true)))
         {
             var problem = TroubleProblems.NeverTrue(condition.Span, study.Search.Conflict);
             return (condition is ListCondition list ? study.Show.NeverMet(problem, list) : problem) is { } shown
-                ? new Finding(TroubleSort.NeverMet, name, null, shown)
+                ? new TroubleFound(TroubleSort.NeverMet, name, null, shown)
                 : null;
         }
 
         // With `if not known exclude` it keeps out those of whom nothing is known, and that may be all it is for.
         return ifNotKnown == IfNotKnown.Exclude || study.CanBe((formula, false)) ? null
-            : new Finding(TroubleSort.AlwaysMet, name, null, TroubleProblems.NeverFalse(condition.Span));
+            : new TroubleFound(TroubleSort.AlwaysMet, name, null, TroubleProblems.NeverFalse(condition.Span));
     }
 }

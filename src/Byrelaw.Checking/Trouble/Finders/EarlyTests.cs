@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Tests that count from the very day of what they are to tell about: so early, many a test finds nothing.</summary>
 internal static class EarlyTests
 {
-    public static IEnumerable<Finding> Find(Study study)
+    public static IEnumerable<TroubleFound> Find(Study study)
     {
         var places = study.Rulebook.Defines.Where(define => !define.IsBroken).Select(define => (define.Name, define.Condition))
             .Concat(study.Rules.Select(rule => (rule.Rule.Name, Condition: rule.Rule.Needs)))
@@ -15,7 +15,7 @@ internal static class EarlyTests
                 if (Since(test.Windows) is { } since && since.Kinds.All(kind => kind.Id != test.Test.Id)
                     && study.Show.TestsEarly(TroubleProblems.TestsEarly(test, since), test, since) is { } shown)
                 {
-                    yield return new Finding(TroubleSort.TestsEarly, name, null, shown);
+                    yield return new TroubleFound(TroubleSort.TestsEarly, name, null, shown);
                 }
             }
         }

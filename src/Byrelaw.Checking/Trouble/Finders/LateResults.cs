@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Lookups in a window that closes before a result can be there: a sample of the last 5 days, where results take 10.</summary>
 internal static class LateResults
 {
-    public static IEnumerable<Finding> Find(Study study)
+    public static IEnumerable<TroubleFound> Find(Study study)
     {
         var tasks = study.Rulebook.Plans.Tasks.Where(task => task.ResultsTake is not null && !task.IsNotNeeded).ToList();
         foreach (var rule in study.Rules)
@@ -14,7 +14,7 @@ internal static class LateResults
                     && condition.Windows.OfType<InTheLast>().FirstOrDefault() is { } window
                     && tasks.Find(task => task.SettlesKinds.Any(settled => settled.Id == kind.Id) && IsTooLong(task, window)) is { } task)
                 {
-                    yield return new Finding(TroubleSort.OutOfReach, rule.Rule.Name, null, TroubleProblems.ResultsTooLate(window, kind, task));
+                    yield return new TroubleFound(TroubleSort.OutOfReach, rule.Rule.Name, null, TroubleProblems.ResultsTooLate(window, kind, task));
                 }
             }
         }

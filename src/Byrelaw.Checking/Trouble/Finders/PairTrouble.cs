@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Two rules of one list that no animal can meet together, and rules that ask nothing that another does not ask.</summary>
 internal static class PairTrouble
 {
-    public static IEnumerable<Finding> Find(Study study)
+    public static IEnumerable<TroubleFound> Find(Study study)
     {
         foreach (var list in study.Rules.Where(rule => !study.Troubled.Contains(rule.Rule.Name)).GroupBy(rule => rule.Rule.List))
         {
@@ -15,7 +15,7 @@ internal static class PairTrouble
     }
 
     /// <summary>A rule that has been told of is held against no further ones: what is left shows once that is mended.</summary>
-    private static IEnumerable<Finding> Find(Study study, List<RuleFormulas> rules)
+    private static IEnumerable<TroubleFound> Find(Study study, List<RuleFormulas> rules)
     {
         var told = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < rules.Count; i++)
@@ -37,12 +37,12 @@ internal static class PairTrouble
         }
     }
 
-    private static Finding? Find(Study study, RuleFormulas first, RuleFormulas second) =>
+    private static TroubleFound? Find(Study study, RuleFormulas first, RuleFormulas second) =>
         NeverTogether(study, first, second)
         ?? Implied(study, by: first, second)
         ?? Implied(study, by: second, first);
 
-    private static Finding? NeverTogether(Study study, RuleFormulas first, RuleFormulas second)
+    private static TroubleFound? NeverTogether(Study study, RuleFormulas first, RuleFormulas second)
     {
         // What is not known passes, and an animal of whom nothing is known meets any such rule.
         if (first.Rule.IfNotKnown == IfNotKnown.Pass || second.Rule.IfNotKnown == IfNotKnown.Pass)
@@ -59,11 +59,11 @@ internal static class PairTrouble
         return study.CanBe((first.Applies, true), (second.Applies, true), (first.Needs, true))
             && study.CanBe((first.Applies, true), (second.Applies, true), (second.Needs, true))
             && study.Show.NeverTogether(problem, first, second) is { } shown
-            ? new Finding(TroubleSort.NeverMetWith, second.Rule.Name, first.Rule.Name, shown)
+            ? new TroubleFound(TroubleSort.NeverMetWith, second.Rule.Name, first.Rule.Name, shown)
             : null;
     }
 
-    private static Finding? Implied(Study study, RuleFormulas by, RuleFormulas rule)
+    private static TroubleFound? Implied(Study study, RuleFormulas by, RuleFormulas rule)
     {
         if (!Implies(study, by, rule))
         {
@@ -71,7 +71,7 @@ internal static class PairTrouble
         }
 
         var problem = TroubleProblems.Implied(rule.Rule, by.Rule, isMutual: Implies(study, rule, by));
-        return study.Show.Implied(problem, rule, by) is { } shown ? new Finding(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown) : null;
+        return study.Show.Implied(problem, rule, by) is { } shown ? new TroubleFound(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown) : null;
     }
 
     /// <summary>Whether whoever meets one rule cannot fail the other. A rule that is judged only on the day, or lets pass what is not

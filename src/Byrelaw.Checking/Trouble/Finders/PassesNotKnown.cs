@@ -6,14 +6,14 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// </summary>
 internal static class PassesNotKnown
 {
-    public static IEnumerable<Finding> Find(Study study)
+    public static IEnumerable<TroubleFound> Find(Study study)
     {
         foreach (var rule in study.Rules.Select(rule => rule.Rule).Where(rule => rule.IfNotKnown == IfNotKnown.Pass))
         {
             var risk = rule.Needs.Leaves(study.Rulebook).Select(RiskOf).FirstOrDefault(risk => risk is not null);
             if (risk is var (of, may) && study.Show.PassesNotKnown(TroubleProblems.PassesNotKnown(rule, of, may), rule) is { } shown)
             {
-                yield return new Finding(TroubleSort.PassesNotKnown, rule.Name, null, shown);
+                yield return new TroubleFound(TroubleSort.PassesNotKnown, rule.Name, null, shown);
             }
         }
     }

@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Rules that nobody can meet of those they apply to, or of those that their list takes; and rules that nobody they apply to can fail.</summary>
 internal static class RuleTrouble
 {
-    public static IEnumerable<Finding> Find(Study study)
+    public static IEnumerable<TroubleFound> Find(Study study)
     {
         foreach (var rule in study.Rules.Where(rule => !study.Troubled.Contains(rule.Rule.Name)))
         {
@@ -15,7 +15,7 @@ internal static class RuleTrouble
         }
     }
 
-    private static Finding? Find(Study study, RuleFormulas rule)
+    private static TroubleFound? Find(Study study, RuleFormulas rule)
     {
         if (!study.CanBe((rule.Applies, true)))
         {
@@ -24,12 +24,12 @@ internal static class RuleTrouble
 
         if (!study.CanBe((rule.Applies, true), (rule.Needs, true)))
         {
-            return new Finding(TroubleSort.NeverMet, rule.Rule.Name, null, TroubleProblems.NobodyOfThose(rule.Rule, study.Search.Conflict));
+            return new TroubleFound(TroubleSort.NeverMet, rule.Rule.Name, null, TroubleProblems.NobodyOfThose(rule.Rule, study.Search.Conflict));
         }
 
         if (rule.Rule.IfNotKnown != IfNotKnown.Exclude && !study.CanBe((rule.Applies, true), (rule.Needs, false)))
         {
-            return new Finding(TroubleSort.AlwaysMet, rule.Rule.Name, null, TroubleProblems.EveryoneOfThose(rule.Rule, study.Search.Conflict));
+            return new TroubleFound(TroubleSort.AlwaysMet, rule.Rule.Name, null, TroubleProblems.EveryoneOfThose(rule.Rule, study.Search.Conflict));
         }
 
         foreach (var choice in study.Rulebook.Programme?.Choices ?? [])
@@ -38,7 +38,7 @@ internal static class RuleTrouble
                 && study.CanBe((taken, true), (rule.Applies, true))
                 && !study.CanBe((taken, true), (rule.Applies, true), (rule.Needs, true)))
             {
-                return new Finding(TroubleSort.NeverMet, rule.Rule.Name, null, TroubleProblems.NobodyOfTheList(rule.Rule, choice, study.Search.Conflict));
+                return new TroubleFound(TroubleSort.NeverMet, rule.Rule.Name, null, TroubleProblems.NobodyOfTheList(rule.Rule, choice, study.Search.Conflict));
             }
         }
 
@@ -55,5 +55,5 @@ internal static class RuleTrouble
     };
 
     private static Formula Sort(Study study, Choice choice, Audience sort) =>
-        study.Maker.Of(sort, null, new SortOfAnimal(sort, $"from {sort.ToString().ToLowerInvariant()}") { Span = choice.Span });
+        study.Maker.Make(sort, null, new SortOfAnimal(sort, $"from {sort.ToString().ToLowerInvariant()}") { Span = choice.Span });
 }

@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Defines that nothing uses. A file of defines is there for other files, so this looks only at a file that has rules of its own, and was asked about.</summary>
 internal static class UnusedDefines
 {
-    public static IEnumerable<Finding> Find(Rulebook rulebook)
+    public static IEnumerable<TroubleFound> Find(Rulebook rulebook)
     {
         if (rulebook.Files.IsEmpty || !rulebook.Rules.Any(rule => rule.Span.File == rulebook.Files[0]))
         {
@@ -27,7 +27,7 @@ internal static class UnusedDefines
 
         return rulebook.Defines
             .Where(define => define.Span.File == rulebook.Files[0] && !define.IsBroken && !used.Contains(define.Name))
-            .Select(define => new Finding(TroubleSort.NeverUsed, define.Name, null, TroubleProblems.NeverUsed(define)));
+            .Select(define => new TroubleFound(TroubleSort.NeverUsed, define.Name, null, TroubleProblems.NeverUsed(define)));
     }
 
     private static IEnumerable<Rule> Rules(Rulebook rulebook) => rulebook.Rules.Concat(rulebook.Drops.Select(drop => drop.Rule));

@@ -4,7 +4,7 @@ namespace Byrelaw.Checking.Trouble.Reasoning;
 internal abstract record Formula
 {
     /// <summary>Neither true nor false of any animal in a way that could be followed.</summary>
-    public static readonly Formula Unclear = new Leaf(Claim.Anything, Claim.Anything);
+    public static readonly Formula Unclear = new SingleCondition(Claim.Anything, Claim.Anything);
 
     /// <summary>It holds where the other does not.</summary>
     public static Formula Not(Formula formula) => formula is Opposite opposite ? opposite.Of : new Opposite(formula);
@@ -19,7 +19,7 @@ internal abstract record Formula
 /// <summary>A single condition.</summary>
 /// <param name="WhenTrue">What holds of an animal of whom it is true.</param>
 /// <param name="WhenFalse">What holds of one of whom it is false.</param>
-internal sealed record Leaf(Claim WhenTrue, Claim WhenFalse) : Formula;
+internal sealed record SingleCondition(Claim WhenTrue, Claim WhenFalse) : Formula;
 
 /// <summary>So many of these hold.</summary>
 internal sealed record AtLeast(int Count, ImmutableArray<Formula> Items) : Formula;

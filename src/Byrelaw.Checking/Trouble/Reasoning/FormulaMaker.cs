@@ -6,7 +6,7 @@ namespace Byrelaw.Checking.Trouble.Reasoning;
 internal sealed class FormulaMaker
 {
     private readonly Happenings _happenings;
-    private readonly Windows _windows;
+    private readonly WindowClaims _windows;
     private readonly TimeClaims _times;
     private readonly CountClaims _counts;
     private readonly FactClaims _facts;
@@ -18,7 +18,7 @@ internal sealed class FormulaMaker
     {
         Quantities = new Quantities();
         _happenings = new Happenings(Quantities, rulebook.Vocabulary);
-        _windows = new Windows(Quantities, _happenings);
+        _windows = new WindowClaims(Quantities, _happenings);
         _times = new TimeClaims(_happenings);
         _counts = new CountClaims(Quantities, _happenings, _windows);
         _facts = new FactClaims(Quantities, _happenings);
@@ -28,7 +28,7 @@ internal sealed class FormulaMaker
         for (var i = 0; i < _defines.Length; i++)
         {
             var define = rulebook.Defines[i];
-            _defines[i] = define.IsBroken ? Formula.Unclear : Of(define.Condition);
+            _defines[i] = define.IsBroken ? Formula.Unclear : Make(define.Condition);
         }
     }
 
@@ -45,21 +45,21 @@ internal sealed class FormulaMaker
     /// <param name="audience">Which sort; everyone who is judged is female.</param>
     /// <param name="named">For <see cref="Audience.Named"/>.</param>
     /// <param name="at">The condition that says so, in messages.</param>
-    public Formula Of(Audience audience, NamedCondition? named, Condition at) => audience switch
+    public Formula Make(Audience audience, NamedCondition? named, Condition at) => audience switch
     {
-        Audience.Cows => new Leaf(new Claim([_happenings.Cow(at)]), new Claim([_happenings.Heifer(at)])),
-        Audience.Heifers => new Leaf(new Claim([_happenings.Heifer(at)]), new Claim([_happenings.Cow(at)])),
-        Audience.Named when named is not null => Of(named),
+        Audience.Cows => new SingleCondition(new Claim([_happenings.Cow(at)]), new Claim([_happenings.Heifer(at)])),
+        Audience.Heifers => new SingleCondition(new Claim([_happenings.Heifer(at)]), new Claim([_happenings.Cow(at)])),
+        Audience.Named when named is not null => Make(named),
         Audience.Named => Formula.Unclear,
-        _ => new Leaf(Claim.Anything, Claim.Never),
+        _ => new SingleCondition(Claim.Anything, Claim.Never),
     };
 
     /// <summary>A condition.</summary>
-    public Formula Of(Condition condition) => condition switch
+    public Formula Make(Condition condition) => condition switch
     {
         NamedCondition { Index: < 0 } => Formula.Unclear,
         NamedCondition named => named.Not ? Formula.Not(_defines[named.Index]) : _defines[named.Index],
-        ListCondition list => Of(list, [.. list.Items.Select(Of)]),
+        ListCondition list => Make(list, [.. list.Items.Select(Make)]),
         CountCondition count => Leaf(isTrue => _counts.Of(count, isTrue)),
         TimeSinceCondition since => Leaf(isTrue => _times.Of(since, isTrue)),
         AgeCondition age => Leaf(isTrue => _times.Of(age, isTrue)),
@@ -87,18 +87,18 @@ internal sealed class FormulaMaker
         _ => null,
     };
 
-    private Leaf Reach(ImmutableArray<Window> windows, Condition from, params (Kind Kind, int Answer)[] kinds)
+    private SingleCondition Reach(ImmutableArray<Window> windows, Condition from, params (Kind Kind, int Answer)[] kinds)
     {
-        var some = Claim.Any(kinds.Where(kind => Windows.CanHold(windows, kind.Kind))
+        var some = Claim.Any(kinds.Where(kind => WindowClaims.CanHold(windows, kind.Kind))
             .Select(kind => _windows.Some(_happenings.Of(kind.Kind, kind.Answer), windows, from)));
-        return new Leaf(some, Claim.Anything);
+        return new SingleCondition(some, Claim.Anything);
     }
 
-    private static Formula Of(ListCondition list, ImmutableArray<Formula> items)
+    private static Formula Make(ListCondition list, ImmutableArray<Formula> items)
     {
         var atLeast = new AtLeast(list.AtLeast, items);
         return list.Kind == ListKind.NoneOf ? Formula.Not(atLeast) : atLeast;
     }
 
-    private static Leaf Leaf(Func<bool, Claim> claim) => new(claim(true), claim(false));
+    private static SingleCondition Leaf(Func<bool, Claim> claim) => new(claim(true), claim(false));
 }

@@ -13,8 +13,8 @@ internal sealed record RuleFormulas(Rule Rule, Formula Applies, Formula Needs, T
     public static RuleFormulas Of(Rule rule, FormulaMaker maker)
     {
         var sort = new SortOfAnimal(rule.Audience, $"applies to {rule.AppliesTo?.Define ?? rule.Audience.ToString().ToLowerInvariant()}") { Span = rule.Span };
-        var applies = maker.Of(rule.Audience, rule.AppliesTo, sort);
-        var needs = maker.Of(rule.Needs);
+        var applies = maker.Make(rule.Audience, rule.AppliesTo, sort);
+        var needs = maker.Make(rule.Needs);
         return new RuleFormulas(rule, applies, needs, Touched.By(maker.Quantities, maker.Age, applies, needs));
     }
 }

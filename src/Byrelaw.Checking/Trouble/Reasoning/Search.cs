@@ -78,7 +78,7 @@ internal sealed class Search(Quantities quantities)
                     break;
                 case AtLeast list when Needed(list, holds) <= 0:
                     break;
-                case Leaf leaf when (holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives is [var only]:
+                case SingleCondition leaf when (holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives is [var only]:
                     certain.Add(only);
                     break;
                 default:
@@ -95,7 +95,7 @@ internal sealed class Search(Quantities quantities)
         return later switch
         {
             null => Keep(),
-            { Formula: Leaf leaf } => EachWay(leaf, later),
+            { Formula: SingleCondition leaf } => EachWay(leaf, later),
             { Formula: AtLeast list } => WithOrWithout(list, later),
             _ => true,
         };
@@ -103,7 +103,7 @@ internal sealed class Search(Quantities quantities)
 
     private static int Needed(AtLeast list, bool holds) => holds ? list.Count : list.Items.Length - list.Count + 1;
 
-    private bool EachWay(Leaf leaf, Wish wish)
+    private bool EachWay(SingleCondition leaf, Wish wish)
     {
         foreach (var alternative in (wish.Holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives)
         {

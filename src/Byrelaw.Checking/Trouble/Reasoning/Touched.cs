@@ -55,7 +55,7 @@ internal sealed class Touched
                 }
 
                 break;
-            case Leaf leaf:
+            case SingleCondition leaf:
                 foreach (var together in leaf.WhenTrue.Alternatives.Concat(leaf.WhenFalse.Alternatives))
                 {
                     Add(together, quantities, age);

@@ -45,7 +45,7 @@ internal sealed class Show
     {
         for (var i = list.Items.Length - 1; i >= 0 && list.Kind == ListKind.AllOf; i--)
         {
-            var asked = list.Items.Select((item, place) => (_study.Maker.Of(item), place != i)).ToArray();
+            var asked = list.Items.Select((item, place) => (_study.Maker.Make(item), place != i)).ToArray();
             if (Made(asked) is { } made)
             {
                 return With(problem, made, [Asking(list)], [Truth.False], $"only {Quoted.Of(list.Items[i].Span)} is not true of her", [Truth.True]);
@@ -85,7 +85,7 @@ internal sealed class Show
 
     private Diagnostic? With(Diagnostic problem, MadeUpHerd? made, Rule[] rules, Truth[] expected, string judged, Truth[] contradicting)
     {
-        if (made is null || _shown >= Most || Trial.Of(_study.Rulebook, made, _day, rules) is not { } truths)
+        if (made is null || _shown >= Most || AnimalTrial.Of(_study.Rulebook, made, _day, rules) is not { } truths)
         {
             return problem;
         }

@@ -5,23 +5,23 @@ namespace Byrelaw.Language.Binding.Conditions;
 /// <param name="Unit">Its unit; null for none.</param>
 /// <param name="Scale">The limits of its scale; null for none.</param>
 /// <param name="MolarMass">For conversion.</param>
-internal sealed record Subject(string Name, Unit? Unit, Scale? Scale, double? MolarMass)
+internal sealed record AmountSubject(string Name, Unit? Unit, Scale? Scale, double? MolarMass)
 {
     /// <summary>A measure. Of a change, the scale goes from one end's loss to the other end's gain.</summary>
-    public static Subject Of(MeasureKind measure, bool isChange) => new(
+    public static AmountSubject Of(MeasureKind measure, bool isChange) => new(
         measure.Name, measure.Unit,
         measure.Scale is { } scale && isChange ? new Scale(scale.From - scale.To, scale.To - scale.From) : measure.Scale,
         measure.MolarMass);
 
     /// <summary>A fact that is a number or an amount.</summary>
-    public static Subject Of(Fact fact) => new(fact.Name, fact.Unit, null, null);
+    public static AmountSubject Of(Fact fact) => new(fact.Name, fact.Unit, null, null);
 }
 
 /// <summary>Limits with units.</summary>
 internal static class AmountBinding
 {
     /// <summary>A demand on a value; null where a limit does not fit it.</summary>
-    public static NumberTest? NumberTest(this Context context, CompareSyntax compare, Subject subject)
+    public static NumberTest? NumberTest(this Context context, CompareSyntax compare, AmountSubject subject)
     {
         // In `between 7 and 18 umol/L` the unit after the second number is said of both.
         var sharedUnit = compare.High is { IsPercent: false } ? compare.High.Unit : null;
@@ -67,7 +67,7 @@ internal static class AmountBinding
             : context.Fail<DurationSyntax>(AmountProblems.NotATime(amount.Span));
     }
 
-    private static Limit? Limit(this Context context, AmountSyntax amount, Subject subject, UnitSyntax? sharedUnit)
+    private static Limit? Limit(this Context context, AmountSyntax amount, AmountSubject subject, UnitSyntax? sharedUnit)
     {
         if (amount.IsPercent)
         {
@@ -98,7 +98,7 @@ internal static class AmountBinding
             : context.Fail<Limit>(AmountProblems.WrongUnit(unit.Span, subject.Name, subject.Unit, UnitConversion.NeedsMolarMass(found, subject.Unit)));
     }
 
-    private static Limit? Share(this Context context, AmountSyntax amount, Subject subject)
+    private static Limit? Share(this Context context, AmountSyntax amount, AmountSubject subject)
     {
         if (amount.Of is not { } name)
         {

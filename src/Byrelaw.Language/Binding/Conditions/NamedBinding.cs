@@ -66,7 +66,7 @@ internal static class NamedBinding
             TopSyntax top => context.Standing(named, fact, top),
             IsSyntax @is => context.Is(named, fact, @is),
             CompareSyntax compare when IsNumber(fact) =>
-                context.NumberTest(compare, Subject.Of(fact)) is { } test ? new FactNumberCondition(fact, test) { Span = named.Span } : null,
+                context.NumberTest(compare, AmountSubject.Of(fact)) is { } test ? new FactNumberCondition(fact, test) { Span = named.Span } : null,
             CompareSyntax compare => context.Fail<Condition>(WindowProblems.CompareWithWord(compare.Span, fact.Name)),
             _ => fits
                 ? context.Fail<Condition>(ConditionProblems.NoDemand(named.Span, fact.Name, IsNumber(fact) ? "a comparison such as `at least 5`" : "`is` and a value"))

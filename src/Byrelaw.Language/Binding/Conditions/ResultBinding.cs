@@ -116,7 +116,7 @@ internal static class ResultBinding
 
     private static NumberTest? Demand(this Context context, TailSorter tails, MeasureKind measure, bool isChange) =>
         tails.Take<CompareSyntax>() is { } compare
-            ? context.NumberTest(compare, Subject.Of(measure, isChange))
+            ? context.NumberTest(compare, AmountSubject.Of(measure, isChange))
             : context.Fail<NumberTest>(ConditionProblems.NoDemand(tails.Span, measure.Name, Compared));
 
     private static int? Animals(this Context context, TailSorter tails) =>

@@ -24,11 +24,7 @@ public sealed record AfterVisits(TimeLength Wait, string Name) : VisitSchedule;
 /// <param name="Dates">Single days.</param>
 /// <param name="Weekdays">Every such day.</param>
 /// <param name="Holidays">Every public holiday of the programme's list.</param>
-public sealed record DaysOff(ImmutableArray<LocalDate> Dates, ImmutableArray<IsoDayOfWeek> Weekdays, bool Holidays)
-{
-    /// <summary>No days off.</summary>
-    public static readonly DaysOff None = new([], [], false);
-}
+public sealed record DaysOff(ImmutableArray<LocalDate> Dates, ImmutableArray<IsoDayOfWeek> Weekdays, bool Holidays);
 
 /// <summary>A public holiday, from the programme's list of them.</summary>
 public sealed record Holiday(LocalDate Date, string Name);

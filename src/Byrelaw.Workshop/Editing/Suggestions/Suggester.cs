@@ -59,10 +59,10 @@ internal sealed class Suggester
 
     private void Line(NotedLine line)
     {
-        var subject = IsCondition(line) ? Subject.Of(line, _names) : null;
+        var subject = IsCondition(line) ? ConditionSubject.Of(line, _names) : null;
         foreach (var wanted in line.Following)
         {
-            if (wanted.Kind != LeafKind.Word || !IsCondition(line) || line.Line.Tokens[^1].Is("is") || Subject.Takes(subject, wanted.Label, Counts(line)))
+            if (wanted.Kind != LeafKind.Word || !IsCondition(line) || line.Line.Tokens[^1].Is("is") || ConditionSubject.Takes(subject, wanted.Label, Counts(line)))
             {
                 Add(wanted, line);
             }
@@ -96,7 +96,7 @@ internal sealed class Suggester
                 TimeUnits();
                 break;
             case LeafKind.Unit when !_place.IsInText && line is not null:
-                foreach (var unit in Subject.Units(Subject.Of(line, _names)))
+                foreach (var unit in ConditionSubject.Units(ConditionSubject.Of(line, _names)))
                 {
                     Add(unit, null, "a unit", _place.Typed, 0);
                 }
@@ -170,7 +170,7 @@ internal sealed class Suggester
                 AddNames(Groups.Select(group => (group, NameSort.BuiltIn, "a sort of animal")));
             }
         }
-        else if (NameLabels.IsValue(wanted) && line is not null && Subject.Of(line, _names) is { } subject)
+        else if (NameLabels.IsValue(wanted) && line is not null && ConditionSubject.Of(line, _names) is { } subject)
         {
             AddNames(SymbolThings.Words(subject).Select(word => (word, subject is FactSymbol ? NameSort.Value : NameSort.Answer, $"of {subject.Name}")));
         }

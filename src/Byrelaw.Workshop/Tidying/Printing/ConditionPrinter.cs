@@ -6,28 +6,28 @@ internal static class ConditionPrinter
     /// <summary>The condition; of a list only its head. What has several spellings or orders is printed the one way, every other form word by word.</summary>
     /// <param name="condition">As written.</param>
     /// <param name="statement">The line that it stands in.</param>
-    public static string Of(ConditionSyntax condition, Statement statement) => Subject(condition) is { } subject
-        ? subject + TailPrinter.Of(condition.Tails, demandFirst: condition is MobCountSyntax)
-        : new TokenPrinter(statement).Of(condition.Span);
+    public static string Print(ConditionSyntax condition, Statement statement) => Subject(condition) is { } subject
+        ? subject + TailPrinter.Print(condition.Tails, demandFirst: condition is MobCountSyntax)
+        : new TokenPrinter(statement).Print(condition.Span);
 
     private static string? Subject(ConditionSyntax condition) => condition switch
     {
         CountSyntax count => $"{How(count.Test)} {Words.Either(count.Counted)}",
-        TimeSinceSyntax since => $"{DemandPrinter.Of(since.Comparison, since.Low, since.High)} since last {Words.Either(since.Kinds)}",
-        MobCountSyntax mob => $"{DemandPrinter.Of(mob.Test)} of her mob with {Words.Name(mob.Measure)}",
+        TimeSinceSyntax since => $"{DemandPrinter.Print(since.Comparison, since.Low, since.High)} since last {Words.Either(since.Kinds)}",
+        MobCountSyntax mob => $"{DemandPrinter.Print(mob.Test)} of her mob with {Words.Name(mob.Measure)}",
         ResultSyntax result => $"{result.Aggregate.Words()} {Words.Name(result.Name)}",
         NamedSyntax named => (named.Not ? "not " : "") + Words.Name(named.Name),
-        ListHeadSyntax list => Of(list),
+        ListHeadSyntax list => Print(list),
         _ => null,
     };
 
-    private static string How(CountTestSyntax test) => test is { Comparison: Comparison.Exactly, Low: null or { Value: 0 } } ? "no" : DemandPrinter.Of(test);
+    private static string How(CountTestSyntax test) => test is { Comparison: Comparison.Exactly, Low: null or { Value: 0 } } ? "no" : DemandPrinter.Print(test);
 
-    private static string Of(ListHeadSyntax list) => list.Kind switch
+    private static string Print(ListHeadSyntax list) => list.Kind switch
     {
         ListKind.AnyOf => "any of",
         ListKind.AllOf => "all of",
         ListKind.NoneOf => "none of",
-        _ => $"{DemandPrinter.Of(list.Count!)} of",
+        _ => $"{DemandPrinter.Print(list.Count!)} of",
     };
 }

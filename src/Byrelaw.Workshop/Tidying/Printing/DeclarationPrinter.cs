@@ -4,7 +4,7 @@ namespace Byrelaw.Workshop.Tidying.Printing;
 internal static class DeclarationPrinter
 {
     /// <summary>An event, a measure, a test or a fact.</summary>
-    public static Row Of(DeclarationLine line) => line.Kind switch
+    public static Row Print(DeclarationLine line) => line.Kind switch
     {
         DeclarationKind.Event => Row("event", line, Event(line.Clauses)),
         DeclarationKind.Measure => Row("measure", line, Measure(line.Clauses)),
@@ -13,7 +13,7 @@ internal static class DeclarationPrinter
     };
 
     /// <summary>A spell.</summary>
-    public static Row Of(SpellLine spell) =>
+    public static Row Print(SpellLine spell) =>
         new("spell", Words.Name(spell.Name), 
         [
             $"from {Words.Name(spell.From)} until {Words.Name(spell.Until)}"
@@ -21,10 +21,10 @@ internal static class DeclarationPrinter
         ]);
 
     /// <summary>Further details.</summary>
-    public static Row Of(AddDetailsLine add) => new("add", $"to {Words.Name(add.Name)}", [Details(add.Clauses)]);
+    public static Row Print(AddDetailsLine add) => new("add", $"to {Words.Name(add.Name)}", [Details(add.Clauses)]);
 
     /// <summary>Further names.</summary>
-    public static Row Of(CallLine call) => new("call", Words.Name(call.Name), [Also([call.Also])]);
+    public static Row Print(CallLine call) => new("call", Words.Name(call.Name), [Also([call.Also])]);
 
     private static Row Row(string head, DeclarationLine line, params ReadOnlySpan<string> cells)
     {

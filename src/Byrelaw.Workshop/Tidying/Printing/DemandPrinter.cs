@@ -4,22 +4,22 @@ namespace Byrelaw.Workshop.Tidying.Printing;
 internal static class DemandPrinter
 {
     /// <summary><c>at least 2</c>; <c>exactly 0</c> for <c>no</c>, which stands only before what is counted.</summary>
-    public static string Of(CountTestSyntax test) =>
+    public static string Print(CountTestSyntax test) =>
         test.Low is null ? "exactly 0"
-        : test.High is null ? $"{Of(test.Comparison)} {Words.Number(test.Low)}"
+        : test.High is null ? $"{Print(test.Comparison)} {Words.Number(test.Low)}"
         : $"between {Words.Number(test.Low)} and {Words.Number(test.High)}";
 
     /// <summary><c>at least 56 days</c>.</summary>
-    public static string Of(Comparison comparison, DurationSyntax low, DurationSyntax? high) =>
-        high is null ? $"{Of(comparison)} {Words.Duration(low)}" : $"between {Words.Between(low, high)}";
+    public static string Print(Comparison comparison, DurationSyntax low, DurationSyntax? high) =>
+        high is null ? $"{Print(comparison)} {Words.Duration(low)}" : $"between {Words.Between(low, high)}";
 
     /// <summary><c>at least 7 umol/L</c>, <c>between 4.0 and 5.5</c>; a unit that both limits share stands once.</summary>
-    public static string Of(CompareSyntax compare)
+    public static string Print(CompareSyntax compare)
     {
         var (low, high) = (compare.Low, compare.High);
         if (high is null)
         {
-            return $"{Of(compare.Comparison)} {Amount(low, Words.Number(low.Value))}";
+            return $"{Print(compare.Comparison)} {Amount(low, Words.Number(low.Value))}";
         }
 
         if (low.IsPercent != high.IsPercent)
@@ -37,7 +37,7 @@ internal static class DemandPrinter
         : amount.Unit is null ? number
         : $"{number} {Words.Unit(amount.Unit.Text, amount.Value.Value)}";
 
-    private static string Of(Comparison comparison) => comparison switch
+    private static string Print(Comparison comparison) => comparison switch
     {
         Comparison.AtLeast => "at least",
         Comparison.AtMost => "at most",

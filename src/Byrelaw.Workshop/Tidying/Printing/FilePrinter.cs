@@ -6,7 +6,7 @@ internal sealed class FilePrinter
     private const int Body = 2;
     private const int Bullet = 4;
 
-    private readonly Page _page = new();
+    private readonly PrintedLines _page = new();
 
     private FilePrinter()
     {
@@ -39,7 +39,7 @@ internal sealed class FilePrinter
     /// <summary>How the blocks' first lines are set; declarations that no empty line parts line up.</summary>
     private static List<Layout> Heads(IReadOnlyList<WrittenBlock> blocks)
     {
-        var heads = blocks.Select(block => StatementPrinter.Of(block.Head)).ToList();
+        var heads = blocks.Select(block => StatementPrinter.Print(block.Head)).ToList();
         for (var (start, end) = (0, 0); start < heads.Count; start = end)
         {
             for (end = start + 1; end < heads.Count && heads[start] is Row && heads[end] is Row && !blocks[end].Head.IsParted;)
@@ -64,7 +64,7 @@ internal sealed class FilePrinter
         foreach (var line in LineOrder.Of(block))
         {
             var indent = IsUnderALine(line, block.Kind) ? Bullet : Body;
-            Print(line, StatementPrinter.Of(line), indent, keepsBlanks);
+            Print(line, StatementPrinter.Print(line), indent, keepsBlanks);
             keepsBlanks = !LineOrder.Has(block.Kind);
         }
 

@@ -11,15 +11,15 @@ internal static class StatementPrinter
     private const string Source = "source ";
 
     /// <summary>How it is set.</summary>
-    public static Layout Of(Statement statement) => statement.Syntax switch
+    public static Layout Print(Statement statement) => statement.Syntax switch
     {
-        DeclarationLine declaration => DeclarationPrinter.Of(declaration),
-        SpellLine spell => DeclarationPrinter.Of(spell),
-        CallLine call => DeclarationPrinter.Of(call),
-        AddDetailsLine add => DeclarationPrinter.Of(add),
-        NeedsLine needs => new OneLine($"needs {ConditionPrinter.Of(needs.Condition, statement)}"),
-        ConditionLine condition => new OneLine(ConditionPrinter.Of(condition.Condition, statement)),
-        BulletLine bullet => new OneLine($"- {ConditionPrinter.Of(bullet.Condition, statement)}"),
+        DeclarationLine declaration => DeclarationPrinter.Print(declaration),
+        SpellLine spell => DeclarationPrinter.Print(spell),
+        CallLine call => DeclarationPrinter.Print(call),
+        AddDetailsLine add => DeclarationPrinter.Print(add),
+        NeedsLine needs => new OneLine($"needs {ConditionPrinter.Print(needs.Condition, statement)}"),
+        ConditionLine condition => new OneLine(ConditionPrinter.Print(condition.Condition, statement)),
+        BulletLine bullet => new OneLine($"- {ConditionPrinter.Print(bullet.Condition, statement)}"),
         BecauseLine because => new EndsWithText(Because, because.Reason.Value),
         SourceLine source => new EndsWithText(Source, source.Source.Value),
         _ => new TokenPrinter(statement).Print(),

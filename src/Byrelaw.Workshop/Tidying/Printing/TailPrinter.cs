@@ -6,14 +6,14 @@ internal static class TailPrinter
     /// <summary>All of it, with a space or a comma before each part.</summary>
     /// <param name="tails">In the order of writing.</param>
     /// <param name="demandFirst">Whether the demand stands before how many animals it takes: a count in her mob ends with those.</param>
-    public static string Of(ImmutableArray<TailSyntax> tails, bool demandFirst)
+    public static string Print(ImmutableArray<TailSyntax> tails, bool demandFirst)
     {
         var text = "";
         var isAfterAnimals = false;
         foreach (var tail in tails.OrderBy(tail => Rank(tail, demandFirst)))
         {
             var isAnimals = tail is FromAnimalsSyntax;
-            text += (isAnimals || isAfterAnimals ? ", " : " ") + Of(tail);
+            text += (isAnimals || isAfterAnimals ? ", " : " ") + Print(tail);
             isAfterAnimals = isAnimals;
         }
 
@@ -21,7 +21,7 @@ internal static class TailPrinter
     }
 
     /// <summary>A day, or the name of one.</summary>
-    public static string Of(DateReferenceSyntax date) => date.Date is { } day ? Words.Date(day) : Words.Name(date);
+    public static string Print(DateReferenceSyntax date) => date.Date is { } day ? Words.Date(day) : Words.Name(date);
 
     private static int Rank(TailSyntax tail, bool demandFirst) => tail switch
     {
@@ -31,29 +31,29 @@ internal static class TailPrinter
         _ => 3,
     };
 
-    private static string Of(TailSyntax tail) => tail switch
+    private static string Print(TailSyntax tail) => tail switch
     {
         InTheLastSyntax last => $"in the last {Words.Duration(last.Length)}",
-        AgoSyntax ago => $"{DemandPrinter.Of(ago.Compare)} ago",
-        BeforeDateSyntax before => $"in the {Words.Duration(before.Length)} before {Of(before.Date)}",
+        AgoSyntax ago => $"{DemandPrinter.Print(ago.Compare)} ago",
+        BeforeDateSyntax before => $"in the {Words.Duration(before.Length)} before {Print(before.Date)}",
         SinceLastSyntax since => $"since last {Words.Either(since.Kinds)}",
         FromAfterLastSyntax from => $"from {Words.Duration(from.Wait)} after last {Words.Either(from.Kinds)}",
-        SinceDateSyntax since => $"since {Of(since.Date)}",
+        SinceDateSyntax since => $"since {Print(since.Date)}",
         EverSyntax => "ever",
-        CompareSyntax compare => DemandPrinter.Of(compare),
-        IsSyntax { Values: [var value] } @is => $"is {Not(@is.Not)}{Of(value)}",
-        IsSyntax @is => $"is {Not(@is.Not)}one of {string.Join(", ", @is.Values.Select(Of))}",
+        CompareSyntax compare => DemandPrinter.Print(compare),
+        IsSyntax { Values: [var value] } @is => $"is {Not(@is.Not)}{Print(value)}",
+        IsSyntax @is => $"is {Not(@is.Not)}one of {string.Join(", ", @is.Values.Select(Print))}",
         RecordedSyntax recorded => $"is {Not(recorded.Not)}recorded",
-        TopSyntax top => $"{Not(top.Not)}in the top {Words.Number(top.Percent)}% of {Of(top.Group)}",
+        TopSyntax top => $"{Not(top.Not)}in the top {Words.Number(top.Percent)}% of {Print(top.Group)}",
         OfHerMobSyntax => "of her mob",
         FromAnimalsSyntax from => $"from at least {Words.Number(from.Count)} {(from.Count.Value == 1 ? "animal" : "animals")}",
         _ => throw new NotSupportedException($"{tail.GetType().Name} has no printed form."),
     };
 
-    private static string Of(ValueSyntax value) =>
+    private static string Print(ValueSyntax value) =>
         value.Date is { } day ? Words.Date(day) : value.Number is null ? Words.Name(value) : value.Text;
 
-    private static string Of(HerdGroup group) => group switch
+    private static string Print(HerdGroup group) => group switch
     {
         HerdGroup.Cows => "cows",
         HerdGroup.Heifers => "heifers",

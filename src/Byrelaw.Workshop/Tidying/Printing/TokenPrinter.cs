@@ -12,7 +12,7 @@ internal sealed class TokenPrinter(Statement statement)
         : new OneLine(Joined(0, _tokens.Length));
 
     /// <summary>A part of the line.</summary>
-    public string Of(SourceSpan part)
+    public string Print(SourceSpan part)
     {
         var from = Array.FindIndex(_tokens, token => token.Span.Start >= part.Start);
         var to = Array.FindLastIndex(_tokens, token => token.Span.Start < part.End);

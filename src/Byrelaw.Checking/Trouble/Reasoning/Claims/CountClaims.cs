@@ -1,7 +1,7 @@
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>How often something happened, and what that says of the last time.</summary>
-internal sealed class CountClaims(Quantities quantities, Happenings happenings, Windows windows)
+internal sealed class CountClaims(Quantities quantities, Happenings happenings, WindowClaims windows)
 {
     private readonly Dictionary<string, Family> _sameKinds = new(StringComparer.Ordinal);
     private readonly Dictionary<int, ImmutableArray<Window>> _windowsOf = [];
@@ -11,20 +11,20 @@ internal sealed class CountClaims(Quantities quantities, Happenings happenings, 
 
     public Claim Of(CountCondition condition, bool isTrue)
     {
-        var stretch = Stretch.Of(condition.Test);
+        var stretch = NumberStretch.Of(condition.Test);
         return isTrue
             ? Of(condition, stretch)
-            : Of(condition, new Stretch(0, stretch.Low - 1)).Or(Of(condition, new Stretch(stretch.High + 1, double.PositiveInfinity)));
+            : Of(condition, new NumberStretch(0, stretch.Low - 1)).Or(Of(condition, new NumberStretch(stretch.High + 1, double.PositiveInfinity)));
     }
 
-    private Claim Of(CountCondition condition, Stretch stretch)
+    private Claim Of(CountCondition condition, NumberStretch stretch)
     {
         if (stretch.High < Math.Max(0, stretch.Low) || double.IsPositiveInfinity(stretch.Low))
         {
             return Claim.Never;
         }
 
-        var counted = condition.Counted.Where(one => Windows.CanHold(condition.Windows, one.Kind)).ToList();
+        var counted = condition.Counted.Where(one => WindowClaims.CanHold(condition.Windows, one.Kind)).ToList();
         if (counted.Count == 0)
         {
             return stretch.Low <= 0 ? Claim.Anything : Claim.Never;

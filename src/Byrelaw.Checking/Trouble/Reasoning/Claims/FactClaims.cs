@@ -35,10 +35,10 @@ internal sealed class FactClaims(Quantities quantities, Happenings happenings)
 
     public Claim Of(ParityCondition condition, bool isTrue)
     {
-        var stretch = Stretch.Of(condition.Test);
+        var stretch = NumberStretch.Of(condition.Test);
         return isTrue
             ? Parity(stretch, condition)
-            : Parity(new Stretch(0, stretch.Low - 1), condition).Or(Parity(new Stretch(stretch.High + 1, double.PositiveInfinity), condition));
+            : Parity(new NumberStretch(0, stretch.Low - 1), condition).Or(Parity(new NumberStretch(stretch.High + 1, double.PositiveInfinity), condition));
     }
 
     public Claim Of(StandingCondition condition, bool isTrue)
@@ -53,7 +53,7 @@ internal sealed class FactClaims(Quantities quantities, Happenings happenings)
     /// <summary>A number compared with limits, or with shares of an amount that is true of her.</summary>
     public Claim Compare(int quantity, NumberTest test, Condition from, bool isTrue)
     {
-        var stretch = Stretch.Of(test);
+        var stretch = NumberStretch.Of(test);
         var (low, high) = (test.Low.PercentOf, test.High.PercentOf);
         if (low is null && high is null)
         {
@@ -70,7 +70,7 @@ internal sealed class FactClaims(Quantities quantities, Happenings happenings)
         return Known(low, from).And(isTrue ? stretch.Holds(share, from) : stretch.Fails(share, from));
     }
 
-    private Claim Parity(Stretch stretch, Condition from)
+    private Claim Parity(NumberStretch stretch, Condition from)
     {
         if (stretch.High < Math.Max(0, stretch.Low) || double.IsPositiveInfinity(stretch.Low))
         {

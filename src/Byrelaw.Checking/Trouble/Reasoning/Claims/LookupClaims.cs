@@ -1,7 +1,7 @@
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>Results of measures and tests, her own and her mob's. Where nothing was found, nothing is true and nothing false.</summary>
-internal sealed class LookupClaims(Quantities quantities, Happenings happenings, Windows windows, FactClaims facts)
+internal sealed class LookupClaims(Quantities quantities, Happenings happenings, WindowClaims windows, FactClaims facts)
 {
     // Averages are rounded before they are compared.
     private const double Rounding = 1e-8;
@@ -50,16 +50,16 @@ internal sealed class LookupClaims(Quantities quantities, Happenings happenings,
     {
         var count = quantities.Number(
             new MobCountKey(condition.Measure.Id, condition.Test, WindowKey.Of(condition.Windows)), number => [Bound.Above(number, 0, null)]);
-        var stretch = Stretch.Of(condition.Count);
+        var stretch = NumberStretch.Of(condition.Count);
         return isTrue ? stretch.Holds(count, condition)
-            : new Stretch(double.NegativeInfinity, stretch.Low - 1).Holds(count, condition)
-                .Or(double.IsInfinity(stretch.High) ? Claim.Never : new Stretch(stretch.High + 1, double.PositiveInfinity).Holds(count, condition));
+            : new NumberStretch(double.NegativeInfinity, stretch.Low - 1).Holds(count, condition)
+                .Or(double.IsInfinity(stretch.High) ? Claim.Never : new NumberStretch(stretch.High + 1, double.PositiveInfinity).Holds(count, condition));
     }
 
     private Claim InWindow(Kind kind, ImmutableArray<Window> shown, Condition from) =>
-        Windows.CanHold(shown, kind) ? windows.Some(happenings.Of(kind), shown, from) : Claim.Never;
+        WindowClaims.CanHold(shown, kind) ? windows.Some(happenings.Of(kind), shown, from) : Claim.Never;
 
-    private static string LatestWindows(ImmutableArray<Window> shown) => Windows.EndToday(shown) ? "" : WindowKey.Of(shown);
+    private static string LatestWindows(ImmutableArray<Window> shown) => WindowClaims.EndToday(shown) ? "" : WindowKey.Of(shown);
 
     private int Latest(MeasureKind measure, string shown) =>
         quantities.Number(new LatestKey(measure.Id, shown), number => OnScale(number, measure));

@@ -1,7 +1,7 @@
 namespace Byrelaw.Checking.Trouble.Reasoning.Claims;
 
 /// <summary>Whether she was in a spell, today or on any day of the windows.</summary>
-internal sealed class SpellClaims(Happenings happenings, Windows windows)
+internal sealed class SpellClaims(Happenings happenings, WindowClaims windows)
 {
     public Claim Of(SpellCondition condition, bool isTrue)
     {

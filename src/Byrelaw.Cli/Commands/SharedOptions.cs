@@ -1,0 +1,37 @@
+using System.CommandLine.Parsing;
+
+namespace Byrelaw.Cli.Commands;
+
+/// <summary>The options that several commands share.</summary>
+internal static class SharedOptions
+{
+    public static Option<LocalDate?> On() => Date("--on", "Judge for this day instead of the programme's judging days.");
+
+    public static Option<LocalDate?> KnownOn() =>
+        Date("--known-on", "Judge as known on this day: rows entered and agreements made later are not seen.");
+
+    public static Option<string> Format()
+    {
+        var format = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = "text|json", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("text", "json");
+        return format;
+    }
+
+    public static Option<string?> By() => new("--by") { Description = "Who judges, for the log; without it no name is written there.", HelpName = "TEXT" };
+
+    public static Option<LocalDate?> Date(string name, string description) =>
+        new(name) { Description = description, HelpName = "YYYY-MM-DD", CustomParser = result => Parse(name, result) };
+
+    private static LocalDate? Parse(string name, ArgumentResult result)
+    {
+        var text = result.Tokens.Count == 1 ? result.Tokens[0].Value : "";
+        var parsed = LocalDatePattern.Iso.Parse(text);
+        if (!parsed.Success || parsed.Value.Year is < 1900 or > 9000)
+        {
+            result.AddError($"{name} wants a date such as 2026-10-20, not `{text}`");
+            return null;
+        }
+
+        return parsed.Value;
+    }
+}

@@ -1,0 +1,65 @@
+using Pidgin;
+using static Pidgin.Parser;
+
+namespace Byrelaw.Language.Grammar;
+
+/// <summary>What may follow a condition's subject and starts with <c>in</c>, <c>since</c>, <c>from</c> or <c>ever</c>.</summary>
+internal static class WindowClauses
+{
+    /// <summary>What a reader is told to expect where a window may stand.</summary>
+    public const string Label = "a window such as `in the last 30 days`";
+
+    public static readonly Parser<Token, ImmutableArray<NameSyntax>> LastKinds =
+        Leaf.Word("last").Then(Lists.Kinds("what happened, such as `calving`"));
+
+    public static readonly Parser<Token, DateReferenceSyntax> DateReference = OneOf(
+        Leaf.Date.Select(date => new DateReferenceSyntax(date, null) { Span = date.Span }),
+        Leaf.Name("the name of a date").Select(name => new DateReferenceSyntax(null, name) { Span = name.Span }));
+
+    private static readonly Parser<Token, (HerdGroup Group, SourceSpan Span)> Group = Leaf.Word("of").Then(OneOf(
+        Leaf.Word("the", "`the herd`").Then(Leaf.Word("herd")).Select(token => (HerdGroup.Herd, token.Span)),
+        Leaf.Word("cows").Select(token => (HerdGroup.Cows, token.Span)),
+        Leaf.Word("heifers").Select(token => (HerdGroup.Heifers, token.Span))));
+
+    /// <summary><c>last N days</c>, <c>N days before DATE</c> or <c>top P% of the herd</c>, after <c>in the</c>.</summary>
+    private static readonly Parser<Token, Func<SourceSpan, TailSyntax>> AfterInThe = OneOf(
+        Leaf.Word("last").Then(Leaf.Duration).Select<Func<SourceSpan, TailSyntax>>(
+            length => start => new InTheLastSyntax(length) { Span = start.To(length.Span) }),
+        Map<Token, DurationSyntax, DateReferenceSyntax, Func<SourceSpan, TailSyntax>>(
+            (length, date) => start => new BeforeDateSyntax(length, date) { Span = start.To(date.Span) },
+            Leaf.Duration, Leaf.Word("before").Then(DateReference)),
+        Leaf.Word("top").Then(Map<Token, NumberSyntax, (HerdGroup Group, SourceSpan Span), Func<SourceSpan, TailSyntax>>(
+            (percent, group) => start => new TopSyntax(false, percent, group.Group) { Span = start.To(group.Span) },
+            Leaf.Percent, Group)));
+
+    public static readonly Parser<Token, TailSyntax> InThe = Map(
+        (start, finish) => finish(start.Span), Leaf.Word("in", Label), Leaf.Word("the").Then(AfterInThe));
+
+    public static readonly Parser<Token, TailSyntax> NotInTheTop = Map<Token, Token, NumberSyntax, (HerdGroup Group, SourceSpan Span), TailSyntax>(
+        (start, percent, group) => new TopSyntax(true, percent, group.Group) { Span = start.Span.To(group.Span) },
+        Leaf.Word("not", ""),
+        Leaf.Word("in").Then(Leaf.Word("the")).Then(Leaf.Word("top")).Then(Leaf.Percent),
+        Group);
+
+    public static readonly Parser<Token, TailSyntax> Since = Map(
+        (start, finish) => finish(start.Span),
+        Leaf.Word("since", Label),
+        OneOf(
+            LastKinds.Select<Func<SourceSpan, TailSyntax>>(kinds => start => new SinceLastSyntax(kinds) { Span = start.To(kinds[^1].Span) }),
+            DateReference.Select<Func<SourceSpan, TailSyntax>>(date => start => new SinceDateSyntax(date) { Span = start.To(date.Span) })));
+
+    public static readonly Parser<Token, TailSyntax> From = Map(
+        (start, finish) => finish(start.Span),
+        Leaf.Word("from", Label),
+        OneOf(
+            Map<Token, DurationSyntax, ImmutableArray<NameSyntax>, Func<SourceSpan, TailSyntax>>(
+                (wait, kinds) => start => new FromAfterLastSyntax(wait, kinds) { Span = start.To(kinds[^1].Span) },
+                Leaf.Duration, Leaf.Word("after").Then(LastKinds)),
+            Map<Token, NumberSyntax, Token, Func<SourceSpan, TailSyntax>>(
+                (count, animals) => start => new FromAnimalsSyntax(count) { Span = start.To(animals.Span) },
+                Leaf.Word("at", "`at least N animals`").Then(Leaf.Word("least")).Then(Leaf.Number),
+                OneOf(Leaf.Word("animals"), Leaf.Word("animal", "")))));
+
+    public static readonly Parser<Token, TailSyntax> Ever =
+        Leaf.Word("ever", Label).Select<TailSyntax>(token => new EverSyntax { Span = token.Span });
+}

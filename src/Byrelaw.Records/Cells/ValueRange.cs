@@ -1,8 +1,0 @@
-namespace Byrelaw.Records.Cells;
-
-/// <summary>The values that a result allows, both ends included.</summary>
-internal readonly record struct ValueRange(double Low, double High)
-{
-    /// <summary>A result that is not known may be any number at all.</summary>
-    public static readonly ValueRange NotKnown = new(double.NegativeInfinity, double.PositiveInfinity);
-}

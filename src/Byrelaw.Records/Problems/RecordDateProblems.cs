@@ -1,0 +1,43 @@
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with a date.</summary>
+internal static class RecordDateProblems
+{
+    private const string Further = "if the day is right, say that the records reach further: `up to` under `records`";
+
+    private const string Expected = "expected year-month-day, such as `2026-10-19`";
+
+    public static Diagnostic NotADate(RowText row, int cell)
+    {
+        var text = row.Cells[cell].Value;
+        var (found, expected) = !DateAdvice.IsInOrder(text) ? ($"`{text}` is not a date", Expected)
+            : DateAdvice.IsLongAgo(text) ? ($"the year of `{text}` cannot be right", $"expected a year from {CivilDate.FirstYear} on")
+            : ($"there is no day `{text}`", Expected);
+        return row.Problem(cell, "R0121", Severity.Error, found, expected, DateAdvice.For(text));
+    }
+
+    public static Diagnostic NoDate(RowText row, int cell) => row.Problem(
+        cell, "R0122", Severity.Error, "this row has no date", Expected);
+
+    public static Diagnostic AfterKnownDay(RowText row, int cell, int knownDay) => row.Problem(
+        cell, "R0123", Severity.Error,
+        $"`{row.Cells[cell].Value}` is after {Iso(knownDay)}, the day the records reach", "expected that day or an earlier one",
+        Further);
+
+    public static Diagnostic BeforeBirth(RowText row, int cell, string animal, int bornFirst, int bornLast) => row.Problem(
+        cell, "R0124", Severity.Error,
+        $"`{row.Cells[cell].Value}` is before {animal} was born, {(bornFirst == bornLast ? "on" : "at the earliest on")} {Iso(bornFirst)}",
+        "expected that day or a later one", "correct this date, her number or her date of birth");
+
+    public static Diagnostic NotABirth(RowText row, int cell) => row.Problem(
+        cell, "R0125", Severity.Error,
+        $"`{row.Cells[cell].Value}` is not a date of birth",
+        "expected a date, a month or a year, such as `2024-08-19`, `2024-08` or `2024`", DateAdvice.For(row.Cells[cell].Value));
+
+    public static Diagnostic BornAfterKnownDay(RowText row, int cell, int knownDay) => row.Problem(
+        cell, "R0126", Severity.Error,
+        $"born `{row.Cells[cell].Value}`, which is after {Iso(knownDay)}, the day the records reach",
+        "expected that day or an earlier one", Further);
+
+    private static string Iso(int day) => NodaTime.Text.LocalDatePattern.Iso.Format(Day.Date(day));
+}

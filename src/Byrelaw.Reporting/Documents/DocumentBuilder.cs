@@ -1,0 +1,69 @@
+using System.Runtime.CompilerServices;
+
+namespace Byrelaw.Reporting.Documents;
+
+/// <summary>Puts a document together, block by block: a part of a page, or a text for a terminal.</summary>
+public sealed class DocumentBuilder
+{
+    private readonly ImmutableArray<Element>.Builder _blocks = ImmutableArray.CreateBuilder<Element>();
+
+    private int _depth;
+
+    /// <summary>The blocks that follow stand so far in, on a terminal; pages set parts off by headings.</summary>
+    public DocumentBuilder In(int depth)
+    {
+        _depth = depth;
+        return this;
+    }
+
+    /// <summary>An empty line on a terminal; pages set their blocks apart themselves.</summary>
+    public DocumentBuilder Gap() => Add(new EmptyLine());
+
+    /// <summary>A heading of this level.</summary>
+    public DocumentBuilder Heading(int level, Wording words) => Add(new Heading(level, words));
+
+    /// <summary>A sentence; nothing for no words.</summary>
+    public DocumentBuilder Sentence(Wording words) => words.IsEmpty ? this : Add(new Sentence(words));
+
+    /// <summary>A sentence that starts with a phrase in bold.</summary>
+    public DocumentBuilder Led(string lead, string words) => Sentence($"{Wording.Bold(lead)} {words}");
+
+    /// <summary>A list; nothing for no items.</summary>
+    [OverloadResolutionPriority(1)]
+    public DocumentBuilder Bullets(IEnumerable<string> items) => Bullets(items.Select(item => (Wording)item));
+
+    /// <summary>A list; nothing for no items.</summary>
+    public DocumentBuilder Bullets(IEnumerable<Wording> items) => Add(new Listing([.. items], IsNumbered: false));
+
+    /// <summary>A numbered list; nothing for no items.</summary>
+    public DocumentBuilder Numbered(IEnumerable<string> items) => Add(new Listing([.. items.Select(item => (Wording)item)], IsNumbered: true));
+
+    /// <summary>A quotation.</summary>
+    public DocumentBuilder Quotation(Wording words) => Add(new Quotation(words));
+
+    /// <summary>Lines of a file, shown as they are.</summary>
+    public DocumentBuilder FileLines(IEnumerable<string> lines) => Add(new FileLines([.. lines]));
+
+    /// <summary>A table; nothing where it has no rows.</summary>
+    public DocumentBuilder Table(Table table) => table.IsEmpty ? this : Add(table);
+
+    /// <summary>A drawing; nothing for none.</summary>
+    public DocumentBuilder Picture(string? html) => html is null ? this : Add(new Picture(html));
+
+    /// <summary>The part.</summary>
+    /// <param name="name">What it is, for the style sheet.</param>
+    public Part As(string name) => new(name, _blocks.ToImmutable());
+
+    /// <summary>The text for a terminal, with line ends LF.</summary>
+    public string OnTerminal(Ink ink) => TerminalWriter.Write(_blocks, ink);
+
+    private DocumentBuilder Add(Element block)
+    {
+        if (block is not Listing { Items.IsEmpty: true })
+        {
+            _blocks.Add(block with { Depth = _depth });
+        }
+
+        return this;
+    }
+}

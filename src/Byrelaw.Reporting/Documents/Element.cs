@@ -1,0 +1,37 @@
+namespace Byrelaw.Reporting.Documents;
+
+/// <summary>A piece of a document, the same for a page and for a terminal.</summary>
+public abstract record Element
+{
+    /// <summary>How far in it stands on a terminal: two blanks each.</summary>
+    public int Depth { get; init; }
+}
+
+/// <summary>An empty line on a terminal.</summary>
+public sealed record EmptyLine : Element;
+
+/// <summary>A heading.</summary>
+/// <param name="Level">1 for the document's own.</param>
+/// <param name="Words">What it says.</param>
+public sealed record Heading(int Level, Wording Words) : Element;
+
+/// <summary>A sentence, or several that belong together.</summary>
+/// <param name="Words">What it says.</param>
+public sealed record Sentence(Wording Words) : Element;
+
+/// <summary>A list.</summary>
+/// <param name="Items">At least one.</param>
+/// <param name="IsNumbered">Whether their order is told.</param>
+public sealed record Listing(ImmutableArray<Wording> Items, bool IsNumbered) : Element;
+
+/// <summary>What stands apart because somebody else's paper says it too.</summary>
+/// <param name="Words">What it says.</param>
+public sealed record Quotation(Wording Words) : Element;
+
+/// <summary>Lines of a file, shown as they are.</summary>
+/// <param name="Lines">Plain text.</param>
+public sealed record FileLines(ImmutableArray<string> Lines) : Element;
+
+/// <summary>A drawing; only HTML shows it, so that what it shows is said in words too.</summary>
+/// <param name="Html">An inline picture with its words for those who cannot see it, made by this program.</param>
+public sealed record Picture(string Html) : Element;
