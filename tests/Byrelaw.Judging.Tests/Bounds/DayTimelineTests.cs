@@ -5,12 +5,12 @@ using Byrelaw.Judging.Lists;
 namespace Byrelaw.Judging.Tests.Bounds;
 
 /// <summary>A timeline of any number of steps says, on every day, what was answered on it.</summary>
-public sealed class StepLineTests
+public sealed class DayTimelineTests
 {
     [Fact]
     public void A_line_of_any_length_holds_every_answer() => Gen.Select(Gen.Int[1, 3], Gen.Int[1, 300], Gen.Int[1, 5]).Sample((every, days, again) =>
     {
-        var line = new StepLine();
+        var line = new DayTimeline();
         for (var i = 0; i < again; i++)
         {
             line.Trace(new Alternating(every + i), 0, 1000, 1000 + days);
