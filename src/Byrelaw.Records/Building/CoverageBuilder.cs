@@ -4,8 +4,16 @@ namespace Byrelaw.Records.Building;
 internal static class CoverageBuilder
 {
     /// <summary>Puts it together.</summary>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="keeping">What the farm promises.</param>
+    /// <param name="animals">In the order of the herd.</param>
+    /// <param name="joined">By animal.</param>
+    /// <param name="left">By animal.</param>
+    /// <param name="knownDay">The day the records reach.</param>
+    /// <param name="reach">By kind id: the day up to which it is written down, before an <c>until</c> says less.</param>
+    /// <param name="gaps">Rows that cannot be read.</param>
     public static Coverage Build(
-        Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, IEnumerable<Gap> gaps)
+        Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, int[] reach, IEnumerable<Gap> gaps)
     {
         Gap[] sorted = [.. gaps.OrderBy(gap => gap.Kind).ThenBy(gap => gap.Animal).ThenBy(gap => gap.From).ThenBy(gap => gap.Line)];
         var hasGaps = new bool[vocabulary.Kinds.Length];
@@ -21,9 +29,12 @@ internal static class CoverageBuilder
             }
         }
 
+        var promises = Promised.Of(vocabulary, keeping, reach);
         return new Coverage
         {
-            Since = Since(vocabulary, keeping),
+            Since = promises.Since,
+            Reach = promises.Reach,
+            Holes = Coverage.Sorted(promises.Holes),
             NeededFrom = NeededFrom(vocabulary, animals),
             Joined = joined,
             Left = left,
@@ -31,21 +42,6 @@ internal static class CoverageBuilder
             Gaps = sorted,
             HasGaps = hasGaps,
         };
-    }
-
-    private static int[] Since(Vocabulary vocabulary, RecordKeeping? keeping)
-    {
-        var since = new int[vocabulary.Kinds.Length];
-        Array.Fill(since, Day.End);
-        foreach (var complete in keeping?.Complete ?? [])
-        {
-            foreach (var kind in complete.Kinds)
-            {
-                since[kind.Id] = Math.Min(since[kind.Id], Day.Number(complete.Since));
-            }
-        }
-
-        return since;
     }
 
     private static int[][] NeededFrom(Vocabulary vocabulary, AnimalRow[] animals)

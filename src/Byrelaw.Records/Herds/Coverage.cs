@@ -7,8 +7,8 @@ namespace Byrelaw.Records.Herds;
 /// <remarks>
 /// For one animal and kind the covered days are: all days before <c>NeededFrom</c> (before birth, or
 /// before the age at which the kind can happen), and the days from the later of the declared date
-/// and her joining to her leaving; less the gaps. <em>Strictly</em>, coverage stops at the known day;
-/// else days after it are taken as days on which nothing more happens.
+/// and her joining to her leaving; less the holes and the gaps. <em>Strictly</em>, coverage stops at the kind's
+/// reach; else days after it are taken as days on which nothing more happens.
 /// </remarks>
 public sealed class Coverage
 {
@@ -27,6 +27,12 @@ public sealed class Coverage
 
     /// <summary>The day the records reach.</summary>
     public required int KnownDay { get; init; }
+
+    /// <summary>By kind id: the day up to which it is written down; <see cref="KnownDay"/> for a kind that nobody promises.</summary>
+    public required int[] Reach { get; init; }
+
+    /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
+    public required Hole[] Holes { get; init; }
 
     /// <summary>All gaps, by (kind, animal, day).</summary>
     public required Gap[] Gaps { get; init; }
@@ -49,8 +55,68 @@ public sealed class Coverage
         }
 
         var start = Math.Max(Since[kind], Joined[animal]);
-        var end = strict ? Math.Min(KnownDay, Left[animal]) : Left[animal];
-        return to <= end && Math.Max(from, needed) >= start;
+        var end = strict ? Math.Min(Reach[kind], Left[animal]) : Left[animal];
+        from = Math.Max(from, needed);
+        return to <= end && from >= start && (Holes.Length == 0 || !AnyHole(animal, kind, from, to));
+    }
+
+    /// <summary>The same promises with some taken back, and with days left out.</summary>
+    /// <param name="since">By kind id.</param>
+    /// <param name="reach">By kind id.</param>
+    /// <param name="holes">In any order.</param>
+    public Coverage With(int[] since, int[] reach, IEnumerable<Hole> holes) => new()
+    {
+        Since = since,
+        Reach = reach,
+        Holes = Sorted(holes),
+        NeededFrom = NeededFrom,
+        Joined = Joined,
+        Left = Left,
+        KnownDay = KnownDay,
+        Gaps = Gaps,
+        HasGaps = HasGaps,
+    };
+
+    /// <summary>Holes in the order in which they are looked up.</summary>
+    public static Hole[] Sorted(IEnumerable<Hole> holes) => [.. holes.OrderBy(hole => hole.Kind).ThenBy(hole => hole.Animal).ThenBy(hole => hole.From)];
+
+    /// <summary>The holes of a kind that an animal has, her own and everyone's.</summary>
+    public IEnumerable<Hole> HolesOf(int animal, int kind) => Holes.Where(hole => hole.Kind == kind && (hole.Animal < 0 || hole.Animal == animal));
+
+    private bool AnyHole(int animal, int kind, int from, int to)
+    {
+        for (var place = FirstHole(kind, -1); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal < 0; place++)
+        {
+            if (Holes[place].From <= to && Holes[place].To >= from)
+            {
+                return true;
+            }
+        }
+
+        for (var place = FirstHole(kind, animal); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal == animal; place++)
+        {
+            if (Holes[place].From <= to && Holes[place].To >= from)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The place of the first hole of a kind and animal.</summary>
+    private int FirstHole(int kind, int animal)
+    {
+        var (low, high) = (0, Holes.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            ref readonly var hole = ref Holes[middle];
+            var isBefore = hole.Kind != kind ? hole.Kind < kind : hole.Animal < animal;
+            (low, high) = isBefore ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 
     /// <summary>Whether a gap of this animal and kind can be dated in the days given; in no day at all, none can.</summary>
@@ -83,6 +149,13 @@ public sealed class Coverage
         var next = Place(kind, animal, Math.Max(day, Day.Start + 1));
         return next == Gaps.Length || Gaps[next].Kind != kind || Gaps[next].Animal != animal ? edge
             : Math.Min(edge, Gaps[next].From > day ? Gaps[next].From : Gaps[next].To + 1);
+    }
+
+    /// <summary>The same, of rows whose kind can be read only.</summary>
+    public bool AnyGapOf(int animal, int kind, int from, int to)
+    {
+        from = Math.Max(from, NeededFrom[kind][animal]);
+        return HasGaps[kind] && from <= to && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to));
     }
 
     /// <summary>A gap is of one day or of any day, and those of any day stand first.</summary>

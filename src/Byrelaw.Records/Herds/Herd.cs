@@ -72,6 +72,36 @@ public sealed class Herd
     /// <summary>The events' file as shown.</summary>
     public string EventsFile { get; init; } = "events.csv";
 
+    /// <summary>What about the records is not believed.</summary>
+    public ImmutableArray<Doubted> Doubted { get; init; } = [];
+
+    /// <summary>The same herd with other promises.</summary>
+    /// <param name="coverage">What may be taken as complete.</param>
+    /// <param name="doubted">What is not believed.</param>
+    public Herd With(Coverage coverage, ImmutableArray<Doubted> doubted) => new()
+    {
+        Vocabulary = Vocabulary,
+        Numbers = Numbers,
+        Sexes = Sexes,
+        BornEarliest = BornEarliest,
+        BornLatest = BornLatest,
+        RecordedParity = RecordedParity,
+        AnimalLines = AnimalLines,
+        AnimalsWithoutNumber = AnimalsWithoutNumber,
+        Facts = Facts,
+        Runs = Runs,
+        MobRuns = MobRuns,
+        Mobs = Mobs,
+        Membership = Membership,
+        Coverage = coverage,
+        KnownDay = KnownDay,
+        Problems = Problems,
+        Doubted = doubted,
+        Fingerprint = Fingerprint,
+        AnimalsFile = AnimalsFile,
+        EventsFile = EventsFile,
+    };
+
     /// <summary>The place of the animal with this number; -1 where there is none.</summary>
     public int Find(string number)
     {

@@ -1,0 +1,146 @@
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>
+/// Holds a farm's promises against its own records. What the records do not bear out is not believed: the promise counts as
+/// not written, and nothing but "not known" comes of it.
+/// </summary>
+public static class Believed
+{
+    /// <summary>The same herd with the promises that count, and what is doubted.</summary>
+    /// <param name="rulebook">With what its files expect of true records, and whom they waive.</param>
+    /// <param name="herd">As read, with the promises as written.</param>
+    public static Herd Of(Rulebook rulebook, Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(herd);
+        var doubts = new List<Doubted>(herd.Doubted);
+        var fallen = new HashSet<int>();
+        var reach = (int[])herd.Coverage.Reach.Clone();
+        var holes = new List<Hole>(herd.Coverage.Holes);
+
+        // All are tried on the promises as written; then all take effect.
+        foreach (var expectation in rulebook.Expectations)
+        {
+            doubts.AddRange(Try(rulebook, herd, expectation, fallen, holes));
+        }
+
+        foreach (var kind in Promised(herd, [.. herd.Vocabulary.Kinds]))
+        {
+            if (SilenceTrial.Of(herd, kind.Id) is var (from, to))
+            {
+                reach[kind.Id] = from - 1;
+                doubts.Add(new FallenSilent(kind, from, to));
+            }
+        }
+
+        doubts.AddRange(NoneOnFarm.Contradicted(rulebook, herd, fallen));
+        if (doubts.Count == 0)
+        {
+            return herd;
+        }
+
+        var since = (int[])herd.Coverage.Since.Clone();
+        foreach (var kind in fallen)
+        {
+            since[kind] = Day.End;
+        }
+
+        return herd.With(herd.Coverage.With(since, reach, holes), [.. doubts]);
+    }
+
+    private static IEnumerable<Doubted> Try(Rulebook rulebook, Herd herd, RecordExpectation expectation, HashSet<int> fallen, List<Hole> holes)
+    {
+        var promised = Promised(herd, expectation.Else);
+        switch (expectation)
+        {
+            case { IsBroken: true } when !promised.IsEmpty:
+                Fall(promised, fallen);
+                yield return new ExpectationUnreadable(expectation, promised);
+                break;
+            case RateExpectation rate when !promised.IsEmpty && herd.Coverage.Since[rate.Kind.Id] < Day.End:
+                var (found, cowYears) = RateTrial.Count(herd, rate);
+                if (RateTrial.Fails(rate, found, cowYears))
+                {
+                    Fall(promised, fallen);
+                    yield return new TooFewEntries(rate, found, cowYears, promised);
+                }
+
+                break;
+            case EntryExpectation { IsBroken: false, ForHer: true } entries:
+                var ofHers = EntryTrial.OnPromises(herd, entries, Waived(rulebook, herd, entries)).Failing;
+                if (ofHers.Count > 0)
+                {
+                    holes.AddRange(ofHers.SelectMany(entry => entries.Else.Select(kind => new Hole(entry.Animal, kind.Id, entry.Day, NextOf(herd, entries.Every, entry) - 1))));
+                    yield return new Contradictions(entries, [.. ofHers]);
+                }
+
+                break;
+            case EntryExpectation { IsBroken: false } entries when !promised.IsEmpty:
+                foreach (var doubt in TryForAll(rulebook, herd, entries, promised, fallen))
+                {
+                    yield return doubt;
+                }
+
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static IEnumerable<Doubted> TryForAll(Rulebook rulebook, Herd herd, EntryExpectation expectation, ImmutableArray<Kind> promised, HashSet<int> fallen)
+    {
+        var waived = Waived(rulebook, herd, expectation);
+        var trial = EntryTrial.OnPromises(herd, expectation, waived);
+        if (trial.Fails)
+        {
+            Fall(promised, fallen);
+            yield return new ExpectationFails(expectation, trial.Counts, [.. trial.Failing], trial.Waived, promised);
+            yield break;
+        }
+
+        if (trial.Failing.Count > 0 || trial.Waived > 0)
+        {
+            yield return new ExpectationStrained(expectation, trial.Counts, [.. trial.Failing], trial.Waived);
+        }
+
+        foreach (var (since, kinds) in BegunWithoutReason(rulebook, promised))
+        {
+            var before = EntryTrial.Before(herd, expectation, waived, since);
+            if (before.Fails)
+            {
+                Fall(kinds, fallen);
+                yield return new BegunAfterTrouble(expectation, before.Counts, before.Failing.Count, kinds);
+            }
+        }
+    }
+
+    /// <summary>Promises that nobody gave a reason for and agreed to, by the day they begin.</summary>
+    private static IEnumerable<(int Since, ImmutableArray<Kind> Kinds)> BegunWithoutReason(Rulebook rulebook, ImmutableArray<Kind> promised) =>
+        from promise in rulebook.Records?.Complete ?? []
+        where promise.Because is null || promise.Agreement is null
+        group promise by promise.Since into sameDay
+        let kinds = sameDay.SelectMany(promise => promise.Kinds).Where(promised.Contains).Distinct().ToImmutableArray()
+        where !kinds.IsEmpty
+        select (Day.Number(sameDay.Key), kinds);
+
+    private static HashSet<int> Waived(Rulebook rulebook, Herd herd, EntryExpectation expectation) =>
+        [.. rulebook.ExpectationWaivers
+            .Where(waiver => waiver.Expectation == expectation.Name && !(waiver.Until < herd.KnownDay))
+            .Select(waiver => herd.Find(waiver.Animal)).Where(animal => animal >= 0)];
+
+    private static ImmutableArray<Kind> Promised(Herd herd, ImmutableArray<Kind> kinds) => [.. kinds.Where(kind => herd.Coverage.Since[kind.Id] < Day.End)];
+
+    private static void Fall(ImmutableArray<Kind> kinds, HashSet<int> fallen) => fallen.UnionWith(kinds.Select(kind => kind.Id));
+
+    /// <summary>The day of her next entry of the same sort; after every day where there is none.</summary>
+    private static int NextOf(Herd herd, Counted every, Unexpected entry)
+    {
+        var next = Day.End;
+        foreach (var (day, _) in new EntriesOnRecord(herd).Of(every, entry.Animal))
+        {
+            next = day > entry.Day ? Math.Min(next, day) : next;
+        }
+
+        return next;
+    }
+}

@@ -1,0 +1,87 @@
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>What is on record of an animal: entries, answers and spells, and rows that may be any of them.</summary>
+internal sealed class EntriesOnRecord(Herd herd)
+{
+    /// <summary>The places of her entries of an event, or of her samples with an answer.</summary>
+    public IEnumerable<(int Day, int Line)> Of(Counted what, int animal)
+    {
+        var run = herd.Runs[what.Kind.Id];
+        for (var place = run.Starts[animal]; place < run.Starts[animal + 1]; place++)
+        {
+            if (what.Answer < 0 || run.Answers[place] == what.Answer)
+            {
+                yield return (run.Days[place], run.Lines[place]);
+            }
+        }
+    }
+
+    /// <summary>Whether one stands on one of these days.</summary>
+    public bool Any(Counted what, int animal, int from, int to)
+    {
+        var run = herd.Runs[what.Kind.Id];
+        for (var place = run.Starts[animal]; place < run.Starts[animal + 1]; place++)
+        {
+            if (run.Days[place] >= from && run.Days[place] <= to && (what.Answer < 0 || run.Answers[place] == what.Answer))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a spell of hers surely holds one of these days.</summary>
+    public bool Any(Spell spell, int animal, int from, int to)
+    {
+        var (starts, ends) = (herd.Runs[spell.From.Id], herd.Runs[spell.Until.Id]);
+        foreach (var start in starts.DaysOf(animal))
+        {
+            if (start > to)
+            {
+                return false;
+            }
+
+            var end = Day.End;
+            foreach (var day in ends.DaysOf(animal))
+            {
+                if (day >= start)
+                {
+                    end = day;
+                    break;
+                }
+            }
+
+            if (end >= from)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Samples whose answer is not known: each may be the one that is looked for.</summary>
+    public IEnumerable<(int Animal, int Day, int Line)> WithoutAnswer(Counted what)
+    {
+        if (what.Answer < 0)
+        {
+            yield break;
+        }
+
+        var run = herd.Runs[what.Kind.Id];
+        for (var animal = 0; animal < herd.Count; animal++)
+        {
+            for (var place = run.Starts[animal]; place < run.Starts[animal + 1]; place++)
+            {
+                if (run.Answers[place] == KindRun.NotKnown)
+                {
+                    yield return (animal, run.Days[place], run.Lines[place]);
+                }
+            }
+        }
+    }
+
+    /// <summary>Rows that cannot be read and may be an entry of a kind; each once.</summary>
+    public IEnumerable<Gap> MayBe(Kind kind) => herd.Coverage.Gaps.Where(gap => gap.Kind == kind.Id || gap.Kind < 0).DistinctBy(gap => (gap.Line, gap.Animal));
+}

@@ -1,0 +1,188 @@
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>
+/// Tries an expectation about single entries on a herd. An entry counts where the kinds whose promises are at stake are
+/// promised over the days looked at; it fails where nothing that will do is on record there.
+/// </summary>
+internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived)
+{
+    private readonly EntriesOnRecord _records = new(herd);
+    private readonly Coverage _coverage = herd.Coverage;
+    private readonly List<Unexpected> _failing = [];
+
+    /// <summary>How many entries count, those that a person waived left out.</summary>
+    public int Counts { get; private set; }
+
+    /// <summary>How many of the entries a person waived.</summary>
+    public int Waived { get; private set; }
+
+    /// <summary>How many of all entries a person waived that would have counted, and failed.</summary>
+    public List<Unexpected> FailingWaived { get; } = [];
+
+    /// <summary>Those that fail, by animal and day.</summary>
+    public IReadOnlyList<Unexpected> Failing => _failing;
+
+    /// <summary>Whether so many fail that the promises fall. Where more than that share is waived, all entries count.</summary>
+    public bool Fails
+    {
+        get
+        {
+            var all = Counts + Waived;
+            var isTooManyWaived = Waived * 100.0 > expectation.OverPercent * all;
+            return isTooManyWaived
+                ? (_failing.Count + FailingWaived.Count) * 100.0 > expectation.OverPercent * all
+                : _failing.Count * 100.0 > expectation.OverPercent * Counts;
+        }
+    }
+
+    /// <summary>Tries every entry on record, on the promises as written.</summary>
+    public static EntryTrial OnPromises(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived)
+    {
+        var trial = new EntryTrial(herd, expectation, waived);
+        trial.TryAll((animal, from, to) => trial.IsPromised(animal, from, to));
+        trial.CountUnreadable();
+        return trial;
+    }
+
+    /// <summary>Tries the entries whose days lie before a promise begins, back to where the farm wrote such things down at all.</summary>
+    public static EntryTrial Before(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived, int since)
+    {
+        var trial = new EntryTrial(herd, expectation, waived);
+        var first = trial.FirstOfOthers();
+        trial.TryAll((animal, from, to) => to < since && from >= first && from >= trial._coverage.Joined[animal] && to <= trial._coverage.Left[animal]);
+        return trial;
+    }
+
+    private void TryAll(Func<int, int, int, bool> counts)
+    {
+        for (var animal = 0; animal < herd.Count; animal++)
+        {
+            foreach (var (day, line) in _records.Of(expectation.Every, animal))
+            {
+                var (from, to) = DaysFor(day);
+                if (expectation.IsBefore ? !IsOver(animal, day, to) || !counts(animal, from, to) : !counts(animal, from, to))
+                {
+                    continue;
+                }
+
+                Count(animal, new Unexpected(animal, day, line, IsUnreadable: false), fails: !HasOther(animal, from, to));
+            }
+        }
+    }
+
+    private void Count(int animal, Unexpected entry, bool fails)
+    {
+        if (animal >= 0 && waived.Contains(animal))
+        {
+            Waived++;
+            if (fails)
+            {
+                FailingWaived.Add(entry);
+            }
+
+            return;
+        }
+
+        Counts++;
+        if (fails)
+        {
+            _failing.Add(entry);
+        }
+    }
+
+    /// <summary>What cannot be read counts against the promise: a row that may be such an entry is one that fails.</summary>
+    private void CountUnreadable()
+    {
+        if (expectation.ForHer || !expectation.Else.Any(kind => _coverage.Since[kind.Id] < Day.End))
+        {
+            return;
+        }
+
+        foreach (var gap in _records.MayBe(expectation.Every.Kind))
+        {
+            Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: true), fails: true);
+        }
+
+        foreach (var (animal, day, line) in _records.WithoutAnswer(expectation.Every))
+        {
+            Count(animal, new Unexpected(animal, day, line, IsUnreadable: true), fails: true);
+        }
+    }
+
+    /// <summary>The days on which another entry is looked for.</summary>
+    private (int From, int To) DaysFor(int day) => expectation.IsBefore
+        ? (expectation.From.After(day), expectation.To.After(day))
+        : (expectation.To.FirstBefore(day), expectation.From.LastBefore(day));
+
+    private bool HasOther(int animal, int from, int to)
+    {
+        foreach (var other in expectation.Others)
+        {
+            if (_records.Any(other, animal, from, to))
+            {
+                return true;
+            }
+        }
+
+        foreach (var spell in expectation.Spells)
+        {
+            if (_records.Any(spell, animal, from, to))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a kind at stake is promised over these days. Rows that may be the entry itself are no hole: they have failed already.</summary>
+    private bool IsPromised(int animal, int from, int to)
+    {
+        foreach (var kind in expectation.Else)
+        {
+            if (_coverage.Since[kind.Id] < Day.End && _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether what comes later could have been written down by now, of an animal that was still here.</summary>
+    private bool IsOver(int animal, int day, int to)
+    {
+        foreach (var other in expectation.Others)
+        {
+            if (_coverage.Reach[other.Kind.Id] <= to)
+            {
+                return false;
+            }
+        }
+
+        foreach (var spell in expectation.Spells)
+        {
+            if (_coverage.Reach[spell.From.Id] <= to)
+            {
+                return false;
+            }
+        }
+
+        var members = herd.Membership;
+        return members.At(animal, day) == Presence.In && members.StretchAt(animal, day) == members.StretchAt(animal, to);
+    }
+
+    private int FirstOfOthers()
+    {
+        var first = Day.End;
+        foreach (var kind in expectation.Others.Select(other => other.Kind).Concat(expectation.Spells.Select(spell => (Kind)spell.From)))
+        {
+            foreach (var day in herd.Runs[kind.Id].Days)
+            {
+                first = Math.Min(first, day);
+            }
+        }
+
+        return first;
+    }
+}

@@ -1,0 +1,45 @@
+namespace Byrelaw.Records.Building;
+
+/// <summary>How far each kind of record reaches.</summary>
+internal static class KindReach
+{
+    /// <summary>By kind id: the day that a person stated for all; else the latest entry of the kind, for where nobody says how
+    /// far the records reach, a later row of another kind says nothing of this one.</summary>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="keeping">What the farm says.</param>
+    /// <param name="knownDay">The day the records reach as a whole.</param>
+    /// <param name="runs">By kind id: entries of animals.</param>
+    /// <param name="groups">Rows about mobs and the herd.</param>
+    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IReadOnlyList<GroupRow> groups)
+    {
+        var reach = new int[vocabulary.Kinds.Length];
+        if (keeping?.UpTo is not null)
+        {
+            Array.Fill(reach, knownDay);
+            return reach;
+        }
+
+        for (var kind = 0; kind < reach.Length; kind++)
+        {
+            reach[kind] = Latest(runs[kind]);
+        }
+
+        foreach (var row in groups)
+        {
+            reach[row.Kind] = Math.Max(reach[row.Kind], row.Day);
+        }
+
+        return reach;
+    }
+
+    private static int Latest(KindRun run)
+    {
+        var latest = Day.Start;
+        foreach (var day in run.Days)
+        {
+            latest = Math.Max(latest, day);
+        }
+
+        return latest;
+    }
+}

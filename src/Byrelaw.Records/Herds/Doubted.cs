@@ -1,0 +1,58 @@
+namespace Byrelaw.Records.Herds;
+
+/// <summary>Something about the records that is not believed, or not altogether, and so holds answers back.</summary>
+public abstract record Doubted;
+
+/// <summary>An entry that is not as expected, and nobody waived.</summary>
+/// <param name="Animal">Whose; -1 where a row that cannot be read may be anybody's.</param>
+/// <param name="Day">When; <see cref="Day.Start"/> where that cannot be read.</param>
+/// <param name="Line">Of the events' file.</param>
+/// <param name="IsUnreadable">Whether it is a row that cannot be read and may be such an entry.</param>
+public readonly record struct Unexpected(int Animal, int Day, int Line, bool IsUnreadable);
+
+/// <summary>An expectation that too many entries fail: the promises of its kinds do not count, for anyone.</summary>
+/// <param name="Expectation">Which.</param>
+/// <param name="Counted">How many entries count.</param>
+/// <param name="Failing">Those that fail.</param>
+/// <param name="Waived">How many entries a person took out of the count.</param>
+/// <param name="Fallen">Kinds that were promised and are not believed.</param>
+public sealed record ExpectationFails(
+    EntryExpectation Expectation, int Counted, ImmutableArray<Unexpected> Failing, int Waived, ImmutableArray<Kind> Fallen) : Doubted;
+
+/// <summary>An expectation that some entries fail, but too few to doubt the promises.</summary>
+public sealed record ExpectationStrained(EntryExpectation Expectation, int Counted, ImmutableArray<Unexpected> Failing, int Waived) : Doubted;
+
+/// <summary>Entries that contradict other records of the same animal: from each to her next, kinds are not known of her.</summary>
+public sealed record Contradictions(EntryExpectation Expectation, ImmutableArray<Unexpected> Entries) : Doubted;
+
+/// <summary>A kind of which implausibly few entries are on record: its promise does not count.</summary>
+/// <param name="Expectation">Which.</param>
+/// <param name="Found">Entries on the promised days.</param>
+/// <param name="CowYears">Over how many years of cows.</param>
+/// <param name="Fallen">Kinds that were promised and are not believed.</param>
+public sealed record TooFewEntries(RateExpectation Expectation, int Found, double CowYears, ImmutableArray<Kind> Fallen) : Doubted;
+
+/// <summary>An expectation that cannot be read: the promises of its kinds do not count.</summary>
+public sealed record ExpectationUnreadable(RecordExpectation Expectation, ImmutableArray<Kind> Fallen) : Doubted;
+
+/// <summary>A kind that is no longer written down where in other years it was: its records reach the day before the silence only.</summary>
+/// <param name="Kind">Which.</param>
+/// <param name="From">The first silent day.</param>
+/// <param name="To">The last.</param>
+public sealed record FallenSilent(Kind Kind, int From, int To) : Doubted;
+
+/// <summary>A promise that begins after records that were not as expected, without a reason and an agreement.</summary>
+public sealed record BegunAfterTrouble(EntryExpectation Expectation, int Counted, int Failing, ImmutableArray<Kind> Fallen) : Doubted;
+
+/// <summary>A kind that the farm says there is none of, though there is: the promise counts as not written.</summary>
+/// <param name="Kind">Which.</param>
+/// <param name="Animal">Whose entry, or the grown male.</param>
+/// <param name="Day">The entry's day; <see cref="Day.Start"/> for a male.</param>
+/// <param name="Line">The entry's line, or 0 for a male.</param>
+public sealed record NoneButOne(Kind Kind, int Animal, int Day, int Line) : Doubted;
+
+/// <summary>A promised kind of which nobody says how far it reaches, and nothing is on record: the promise covers nothing.</summary>
+public sealed record NothingToReach(Kind Kind) : Doubted;
+
+/// <summary>A word of the records that may be a kind that is promised, and is declared otherwise or left out: the promise does not count.</summary>
+public sealed record MayBeOverlooked(Hint Hint, Kind Fallen) : Doubted;
