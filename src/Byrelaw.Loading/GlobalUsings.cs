@@ -1,6 +1,7 @@
 // What most files here speak of. A namespace stands here only where none of its names clashes with another's.
 global using System.Text;
 global using Byrelaw.Judging;
+global using Byrelaw.Judging.Promises;
 global using Byrelaw.Judging.Verdicts;
 global using Byrelaw.Language.Canonical;
 global using Byrelaw.Language.Diagnostics;

@@ -27,7 +27,7 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
         }
 
         var folder = RecordsFolder.Of(keeping.Folder, work.Full(path));
-        var herd = HerdReader.Read(folder, work.Show(folder), reading.Rulebook.Vocabulary, keeping, knownOn);
+        var herd = RecordsFolder.Read(reading.Rulebook, folder, work.Show(folder), knownOn);
         tell(herd.Problems);
         return new LoadedProgramme(reading, herd);
     }

@@ -26,7 +26,7 @@ public static class UnknownAnimals
         var folder = RecordsFolder.Of(keeping.Folder, work.Full(programme));
         try
         {
-            return Waived(rulebook, HerdReader.Read(folder, work.Show(folder), rulebook.Vocabulary, keeping));
+            return Waived(rulebook, RecordsFolder.Read(rulebook, folder, work.Show(folder)));
         }
         catch (RecordsNotFoundException)
         {

@@ -66,7 +66,7 @@ internal static class CompareCommand
         using var bar = new ProgressBar(doors, "Judging by each change");
         var (folder, done, of) = (doors.Full(records), 0, (2 * Change.Of(between).Length) + 1);
         var herd = HerdComparer.Compare(
-            between, rulebook => HerdReader.Read(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records, knownOn),
+            between, rulebook => RecordsFolder.Read(rulebook, folder, doors.Show(folder), knownOn),
             () => bar.Report((Math.Min(++done, of), of)), knownOn);
         problems.Add(herd.New.Herd.Problems);
         return herd;

@@ -68,7 +68,7 @@ internal static class VerifyCommand
         }
 
         var folder = InReport(kept, kept.Draft.Inputs!.RecordsFolder);
-        return new LoadedProgramme(reading, HerdReader.Read(folder, doors.Show(folder), reading.Rulebook.Vocabulary, keeping, knownOn));
+        return new LoadedProgramme(reading, RecordsFolder.Read(reading.Rulebook, folder, doors.Show(folder), knownOn));
     }
 
     /// <summary>Whether the log beside the programme holds these answers by these rules and records.</summary>

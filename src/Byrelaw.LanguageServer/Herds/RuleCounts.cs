@@ -30,7 +30,7 @@ internal sealed class RuleCounts(TimeProvider clock)
 
     private static List<RuleCount> Count(Rulebook rulebook, string folder, LocalDate today)
     {
-        var herd = HerdReader.Read(folder, "", rulebook.Vocabulary, rulebook.Records!);
+        var herd = RecordsFolder.Read(rulebook, folder, "");
         var (judge, programme) = (new Judge(rulebook, herd), rulebook.Programme!);
         return [.. programme.Choices.SelectMany(choice => judge.Tally(choice, today)
             .Select(tally => new RuleCount(programme.Name, choice.List, today, herd.KnownDay, tally)))];
