@@ -65,6 +65,7 @@ internal static class MadeUpHerd
                 Joined = never,
                 Left = [.. Enumerable.Repeat(Day.End, count)],
                 KnownDay = known,
+                Reach = [.. Enumerable.Repeat(known, Words.Kinds.Length)],
                 Gaps = [],
                 HasGaps = new bool[Words.Kinds.Length],
             },

@@ -32,7 +32,7 @@ public sealed class Coverage
     public required int[] Reach { get; init; }
 
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
-    public required Hole[] Holes { get; init; }
+    public Hole[] Holes { get; init; } = [];
 
     /// <summary>All gaps, by (kind, animal, day).</summary>
     public required Gap[] Gaps { get; init; }

@@ -41,6 +41,7 @@ internal sealed class InventedHerd(InventedWords words, Func<string, string> alt
                 Joined = [.. Enumerable.Repeat(Day.Start, count)],
                 Left = [.. Enumerable.Repeat(Day.End, count)],
                 KnownDay = Day.Number(InventedDraft.Known),
+                Reach = [.. Enumerable.Repeat(Day.Number(InventedDraft.Known), kinds.Length)],
                 Gaps = [],
                 HasGaps = new bool[kinds.Length],
             },
