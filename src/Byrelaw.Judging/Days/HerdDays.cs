@@ -135,6 +135,11 @@ internal sealed class HerdDays
             from = Math.Max(from, Math.Max(start, _coverage.NeededFrom[kind][animal]));
         }
 
+        foreach (var hole in _coverage.Holes)
+        {
+            from = hole.Kind != kind ? from : hole.To == Day.End ? int.MaxValue : Math.Max(from, hole.To + 1);
+        }
+
         return from;
     }
 
@@ -153,6 +158,6 @@ internal sealed class HerdDays
             edge = start;
         }
 
-        return Math.Min(edge, _coverage.NextGapEdge(animal, kind, day));
+        return Math.Min(Math.Min(edge, _coverage.NextGapEdge(animal, kind, day)), _coverage.NextHoleEdge(animal, kind, day));
     }
 }

@@ -6,6 +6,9 @@ namespace Byrelaw.Judging.Promises;
 /// </summary>
 public static class Believed
 {
+    // One entry before a promise may be a slip.
+    private const int FewestFailing = 2;
+
     /// <summary>The same herd with the promises that count, and what is doubted.</summary>
     /// <param name="rulebook">With what its files expect of true records, and whom they waive.</param>
     /// <param name="herd">As read, with the promises as written.</param>
@@ -18,19 +21,21 @@ public static class Believed
         var reach = (int[])herd.Coverage.Reach.Clone();
         var holes = new List<Hole>(herd.Coverage.Holes);
 
-        // All are tried on the promises as written; then all take effect.
-        foreach (var expectation in rulebook.Expectations)
-        {
-            doubts.AddRange(Try(rulebook, herd, expectation, fallen, holes));
-        }
-
-        foreach (var kind in Promised(herd, [.. herd.Vocabulary.Kinds]))
+        // How far a kind reaches is found first; then all expectations are tried on what is promised, and all take effect at once.
+        foreach (var kind in Promised(herd, herd.Vocabulary.Kinds))
         {
             if (SilenceTrial.Of(herd, kind.Id) is var (from, to))
             {
                 reach[kind.Id] = from - 1;
+                holes.Add(new Hole(-1, kind.Id, from, to));
                 doubts.Add(new FallenSilent(kind, from, to));
             }
+        }
+
+        var tried = holes.Count == herd.Coverage.Holes.Length ? herd : herd.With(herd.Coverage.With(herd.Coverage.Since, reach, holes), herd.Doubted);
+        foreach (var expectation in rulebook.Expectations)
+        {
+            doubts.AddRange(Try(rulebook, tried, expectation, fallen, holes));
         }
 
         doubts.AddRange(NoneOnFarm.Contradicted(rulebook, herd, fallen));
@@ -70,7 +75,7 @@ public static class Believed
                 var ofHers = EntryTrial.OnPromises(herd, entries, Waived(rulebook, herd, entries)).Failing;
                 if (ofHers.Count > 0)
                 {
-                    holes.AddRange(ofHers.SelectMany(entry => entries.Else.Select(kind => new Hole(entry.Animal, kind.Id, entry.Day, NextOf(herd, entries.Every, entry) - 1))));
+                    holes.AddRange(ofHers.SelectMany(entry => entries.Else.Select(kind => new Hole(entry.Animal, kind.Id, entry.Day, NextOf(herd, entries, entry) - 1))));
                     yield return new Contradictions(entries, [.. ofHers]);
                 }
 
@@ -106,7 +111,7 @@ public static class Believed
         foreach (var (since, kinds) in BegunWithoutReason(rulebook, promised))
         {
             var before = EntryTrial.Before(herd, expectation, waived, since);
-            if (before.Fails)
+            if (before is { Fails: true, Failing.Count: >= FewestFailing })
             {
                 Fall(kinds, fallen);
                 yield return new BegunAfterTrouble(expectation, before.Counts, before.Failing.Count, kinds);
@@ -132,13 +137,17 @@ public static class Believed
 
     private static void Fall(ImmutableArray<Kind> kinds, HashSet<int> fallen) => fallen.UnionWith(kinds.Select(kind => kind.Id));
 
-    /// <summary>The day of her next entry of the same sort; after every day where there is none.</summary>
-    private static int NextOf(Herd herd, Counted every, Unexpected entry)
+    /// <summary>The day of her next entry of the same sort, or of one that would have done: from it on she is known again. After every
+    /// day where there is none.</summary>
+    private static int NextOf(Herd herd, EntryExpectation expectation, Unexpected entry)
     {
-        var next = Day.End;
-        foreach (var (day, _) in new EntriesOnRecord(herd).Of(every, entry.Animal))
+        var (next, records) = (Day.End + 1, new EntriesOnRecord(herd));
+        foreach (var what in expectation.Others.Add(expectation.Every))
         {
-            next = day > entry.Day ? Math.Min(next, day) : next;
+            foreach (var (day, _) in records.Of(what, entry.Animal))
+            {
+                next = day > entry.Day ? Math.Min(next, day) : next;
+            }
         }
 
         return next;

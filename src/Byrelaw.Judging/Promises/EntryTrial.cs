@@ -6,6 +6,9 @@ namespace Byrelaw.Judging.Promises;
 /// </summary>
 internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived)
 {
+    // What was not written down longer ago says little of today.
+    private const int YearsBack = 5;
+
     private readonly EntriesOnRecord _records = new(herd);
     private readonly Coverage _coverage = herd.Coverage;
     private readonly List<Unexpected> _failing = [];
@@ -22,13 +25,13 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     /// <summary>Those that fail, by animal and day.</summary>
     public IReadOnlyList<Unexpected> Failing => _failing;
 
-    /// <summary>Whether so many fail that the promises fall. Where more than that share is waived, all entries count.</summary>
+    /// <summary>Whether so many fail that the promises fall. Where more than that share, and more than one, is waived, all entries count.</summary>
     public bool Fails
     {
         get
         {
             var all = Counts + Waived;
-            var isTooManyWaived = Waived * 100.0 > expectation.OverPercent * all;
+            var isTooManyWaived = Waived > 1 && Waived * 100.0 > expectation.OverPercent * all;
             return isTooManyWaived
                 ? (_failing.Count + FailingWaived.Count) * 100.0 > expectation.OverPercent * all
                 : _failing.Count * 100.0 > expectation.OverPercent * Counts;
@@ -48,7 +51,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     public static EntryTrial Before(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived, int since)
     {
         var trial = new EntryTrial(herd, expectation, waived);
-        var first = trial.FirstOfOthers();
+        var first = Math.Max(trial.FirstOfOthers(), Day.Number(Day.Date(since).PlusYears(-YearsBack)));
         trial.TryAll((animal, from, to) => to < since && from >= first && from >= trial._coverage.Joined[animal] && to <= trial._coverage.Left[animal]);
         return trial;
     }
@@ -98,7 +101,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
             return;
         }
 
-        foreach (var gap in _records.MayBe(expectation.Every.Kind))
+        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => gap.Kind >= 0 || MayFail(gap)))
         {
             Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: true), fails: true);
         }
@@ -107,6 +110,21 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         {
             Count(animal, new Unexpected(animal, day, line, IsUnreadable: true), fails: true);
         }
+    }
+
+    /// <summary>
+    /// Whether a row of no known kind may be an entry that fails: of a female that is old enough and has nothing on record that
+    /// would do. Of an animal that cannot be read it may.
+    /// </summary>
+    private bool MayFail(Gap gap)
+    {
+        if (gap.Animal < 0 || gap.From <= Day.Start)
+        {
+            return true;
+        }
+
+        var (from, to) = DaysFor(gap.From);
+        return herd.Sexes[gap.Animal] != Sex.Male && gap.From >= _coverage.NeededFrom[expectation.Every.Kind.Id][gap.Animal] && !HasOther(gap.Animal, from, to);
     }
 
     /// <summary>The days on which another entry is looked for.</summary>

@@ -38,13 +38,27 @@ internal static class SilenceTrial
             }
 
             seen++;
-            if (maybe.Count(day => day >= first && day <= last) < FewestDays)
+            int[] then = [.. maybe.Where(day => day >= first && day <= last)];
+            if (then.Length < FewestDays || LongestPause(then, first, last) * 2 >= reach - from + 1)
             {
                 return null;
             }
         }
 
         return seen > 0 ? (from, reach) : null;
+    }
+
+    /// <summary>In a small herd whole months are silent anyway: a silence is strange only where none of half its length was seen on those days.</summary>
+    private static int LongestPause(int[] days, int first, int last)
+    {
+        var (longest, before) = (0, first - 1);
+        foreach (var day in days.Append(last + 1))
+        {
+            longest = Math.Max(longest, day - before - 1);
+            before = day;
+        }
+
+        return longest;
     }
 
     private static int YearsBefore(int day, int years) => Day.Number(Day.Date(day).PlusYears(-years));

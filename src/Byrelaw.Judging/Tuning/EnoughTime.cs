@@ -72,6 +72,11 @@ internal sealed class EnoughTime
             first = gap.Animal < 0 || gap.Animal == animal ? Earlier(first, gap.From) : first;
         }
 
+        foreach (var hole in _herd.Coverage.Holes)
+        {
+            first = hole.Animal < 0 || hole.Animal == animal ? Earlier(first, hole.From) : first;
+        }
+
         return first;
     }
 
@@ -91,7 +96,7 @@ internal sealed class EnoughTime
     private int FirstOfAll(JudgingDays days)
     {
         var first = Math.Min(days.SpanFirst, _herd.Coverage.KnownDay);
-        foreach (var day in _herd.Coverage.Since.Concat(_herd.Coverage.Gaps.Select(gap => gap.From)).Concat(_herd.MobRuns.OfType<MobRun>().SelectMany(run => run.Days)).Concat(_herd.Mobs.From))
+        foreach (var day in _herd.Coverage.Since.Concat(_herd.Coverage.Gaps.Select(gap => gap.From)).Concat(_herd.Coverage.Holes.Select(hole => hole.From)).Concat(_herd.MobRuns.OfType<MobRun>().SelectMany(run => run.Days)).Concat(_herd.Mobs.From))
         {
             first = Earlier(first, day);
         }

@@ -29,7 +29,7 @@ internal static class CoverageBuilder
             }
         }
 
-        var promises = Promised.Of(vocabulary, keeping, reach);
+        var promises = Promised.Of(vocabulary, keeping, reach, knownDay);
         return new Coverage
         {
             Since = promises.Since,

@@ -7,8 +7,8 @@ namespace Byrelaw.Records.Herds;
 /// <remarks>
 /// For one animal and kind the covered days are: all days before <c>NeededFrom</c> (before birth, or
 /// before the age at which the kind can happen), and the days from the later of the declared date
-/// and her joining to her leaving; less the holes and the gaps. <em>Strictly</em>, coverage stops at the kind's
-/// reach; else days after it are taken as days on which nothing more happens.
+/// and her joining to her leaving; less the holes and the gaps. <em>Strictly</em>, coverage stops at the known
+/// day; else days after it are taken as days on which nothing more happens.
 /// </remarks>
 public sealed class Coverage
 {
@@ -28,7 +28,8 @@ public sealed class Coverage
     /// <summary>The day the records reach.</summary>
     public required int KnownDay { get; init; }
 
-    /// <summary>By kind id: the day up to which it is written down; <see cref="KnownDay"/> for a kind that nobody promises.</summary>
+    /// <summary>By kind id: the day up to which it is written down, at most <see cref="KnownDay"/>. Days between are a hole:
+    /// they are past, and nobody says what happened on them.</summary>
     public required int[] Reach { get; init; }
 
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
@@ -55,7 +56,7 @@ public sealed class Coverage
         }
 
         var start = Math.Max(Since[kind], Joined[animal]);
-        var end = strict ? Math.Min(Reach[kind], Left[animal]) : Left[animal];
+        var end = strict ? Math.Min(KnownDay, Left[animal]) : Left[animal];
         from = Math.Max(from, needed);
         return to <= end && from >= start && (Holes.Length == 0 || !AnyHole(animal, kind, from, to));
     }
@@ -82,6 +83,21 @@ public sealed class Coverage
 
     /// <summary>The holes of a kind that an animal has, her own and everyone's.</summary>
     public IEnumerable<Hole> HolesOf(int animal, int kind) => Holes.Where(hole => hole.Kind == kind && (hole.Animal < 0 || hole.Animal == animal));
+
+    /// <summary>The first day after <paramref name="day"/> on which a hole of this animal and kind begins or is over; int.MaxValue for none.</summary>
+    public int NextHoleEdge(int animal, int kind, int day)
+    {
+        var edge = int.MaxValue;
+        foreach (var hole in Holes)
+        {
+            if (hole.Kind == kind && (hole.Animal < 0 || hole.Animal == animal))
+            {
+                edge = hole.From > day ? Math.Min(edge, hole.From) : hole.To >= day && hole.To < Day.End ? Math.Min(edge, hole.To + 1) : edge;
+            }
+        }
+
+        return edge;
+    }
 
     private bool AnyHole(int animal, int kind, int from, int to)
     {

@@ -132,13 +132,26 @@ public static class GenRulebooks
                 (4, Gen.Const((LocalDate?)season.Known.PlusDays(-1700))),
                 (2, season.Past.Select(date => (LocalDate?)date)),
                 (1, Gen.Const((LocalDate?)null))).Array[kinds.Length]
+            from ends in Gen.Frequency((9, Gen.Const((LocalDate?)null)), (1, season.Past.Select(date => (LocalDate?)date))).Array[kinds.Length]
+            from again in Gen.Int[1, 60].Array[kinds.Length]
             from isSaid in Gen.Frequency((8, Gen.Const(true)), (1, Gen.Const(false)))
             select new RecordKeeping(
                 "records",
                 isSaid ? season.Known : null,
-                [.. kinds.Zip(since).Where(kind => kind.Second is not null).GroupBy(kind => kind.Second!.Value).OrderBy(same => same.Key)
-                    .Select(same => new Completeness([.. same.Select(kind => kind.First)], same.Key, Words.Nowhere))],
+                [.. kinds.Select((kind, i) => (kind, since[i], ends[i])).Where(kind => kind.Item2 is not null).SelectMany(kind => Stretches(kind.kind, kind.Item2!.Value, kind.Item3, again[kind.kind.Id]))],
                 [new LeftOut("foot trim", null, Words.Nowhere)],
                 Words.Nowhere);
+    }
+
+    /// <summary>A promise, which may end; where it ended some time ago, another one may begin after it.</summary>
+    private static IEnumerable<Completeness> Stretches(Kind kind, LocalDate since, LocalDate? until, int again)
+    {
+        if (until is not { } end || end < since)
+        {
+            return [new Completeness([kind], since, Words.Nowhere)];
+        }
+
+        var first = new Completeness([kind], since, Words.Nowhere) { Until = end };
+        return again % 2 == 0 ? [first] : [first, new Completeness([kind], end.PlusDays(again), Words.Nowhere)];
     }
 }

@@ -85,16 +85,36 @@ public sealed class CoverageReference
     /// <param name="strict">Coverage stops at the known day; else "later days are judged as if nothing more happens".</param>
     private Func<int, bool> Covered(int animal, Kind kind, bool strict)
     {
-        var declared = (_keeping?.Complete ?? [])
-            .Where(complete => complete.Kinds.Any(one => one.Id == kind.Id))
-            .Select(complete => DayNumber.Of(complete.Since))
-            .DefaultIfEmpty(int.MaxValue)
-            .Min();
+        // "`until` is the last day covered"; a promise without it is covered as far as the kind's own records reach, and the days from
+        // there to the known day are past, and not covered. Later days are judged as if nothing more happens, after the last stretch.
+        var promises = (_keeping?.Complete ?? []).Where(complete => complete.Kinds.Any(one => one.Id == kind.Id)).OrderBy(complete => complete.Since).ToList();
+        var latestEntry = _farm.LatestEntry(kind);
+        bool IsPromised(int day)
+        {
+            foreach (var promise in promises)
+            {
+                var isLast = promise == promises[^1];
+                var reach = promise.Until is { } said ? DayNumber.Of(said) : _keeping!.UpTo is null ? latestEntry ?? int.MinValue : _farm.Known;
+                if (day >= DayNumber.Of(promise.Since) && (day <= reach || (isLast && day > _farm.Known)))
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+
+        // A promise of which nothing says how far it reaches covers nothing.
+        if (promises.Count > 0 && promises[^1].Until is null && _keeping!.UpTo is null && latestEntry is null)
+        {
+            promises.Clear();
+        }
+
         // "Coverage of a kind starts at the later of the declared date and her latest event that joins the herd, and ends at one that leaves it."
-        var from = Math.Max(declared, _farm.Presence.CoveredFrom(animal));
+        var from = _farm.Presence.CoveredFrom(animal);
         var until = strict ? Math.Min(_farm.Known, _farm.Presence.CoveredUntil(animal)) : _farm.Presence.CoveredUntil(animal);
         var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind)).ToList();
         var needed = NeededFrom(_farm.Animals[animal], kind);
-        return day => day < needed || (day >= from && day <= until && !unread.Any(row => row.MayBeIn(day, day)));
+        return day => day < needed || (day >= from && day <= until && IsPromised(day) && !unread.Any(row => row.MayBeIn(day, day)));
     }
 }

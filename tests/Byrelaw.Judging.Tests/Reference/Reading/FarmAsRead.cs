@@ -52,6 +52,11 @@ public sealed class FarmAsRead
 
     public PresenceReference Presence { get; }
 
+    /// <summary>The latest day on which a kind is on record, of an animal or a mob; null for none.</summary>
+    public int? LatestEntry(Kind kind) =>
+        Happenings.Where(row => row.Kind.Id == kind.Id).Select(row => row.Day).Concat(MobResults.Where(row => row.Measure.Id == kind.Id).Select(row => row.Day))
+            .Select(day => (int?)day).Max();
+
     /// <summary>What is on record of one animal and kind, oldest first.</summary>
     public IReadOnlyList<Happening> Of(int animal, Kind kind) => _byAnimalAndKind[animal, kind.Id] ?? [];
 
