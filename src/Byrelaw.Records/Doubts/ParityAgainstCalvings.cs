@@ -16,7 +16,7 @@ internal static class ParityAgainstCalvings
             var recorded = herd.RecordedParity[animal];
             var counted = run.Starts[animal + 1] - run.Starts[animal];
             var allAreThere = herd.BornEarliest[animal] > Day.Start
-                && herd.Coverage.Covers(animal, calving.Id, herd.BornEarliest[animal], herd.Coverage.KnownDay, strict: true);
+                && herd.Coverage.Covers(animal, calving.Id, herd.BornEarliest[animal], herd.Coverage.Reach[calving.Id], strict: true);
             if (recorded >= 0 && (counted > recorded || (allAreThere && counted < recorded)))
             {
                 yield return new Doubt(
