@@ -1,6 +1,6 @@
 using Byrelaw.Checking.Comparing;
-using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Checking.Trouble.Reasoning;
+using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Testing.Conditions;
 
 namespace Byrelaw.Checking.Tests.Conditions;

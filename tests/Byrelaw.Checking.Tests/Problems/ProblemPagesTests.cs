@@ -1,5 +1,5 @@
-using Byrelaw.Workshop.Correcting;
 using Byrelaw.Testing.Problems;
+using Byrelaw.Workshop.Correcting;
 
 namespace Byrelaw.Checking.Tests.Problems;
 

@@ -1,8 +1,8 @@
 using Byrelaw.Judging.Tests.Reference;
 using Byrelaw.Judging.Tuning;
 using Byrelaw.Language.Rulebooks;
-using Byrelaw.Workshop.Tuning;
 using Byrelaw.Testing.Conditions;
+using Byrelaw.Workshop.Tuning;
 
 namespace Byrelaw.Judging.Tests.Conditions;
 

@@ -54,7 +54,8 @@ public sealed class ExpectationTests
         new PromisingFarm { Animals = ["1,2019-01-01,F", "2,2019-01-01,F", "3,2019-01-01,F"], Events = early, Records = promise }.Fallen().ShouldBe(Services);
         new PromisingFarm
         {
-            Animals = ["1,2019-01-01,F", "2,2019-01-01,F", "3,2019-01-01,F"], Events = early,
+            Animals = ["1,2019-01-01,F", "2,2019-01-01,F", "3,2019-01-01,F"],
+            Events = early,
             Records = promise + "\n  because \"The bull has gone.\"\n  agreed by \"farmer\" on 2026-01-01",
         }.Fallen().ShouldBe("");
     }
@@ -100,7 +101,8 @@ public sealed class ExpectationTests
             .Where(day => day < new LocalDate(2026, 7, 15)).ToList();
         var herd = new PromisingFarm
         {
-            Animals = ["1,2018-01-01,F"], Events = days.Select(day => $"{day:uuuu'-'MM'-'dd},1,mating,"),
+            Animals = ["1,2018-01-01,F"],
+            Events = days.Select(day => $"{day:uuuu'-'MM'-'dd},1,mating,"),
             Records = "up to 2026-09-30\ncomplete for mating since 2020-01-01",
         }.Believe();
         var mating = herd.Vocabulary.FindKind("mating")!;
@@ -116,7 +118,8 @@ public sealed class ExpectationTests
     {
         PromisingFarm Without(string events, string animals = "1,2018-01-01,F") => new()
         {
-            Animals = animals.Split('\n'), Events = events.Length == 0 ? [] : [events],
+            Animals = animals.Split('\n'),
+            Events = events.Length == 0 ? [] : [events],
             Records = "up to 2026-10-04\nno transfer on this farm since 2019-01-01\nno bull in on this farm since 2019-01-01",
         };
         Without("").Fallen().ShouldBe("");
@@ -129,7 +132,8 @@ public sealed class ExpectationTests
     {
         var herd = new PromisingFarm
         {
-            Animals = ["1,2018-01-01,F"], Events = [],
+            Animals = ["1,2018-01-01,F"],
+            Events = [],
             Records = "up to 2026-10-04\ncomplete for heat since 2024-06-01 until 2026-07-31\ncomplete for heat since 2026-08-15",
         }.Believe();
         var heat = herd.Vocabulary.FindKind("heat")!.Id;

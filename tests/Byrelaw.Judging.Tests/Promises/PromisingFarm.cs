@@ -1,5 +1,5 @@
-using Byrelaw.Language.Diagnostics;
 using Byrelaw.Judging.Promises;
+using Byrelaw.Language.Diagnostics;
 
 namespace Byrelaw.Judging.Tests.Promises;
 

@@ -1,5 +1,5 @@
-using Byrelaw.Workshop.Editing.Names;
 using Byrelaw.Language.Grammar;
+using Byrelaw.Workshop.Editing.Names;
 
 namespace Byrelaw.Workshop.Tests.Editing;
 

@@ -82,7 +82,9 @@ internal static class RecordExpectationBinder
 
         return entry is not [var every] || from is not { } near || to is not { } far || others is null ? null : new EntryExpectation
         {
-            Name = "", Else = [], Span = line.Span,
+            Name = "",
+            Else = [],
+            Span = line.Span,
             Every = every,
             IsBefore = line.Side == ComesSide.Before,
             From = near,

@@ -14,7 +14,7 @@ internal static class DeclarationPrinter
 
     /// <summary>A spell.</summary>
     public static Row Print(SpellLine spell) =>
-        new("spell", Words.Name(spell.Name), 
+        new("spell", Words.Name(spell.Name),
         [
             $"from {Words.Name(spell.From)} until {Words.Name(spell.Until)}"
             + (spell.WithMaleFrom is { } age ? $", or in a mob with a male from {Words.Duration(age)} of age" : ""),
