@@ -12,4 +12,5 @@ global using Byrelaw.Language.Diagnostics;
 global using Byrelaw.Language.Reading;
 global using Byrelaw.Language.Rulebooks;
 global using Byrelaw.Testing;
+global using Byrelaw.Testing.RandomCases;
 global using NodaTime;

@@ -58,12 +58,12 @@ public sealed class ArgumentsTests : IDisposable
     [Fact]
     public void No_arguments_whatever_bring_it_down() =>
         Gen.OneOf(Gen.OneOf("new", "check", "records", "draft", "why", "--on", "--known-on", "--out", "--format", "json", "text", "--all", "--rules", "spring.byre",
-            "records", "1007", "2026-10-20", "--", "-", "@file", "", ".", "..", "vocabulary.byre", "\0", "[suggest]", "[diagram]", "--version", "-h"), Gen.String).Array[0, 6].Sample(args =>
+            "records", "1007", "2026-10-20", "--", "-", "@file", "", ".", "..", "vocabulary.byre", "\0", "[suggest]", "[diagram]", "--version", "-h"), Gen.String).Array[0, 6].Hold(args =>
         {
             using var farm = new TemporaryFarm();
             var run = farm.Run(args);
             run.Code.ShouldBeInRange(0, 2);
             run.Err.ShouldNotContain("   at ");
             run.Err.ShouldNotContain("inside the program");
-        }, iter: 150);
+        }, count: 150);
 }

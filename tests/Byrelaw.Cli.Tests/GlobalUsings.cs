@@ -6,3 +6,4 @@ global using Byrelaw.Loading;
 global using Byrelaw.Testing;
 global using Byrelaw.Testing.Documents;
 global using Byrelaw.Testing.Problems;
+global using Byrelaw.Testing.RandomCases;

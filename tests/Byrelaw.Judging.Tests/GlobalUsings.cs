@@ -15,6 +15,7 @@ global using Byrelaw.Records.Herds;
 global using Byrelaw.Records.Reading;
 global using Byrelaw.Testing;
 global using Byrelaw.Testing.Documents;
+global using Byrelaw.Testing.RandomCases;
 global using Byrelaw.Workshop.Tuning;
 global using CsCheck;
 global using NodaTime;

@@ -13,5 +13,6 @@ global using Byrelaw.Language.Sources;
 global using Byrelaw.Language.Tests.Support;
 global using Byrelaw.Testing;
 global using Byrelaw.Testing.Documents;
+global using Byrelaw.Testing.RandomCases;
 global using CsCheck;
 global using NodaTime;

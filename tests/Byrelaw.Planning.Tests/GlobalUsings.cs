@@ -13,4 +13,5 @@ global using Byrelaw.Planning.Tests.Calendar;
 global using Byrelaw.Planning.Tests.Forecasting;
 global using Byrelaw.Planning.Tests.Recipients;
 global using Byrelaw.Testing;
+global using Byrelaw.Testing.RandomCases;
 global using NodaTime;

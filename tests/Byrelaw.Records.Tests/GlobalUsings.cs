@@ -12,4 +12,5 @@ global using Byrelaw.Records.Tests.Support;
 global using Byrelaw.Testing;
 global using Byrelaw.Testing.Documents;
 global using Byrelaw.Testing.Problems;
+global using Byrelaw.Testing.RandomCases;
 global using CsCheck;

@@ -16,5 +16,6 @@ global using Byrelaw.Reporting.Log;
 global using Byrelaw.Reporting.Tests.Invented;
 global using Byrelaw.Reporting.Words;
 global using Byrelaw.Testing;
+global using Byrelaw.Testing.RandomCases;
 global using CsCheck;
 global using NodaTime;

@@ -13,6 +13,7 @@ global using Byrelaw.Language.Sources;
 global using Byrelaw.Language.Tests.Support;
 global using Byrelaw.Testing;
 global using Byrelaw.Testing.Documents;
+global using Byrelaw.Testing.RandomCases;
 global using Byrelaw.Workshop.Comparing;
 global using Byrelaw.Workshop.Correcting;
 global using Byrelaw.Workshop.Packing;

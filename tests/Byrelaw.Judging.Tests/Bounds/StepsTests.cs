@@ -10,14 +10,14 @@ public sealed class StepsTests
     private const double MostOfADay = 3;
 
     [Fact]
-    public void Any_form_takes_no_more_steps_than_days_and_records_account_for() => RandomCases.Hold(
+    public void Any_form_takes_no_more_steps_than_days_and_records_account_for() => Each.Hold(
         Gen.Frequency((1, JudgingCase.Any), (2, JudgingCase.Doubtful)), Cases.Count / 2, TooMany, one => one.ToString());
 
     [Fact]
     public void Days_of_which_nothing_is_recorded_cost_nothing()
     {
         var cases = 0;
-        RandomCases.Hold(
+        Each.Hold(
             JudgingCase.Doubtful.Select(GenLengthened, (one, years) => (one, years)), Cases.Count / 4,
             pair =>
             {

@@ -61,7 +61,7 @@ public sealed class HerdComparerTests
     private static bool Same(Dictionary<string, string> one, Dictionary<string, string> other) =>
         one.Count == other.Count && one.All(entry => other.GetValueOrDefault(entry.Key) == entry.Value);
 
-    private static void Hold(Func<Pair, string?> wrong) => RandomCases.Hold(Pairs, Cases.Count / 12, wrong, pair => new JudgingCase(pair.Old, pair.Farm, null, null) + "\n=====\n"
+    private static void Hold(Func<Pair, string?> wrong) => Each.Hold(Pairs, Cases.Count / 12, wrong, pair => new JudgingCase(pair.Old, pair.Farm, null, null) + "\n=====\n"
         + Byrelaw.Language.Canonical.CanonicalText.Of(pair.New));
 
     /// <summary>The old rulebook with parts of another one.</summary>

@@ -22,7 +22,7 @@ public sealed class LessInformationTests
     [Fact]
     public void Keeping_less_complete_records_lets_nobody_through() => Check(Garbling.KeepLess);
 
-    private static void Check(Func<JudgingCase, Gen<JudgingCase?>> garble) => RandomCases.Hold(
+    private static void Check(Func<JudgingCase, Gen<JudgingCase?>> garble) => Each.Hold(
         JudgingCase.Any.Select(Garbling.WithoutPass).SelectMany(one => garble(one).Select(less => (One: one, Less: less))),
         Cases.Count / 2,
         pair => pair.Less is null ? null : LetThrough(pair.One, pair.Less),

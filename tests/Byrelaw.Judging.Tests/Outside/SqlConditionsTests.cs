@@ -51,7 +51,7 @@ public sealed class SqlConditionsTests
         select (Kept(farm), season, season.Known.PlusDays(days), first, second, list);
 
     [Fact]
-    public void Every_condition_and_list_agrees_with_SQL() => RandomCases.Hold(
+    public void Every_condition_and_list_agrees_with_SQL() => Each.Hold(
         Cases, SideBySide.Cases.Count / 2, one => Disagreement(one.Farm, one.Season, one.On, one.First, one.Second, one.List),
         one => $"on {one.On}\n{System.Text.Encoding.UTF8.GetString(FarmCsv.Animals(one.Farm))}{System.Text.Encoding.UTF8.GetString(FarmCsv.Events(one.Farm))}");
 

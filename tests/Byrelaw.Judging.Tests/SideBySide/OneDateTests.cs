@@ -4,7 +4,7 @@ namespace Byrelaw.Judging.Tests.SideBySide;
 public sealed class OneDateTests
 {
     [Fact]
-    public void A_herd_asked_at_once_says_what_each_timeline_says_on_that_day() => RandomCases.Hold(
+    public void A_herd_asked_at_once_says_what_each_timeline_says_on_that_day() => Each.Hold(
         JudgingCase.Any, Cases.Count / 2, Differs, one => one.ToString());
 
     private static string? Differs(JudgingCase one)

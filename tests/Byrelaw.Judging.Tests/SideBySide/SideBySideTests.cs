@@ -4,7 +4,7 @@ namespace Byrelaw.Judging.Tests.SideBySide;
 public sealed class SideBySideTests
 {
     [Fact]
-    public void The_judge_says_what_the_reference_says_of_random_rules_and_records() => RandomCases.Hold(
+    public void The_judge_says_what_the_reference_says_of_random_rules_and_records() => Each.Hold(
         JudgingCase.Any,
         Cases.Count,
         Difference.Of,
@@ -15,7 +15,7 @@ public sealed class SideBySideTests
         });
 
     [Fact]
-    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => RandomCases.Hold(
+    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => Each.Hold(
         JudgingCase.Doubtful,
         Cases.Count / 2,
         Difference.Of,

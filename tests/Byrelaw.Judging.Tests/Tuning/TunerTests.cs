@@ -56,7 +56,7 @@ public sealed class TunerTests
         return null;
     });
 
-    private static void Hold(Func<TuneCase, NumberTuning, string?> wrong, int oneIn = 16) => RandomCases.Hold(
+    private static void Hold(Func<TuneCase, NumberTuning, string?> wrong, int oneIn = 16) => Each.Hold(
         TuneCase.Any,
         Cases.Count / oneIn,
         one => one.Picked is { } picked ? wrong(one, new NumberTuner(one.Rulebook, one.Herd).Tune(picked.Number, picked.Choice)) : null,

@@ -14,7 +14,7 @@ public sealed class LexerFuzzTests
         Gen.Char.Array[0, 60].Select(characters => new string(characters)));
 
     [Fact]
-    public void Gaps_between_tokens_and_comments_hold_only_blanks() => Text.Sample(
+    public void Gaps_between_tokens_and_comments_hold_only_blanks() => Text.Hold(
         text =>
         {
             var file = Tokens.Lex(text);
@@ -32,21 +32,21 @@ public sealed class LexerFuzzTests
 
             return string.IsNullOrWhiteSpace(file.File.Text[at..]);
         },
-        iter: 20_000);
+        count: 20_000);
 
     [Fact]
-    public void Each_comment_is_owned_by_one_token() => Text.Sample(
+    public void Each_comment_is_owned_by_one_token() => Text.Hold(
         text =>
         {
             var file = Tokens.Lex(text);
             return file.Tokens.SelectMany(token => Enumerable.Range(token.FirstComment, token.CommentCount))
                 .SequenceEqual(Enumerable.Range(0, file.Comments.Count));
         },
-        iter: 20_000);
+        count: 20_000);
 
     [Fact]
-    public void Each_token_but_the_last_has_a_length_and_each_bad_one_a_problem() => Text.Sample(
+    public void Each_token_but_the_last_has_a_length_and_each_bad_one_a_problem() => Text.Hold(
         text => Tokens.Lex(text).Tokens.All(token =>
             (token.Kind == TokenKind.EndOfFile) == (token.Span.Length == 0) && (token.Kind == TokenKind.Bad) == (token.Problem is not null)),
-        iter: 20_000);
+        count: 20_000);
 }

@@ -14,7 +14,7 @@ public sealed class MoreIsNeverLessTests
             new Session(donors, [new(new("Method", used), treated)], times)));
 
     [Fact]
-    public void One_more_of_anything_never_makes_it_less_likely() => Programmes.Sample(
+    public void One_more_of_anything_never_makes_it_less_likely() => Programmes.Hold(
         programme =>
         {
             var forecaster = new Forecaster(programme.Chain);
@@ -25,10 +25,10 @@ public sealed class MoreIsNeverLessTests
                 worth.Chance.ShouldBeGreaterThan(-0.004, worth.OneMore.ToString());
             }
         },
-        iter: 25, seed: "0N0XIzNsQ0O2", threads: 1);
+        count: 25, oneByOne: true);
 
     [Fact]
-    public void Chances_add_up_and_nothing_is_made_from_nothing() => Programmes.Sample(
+    public void Chances_add_up_and_nothing_is_made_from_nothing() => Programmes.Hold(
         programme =>
         {
             var forecast = new Forecaster(programme.Chain).Forecast(programme.Session);
@@ -47,15 +47,15 @@ public sealed class MoreIsNeverLessTests
             forecast.At(Stage.Transfers).Mean.ShouldBeLessThanOrEqualTo(Math.Min(forecast.At(Stage.Embryos).Mean, forecast.At(Stage.Recipients).Mean) + 0.01);
             (forecast.At(Stage.Transfers).Mean + forecast.Surplus).ShouldBe(forecast.At(Stage.Embryos).Mean, 0.01 * (1 + forecast.At(Stage.Embryos).Mean));
         },
-        iter: 25, seed: "0N0XIzNsQ0O2", threads: 1);
+        count: 25, oneByOne: true);
 
     [Fact]
-    public void The_number_that_is_enough_grows_with_what_is_asked() => Gen.Select(Rates, Gen.Int[0, 12], Gen.Double[0.5, 0.95]).Sample(
+    public void The_number_that_is_enough_grows_with_what_is_asked() => Gen.Select(Rates, Gen.Int[0, 12], Gen.Double[0.5, 0.95]).Hold(
         (rate, accepted, certainty) =>
         {
             var (fewer, more) = (Enough.Of(accepted, certainty, rate, 2000).Animals ?? int.MaxValue, Enough.Of(accepted + 1, certainty, rate, 2000).Animals ?? int.MaxValue);
             more.ShouldBeGreaterThanOrEqualTo(fewer);
             fewer.ShouldBeGreaterThanOrEqualTo(accepted);
         },
-        iter: 40, seed: "0N0XIzNsQ0O2", threads: 1);
+        count: 40, oneByOne: true);
 }

@@ -57,6 +57,38 @@ public sealed class TaskDatesTests
         task.InTimeFor.ShouldBe(new LocalDate(2026, 10, 22));
     }
 
+    [Theory]
+    [InlineData("45 days before first transfer")]
+    [InlineData("2 weeks before collection")]
+    [InlineData("3 days after final transfer")]
+    [InlineData("1 week before drying off")]
+    [InlineData("40 days before turnout")]
+    [InlineData("2 days before first treatment")]
+    public void It_is_in_time_for_the_first_collection_that_moves_its_last_day_to_today_and_for_none_where_it_does_not_move(string due)
+    {
+        // Of the programme's dates one stands by itself, and one hangs on it by another.
+        var (rulebook, lists) = new WrittenPlan
+        {
+            Programme = "collection on 2026-10-12\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\ndate drying off on 2026-08-25\ndate turnout 5 weeks after drying off",
+            More = Sampling.Replace("45 days before first transfer", due).Replace("  not before 75 days before first transfer\n", ""),
+            Events = Farm.Events,
+        }.Judged();
+        var today = new LocalDate(2026, 11, 1);
+        var task = On(rulebook.Programme!);
+        task.DaysPast.ShouldBeGreaterThan(0);
+
+        if (task.InTimeFor is { } day)
+        {
+            On(MovedProgramme.To(rulebook.Programme!, "collection", day)).LastStart.ShouldBe(today);
+        }
+        else
+        {
+            On(MovedProgramme.To(rulebook.Programme!, "collection", new(2027, 3, 1))).LastStart.ShouldBe(task.LastStart);
+        }
+
+        TaskDates On(Programme programme) => TaskDates.Of(rulebook.Plans, programme, lists, today).ShouldHaveSingleItem();
+    }
+
     [Fact]
     public void A_task_for_a_date_that_the_programme_does_not_set_does_not_arise()
     {

@@ -7,7 +7,7 @@ public class SpellingTests
     private static readonly Gen<string> Spelling = Gen.String[Gen.Char["0189aBä "], 0, 14];
 
     [Fact]
-    public void A_table_finds_what_a_dictionary_finds() => Gen.Select(Spelling.Array[0, 60], Spelling.Array[0, 20], (known, asked) => (known, asked)).Sample(both =>
+    public void A_table_finds_what_a_dictionary_finds() => Gen.Select(Spelling.Array[0, 60], Spelling.Array[0, 20], (known, asked) => (known, asked)).Hold(both =>
     {
         var table = new SpellingTable(capacity: 1);
         var dictionary = new Dictionary<string, int>(StringComparer.Ordinal);
@@ -28,7 +28,7 @@ public class SpellingTests
     public void Animals_are_found_by_exactly_their_numbers() => Gen.Select(
         Gen.OneOf(Gen.Int[1, 300].Select(number => $"{number}"), Spelling, Gen.Int.Select(number => $"{number}")).Array[0, 40],
         Gen.OneOf(Gen.Int[0, 400].Select(number => $"{number}"), Gen.Int[0, 400].Select(number => $"0{number}"), Spelling).Array[0, 40],
-        (known, asked) => (known, asked)).Sample(both =>
+        (known, asked) => (known, asked)).Hold(both =>
     {
         string[] numbers = [.. both.known.Where(number => number.Length > 0).Distinct()];
         var places = new AnimalPlaces(numbers);

@@ -17,7 +17,7 @@ public class BlockBorderTests
             from size in Gen.Int[16, 200]
             from threads in Gen.Int[1, 3]
             select (Events: "date,animal,kind,value,unit\n" + string.Concat(rows), Size: size, Threads: threads);
-        files.Sample(file =>
+        files.Hold(file =>
         {
             var whole = Read.InBlocks(Read.Animals, file.Events, 1 << 20, 1);
             var cut = Read.InBlocks(Read.Animals, file.Events, file.Size, file.Threads);

@@ -14,7 +14,7 @@ public class ByDayTests
     private static readonly Gen<LiteralRow[]> Rows = LiteralRow.Any.Where(row => row.Day is null or <= KnownDay).Array[0, 6];
 
     [Fact]
-    public void Presence_is_what_the_specification_says_on_every_day() => Rows.Sample(rows =>
+    public void Presence_is_what_the_specification_says_on_every_day() => Rows.Hold(rows =>
     {
         var (herd, literal) = Both(rows);
         var wrong =
@@ -25,10 +25,10 @@ public class ByDayTests
             where found != expected
             select $"animal {animal + 1} on day {day} is {found}, expected {expected}, rows\n{Text(rows)}";
         wrong.FirstOrDefault().ShouldBeNull();
-    }, iter: 1000);
+    }, count: 1000);
 
     [Fact]
-    public void Coverage_is_what_the_specification_says_over_every_stretch_of_days() => Rows.Sample(rows =>
+    public void Coverage_is_what_the_specification_says_over_every_stretch_of_days() => Rows.Hold(rows =>
     {
         var (herd, literal) = Both(rows);
         var first = Day.Number(LiteralRow.First);
@@ -42,7 +42,7 @@ public class ByDayTests
             where herd.Coverage.Covers(animal, Words.Heat.Id, first + start, first + start + length - 1, strict) != expected
             select $"animal {animal + 1}, {length} days from day {start}, strict {strict}, expected {expected}, rows\n{Text(rows)}";
         wrong.FirstOrDefault().ShouldBeNull();
-    }, iter: 300);
+    }, count: 300);
 
     private static (Herd Herd, LiteralHerd Literal) Both(LiteralRow[] rows)
     {

@@ -22,14 +22,14 @@ public class GarbledRowTests
             from row in Gen.Int[0, rows.Length - 1]
             from cell in Gen.Int[0, 3]
             select (Rows: rows, Row: row, Cell: cell);
-        plays.Sample(play =>
+        plays.Hold(play =>
         {
             var herd = Herd(play.Rows);
             var garbled = (string[])play.Rows[play.Row].Clone();
             garbled[play.Cell] = garbled[2] == "mob" && play.Cell == 3 ? "" : "\u00bf";
             string[][] rows = [.. play.Rows[..play.Row], garbled, .. play.Rows[(play.Row + 1)..]];
             More(Herd(rows), herd).FirstOrDefault().ShouldBeNull($"line {play.Row + 2}\n" + Text(play.Rows) + "became\n" + Text(rows));
-        }, iter: 500);
+        }, count: 500);
     }
 
     /// <summary>What the garbled records say that the whole ones do not.</summary>

@@ -8,7 +8,7 @@ public sealed class CalendarTextTests
     private static readonly LocalDate Today = new(2026, 8, 1);
 
     [Fact]
-    public void Another_reader_reads_what_was_written() => Gen.Select(Gen.String, Gen.String, Gen.Int[0, 400], Gen.Int[0, 5]).Array[1, 5].Sample(rows =>
+    public void Another_reader_reads_what_was_written() => Gen.Select(Gen.String, Gen.String, Gen.Int[0, 400], Gen.Int[0, 5]).Array[1, 5].Hold(rows =>
     {
         var events = rows.Select((row, i) => new CalendarEvent(
             $"task/{i}", Today.PlusDays(row.Item3), Today.PlusDays(row.Item3 + row.Item4), "T" + Plain(row.Item1), "D" + Plain(row.Item2))).ToList();
@@ -21,7 +21,7 @@ public sealed class CalendarTextTests
             LocalDate.FromDateOnly(other.Start!.Date).ShouldBe(entry.From);
             LocalDate.FromDateOnly(other.End!.Date).ShouldBe(entry.To.PlusDays(1));
         }
-    }, iter: 300);
+    }, count: 300);
 
     [Fact]
     public void No_line_is_longer_than_75_octets_and_no_character_is_cut()

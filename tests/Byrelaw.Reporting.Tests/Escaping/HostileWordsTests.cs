@@ -23,11 +23,11 @@ public sealed class HostileWordsTests
     });
 
     [Fact]
-    public void Random_words_around_every_word_change_nothing() => Gen.Select(Hostile, Hostile).Sample((before, after) =>
+    public void Random_words_around_every_word_change_nothing() => Gen.Select(Hostile, Hostile).Hold((before, after) =>
     {
         ShouldKeepStructure(text => before + text + after);
         return true;
-    }, iter: 20);
+    }, count: 20);
 
     private static void ShouldKeepStructure(Func<string, string> alter)
     {

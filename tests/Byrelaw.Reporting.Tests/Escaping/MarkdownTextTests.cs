@@ -7,7 +7,7 @@ namespace Byrelaw.Reporting.Tests.Escaping;
 public sealed class MarkdownTextTests
 {
     [Fact]
-    public void Escaped_words_read_back_as_themselves() => Gen.String.Sample(words =>
+    public void Escaped_words_read_back_as_themselves() => Gen.String.Hold(words =>
     {
         var clean = PlainText.Clean(words).Trim();
         var document = Markdig.Markdown.Parse("x " + MarkdownText.Of(words) + " x", MarkdownToHtml.Pipeline);
@@ -18,7 +18,7 @@ public sealed class MarkdownTextTests
     });
 
     [Fact]
-    public void Words_at_the_start_of_a_line_open_no_block() => Gen.OneOf(Gen.String, Gen.OneOf("# a", "- a", "+ a", "12. a", "3) a", "> a", "---", "===", "    a", "```", "1.", "-")).Sample(words =>
+    public void Words_at_the_start_of_a_line_open_no_block() => Gen.OneOf(Gen.String, Gen.OneOf("# a", "- a", "+ a", "12. a", "3) a", "> a", "---", "===", "    a", "```", "1.", "-")).Hold(words =>
     {
         var document = Markdig.Markdown.Parse(MarkdownText.Of(words), MarkdownToHtml.Pipeline);
         document.ShouldAllBe(block => block is ParagraphBlock);

@@ -3,7 +3,7 @@ namespace Byrelaw.Reporting.Tests.Files;
 public sealed class CsvTests
 {
     [Fact]
-    public void Records_read_back_cell_for_cell() => Gen.OneOf(Gen.String, Gen.OneOf("=1+1", "a,b", "\"", "\r\n", "", "-1", "@x", "\tx")).Array[1, 8].List[1, 5].Sample(rows =>
+    public void Records_read_back_cell_for_cell() => Gen.OneOf(Gen.String, Gen.OneOf("=1+1", "a,b", "\"", "\r\n", "", "-1", "@x", "\tx")).Array[1, 8].List[1, 5].Hold(rows =>
     {
         var read = Read(string.Concat(rows.Select(row => Csv.Record(row))));
         read.Count.ShouldBe(rows.Count);

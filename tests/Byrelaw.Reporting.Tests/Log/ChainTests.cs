@@ -51,7 +51,7 @@ public sealed class ChainTests : IDisposable
 
     [Fact]
     public void Random_bytes_changed_are_found() =>
-        Gen.Select(Gen.Int[0, _log.Bytes.Length - 1], Gen.Byte).Array[1, 5].Sample(changes =>
+        Gen.Select(Gen.Int[0, _log.Bytes.Length - 1], Gen.Byte).Array[1, 5].Hold(changes =>
         {
             var bytes = _log.Bytes;
             var changed = (byte[])bytes.Clone();
@@ -64,7 +64,7 @@ public sealed class ChainTests : IDisposable
             {
                 SomeLog.Codes(changed).ShouldNotBeEmpty();
             }
-        }, iter: 500, seed: "0000KoyLgWE4", threads: 1);
+        }, count: 500, oneByOne: true);
 
     [Theory]
     [InlineData(1)]
@@ -125,5 +125,5 @@ public sealed class ChainTests : IDisposable
 
     [Fact]
     public void Bytes_that_are_no_log_bring_nothing_down() =>
-        Gen.Byte.Array[0, 300].Sample(bytes => LogCheck.Of(bytes, "log").Entries.ShouldBeEmpty(), iter: 300, seed: "0000KoyLgWE4", threads: 1);
+        Gen.Byte.Array[0, 300].Hold(bytes => LogCheck.Of(bytes, "log").Entries.ShouldBeEmpty(), count: 300, oneByOne: true);
 }

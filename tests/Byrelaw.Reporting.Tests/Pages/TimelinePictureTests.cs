@@ -7,7 +7,7 @@ public sealed class TimelinePictureTests
     private static readonly AnimalReport Report = InventedDraft.Animal(InventedDraft.Make(), "1423");
 
     [Fact]
-    public void Bars_fill_the_whole_width_without_holes_or_overlaps() => Gen.Select(Gen.Int[1, 60], Gen.Int[0, 2], Gen.Bool).List[1, 12].Sample(steps =>
+    public void Bars_fill_the_whole_width_without_holes_or_overlaps() => Gen.Select(Gen.Int[1, 60], Gen.Int[0, 2], Gen.Bool).List[1, 12].Hold(steps =>
     {
         var from = new LocalDate(2026, 9, 20);
         var stretches = new List<Stretch>();

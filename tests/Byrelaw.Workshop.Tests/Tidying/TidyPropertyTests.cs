@@ -1,4 +1,3 @@
-
 namespace Byrelaw.Workshop.Tests.Tidying;
 
 /// <summary>What holds for every file: random ones carelessly written, and the project's own with slips in them.</summary>
@@ -7,7 +6,7 @@ public sealed class TidyPropertyTests
     private static readonly Gen<(string Text, int Seed)> Case = Gen.Select(RandomRules.File, Gen.Int[0, int.MaxValue - 1]);
 
     [Fact]
-    public void Tidying_again_changes_nothing_and_rules_and_comments_stay_the_same() => Case.Sample(
+    public void Tidying_again_changes_nothing_and_rules_and_comments_stay_the_same() => Case.Hold(
         one =>
         {
             var written = Mangled.Wildly(one.Text, new Random(one.Seed));
@@ -19,12 +18,12 @@ public sealed class TidyPropertyTests
             Tidied.Comments(tidied).ShouldBe(Tidied.Comments(written));
             tidied.Split('\n').ShouldAllBe(line => line.Length == line.TrimEnd().Length);
         },
-        iter: 400);
+        count: 400);
 
     [Fact]
-    public void Space_between_words_makes_no_difference() => Case.Sample(
+    public void Space_between_words_makes_no_difference() => Case.Hold(
         one => Tidied.Text(Mangled.Spaces(one.Text, new Random(one.Seed))).ShouldBe(Tidied.Text(one.Text)),
-        iter: 150);
+        count: 150);
 
     [Fact]
     public void A_file_with_slips_is_tidied_truly_or_left_alone()
