@@ -8,7 +8,7 @@ namespace Byrelaw.Judging.Tests.SideBySide;
 public sealed class QuickAndNotedTests
 {
     [Fact]
-    public void The_quick_way_says_what_is_written_down() => RandomCases.Hold(
+    public void The_quick_way_says_what_is_written_down() => Each.Hold(
         Gen.Frequency((2, JudgingCase.Any), (1, JudgingCase.Doubtful)), Cases.Count / 2, Differs, one => one.ToString());
 
     private static string? Differs(JudgingCase one)
