@@ -116,7 +116,8 @@ internal sealed class WindowSet
         {
             var window = _windows[i];
             var bounds = i == 0 ? reading.First.Bounds : reading.Second.Bounds;
-            if (isEmpty && bounds.High < together.Low && window.HighStands is null)
+            // A last day that stands is the day of judging until that reaches it.
+            if (isEmpty && bounds.High < together.Low && (window.HighStands is not { } stands || bounds.High < stands))
             {
                 until = Math.Min(until, window.HighMoves is { } high ? high.After(together.Low) - 1 : together.Low - 1);
             }

@@ -14,21 +14,15 @@ public sealed class StepsTests
         Gen.Frequency((1, JudgingCase.Any), (2, JudgingCase.Doubtful)), Cases.Count / 2, TooMany, one => one.ToString());
 
     [Fact]
-    public void Days_of_which_nothing_is_recorded_cost_nothing()
-    {
-        var cases = 0;
-        Each.Hold(
-            JudgingCase.Doubtful.Select(GenLengthened, (one, years) => (one, years)), Cases.Count / 4,
-            pair =>
-            {
-                // The same records, with many years more after them of which nothing is kept.
-                var (near, far) = (PerDay(pair.one), PerDay(Older(pair.one, pair.years)));
-                Interlocked.Increment(ref cases);
-                return far > (2 * near) + 200 ? $"{near} steps a day, and {far} with {pair.years} years between" : null;
-            },
-            pair => pair.one.ToString());
-        cases.ShouldBeGreaterThan(100);
-    }
+    public void Days_of_which_nothing_is_recorded_cost_nothing() => Each.Hold(
+        JudgingCase.Doubtful.Select(GenLengthened, (one, years) => (one, years)), Cases.Count / 4,
+        pair =>
+        {
+            // The same records, with many years more after them of which nothing is kept.
+            var (near, far) = (PerDay(pair.one), PerDay(Older(pair.one, pair.years)));
+            return far > (2 * near) + 200 ? $"{near} steps a day, and {far} with {pair.years} years between" : null;
+        },
+        pair => pair.one.ToString());
 
     private static Gen<int> GenLengthened => Gen.Int[5, 40];
 

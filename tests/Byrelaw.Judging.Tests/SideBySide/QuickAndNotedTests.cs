@@ -38,7 +38,7 @@ public sealed class QuickAndNotedTests
                     var said = noted.On(animal, day, ref until, notes);
                     if (said != answer)
                     {
-                        return $"{leaf.Subject}, {herd.Numbers[animal]} on {Day.Date(day)}: {answer.Assumed}, written down {said.Assumed}";
+                        return $"{leaf.Subject}, {herd.Numbers[animal]} on {Day.Date(day)}: {Said(answer)}, written down {Said(said)}";
                     }
 
                     if (notes.Findings is not [var finding] || finding.Truth != said.Assumed || !ReferenceEquals(finding.Condition, leaf))
@@ -51,4 +51,6 @@ public sealed class QuickAndNotedTests
 
         return null;
     }
+
+    private static string Said(Truths.Kleene answer) => $"{answer.Assumed}, strictly {answer.Strict}{(answer.IsPending ? ", a result is awaited" : "")}";
 }
