@@ -1,3 +1,6 @@
+using Byrelaw.Planning;
+using Byrelaw.Reporting.Plans;
+
 namespace Byrelaw.Cli.Tests;
 
 /// <summary>Plans of the example farms, as people read them.</summary>
@@ -63,6 +66,19 @@ public sealed class PlanTests : IDisposable
         var run = Run("plan", WithyBend, "--slip", "the bull got out");
         run.Code.ShouldBe(ExitCode.CouldNot);
         run.Err.ShouldContain("--slip does not understand `the bull got out`; it wants \"collection 1 day\"");
+    }
+
+    [Theory]
+    [InlineData(0, null)]
+    [InlineData(1, "to have enough, 1 cow of the herd's best would carry an embryo instead of a calf of her own.")]
+    public void Whoever_comes_on_heat_is_taken_from_the_herds_best_only_where_there_are_some(int best, string? note)
+    {
+        var loaded = LoadedProgramme.Read(WithyBend, new(2026, 8, 5), Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Folder, _ => { })!;
+        var plan = Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, null, new(2026, 8, 5));
+        var method = plan.Numbers.Methods[0] with { TakesWhoeverComes = true, Supply = new(30, 20, best, 10 - best) };
+        var page = PlanReport.Of(plan with { Numbers = plan.Numbers with { Methods = [method] } }).First(file => file.Path == "index.md").Text;
+        page.Contains("takes whoever comes on heat", StringComparison.Ordinal).ShouldBe(note is not null);
+        page.ShouldContain(note ?? "20 from the list, those to ask about among them, 10 are not there");
     }
 
     private List<string> Uids() => [.. File.ReadLines(Path.Combine(_folder, "plan/calendar.ics")).Where(line => line.StartsWith("UID:", StringComparison.Ordinal))];

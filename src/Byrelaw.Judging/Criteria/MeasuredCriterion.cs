@@ -149,8 +149,8 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         switch (condition.Aggregate)
         {
             case Aggregate.Change:
-                var (earliestLow, earliestHigh) = OfDay(first, +1, last);
-                var (latestLow, latestHigh) = OfDay(last, -1, first);
+                var (earliestLow, earliestHigh) = OfDay(first, +1);
+                var (latestLow, latestHigh) = OfDay(last, -1);
                 return (Limits.Round(latestLow - earliestHigh), Limits.Round(latestHigh - earliestLow));
             case Aggregate.Average:
                 double sumLow = 0, sumHigh = 0;
@@ -175,11 +175,11 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         }
     }
 
-    /// <summary>The range over one day's results, from a place onwards.</summary>
-    private (double Low, double High) OfDay(int place, int step, int end)
+    /// <summary>The range over one day's results, from the first or the last of all onwards; there are some of another day.</summary>
+    private (double Low, double High) OfDay(int place, int step)
     {
         double low = Run.Low[place], high = Run.High[place];
-        for (var i = place + step; (step > 0 ? i <= end : i >= end) && Run.Days[i] == Run.Days[place]; i += step)
+        for (var i = place + step; Run.Days[i] == Run.Days[place]; i += step)
         {
             low = Math.Min(low, Run.Low[i]);
             high = Math.Max(high, Run.High[i]);

@@ -22,6 +22,10 @@ public sealed class WorkedTuningTests : IRuleFiles
         Usable("at most 56 days since last calving", "2026-08-31,1,calving", "2026-08-21,2,calving").ShouldBe("0 to 50: nobody; 51 to 60: 1; from 61: 1 2");
 
     [Fact]
+    public void A_limit_is_tried_as_far_back_as_the_only_one_of_a_kind() =>
+        Usable("at least 56 days since last calving", "2024-08-21,1,calving", "2024-08-21,2,calving").ShouldBe("0 to 790: 1 2; from 791: nobody");
+
+    [Fact]
     public void A_window_holds_its_first_day()
     {
         // Mastitis on 20 September: 30 days before the first judging day, so the look back must be shorter than that to miss it.

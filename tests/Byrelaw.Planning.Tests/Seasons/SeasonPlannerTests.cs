@@ -53,6 +53,8 @@ public sealed class SeasonPlannerTests
             forecaster.Forecast(MoreSessions.With(Season.Sessions, needed.Of, needed.More!.Value - 1)).Chance!.Value.ShouldBeLessThan(0.8);
         }
 
+        // 6 sessions and 8 donors at most, 4 and 5 of them planned: 2 and 3 more are to be had.
+        (Season.Needed[0].Room, Season.Needed[1].Room).ShouldBe((2, 3));
         Season.Needed[0].More.ShouldNotBeNull();
         Season.Needed[2].More.ShouldBeNull("more recipients alone do not make more embryos");
     }
