@@ -1,3 +1,4 @@
+using Byrelaw.Judging.Promises;
 using Byrelaw.Records.Doubts;
 
 namespace Byrelaw.Cli.Commands;
@@ -28,16 +29,17 @@ internal static class RecordsCommand
         var problems = new Problems();
         problems.Add(reading.Problems.Where(problem => problem.Severity == Severity.Error));
         var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records);
-        problems.Add(check.Herd.Problems);
+        var herd = Believed.Of(reading.Rulebook, check.Herd);
+        problems.Add(herd.Problems);
         problems.Add(check.Doubts);
         if (json)
         {
-            doors.Out.WriteLine(JsonText.Of(problems.All));
+            doors.Out.WriteLine(JsonText.Of(problems.All, herd));
         }
         else
         {
             problems.Print(doors);
-            doors.Out.Write($"{doors.Show(full)}, read with the words of {doors.Show(doors.Full(programme))}\n\n{RecordsText.Of(check.Herd, doors.OutInk)}");
+            doors.Out.Write($"{doors.Show(full)}, read with the words of {doors.Show(doors.Full(programme))}\n\n{RecordsText.Of(herd, doors.OutInk)}");
             doors.Err.Write(problems.All.Count == 0 ? "" : $"{problems.Counted()}.\n");
         }
 

@@ -36,7 +36,11 @@ public sealed class DocumentBuilder
     public DocumentBuilder Bullets(IEnumerable<Wording> items) => Add(new Listing([.. items], IsNumbered: false));
 
     /// <summary>A numbered list; nothing for no items.</summary>
-    public DocumentBuilder Numbered(IEnumerable<string> items) => Add(new Listing([.. items.Select(item => (Wording)item)], IsNumbered: true));
+    [OverloadResolutionPriority(1)]
+    public DocumentBuilder Numbered(IEnumerable<string> items) => Numbered(items.Select(item => (Wording)item));
+
+    /// <summary>A numbered list; nothing for no items.</summary>
+    public DocumentBuilder Numbered(IEnumerable<Wording> items) => Add(new Listing([.. items], IsNumbered: true));
 
     /// <summary>A quotation.</summary>
     public DocumentBuilder Quotation(Wording words) => Add(new Quotation(words));

@@ -7,7 +7,8 @@ namespace Byrelaw.Reporting.Json;
 /// <summary>A draft for programs. Keys are stable; a value that is not there is null.</summary>
 public sealed record DraftJson(
     string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] InputsJson? Inputs, IReadOnlyList<ListJson> Lists);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] InputsJson? Inputs,
+    IReadOnlyList<DoubtJson> Doubts, IReadOnlyList<ListJson> Lists);
 
 /// <summary>What a draft was drawn up from, so that it can be judged again.</summary>
 /// <param name="ProgrammeFile">Relative to the report's folder, or to where people work where there is none.</param>
@@ -41,6 +42,9 @@ public sealed record EvidenceJson(string Kind, string? Date, string File, int Li
 /// <summary>Problems in files, for programs.</summary>
 public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
 
+/// <summary>Problems in records, and what of them is doubted, for programs.</summary>
+public sealed record RecordsJson(IReadOnlyList<ProblemJson> Problems, IReadOnlyList<DoubtJson> Doubts);
+
 /// <summary>Problems in files, and what of each rule no worked example shows, for programs.</summary>
 public sealed record CheckJson(IReadOnlyList<ProblemJson> Problems, IReadOnlyList<CoverageJson> Coverage);
 
@@ -63,6 +67,7 @@ public sealed record ReplacementJson(string File, int Line, int Column, int Leng
 [JsonSerializable(typeof(DraftJson))]
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(CheckJson))]
+[JsonSerializable(typeof(RecordsJson))]
 [JsonSerializable(typeof(CompareJson))]
 [JsonSerializable(typeof(LogEntry))]
 [JsonSerializable(typeof(TuneJson))]

@@ -11,7 +11,7 @@ public static class JsonText
     /// <summary>The same before it is written.</summary>
     internal static DraftJson Shape(Draft draft, InputsJson? inputs) => new(
         draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
-        ReachWords.Iso(draft.Herd), inputs, [.. Lists(draft)]);
+        ReachWords.Iso(draft.Herd), inputs, DoubtJson.Of(draft.Herd), [.. Lists(draft)]);
 
     /// <summary>A draft's lists, made one by one.</summary>
     internal static IEnumerable<ListJson> Lists(Draft draft) => draft.Lists.Select(list => List(new ListReport(draft, list)));
@@ -19,6 +19,10 @@ public static class JsonText
     /// <summary>Problems in files.</summary>
     public static string Of(IEnumerable<Diagnostic> problems) =>
         JsonSerializer.Serialize(new ProblemsJson([.. problems.Select(Problem)]), JsonShapes.Readable.ProblemsJson);
+
+    /// <summary>Problems in records, and what of them is doubted.</summary>
+    public static string Of(IEnumerable<Diagnostic> problems, Herd herd) =>
+        JsonSerializer.Serialize(new RecordsJson([.. problems.Select(Problem)], DoubtJson.Of(herd)), JsonShapes.Readable.RecordsJson);
 
     /// <summary>Problems in files, and what of each rule no worked example shows.</summary>
     public static string Of(IEnumerable<Diagnostic> problems, IEnumerable<RuleCoverage> coverage) => JsonSerializer.Serialize(

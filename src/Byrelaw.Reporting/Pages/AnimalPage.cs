@@ -13,6 +13,7 @@ public static class AnimalPage
         [
             Top(report),
             Why(report),
+            Doubted(report),
             new DocumentBuilder().Led("To do:", ToDo.Of(report)).As("todo"),
             new DocumentBuilder().Sentence(string.Join(" · ", Story.Of(report))).As("story"),
             Timeline(report),
@@ -63,6 +64,10 @@ public static class AnimalPage
 
         return part.Sentence(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
     }
+
+    private static Part Doubted(AnimalReport report) => DoubtsAboutHer.Of(report) is { Count: > 0 } doubts
+        ? new DocumentBuilder().Led("Doubted about her records:", string.Join(" ", doubts)).As("doubted")
+        : Part.None;
 
     private static Part Timeline(AnimalReport report) =>
         new DocumentBuilder().Heading(2, "Her year ahead").Sentence($"All rules together: {TimelineWords.Of(report.Animal.Timeline)}.")

@@ -11,6 +11,7 @@ public static class ListPage
         new(path, list.Title, list.Standing,
         [
             Top(list),
+            WhatIsDoubted.Of(list),
             new DocumentBuilder().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
             DraftList.Of(list, linkTo),
             Ranked(list, linkTo),

@@ -16,6 +16,7 @@ public static class OverviewPage
         [
             new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
             Lists(draft, folderOf),
+            WhatIsDoubted.Of(draft.Herd),
             Calendar(draft),
             Fingerprints.Of(draft),
             new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),

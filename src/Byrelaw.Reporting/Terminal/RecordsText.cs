@@ -15,7 +15,7 @@ public static class RecordsText
         var rows = herd.Vocabulary.Kinds.Select(kind => Row(herd, kind)).Where(row => row.Count > 0).ToList();
         if (rows.Count == 0)
         {
-            return text.Sentence("No events.").OnTerminal(ink);
+            return Doubted(text.Sentence("No events."), herd).OnTerminal(ink);
         }
 
         var table = new Table("Events by kind", "", new Column("", IsNumber: true, Least: 7), "");
@@ -24,7 +24,14 @@ public static class RecordsText
             table.Add(row.Name, $"{row.Count}", $"{Dates.Range(row.First, row.Last)}{row.Complete}");
         }
 
-        return text.In(1).Table(table).OnTerminal(ink);
+        return Doubted(text.In(1).Table(table), herd).OnTerminal(ink);
+    }
+
+    private static DocumentBuilder Doubted(DocumentBuilder text, Herd herd)
+    {
+        text.Gap().In(0);
+        return herd.Doubted.IsEmpty ? text.Sentence(DoubtWords.Nothing(herd))
+            : text.Heading(2, "What is doubted").In(1).Numbered(DoubtWords.Of(herd).Select(said => said.Whole()));
     }
 
     private static (string Name, int Count, LocalDate First, LocalDate Last, string Complete) Row(Herd herd, Kind kind)

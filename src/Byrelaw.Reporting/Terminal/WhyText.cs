@@ -18,6 +18,7 @@ public static class WhyText
             .Sentence(Wording.Bold($"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(report.IsTooLate ? ", too late for this programme" : "")}."))
             .Sentence(WhyNot.Of(report, withClauses: true))
             .Sentence(SmallestChange.Of(report))
+            .Sentence(string.Join(" ", DoubtsAboutHer.Of(report)))
             .Sentence($"To do: {ToDo.Of(report)}")
             .Sentence(DraftList.Beware(report) is { Length: > 0 } beware ? $"Beware: {beware}" : "").Gap();
         if (Story.Of(report) is { Count: > 0 } story)

@@ -15,7 +15,7 @@ public sealed class JsonTextTests
     public void The_keys_are_those_of_the_schema_in_every_object()
     {
         var root = JsonDocument.Parse(JsonText.Of(InventedDraft.Make())).RootElement;
-        Keys(root).ShouldBe(["programme", "judged_with", "rulebook", "records", "known_day", "lists"]);
+        Keys(root).ShouldBe(["programme", "judged_with", "rulebook", "records", "known_day", "doubts", "lists"]);
         var list = root.GetProperty("lists")[0];
         Keys(list).ShouldBe(["list", "judged_from", "judged_to", "counts", "animals"]);
         Keys(list.GetProperty("counts")).ShouldBe(["ready", "on_course", "later", "ask", "no"]);

@@ -1,0 +1,29 @@
+namespace Byrelaw.Reporting.Pages;
+
+/// <summary>What is doubted about the records: one block on a report's first pages, before what to do next.</summary>
+public static class WhatIsDoubted
+{
+    private const string Title = "What is doubted";
+
+    /// <summary>The block of the page for all lists.</summary>
+    public static Part Of(Herd herd) => Block(herd, DoubtWords.Of(herd).Select(said => said.Whole()));
+
+    /// <summary>The block of a list's page, with how many on it are asked about.</summary>
+    public static Part Of(ListReport list)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        return Block(list.Herd, DoubtWords.Of(list.Herd).Select(said => said.Whole(Asked(said, list))));
+    }
+
+    private static Part Block(Herd herd, IEnumerable<Wording> doubts)
+    {
+        var part = new DocumentBuilder().Heading(2, Title);
+        return (herd.Doubted.IsEmpty ? part.Sentence(DoubtWords.Nothing(herd)) : part.Numbered(doubts)).As("doubted");
+    }
+
+    private static string Asked(SaidDoubt said, ListReport list)
+    {
+        var asked = list.List.Animals.Count(animal => DoubtsAboutHer.Awaits(animal, said, list.Herd));
+        return asked == 0 ? "" : $"On this list {asked} {(asked == 1 ? "is" : "are")} asked about for that.";
+    }
+}

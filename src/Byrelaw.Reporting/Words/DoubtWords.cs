@@ -1,0 +1,175 @@
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>What is doubted about the records, one sentence function for each sort of doubt.</summary>
+public static class DoubtWords
+{
+    /// <summary>All doubts: those that take promises away first, of these the ones about most animals first.</summary>
+    public static ImmutableArray<SaidDoubt> Of(Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        return [.. herd.Doubted.Select(doubt => Of(doubt, herd))
+            .OrderBy(said => said.HeldBack.IsEmpty ? 1 : 0).ThenByDescending(said => said.Animals.Count)];
+    }
+
+    /// <summary><c>Nothing is doubted; 9 promises stand.</c></summary>
+    public static string Nothing(Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        var stand = herd.Coverage.Since.Count(since => since < Day.End);
+        return $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.";
+    }
+
+    /// <summary>One doubt.</summary>
+    public static SaidDoubt Of(Doubted doubt, Herd herd) => doubt switch
+    {
+        ExpectationFails fails => Fails(fails, herd),
+        ExpectationStrained strained => Strained(strained, herd),
+        Contradictions contradictions => Contradicted(contradictions, herd),
+        TooFewEntries few => TooFew(few),
+        ExpectationUnreadable unreadable => Unreadable(unreadable),
+        FallenSilent silent => Silent(silent),
+        BegunAfterTrouble begun => Begun(begun),
+        NoneButOne none => None(none, herd),
+        NothingToReach nothing => NoReach(nothing),
+        MayBeOverlooked overlooked => Overlooked(overlooked),
+        _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt, "a sort of doubt without words"),
+    };
+
+    /// <summary><c>The promises for mating and transfer do not count.</c></summary>
+    public static string NotCounted(ImmutableArray<Kind> kinds) => kinds switch
+    {
+        [] => "No promise rests on it.",
+        [var one] => $"The promise for {one.Name} does not count.",
+        _ => $"The promises for {Phrases.And([.. kinds.Select(kind => kind.Name)])} do not count.",
+    };
+
+    private static SaidDoubt Fails(ExpectationFails doubt, Herd herd) =>
+        new("expectation_fails", HowMany(doubt.Expectation, doubt.Counted, doubt.Failing, doubt.Waived),
+            NotCounted(doubt.Fallen) + AndWaived(doubt.Expectation, doubt.Waived), WayOut(doubt.Expectation))
+        {
+            Expectation = doubt.Expectation.Name,
+            Fallen = doubt.Fallen,
+            Rows = RowsOf(doubt.Failing, herd),
+        };
+
+    private static SaidDoubt Strained(ExpectationStrained doubt, Herd herd) =>
+        new("expectation_strained", HowMany(doubt.Expectation, doubt.Counted, doubt.Failing, doubt.Waived),
+            doubt.Failing.IsEmpty ? "The promises stand."
+                : $"The promises stand: up to {Numbers.Of(doubt.Expectation.OverPercent)}% may be so.{AndWaived(doubt.Expectation, doubt.Waived)}",
+            doubt.Failing.IsEmpty ? "Nothing is to be done." : "Write down what is missing.")
+        {
+            Expectation = doubt.Expectation.Name,
+            Rows = RowsOf(doubt.Failing, herd),
+        };
+
+    private static SaidDoubt Contradicted(Contradictions doubt, Herd herd)
+    {
+        var expectation = doubt.Expectation;
+        var count = doubt.Entries.Length;
+        return new SaidDoubt("contradiction",
+            $"{ManyWords.Count(count, expectation.Every)} {(count == 1 ? "has" : "have")} {Missing(expectation)}",
+            $"{Phrases.Sentence(Phrases.And([.. expectation.Else.Select(kind => kind.Name)]))} {(expectation.Else.Length == 1 ? "is" : "are")} not known of "
+                + $"{(doubt.Entries.Select(entry => entry.Animal).Distinct().Count() == 1 ? "her" : "any of them")} from that day to the next such entry.",
+            $"Write down {(expectation.IsBefore ? "what came of it" : "what came before it")}, or put the entry right; if nobody knows, test her again.")
+        {
+            Expectation = expectation.Name,
+            Rows = RowsOf(doubt.Entries, herd),
+        };
+    }
+
+    private static SaidDoubt TooFew(TooFewEntries doubt)
+    {
+        var expectation = doubt.Expectation;
+        var kind = expectation.Kind.Name;
+        var years = Math.Round(doubt.CowYears, MidpointRounding.AwayFromZero);
+        var found = doubt.Found == 0 ? $"No {kind} is on record" : $"{Phrases.Sentence(kind)} is on record only {Numbers.Times(doubt.Found)}";
+        return new SaidDoubt("too_few_entries",
+            $"{found} in {Numbers.Of(years)} cow-{(years == 1 ? "year" : "years")}, where at least {Numbers.Of(expectation.Count)} a year for every {Numbers.Of(expectation.Cows)} cows is expected",
+            NotCounted(doubt.Fallen), "Write down what was seen; or promise from a day on which it is true.")
+        {
+            Expectation = expectation.Name,
+            Fallen = doubt.Fallen,
+        };
+    }
+
+    private static SaidDoubt Unreadable(ExpectationUnreadable doubt) =>
+        new("expectation_unreadable", $"What is expected of records under “{doubt.Expectation.Name}” cannot be read",
+            NotCounted(doubt.Fallen), $"Mend it: {FileWords.Short(doubt.Expectation.Span.File.Path)} line {doubt.Expectation.Span.Line}.")
+        {
+            Expectation = doubt.Expectation.Name,
+            Fallen = doubt.Fallen,
+        };
+
+    private static SaidDoubt Silent(FallenSilent doubt) =>
+        new("fallen_silent", $"No {doubt.Kind.Name} is on record from {Dates.Range(Day.Date(doubt.From), Day.Date(doubt.To))}, and in other years there were some on these days",
+            $"The promise for {doubt.Kind.Name} reaches {Dates.Long(Day.Date(doubt.From - 1))} and no further: what happened since is not known.",
+            "Bring the book up to date; or promise anew from a day on which it is true.")
+        { Limited = [doubt.Kind] };
+
+    private static SaidDoubt Begun(BegunAfterTrouble doubt) =>
+        new("begun_after_trouble",
+            $"Before the promise begins, {doubt.Failing} of {ManyWords.Count(doubt.Counted, doubt.Expectation.Every)} {(doubt.Failing == 1 ? "has" : "have")} {Missing(doubt.Expectation)}",
+            NotCounted(doubt.Fallen), "Say below the promise what has changed since (because), and who agreed to it (agreed by).")
+        {
+            Expectation = doubt.Expectation.Name,
+            Fallen = doubt.Fallen,
+        };
+
+    private static SaidDoubt None(NoneButOne doubt, Herd herd)
+    {
+        var kind = doubt.Kind.Name;
+        return new SaidDoubt("none_but_one",
+            doubt.Line == 0 ? $"The farm says that there is no {kind}, and a grown male is in the herd" : $"The farm says that there is no {kind}, and one is on record",
+            NotCounted([doubt.Kind]), "Put the record right, or take that promise out.")
+        {
+            Fallen = [doubt.Kind],
+            Rows = [DoubtRow.Of(doubt.Animal, doubt.Day, doubt.Line, herd)],
+        };
+    }
+
+    private static SaidDoubt NoReach(NothingToReach doubt) =>
+        new("nothing_to_reach", $"Nobody says up to which day {doubt.Kind.Name} is written down, and none is on record",
+            $"The promise for {doubt.Kind.Name} covers no day.", "Write “up to” and that day below “records”.")
+        { Fallen = [doubt.Kind] };
+
+    private static SaidDoubt Overlooked(MayBeOverlooked doubt) =>
+        new("may_be_overlooked", $"“{doubt.Hint.Word}” may be {doubt.Fallen.Name}, and is read as something else or left out",
+            NotCounted([doubt.Fallen]), $"Write “call {doubt.Fallen.Name} also {doubt.Hint.Word}”; or, if it is none, “leave out {doubt.Hint.Word}, which is not {doubt.Fallen.Name}”.")
+        { Fallen = [doubt.Fallen] };
+
+    /// <summary>Entries that were read, and rows that were not, are counted apart.</summary>
+    private static string HowMany(EntryExpectation expectation, int counted, ImmutableArray<Unexpected> failing, int waived)
+    {
+        var rows = failing.Count(entry => entry.IsUnreadable);
+        var (read, subject) = (failing.Length - rows, expectation.Every);
+        string[] parts =
+        [
+            read > 0 ? $"{read} of {ManyWords.Count(counted - rows, subject)} {(read == 1 ? "has" : "have")} {Missing(expectation)}" : "",
+            rows == 1 ? $"1 row that cannot be read may be {ManyWords.One(subject)} with {Missing(expectation)}"
+                : rows > 1 ? $"{rows} rows that cannot be read may be {ManyWords.Of(subject)} with {Missing(expectation)}" : "",
+            failing.IsEmpty ? Waived(expectation, waived) : "",
+        ];
+        return Phrases.Sentence(string.Join("; ", parts.Where(part => part.Length > 0)));
+    }
+
+    /// <summary><c>1 calving is left out of the count by the farm’s word</c>; empty for none.</summary>
+    private static string Waived(EntryExpectation expectation, int waived) =>
+        waived == 0 ? "" : $"{ManyWords.Count(waived, expectation.Every)} {(waived == 1 ? "is" : "are")} left out of the count by the farm’s word";
+
+    private static string AndWaived(EntryExpectation expectation, int waived) => waived == 0 ? "" : $" {Waived(expectation, waived)}.";
+
+    /// <summary><c>no mating, transfer or running with bull 200 to 320 days before</c>.</summary>
+    private static string Missing(EntryExpectation expectation)
+    {
+        var others = Phrases.Or([.. expectation.Others.Select(other => other.Subject), .. expectation.Spells.Select(spell => spell.Name)]);
+        var (from, to) = (expectation.From, expectation.To);
+        var days = from.Count == 0 ? $"in the {to}" : from.Unit == to.Unit ? $"{from.Count} to {to}" : $"{from} to {to}";
+        return $"no {others} {days} {(expectation.IsBefore ? "after" : "before")}";
+    }
+
+    private static string WayOut(EntryExpectation expectation) => expectation.Spells.IsEmpty
+        ? "Write down what is missing; or promise from a day on which it is true."
+        : "Write down when bulls ran; or promise from a day on which it is true, and scan 35 days after.";
+
+    private static ImmutableArray<DoubtRow> RowsOf(ImmutableArray<Unexpected> entries, Herd herd) => [.. entries.Select(entry => DoubtRow.Of(entry, herd))];
+}

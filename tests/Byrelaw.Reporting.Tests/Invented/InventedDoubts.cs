@@ -1,0 +1,66 @@
+namespace Byrelaw.Reporting.Tests.Invented;
+
+/// <summary>Every sort of doubt about the invented herd, made up by hand.</summary>
+internal static class InventedDoubts
+{
+    private static readonly InventedWords Words = new(text => text);
+    private static readonly SourceSpan Span = new(new SourceFile("vocabulary.byre", "\n\nexpectation\n"), 2, 11);
+    private static readonly EventKind BullIn = new("bull in", [], Span) { Id = 90 };
+    private static readonly EventKind BullOut = new("bull out", [], Span) { Id = 91 };
+
+    private static readonly EntryExpectation Father = new()
+    {
+        Name = "A calf has a father", Else = [Words.Mating, Words.Transfer, BullIn, BullOut], Span = Span,
+        Every = new Counted(Words.Calving), From = new TimeLength(200, TimeUnit.Days), To = new TimeLength(320, TimeUnit.Days),
+        Others = [new Counted(Words.Mating), new Counted(Words.Transfer)], Spells = [new Spell("running with bull", BullIn, BullOut, Span)], OverPercent = 2,
+    };
+
+    private static readonly EntryExpectation Ends = new()
+    {
+        Name = "A pregnancy ends", Else = [Words.Calving, Words.PregnancyTest], Span = Span, IsBefore = true, ForHer = true,
+        Every = new Counted(Words.PregnancyTest, 0), From = new TimeLength(0, TimeUnit.Months), To = new TimeLength(10, TimeUnit.Months),
+        Others = [new Counted(Words.Calving), new Counted(Words.PregnancyTest, 1)],
+    };
+
+    private static readonly RateExpectation Lameness = new()
+    {
+        Name = "Metritis is written down", Else = [Words.Metritis], Span = Span, Kind = Words.Metritis, Count = 1, Cows = 20,
+    };
+
+    /// <summary>Six calvings of five animals have no father.</summary>
+    public static ExpectationFails Fails { get; } =
+        new(Father, 48, [Entry(0, 10), Entry(1, 11), Entry(2, 12), Entry(3, 13), Entry(4, 14), Entry(4, 15)], 0, Father.Else);
+
+    /// <summary>Each with a name.</summary>
+    public static IReadOnlyList<(string Name, Doubted Doubt)> All { get; } =
+    [
+        ("fails", Fails),
+        ("fails by one", new ExpectationFails(Father with { Spells = [] }, 10, [Entry(0, 10)], 0, [Words.Mating])),
+        ("fails by rows that cannot be read", new ExpectationFails(Father, 12, [Entry(0, 10), Entry(-1, 20, isUnreadable: true), Entry(2, 21, isUnreadable: true)], 1, Father.Else)),
+        ("fails by one row alone", new ExpectationFails(Father, 12, [Entry(-1, 20, isUnreadable: true)], 0, Father.Else)),
+        ("strained", new ExpectationStrained(Father, 100, [Entry(1, 11)], 0)),
+        ("waived", new ExpectationStrained(Father, 100, [], 1)),
+        ("contradiction", new Contradictions(Ends, [Entry(2, 30)])),
+        ("contradictions", new Contradictions(Ends, [Entry(2, 30), Entry(3, 31)])),
+        ("none in many years", new TooFewEntries(Lameness, 0, 104.2, [Words.Metritis])),
+        ("too few", new TooFewEntries(Lameness, 2, 240.7, [Words.Metritis])),
+        ("unreadable", new ExpectationUnreadable(Father, [Words.Mating, Words.Transfer])),
+        ("silent", new FallenSilent(Words.Mating, Number(2026, 8, 6), Number(2026, 9, 20))),
+        ("begun after trouble", new BegunAfterTrouble(Father, 3, 2, [Words.Mating, Words.Transfer])),
+        ("none but one", new NoneButOne(Words.Transfer, 5, Number(2026, 5, 3), 40)),
+        ("none but a male", new NoneButOne(BullIn, 6, Day.Start, 0)),
+        ("nothing to reach", new NothingToReach(Words.Mating)),
+        ("overlooked", new MayBeOverlooked(new Hint("AI", Words.Mating, Span), Words.Mating)),
+    ];
+
+    /// <summary>The invented draft with these doubts.</summary>
+    public static Draft Draft(params ImmutableArray<Doubted> doubts)
+    {
+        var draft = InventedDraft.Make();
+        return draft with { Herd = draft.Herd.With(draft.Herd.Coverage, doubts) };
+    }
+
+    private static Unexpected Entry(int animal, int line, bool isUnreadable = false) => new(animal, Number(2026, 8, 1), line, isUnreadable);
+
+    private static int Number(int year, int month, int day) => Day.Number(new LocalDate(year, month, day));
+}
