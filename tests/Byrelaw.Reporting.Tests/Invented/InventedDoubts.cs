@@ -10,21 +10,38 @@ internal static class InventedDoubts
 
     private static readonly EntryExpectation Father = new()
     {
-        Name = "A calf has a father", Else = [Words.Mating, Words.Transfer, BullIn, BullOut], Span = Span,
-        Every = new Counted(Words.Calving), From = new TimeLength(200, TimeUnit.Days), To = new TimeLength(320, TimeUnit.Days),
-        Others = [new Counted(Words.Mating), new Counted(Words.Transfer)], Spells = [new Spell("running with bull", BullIn, BullOut, Span)], OverPercent = 2,
+        Name = "A calf has a father",
+        Else = [Words.Mating, Words.Transfer, BullIn, BullOut],
+        Span = Span,
+        Every = new Counted(Words.Calving),
+        From = new TimeLength(200, TimeUnit.Days),
+        To = new TimeLength(320, TimeUnit.Days),
+        Others = [new Counted(Words.Mating), new Counted(Words.Transfer)],
+        Spells = [new Spell("running with bull", BullIn, BullOut, Span)],
+        OverPercent = 2,
     };
 
     private static readonly EntryExpectation Ends = new()
     {
-        Name = "A pregnancy ends", Else = [Words.Calving, Words.PregnancyTest], Span = Span, IsBefore = true, ForHer = true,
-        Every = new Counted(Words.PregnancyTest, 0), From = new TimeLength(0, TimeUnit.Months), To = new TimeLength(10, TimeUnit.Months),
+        Name = "A pregnancy ends",
+        Else = [Words.Calving, Words.PregnancyTest],
+        Span = Span,
+        IsBefore = true,
+        ForHer = true,
+        Every = new Counted(Words.PregnancyTest, 0),
+        From = new TimeLength(0, TimeUnit.Months),
+        To = new TimeLength(10, TimeUnit.Months),
         Others = [new Counted(Words.Calving), new Counted(Words.PregnancyTest, 1)],
     };
 
     private static readonly RateExpectation Lameness = new()
     {
-        Name = "Metritis is written down", Else = [Words.Metritis], Span = Span, Kind = Words.Metritis, Count = 1, Cows = 20,
+        Name = "Metritis is written down",
+        Else = [Words.Metritis],
+        Span = Span,
+        Kind = Words.Metritis,
+        Count = 1,
+        Cows = 20,
     };
 
     /// <summary>Six calvings of five animals have no father.</summary>
