@@ -174,6 +174,15 @@ public sealed class GenConditions(Season season)
         }
     }
 
+    /// <summary>A count of one kind since the last of another.</summary>
+    public static Gen<Condition> CountedSince =>
+        from test in AnyCount
+        from kinds in Gen.Shuffle(GenFarms.LateKinds)
+        from wait in Gen.Frequency((2, Gen.Const(-1)), (1, Gen.Int[0, 20]))
+        let last = ImmutableArray.Create<Kind>(kinds[1])
+        let window = wait < 0 ? (Window)new SinceLast(last) { Span = Words.Nowhere } : new FromAfterLast(new TimeLength(wait, TimeUnit.Days), last) { Span = Words.Nowhere }
+        select (Condition)new CountCondition(test, [new Counted(kinds[0])], [window]) { Span = Words.Nowhere };
+
     /// <summary>A condition that is neither a list nor a name.</summary>
     public Gen<Condition> Leaf => Gen.Frequency(
         (6, Gen.Select(AnyCount, AnyCounted, CountWindows, (test, counted, windows) => (Condition)new CountCondition(test, counted, windows) { Span = Words.Nowhere })),

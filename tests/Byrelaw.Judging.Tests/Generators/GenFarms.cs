@@ -19,6 +19,20 @@ public static class GenFarms
         from rows in Gen.Int[0, 6 * count].SelectMany(rows => Row(season, [.. animals.Select(animal => animal.Number)], tidy).Array[rows])
         select new PlainFarm(FactNames, animals, [.. rows]);
 
+    /// <summary>Kinds of which <see cref="Lately"/> makes rows.</summary>
+    public static readonly EventKind[] LateKinds = [Words.Heat, Words.Mating, Words.Mastitis];
+
+    /// <summary>Rows of few kinds in the last six weeks that are on record.</summary>
+    public static Gen<ImmutableArray<EventRow>> Lately(Season season, ImmutableArray<string> numbers)
+    {
+        var row =
+            from animal in Gen.OneOf([.. numbers])
+            from kind in Gen.OneOf(LateKinds)
+            from ago in Gen.Int[0, 42]
+            select new EventRow(Text(season.Known.PlusDays(-ago)), animal, kind.Name);
+        return row.Array[4 * numbers.Length].Select(rows => rows.ToImmutableArray());
+    }
+
     private static Gen<AnimalRow> Animal(Season season, string number, bool tidy)
     {
         var born = Gen.Frequency(

@@ -27,6 +27,23 @@ public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? K
             }),
             farm, null, null);
 
+    /// <summary>What most farms ask and keep: everything written down for long, and counts of one kind since another, of both of which
+    /// there are rows in the last weeks before the known day.</summary>
+    public static readonly Gen<JudgingCase> Lately =
+        from season in Season.Any
+        from farm in GenFarms.For(season, tidy: true)
+        let numbers = farm.Animals.Select(animal => animal.Number).ToImmutableArray()
+        from rows in GenFarms.Lately(season, numbers)
+        from rulebook in GenRulebooks.For(season, numbers)
+        from needs in GenConditions.CountedSince.Array[Math.Max(1, rulebook.Rules.Length)]
+        select new JudgingCase(
+            GenRulebooks.AsBound(rulebook with
+            {
+                Rules = [.. rulebook.Rules.Select((rule, place) => rule with { Needs = needs[place], IsBroken = false })],
+                Records = rulebook.Records! with { Complete = [new Completeness([.. Words.Vocabulary.Kinds], season.Known.PlusDays(-1700), Words.Nowhere)] },
+            }),
+            farm with { Events = [.. farm.Events, .. rows] }, null, null);
+
     /// <param name="tidy">Without unreadable rows, vague and pending results.</param>
     public static Gen<JudgingCase> For(bool tidy) =>
         from season in Season.Any

@@ -43,6 +43,17 @@ public sealed class AnswerTests
             .Answer(EightWeeks.Replace("56", "100", StringComparison.Ordinal) + "rule \"Lately in heat\"\n  needs at most 90 days since last heat\n  because \"so\"\n  source \"common practice\"\n",
                 "choose recipients from \"7\", judged on 2026-11-01").ShouldBe("No");
 
+    [Theory]
+    [InlineData("between 100 and 110 days", "between 120 and 130 days", "judged on 2026-11-01", "First and Second")]
+    [InlineData("between 100 and 110 days", "between 110 and 130 days", "judged on 2026-11-01", "")] // both on day 110
+    [InlineData("between 100 and 110 days", "between 110 and 130 days", "judged from 2026-11-01 to 2026-11-02", "First and Second")] // not on two days in a row
+    [InlineData("between 100 and 110 days", "between 109 and 130 days", "judged from 2026-11-01 to 2026-11-02", "")]
+    public void Of_rules_that_each_hold_later_those_that_never_do_together_are_named(string first, string second, string judged, string said) =>
+        Farm.With("2026-08-01,7,calving").NeverTogether(
+            EightWeeks + Timed("First", first) + Timed("Second", second), $"choose recipients from \"7\", {judged}").ShouldBe(said);
+
+    private static string Timed(string name, string needs) => $"rule \"{name}\"\n  needs {needs} since last calving\n  because \"so\"\n  source \"common practice\"\n";
+
     [Fact]
     public void Sold_is_No() =>
         Farm.With("2026-07-01,7,calving", "2026-08-01,7,sale").Answer(EightWeeks, OnTransfer).ShouldBe("No");

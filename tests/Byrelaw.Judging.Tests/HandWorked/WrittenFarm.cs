@@ -82,6 +82,14 @@ internal sealed class WrittenFarm : IRuleFiles
         return said;
     }
 
+    /// <summary>The rules that the judge names as never holding together, held to the reference's days.</summary>
+    public string NeverTogether(string rules, string choose)
+    {
+        var (reference, judged) = Judge(rules, choose);
+        Together.Differs(judged, reference, "7").ShouldBeNull();
+        return string.Join(" and ", judged.NeverTogether);
+    }
+
     public string Resolve(string from, string relative) => relative;
 
     public string Show(string path) => path;

@@ -9,7 +9,7 @@ public sealed class QuickAndNotedTests
 {
     [Fact]
     public void The_quick_way_says_what_is_written_down() => Each.Hold(
-        Gen.Frequency((2, JudgingCase.Any), (1, JudgingCase.Doubtful)), Cases.Count / 2, Differs, one => one.ToString());
+        Gen.Frequency((2, JudgingCase.Any), (1, JudgingCase.Doubtful), (1, JudgingCase.Lately)), Cases.Count / 2, Differs, one => one.ToString());
 
     private static string? Differs(JudgingCase one)
     {
