@@ -5,6 +5,9 @@ internal static class NoneOnFarm
 {
     private const int GrownAtMonths = 6;
 
+    // As `calving` tells cows from heifers by its name, this event tells of bulls.
+    private const string BullIn = "bull in";
+
     /// <summary>The promises that an entry contradicts (for <c>bull in</c>, also a grown male in the herd); they count as not written.</summary>
     public static IEnumerable<Doubted> Contradicted(Rulebook rulebook, Herd herd, HashSet<int> fallen)
     {
@@ -13,7 +16,7 @@ internal static class NoneOnFarm
             var since = Day.Number(promise.Since);
             foreach (var kind in promise.Kinds)
             {
-                if ((Entry(herd, kind, since) ?? Male(rulebook, herd, kind, since)) is { } found)
+                if ((Entry(herd, kind, since) ?? Male(herd, kind, since)) is { } found)
                 {
                     fallen.Add(kind.Id);
                     yield return found;
@@ -40,9 +43,9 @@ internal static class NoneOnFarm
     }
 
     /// <summary>A male that was old enough to serve and in the herd on one of the days. Six months: common practice, no source.</summary>
-    private static NoneButOne? Male(Rulebook rulebook, Herd herd, Kind kind, int since)
+    private static NoneButOne? Male(Herd herd, Kind kind, int since)
     {
-        if (!rulebook.Vocabulary.Spells.Any(spell => spell.From.Id == kind.Id && spell.WithMaleFrom is not null))
+        if (NameFolding.Fold(kind.Name) != BullIn)
         {
             return null;
         }
@@ -57,7 +60,7 @@ internal static class NoneOnFarm
 
             var born = herd.BornEarliest[animal];
             var from = Math.Max(since, born <= Day.Start ? since : grownFrom.After(born));
-            if (IsHere(herd, animal, from))
+            if (from <= herd.Coverage.KnownDay && IsHere(herd, animal, from))
             {
                 return new NoneButOne(kind, animal, Day.Start, 0);
             }

@@ -125,6 +125,8 @@ public sealed class ExpectationTests
         Without("").Fallen().ShouldBe("");
         Without("2026-05-01,1,transfer,").Fallen().ShouldBe("transfer");
         Without("2018-05-01,1,transfer,").Fallen().ShouldBe("");
+        Without("", "1,2018-01-01,F\n2,2026-05-01,M").Fallen().ShouldBe("", "a bull calf of five months");
+        Without("", "1,2018-01-01,F\n2,2026-04-01,M").Fallen().ShouldBe("bull in", "six months old since 1 October");
     }
 
     [Fact]
