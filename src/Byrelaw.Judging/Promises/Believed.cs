@@ -55,7 +55,8 @@ public static class Believed
 
     private static IEnumerable<Doubted> Try(Rulebook rulebook, Herd herd, RecordExpectation expectation, HashSet<int> fallen, List<Hole> holes)
     {
-        var promised = Promised(herd, expectation.Else);
+        // One that does not say whose promises are at stake may have been about any.
+        var promised = Promised(herd, expectation is { IsBroken: true, Else.IsEmpty: true } ? herd.Vocabulary.Kinds : expectation.Else);
         switch (expectation)
         {
             case { IsBroken: true } when !promised.IsEmpty:

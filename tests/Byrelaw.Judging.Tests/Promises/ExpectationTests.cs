@@ -13,6 +13,14 @@ public sealed class ExpectationTests
         Farm(10, fatherless: 1).Fallen().ShouldBe(Services);
 
     [Fact]
+    public void An_expectation_of_which_nobody_can_read_whose_promises_it_is_about_may_be_about_any() => new PromisingFarm
+    {
+        Animals = ["1,2018-01-01,F"], Events = [], IsMiswritten = true,
+        Own = "expectation \"Ours\"\n  every calving comes 200 to 320 days after mating\n  else matng is not complete, over 2%\n\n",
+        Records = "up to 2026-10-04\ncomplete for mating, heat since 2020-01-01",
+    }.Fallen().ShouldBe("heat, mating");
+
+    [Fact]
     public void One_calving_in_fifty_is_no_more_than_two_in_a_hundred()
     {
         Farm(50, fatherless: 1).Fallen().ShouldBe("");

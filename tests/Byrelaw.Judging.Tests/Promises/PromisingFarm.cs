@@ -17,6 +17,9 @@ internal sealed class PromisingFarm : IRuleFiles
     /// <summary>Blocks of the farm's own file.</summary>
     public string Own { get; init; } = "";
 
+    /// <summary>Whether its own file holds an error on purpose.</summary>
+    public bool IsMiswritten { get; init; }
+
     /// <summary>Rows of <c>animals.csv</c>: animal, born, sex.</summary>
     public required IEnumerable<string> Animals { get; init; }
 
@@ -28,7 +31,7 @@ internal sealed class PromisingFarm : IRuleFiles
     {
         _file = $"use \"vocabulary.byre\"\n\n{Own}\nrecords \"records\"\n{string.Concat(Records.Split('\n').Select(line => $"  {line}\n"))}\nprogramme \"Spring\"\n  collection on 2026-10-12\n";
         var reading = RulebookReader.Read("farm.byre", this)!;
-        DiagnosticText.Of(reading.Problems.Where(problem => problem.Severity == Severity.Error)).ShouldBe("");
+        reading.HasErrors.ShouldBe(IsMiswritten, DiagnosticText.Of(reading.Problems));
         var herd = HerdReader.Read(
             Encoding.UTF8.GetBytes("animal,born,sex\n" + string.Concat(Animals.Select(row => row + "\n"))),
             Encoding.UTF8.GetBytes("date,animal,kind,value\n" + string.Concat(Events.Select(row => row + "\n"))),
