@@ -10,6 +10,7 @@ internal sealed class AnimalFile
     private readonly List<Diagnostic> _problems;
     private readonly AnimalStage _stage;
     private readonly SpellingTable _mobNumbers = new();
+    private bool _breaksOff;
 
     private AnimalFile(string file, AnimalColumns columns, Vocabulary vocabulary, MobNames mobs, List<Diagnostic> problems)
     {
@@ -41,6 +42,11 @@ internal sealed class AnimalFile
             reader.ReadBlock(block);
         }
 
+        if (reader._breaksOff)
+        {
+            reader._stage.ForgetAll();
+        }
+
         return reader._stage;
     }
 
@@ -59,7 +65,14 @@ internal sealed class AnimalFile
     /// <summary>Of a broken row only the number is saved, so that she is not taken for an animal that is not there.</summary>
     private void ReadBroken(RowText row)
     {
-        _problems.Add(RowProblems.Of(row, _columns.Map.CellCount));
+        var ends = BrokenRow.EndsTheFile(row, _columns.Map.CellCount);
+        _problems.Add(ends && row.IsLastWithoutEnd ? RowProblems.FileBreaksOff(row, _columns.Map.CellCount) : RowProblems.Of(row, _columns.Map.CellCount));
+        if (ends)
+        {
+            _breaksOff = true;
+            _stage.Doubted.Add((RowDoubt.FileBreaksOff, new RowInDoubt(-1, Day.Start, row.Line, IsOfAnimals: true)));
+        }
+
         if (row.Saved(_columns.Map["animal"]) is { Length: > 0 } number && !IsReserved(number))
         {
             AddUnreadable(number, row.Line);
@@ -84,6 +97,19 @@ internal sealed class AnimalFile
     {
         var cell = _columns.Map["animal"];
         var number = Encoding.UTF8.GetString(row.Cell(cell));
+        var cut = row.CutCell;
+        if (cut >= 0)
+        {
+            _problems.Add(RowProblems.LastCellCut(row.Text(), cut));
+            _stage.Doubted.Add((RowDoubt.LastCellCut, new RowInDoubt(-1, Day.Start, row.Line, IsOfAnimals: true)));
+        }
+
+        if (cut >= 0 && cut == cell)
+        {
+            _stage.RowsWithoutNumber++;
+            return;
+        }
+
         if (number.Length == 0 || IsReserved(number))
         {
             _problems.Add(number.Length == 0 ? AnimalProblems.NoNumber(row.Text(), cell) : AnimalProblems.ReservedNumber(row.Text(), cell));
@@ -96,16 +122,18 @@ internal sealed class AnimalFile
         _stage.Rows.Add(new AnimalRow
         {
             Line = row.Line,
-            BornFirst = first,
-            BornLast = last,
-            Sex = SexOf(row),
-            Parity = ParityOf(row),
-            Mob = MobOf(row),
+            BornFirst = IsCut("born") ? Day.Start : first,
+            BornLast = IsCut("born") ? Day.End : last,
+            Sex = IsCut("sex") ? Sex.NotKnown : SexOf(row),
+            Parity = IsCut("parity") ? -2 : ParityOf(row),
+            Mob = IsCut("mob") ? AnimalRow.MobUnreadable : MobOf(row),
         });
         foreach (var fact in _stage.Facts)
         {
-            fact.Read(row, _problems);
+            fact.Read(row, cut, _problems);
         }
+
+        bool IsCut(string column) => cut >= 0 && cut == _columns.Map[column];
     }
 
     private (int First, int Last) Born(CsvRows row)

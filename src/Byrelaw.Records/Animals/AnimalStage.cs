@@ -53,6 +53,26 @@ internal sealed class AnimalStage(FactStage[] facts, AnimalColumns? columns = nu
     /// <summary>By fact id.</summary>
     public FactStage[] Facts { get; } = facts;
 
+    /// <summary>Rows that are doubted, by the reason.</summary>
+    public List<(RowDoubt Why, RowInDoubt Row)> Doubted { get; } = [];
+
+    /// <summary>Where the file breaks off, nothing that it said of anybody is known any more, but that she is there; and nobody
+    /// knows who stood below.</summary>
+    public void ForgetAll()
+    {
+        for (var row = 0; row < Rows.Count; row++)
+        {
+            Rows[row] = AnimalRow.Unreadable(Rows[row].Line);
+        }
+
+        foreach (var fact in Facts)
+        {
+            fact.ForgetAll();
+        }
+
+        RowsWithoutNumber++;
+    }
+
     /// <summary>How many rows there are whose animal's number could not be read, or is another row's.</summary>
     public int RowsWithoutNumber { get; set; }
 }

@@ -12,9 +12,12 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
     private bool IsNumber => fact.Type is FactType.Number or FactType.Amount or FactType.Date;
 
     /// <summary>Reads the cell of the next animal.</summary>
-    public void Read(CsvRows row, List<Diagnostic> problems)
+    /// <param name="row">Her row.</param>
+    /// <param name="cut">The cell that may be cut; -1 for none.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    public void Read(CsvRows row, int cut, List<Diagnostic> problems)
     {
-        if (isDoubled)
+        if (isDoubled || (cut >= 0 && cut == cell))
         {
             Add(FactState.Unreadable);
             return;
@@ -34,6 +37,15 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
 
     /// <summary>Notes that the next animal's row could not be read.</summary>
     public void ReadNothing() => Add(cell < 0 && !isDoubled ? FactState.Missing : FactState.Unreadable);
+
+    /// <summary>Makes every cell one that cannot be read.</summary>
+    public void ForgetAll()
+    {
+        for (var row = 0; row < _states.Count && (cell >= 0 || isDoubled); row++)
+        {
+            _states[row] = FactState.Unreadable;
+        }
+    }
 
     /// <summary>Makes what two rows say of one animal unreadable where they disagree.</summary>
     public void Merge(int first, int second)

@@ -27,7 +27,7 @@ internal sealed class HerdBuilder
         _mobMove = vocabulary.MobMove.Id;
         _effects = [.. vocabulary.Kinds.Select(kind => (kind as EventKind)?.Effect ?? HerdEffect.None)];
         _expanded = new EventStage(vocabulary);
-        _impossible = new ImpossibleDates(knownDay, animals);
+        _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min());
         _gaps = new GapTable(knownDay, animals);
         KnownDay = knownDay;
         TakeOutImpossible();

@@ -5,8 +5,11 @@ namespace Byrelaw.Records.Building;
 /// <param name="Born">The first day that would have been possible; null for a row after the known day.</param>
 internal readonly record struct ImpossibleRow(Gap Gap, int? Born);
 
-/// <summary>Takes rows out whose date cannot be; each leaves a gap on any day.</summary>
-internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals)
+/// <summary>
+/// Takes rows out whose date cannot be; each leaves a gap on any day. Where a quotation mark is never closed, rows behind its
+/// line may be part of its cell: they are taken out too, and what they might have said stands in that line's gap.
+/// </summary>
+internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int lastLine)
 {
     private readonly Lock _gate = new();
 
@@ -21,6 +24,12 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals)
         {
             foreach (ref var row in rows.Chunk(chunk))
             {
+                if (row.Line > lastLine)
+                {
+                    row.Animal = Staged<TResult>.TakenOut;
+                    continue;
+                }
+
                 var born = animals[row.Animal].BornFirst;
                 if (row.Day > knownDay || row.Day < born)
                 {
@@ -41,7 +50,7 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals)
             {
                 Add(new ImpossibleRow(new Gap(-1, row.Kind, Day.Start, Day.End, row.Line), null));
             }
-            else
+            else if (row.Line <= lastLine)
             {
                 possible.Add(row);
             }

@@ -10,6 +10,7 @@ internal sealed class CsvRows : IDisposable
     private readonly CsvReader _reader;
     private readonly int _cellCount;
     private readonly bool _isClean;
+    private readonly int _lineWithoutEnd;
 
     /// <summary>Opens a block.</summary>
     /// <param name="block">Must not change while it is read.</param>
@@ -31,8 +32,9 @@ internal sealed class CsvRows : IDisposable
             AllowLineBreaksInQuotes = false,
             MalformedData = CsvMalformedDataHandling.Skip,
             TrackLineNumbers = true,
-            OnMalformedRecord = row => onBrokenRow(RowText.Of(file, block.FileLine(row.LineNumber), Encoding.UTF8.GetBytes(row.RawRecord))),
+            OnMalformedRecord = row => onBrokenRow(Text(block.FileLine(row.LineNumber), Encoding.UTF8.GetBytes(row.RawRecord))),
         });
+        _lineWithoutEnd = block.BreaksOff ? block.LinesBefore + LineCount.Of(bytes.Span[1..]) + 1 : -1;
     }
 
     private string File { get; }
@@ -58,7 +60,30 @@ internal sealed class CsvRows : IDisposable
     public bool IsBlank => _reader.RawRecord.Trim(" \t,\""u8).IsEmpty;
 
     /// <summary>The current row as text.</summary>
-    public RowText Text() => RowText.Of(File, Line, _reader.RawRecord);
+    public RowText Text() => Text(Line, _reader.RawRecord);
+
+    /// <summary>
+    /// The last cell of the current row that is not blank, where the file ends in this row without a line end: nobody can tell
+    /// whether all of that cell is there. -1 for every other row.
+    /// </summary>
+    public int CutCell
+    {
+        get
+        {
+            if (_lineWithoutEnd < 0 || Line != _lineWithoutEnd)
+            {
+                return -1;
+            }
+
+            var last = _reader.FieldCount - 1;
+            while (last >= 0 && Cell(last).IsEmpty)
+            {
+                last--;
+            }
+
+            return last;
+        }
+    }
 
     /// <summary>Goes to the next row that is whole.</summary>
     public bool Read()
@@ -86,6 +111,8 @@ internal sealed class CsvRows : IDisposable
 
         return false;
     }
+
+    private RowText Text(int line, ReadOnlySpan<byte> bytes) => RowText.Of(File, line, bytes, isLastWithoutEnd: line == _lineWithoutEnd);
 
     /// <inheritdoc/>
     public void Dispose() => _reader.Dispose();

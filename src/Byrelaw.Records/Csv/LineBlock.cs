@@ -14,6 +14,9 @@ internal sealed class LineBlock
     /// <summary>How many lines of the file stand before the stretch.</summary>
     public int LinesBefore { get; set; }
 
+    /// <summary>Whether the file ends with this block, and its last line has no line end, as that of a file that breaks off.</summary>
+    public bool BreaksOff { get; set; }
+
     /// <summary>The bytes in use.</summary>
     public ReadOnlyMemory<byte> Bytes => Buffer.AsMemory(0, Length);
 

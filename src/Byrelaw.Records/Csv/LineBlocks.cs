@@ -45,6 +45,7 @@ internal sealed class LineBlocks
             block.Buffer[0] = Lf;
             block.Length = end;
             block.LinesBefore = _lines;
+            block.BreaksOff = end > 1 && block.Buffer[end - 1] is not (Lf or (byte)'\r');
             _lines += LineCount.Of(block.Buffer.AsSpan(1, end - 1));
             return end > 1;
         }

@@ -13,6 +13,9 @@ internal sealed class RowText
         Cells = cells;
     }
 
+    /// <summary>Whether it is the last of its file and has no line end, though lines before it have one: it may be cut anywhere.</summary>
+    public bool IsLastWithoutEnd { get; init; }
+
     /// <summary>The file as shown.</summary>
     public string File { get; }
 
@@ -26,7 +29,7 @@ internal sealed class RowText
     public IReadOnlyList<Cell> Cells { get; }
 
     /// <summary>Reads a line's bytes.</summary>
-    public static RowText Of(string file, int line, ReadOnlySpan<byte> bytes)
+    public static RowText Of(string file, int line, ReadOnlySpan<byte> bytes, bool isLastWithoutEnd = false)
     {
         bytes = bytes.TrimEnd("\r\n"u8);
         var text = Encoding.UTF8.GetString(bytes);
@@ -37,7 +40,7 @@ internal sealed class RowText
         }
 
         MarkCells(cells, '\0', text, CellFlaw.Nul);
-        return new RowText(file, line, text, cells);
+        return new RowText(file, line, text, cells) { IsLastWithoutEnd = isLastWithoutEnd };
     }
 
     /// <summary>What a cell says, where it can be read; null where it is flawed, or the line has no such cell.</summary>

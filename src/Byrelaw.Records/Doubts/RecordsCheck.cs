@@ -19,13 +19,13 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
     private static RecordsCheck Check(RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
     {
         var reading = HerdReading.Read(animals, events, vocabulary, keeping, knownOn, ReadingOptions.Default);
-        Doubt[] doubts = [.. Find(reading, isReachSaid: keeping?.UpTo is not null || knownOn is not null)];
+        Doubt[] doubts = [.. Find(reading)];
         var ofAnimals = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell == DoubtfulCell.RowOfAnimals)], animals, columns: null);
         var ofEvents = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell != DoubtfulCell.RowOfAnimals)], events, reading.EventColumns);
         return new RecordsCheck(reading.Herd, [.. ofAnimals, .. ofEvents]);
     }
 
-    private static IEnumerable<Doubt> Find(HerdReading reading, bool isReachSaid)
+    private static IEnumerable<Doubt> Find(HerdReading reading)
     {
         var herd = reading.Herd;
         var linesOfGroups = reading.Stages.SelectMany(stage => stage.Groups).Select(row => row.Line).ToHashSet();
@@ -39,7 +39,6 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
             .. TwoResultsOnOneDay.Find(herd),
             .. SameIdentity.Find(herd),
             .. EndWithoutStart.Find(herd),
-            .. isReachSaid ? [] : FarAhead.Find(herd),
             .. reading.Stages.SelectMany(OddRows.Find),
         ];
     }

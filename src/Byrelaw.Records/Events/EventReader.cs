@@ -36,24 +36,31 @@ internal sealed class EventReader
 
     private void ReadRow(CsvRows row)
     {
-        var hasDay = DateCell.TryRead(row.Cell(_columns.Date), out var day);
+        var cut = row.CutCell;
+        var hasDay = DateCell.TryRead(row.Cell(_columns.Date), out var day) && !IsCut(_columns.Date);
         var entry = row.Cell(_columns.Recorded);
         var entered = Day.Start;
-        var hasEntry = entry.IsEmpty || DateCell.TryRead(entry, out entered);
+        var hasEntry = entry.IsEmpty || (DateCell.TryRead(entry, out entered) && !IsCut(_columns.Recorded));
         if (entry.IsEmpty || !hasEntry)
         {
             entered = hasDay ? day : Day.Start;
         }
 
-        _stage.LatestEntry = Math.Max(_stage.LatestEntry, entered);
-        var kind = _kinds.Find(row.Cell(_columns.Kind));
+        _stage.LatestEntries.Add(entered);
+        var kind = IsCut(_columns.Kind) ? KindLookup.Undeclared : _kinds.Find(row.Cell(_columns.Kind));
         if (entered > _reading.KnownOn || kind == KindLookup.LeftOut)
         {
             return;
         }
 
-        var subject = _subjects.Read(row.Cell(_columns.Animal));
+        var subject = IsCut(_columns.Animal) ? default : _subjects.Read(row.Cell(_columns.Animal));
         var line = row.Line;
+        if (cut >= 0 && !row.IsBlank)
+        {
+            _stage.Problems.Add(RowProblems.LastCellCut(row.Text(), cut));
+            _stage.Doubted.Add((RowDoubt.LastCellCut, new RowInDoubt(subject.AnimalOfGap, hasDay ? day : Day.Start, line)));
+        }
+
         if (hasDay && hasEntry && kind >= 0 && subject.Sort != SubjectSort.Unreadable)
         {
             if (entered < day)
@@ -68,30 +75,32 @@ internal sealed class EventReader
             ReportHead(row, kind, subject, hasDay, hasEntry);
             _stage.Suspend(subject, _reading.KindOf(kind), hasDay ? day : null, line);
         }
+
+        bool IsCut(int cell) => cut >= 0 && cut == cell;
     }
 
     /// <summary>Says what is wrong with the date, the animal, the kind or the day of entry.</summary>
     private void ReportHead(CsvRows row, int kind, RowSubject subject, bool hasDay, bool hasEntry)
     {
-        var text = row.Text();
-        if (!hasDay)
+        var (text, cut) = (row.Text(), row.CutCell);
+        if (!hasDay && cut != _columns.Date)
         {
             _stage.Problems.Add(row.Cell(_columns.Date).IsEmpty ? RecordDateProblems.NoDate(text, _columns.Date) : RecordDateProblems.NotADate(text, _columns.Date));
         }
 
-        if (subject.Sort == SubjectSort.Unreadable)
+        if (subject.Sort == SubjectSort.Unreadable && cut != _columns.Animal)
         {
             _stage.Problems.Add(_subjects.Problem(text, _columns.Animal));
         }
 
-        if (kind < 0)
+        if (kind < 0 && cut != _columns.Kind)
         {
             _stage.Problems.Add(row.Cell(_columns.Kind).IsEmpty
                 ? KindProblems.NoKind(text, _columns.Kind)
                 : KindProblems.Undeclared(text, _columns.Kind, NearestName.OnlyOne(text.Cells[_columns.Kind].Value, KindNames())));
         }
 
-        if (!hasEntry)
+        if (!hasEntry && cut != _columns.Recorded)
         {
             _stage.Problems.Add(RecordDateProblems.NotADate(text, _columns.Recorded));
         }
@@ -100,17 +109,53 @@ internal sealed class EventReader
     /// <summary>Of a broken row, what can be saved narrows down what it might have said.</summary>
     private void ReadBroken(RowText row)
     {
+        if (BrokenRow.DaysOfTwoInOne(row, _columns.Count, text => _kinds.Find(text) >= 0) is { } days)
+        {
+            SuspendTwoInOne(row, days);
+            return;
+        }
+
         var date = Encoding.UTF8.GetBytes(row.Saved(_columns.Date) ?? "");
         var hasDay = DateCell.TryRead(date, out var day);
         var hasEntry = DateCell.TryRead(Encoding.UTF8.GetBytes(row.Saved(_columns.Recorded) ?? ""), out var entered);
         var kind = row.Saved(_columns.Kind) is { } name ? _kinds.Find(name) : KindLookup.Undeclared;
-        if ((hasEntry ? entered : hasDay ? day : Day.Start) > _reading.KnownOn || kind == KindLookup.LeftOut)
+        if ((hasEntry ? entered : hasDay ? day : Day.Start) > _reading.KnownOn)
+        {
+            return;
+        }
+
+        if (BrokenRow.EndsTheFile(row, _columns.Count))
+        {
+            _stage.Problems.Add(row.IsLastWithoutEnd ? RowProblems.FileBreaksOff(row, _columns.Count) : RowProblems.Of(row, _columns.Count));
+            _stage.Doubted.Add((RowDoubt.FileBreaksOff, new RowInDoubt(-1, Day.Start, row.Line)));
+            _stage.Gaps.Add(new Gap(-1, -1, Day.Start, Day.End, row.Line));
+            _stage.LastLine = Math.Min(_stage.LastLine, row.Line);
+            return;
+        }
+
+        if (kind == KindLookup.LeftOut)
         {
             return;
         }
 
         _stage.Problems.Add(RowProblems.Of(row, _columns.Count));
         _stage.Suspend(_subjects.Read(Encoding.UTF8.GetBytes(row.Saved(_columns.Animal) ?? "")), _reading.KindOf(kind), hasDay ? day : null, row.Line);
+    }
+
+    /// <summary>Two rows in one: anything may have happened to anybody on its days.</summary>
+    private void SuspendTwoInOne(RowText row, IReadOnlyList<int> days)
+    {
+        int[] seen = days.Count == 0 ? [Day.Start] : [.. days.Distinct().Where(day => day <= _reading.KnownOn)];
+        if (seen.Length > 0)
+        {
+            _stage.Problems.Add(RowProblems.TwoInOne(row, _columns.Count));
+        }
+
+        foreach (var day in seen)
+        {
+            _stage.Gaps.Add(new Gap(-1, -1, day, day == Day.Start ? Day.End : day, row.Line));
+            _stage.Doubted.Add((RowDoubt.TwoInOne, new RowInDoubt(-1, day, row.Line)));
+        }
     }
 
     private IEnumerable<string> KindNames() => _reading.Vocabulary.Kinds.SelectMany(kind => kind.AlsoNames.Prepend(kind.Name));

@@ -29,6 +29,12 @@ internal sealed class EventStage
     /// <summary>What rows that could not be read might have said.</summary>
     public List<Gap> Gaps { get; } = [];
 
+    /// <summary>The last line that is read; int.MaxValue where the file does not break off within a quotation.</summary>
+    public int LastLine { get; set; } = int.MaxValue;
+
+    /// <summary>Rows that are doubted, by the reason.</summary>
+    public List<(RowDoubt Why, RowInDoubt Row)> Doubted { get; } = [];
+
     /// <summary>What is wrong.</summary>
     public List<Diagnostic> Problems { get; } = [];
 
@@ -38,8 +44,8 @@ internal sealed class EventStage
     /// <summary>Results of a mob or the herd that no animal and no rule can use.</summary>
     public List<int> NobodysResults { get; } = [];
 
-    /// <summary>The latest day on which a row was entered.</summary>
-    public int LatestEntry { get; set; } = Day.Start;
+    /// <summary>The latest days on which rows were entered.</summary>
+    public LatestDays LatestEntries { get; } = new();
 
     /// <summary>Notes what a row that cannot be read might have said.</summary>
     /// <param name="subject">Whom it is about.</param>

@@ -9,6 +9,12 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     /// <summary>Reads the result of a row whose date, animal and kind are known.</summary>
     public void Read(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
+        if (row.CutCell is var cut and >= 0 && (cut == columns.Value || cut == columns.Unit))
+        {
+            ReadCut(kind, subject, day, line);
+            return;
+        }
+
         switch (kind)
         {
             case MeasureKind measure:
@@ -22,6 +28,26 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
                 break;
             default:
                 ReadEvent(row, kind, subject, day, line);
+                break;
+        }
+    }
+
+    /// <summary>A row whose result may be cut: a sample stands, its result not known; anything else is in doubt.</summary>
+    private void ReadCut(Kind kind, RowSubject subject, int day, int line)
+    {
+        switch (kind)
+        {
+            case MeasureKind when subject.Sort == SubjectSort.Animal:
+                stage.Measures[kind.Id].Add(new Staged<AllowedRange>(subject.Number, day, line, AllowedRange.NotKnown));
+                break;
+            case TestKind when subject.Sort == SubjectSort.Animal:
+                stage.Tests[kind.Id].Add(new Staged<byte>(subject.Number, day, line, KindRun.NotKnown));
+                break;
+            case MeasureKind when subject.Sort == SubjectSort.Mob:
+                stage.Groups.Add(new GroupRow(kind.Id, day, line, subject.Number, AllowedRange.NotKnown));
+                break;
+            default:
+                stage.Suspend(subject, kind, day, line);
                 break;
         }
     }
@@ -103,6 +129,13 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     private void ReadMeasure(CsvRows row, MeasureKind measure, RowSubject subject, int day, int line)
     {
         var isSound = _measures.TryRead(row, measure, out var range);
+        if (isSound && columns.NoteFollowsValue && IsMovedByComma(row))
+        {
+            range = AllowedRange.NotKnown;
+            stage.Problems.Add(ValueProblems.CommaInNumber(row.Text(), columns.Value));
+            stage.Doubted.Add((RowDoubt.CommaInNumber, new RowInDoubt(subject.AnimalOfGap, day, line)));
+        }
+
         if (subject.Sort == SubjectSort.Herd)
         {
             stage.NobodysResults.Add(line);
@@ -120,6 +153,14 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         {
             stage.Suspend(subject, measure, day, line);
         }
+    }
+
+    /// <summary>Whether a whole number stands before a note of one or two digits, as <c>4,5</c> does where cells end with commas.</summary>
+    private bool IsMovedByComma(CsvRows row)
+    {
+        var value = row.Cell(columns.Value);
+        var note = row.Cell(columns.Note);
+        return note.Length is 1 or 2 && !value.IsEmpty && !note.ContainsAnyExceptInRange((byte)'0', (byte)'9') && !value.ContainsAnyExceptInRange((byte)'0', (byte)'9');
     }
 
     private bool TakesNoUnit(CsvRows row, Kind kind)

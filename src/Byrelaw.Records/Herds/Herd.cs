@@ -95,6 +95,7 @@ public sealed class Herd
         Membership = Membership,
         Coverage = coverage,
         KnownDay = KnownDay,
+        ReachesADay = ReachesADay,
         Problems = Problems,
         Doubted = doubted,
         Fingerprint = Fingerprint,

@@ -1,3 +1,5 @@
+using NodaTime.Text;
+
 namespace Byrelaw.Records.Problems;
 
 /// <summary>What can be wrong with a date.</summary>
@@ -40,4 +42,9 @@ internal static class RecordDateProblems
         "expected that day or an earlier one", Further);
 
     private static string Iso(int day) => NodaTime.Text.LocalDatePattern.Iso.Format(Day.Date(day));
+
+    public static Diagnostic FarAhead(RowText row, int cell, int knownDay) => row.Problem(
+        cell, "R0210", Severity.Error,
+        $"`{row.Cells[cell].Value}` lies more than a year after every other day on record", $"expected a day near the others, the last of which is {LocalDatePattern.Iso.Format(Day.Date(knownDay))}",
+        "correct the date; if it is right, say how far the records reach: `up to` under `records`");
 }

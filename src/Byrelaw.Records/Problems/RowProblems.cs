@@ -62,12 +62,32 @@ internal static class RowProblems
         Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading",
         $"blank cells need their commas too: {(cellCount - row.Cells.Count == 1 ? "1 is" : $"{cellCount - row.Cells.Count} are")} missing");
 
+    /// <summary>A last row that is short and has no line end.</summary>
+    public static Diagnostic FileBreaksOff(RowText row, int cellCount) => row.Problem(
+        row.Cells.Count, "R0118", Severity.Error,
+        $"the file breaks off in this row, after {CountOf(row.Cells.Count)}", $"expected {cellCount}, and the end of a line",
+        "what stood below is not known of anybody: export the file again");
+
+    /// <summary>A last row that has all its cells and no line end.</summary>
+    public static Diagnostic LastCellCut(RowText row, int cell) => row.Problem(
+        cell, "R0110", Severity.Warning,
+        "the file ends here without a line end, and nobody can tell whether all of this cell is there", "expected the end of a line",
+        "look at the row; if it is whole, end it with the Enter key and save the file");
+
+    /// <summary>A row with so many cells that a second one must be in it.</summary>
+    public static Diagnostic TwoInOne(RowText row, int cellCount) => row.Problem(
+        cellCount, "R0119", Severity.Error,
+        $"two rows seem to stand in this one: it has {CountOf(row.Cells.Count)}, and the extra ones hold a date or a kind", $"expected {cellCount}, one for each column of the heading",
+        "break the line where the second row begins");
+
     private static Diagnostic TooManyCells(RowText row, int cellCount) => row.Problem(
         cellCount, "R0117", Severity.Error,
         Cells(row.Cells.Count), $"expected {cellCount}, one for each column of the heading",
         "put a cell that holds a comma in quotation marks");
 
-    private static string Cells(int count) => count == 1 ? "this row has 1 cell" : $"this row has {count} cells";
+    private static string Cells(int count) => $"this row has {CountOf(count)}";
+
+    private static string CountOf(int count) => count == 1 ? "1 cell" : $"{count} cells";
 
     /// <summary>A text as a cell in quotation marks.</summary>
     private static string Quoted(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";

@@ -8,6 +8,11 @@ internal static class ValueProblems
         $"`{row.Cells[cell].Value}` is not a number", "expected a number such as `4.5`, `<3` or `>10`, or `pending`",
         NumberAdvice.For(row.Cells[cell].Value) ?? "write `pending` until the result is there");
 
+    public static Diagnostic CommaInNumber(RowText row, int cell) => row.Problem(
+        cell, "R0150", Severity.Warning,
+        $"`{row.Cells[cell].Value}` and then a note `{row.Cells[cell + 1].Value}`, as a comma in a number would leave them", $"expected a number such as `{row.Cells[cell].Value}.{row.Cells[cell + 1].Value}`, or a note in words",
+        "write a point in the number; or a word in the note, if it is one");
+
     public static Diagnostic Negative(RowText row, int cell, string measure, double lowest = 0) => row.Problem(
         cell, "R0152", Severity.Error,
         $"`{row.Cells[cell].Value}` is less than {(lowest < 0 ? "can be" : "nothing")}", $"expected {measure} of {Number(lowest)} or more",

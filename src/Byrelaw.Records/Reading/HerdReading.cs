@@ -11,6 +11,7 @@ internal sealed class HerdReading
     private readonly ReadingOptions _options;
     private readonly List<Diagnostic> _animalProblems = [];
     private readonly List<Diagnostic> _eventProblems = [];
+    private readonly List<(RowDoubt Why, RowInDoubt Row)> _doubted = [];
     private readonly MobNames _mobs = new();
     private List<Gap> _gaps = [];
 
@@ -43,6 +44,7 @@ internal sealed class HerdReading
     {
         using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         var stage = ReadAnimals(vocabulary, digest);
+        _doubted.AddRange(stage?.Doubted ?? []);
         var animals = AnimalTable.Of(stage ?? new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, -1, false))]));
         var room = Room.For(_eventsFile.Length);
         room.Make();
@@ -52,8 +54,7 @@ internal sealed class HerdReading
         }
 
         ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
-        var latestEntry = Stages.Select(part => part.LatestEntry).DefaultIfEmpty(Day.Start).Max();
-        var days = KnownDays.Of(keeping, knownOn, latestEntry, animals.Rows);
+        var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirthsAfter(days.Today, animals);
         var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay);
         builder.Build(_mobs.Names, keeping, room);
@@ -61,7 +62,12 @@ internal sealed class HerdReading
         _eventProblems.AddRange(Stages.SelectMany(part => part.Problems));
         if (EventColumns is { } columns)
         {
-            _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, animals, _mobs.Names, FindEventLines));
+            _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
+        }
+
+        if (days.IsFarAhead)
+        {
+            _doubted.AddRange(builder.Impossible.Where(row => row.Born is null).Select(row => (RowDoubt.FarAhead, new RowInDoubt(row.Gap.Animal, Day.Start, row.Gap.Line))));
         }
 
         Herd = HerdOf(vocabulary, animals, builder, days.IsReached, digest);
@@ -138,7 +144,26 @@ internal sealed class HerdReading
         Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
+        Doubted = Doubted(),
     };
+
+    private LatestDays LatestEntries()
+    {
+        var latest = new LatestDays();
+        foreach (var stage in Stages)
+        {
+            latest.Add(stage.LatestEntries);
+        }
+
+        return latest;
+    }
+
+    /// <summary>Rows that are doubted, together by the reason.</summary>
+    private ImmutableArray<Doubted> Doubted() =>
+    [
+        .. _doubted.Concat(Stages.SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
+            .Select(group => new RowsInDoubt(group.Key, [.. group.OrderBy(row => row.IsOfAnimals ? 0 : 1).ThenBy(row => row.Line).ThenBy(row => row.Day)])),
+    ];
 
     private Dictionary<int, RowText> FindAnimalLines(IEnumerable<int> lines) => LineFinder.Find(_animalsFile, lines, _options.BlockSize);
 

@@ -38,7 +38,7 @@ internal sealed class LateProblems
 
     /// <summary>What is wrong in the events' file: impossible dates, and mobs that no animal is ever in.</summary>
     public static IEnumerable<Diagnostic> OfEvents(
-        HerdBuilder builder, EventColumns columns, AnimalTable animals, IReadOnlyList<string> mobNames,
+        HerdBuilder builder, EventColumns columns, AnimalTable animals, IReadOnlyList<string> mobNames, bool isFarAhead,
         Func<IEnumerable<int>, Dictionary<int, RowText>> find)
     {
         var texts = find([.. builder.Impossible.Select(row => row.Gap.Line), .. builder.OfUnknownMob.Select(row => row.Line)]);
@@ -46,6 +46,7 @@ internal sealed class LateProblems
         {
             yield return born is { } day
                 ? RecordDateProblems.BeforeBirth(texts[gap.Line], columns.Date, animals.Numbers[gap.Animal], day, animals.Rows[gap.Animal].BornLast)
+                : isFarAhead ? RecordDateProblems.FarAhead(texts[gap.Line], columns.Date, builder.KnownDay)
                 : RecordDateProblems.AfterKnownDay(texts[gap.Line], columns.Date, builder.KnownDay);
         }
 

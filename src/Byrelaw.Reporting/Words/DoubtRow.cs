@@ -10,6 +10,15 @@ public sealed record DoubtRow(string? Animal, LocalDate? Date, string File, int 
     /// <summary>A row of the events' file.</summary>
     public static DoubtRow Of(Unexpected entry, Herd herd) => Of(entry.Animal, entry.Day, entry.Line, herd);
 
+    /// <summary>A row of either file.</summary>
+    public static DoubtRow Of(RowInDoubt row, Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        return new DoubtRow(
+            row.Animal < 0 ? null : herd.Numbers[row.Animal], row.Day <= Day.Start ? null : Day.Date(row.Day),
+            FileWords.Short(row.IsOfAnimals ? herd.AnimalsFile : herd.EventsFile), row.Line);
+    }
+
     /// <summary>A row of the events' file, or the animal's own where it has no line there.</summary>
     public static DoubtRow Of(int animal, int day, int line, Herd herd)
     {

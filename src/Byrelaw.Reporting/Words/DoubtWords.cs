@@ -32,6 +32,7 @@ public static class DoubtWords
         NoneButOne none => None(none, herd),
         NothingToReach nothing => NoReach(nothing),
         MayBeOverlooked overlooked => Overlooked(overlooked),
+        RowsInDoubt rows => RowDoubtWords.Of(rows, herd),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt, "a sort of doubt without words"),
     };
 

@@ -9,7 +9,7 @@ public sealed class FolderTests : IDisposable
     [Fact]
     public void Files_are_shown_below_the_folder_as_it_is_shown()
     {
-        File.WriteAllText(Path.Combine(_folder, "animals.csv"), Read.Animals);
+        File.WriteAllText(Path.Combine(_folder, "animals.csv"), Read.Whole(Read.Animals));
         File.WriteAllText(Path.Combine(_folder, "events.csv"), "date,animal,kind\n2026-03-01,9999,heat\n");
 
         var herd = HerdReader.Read(_folder, "farm/records", Words.Vocabulary, null);
@@ -22,7 +22,7 @@ public sealed class FolderTests : IDisposable
     [Fact]
     public void A_missing_file_or_folder_is_named()
     {
-        File.WriteAllText(Path.Combine(_folder, "animals.csv"), Read.Animals);
+        File.WriteAllText(Path.Combine(_folder, "animals.csv"), Read.Whole(Read.Animals));
 
         Should.Throw<RecordsNotFoundException>(() => HerdReader.Read(_folder, "records", Words.Vocabulary, null))
             .Message.ShouldBe("there is no file records/events.csv");

@@ -14,7 +14,7 @@ internal static class Read
 
     /// <summary>Both files as written; without a records block only animals' births and the last entry say what is known.</summary>
     public static Herd Herd(string events, string animals = Animals, RecordKeeping? keeping = null, string? knownOn = null) =>
-        HerdReader.Read(Bytes(animals), Bytes(events), Words.Vocabulary, keeping, knownOn is null ? null : Words.Date(knownOn));
+        HerdReader.Read(Bytes(Whole(animals)), Bytes(Whole(events)), Words.Vocabulary, keeping, knownOn is null ? null : Words.Date(knownOn));
 
     /// <summary>Rows under the usual heading, in four columns.</summary>
     public static Herd Events(params string[] rows) => Herd(Heading(rows));
@@ -24,8 +24,11 @@ internal static class Read
 
     /// <summary>The same in blocks of a few bytes, with several threads.</summary>
     public static Herd InBlocks(string animals, string events, int blockSize, int threads = 3) => HerdReading.Read(
-        RecordFile.Of("animals.csv", Bytes(animals)), RecordFile.Of("events.csv", Bytes(events)),
+        RecordFile.Of("animals.csv", Bytes(Whole(animals))), RecordFile.Of("events.csv", Bytes(Whole(events))),
         Words.Vocabulary, null, null, new ReadingOptions(blockSize, threads)).Herd;
+
+    /// <summary>With a line end at the end, without which a file may be cut.</summary>
+    public static string Whole(string text) => text.Length == 0 || text[^1] is '\n' or '\r' ? text : text + "\n";
 
     public static byte[] Bytes(string text) => Encoding.UTF8.GetBytes(text);
 }

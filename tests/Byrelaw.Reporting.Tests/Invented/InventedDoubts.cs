@@ -68,6 +68,14 @@ internal static class InventedDoubts
         ("none but a male", new NoneButOne(BullIn, 6, Day.Start, 0)),
         ("nothing to reach", new NothingToReach(Words.Mating)),
         ("overlooked", new MayBeOverlooked(new Hint("AI", Words.Mating, Span), Words.Mating)),
+        ("two rows in one", Rows(RowDoubt.TwoInOne, Row(-1, 12), Row(-1, 15, dayOfAugust: 3))),
+        ("a row of any day in another", Rows(RowDoubt.TwoInOne, new RowInDoubt(-1, Day.Start, 12))),
+        ("a file breaks off", Rows(RowDoubt.FileBreaksOff, new RowInDoubt(-1, Day.Start, 60))),
+        ("the animals break off", Rows(RowDoubt.FileBreaksOff, new RowInDoubt(-1, Day.Start, 9, IsOfAnimals: true))),
+        ("last cell cut", Rows(RowDoubt.LastCellCut, Row(2, 60))),
+        ("comma in a number", Rows(RowDoubt.CommaInNumber, Row(2, 30))),
+        ("commas in numbers", Rows(RowDoubt.CommaInNumber, Row(2, 30), Row(2, 31), Row(3, 32), Row(3, 33), Row(3, 34))),
+        ("far ahead", Rows(RowDoubt.FarAhead, new RowInDoubt(1, Day.Start, 22))),
     ];
 
     /// <summary>The invented draft with these doubts.</summary>
@@ -78,6 +86,10 @@ internal static class InventedDoubts
     }
 
     private static Unexpected Entry(int animal, int line, bool isUnreadable = false) => new(animal, Number(2026, 8, 1), line, isUnreadable);
+
+    private static RowsInDoubt Rows(RowDoubt why, params ImmutableArray<RowInDoubt> rows) => new(why, rows);
+
+    private static RowInDoubt Row(int animal, int line, int dayOfAugust = 1) => new(animal, Number(2026, 8, dayOfAugust), line);
 
     private static int Number(int year, int month, int day) => Day.Number(new LocalDate(year, month, day));
 }

@@ -19,6 +19,10 @@ public sealed class DoubtWordsTests
             .ShouldBe(typeof(Doubted).Assembly.GetTypes().Count(type => type.BaseType == typeof(Doubted)));
 
     [Fact]
+    public void Every_reason_to_doubt_a_row_is_in_the_list() =>
+        InventedDoubts.All.Select(doubt => doubt.Doubt).OfType<RowsInDoubt>().Select(rows => rows.Why).Distinct().Count().ShouldBe(Enum.GetValues<RowDoubt>().Length);
+
+    [Fact]
     public void What_takes_promises_away_stands_first_then_what_is_about_most_animals()
     {
         var doubts = InventedDoubts.All.Select(doubt => doubt.Doubt).Reverse().ToImmutableArray();

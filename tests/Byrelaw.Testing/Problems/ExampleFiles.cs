@@ -6,7 +6,7 @@ namespace Byrelaw.Testing.Problems;
 /// <summary>
 /// The files of one example on a page about problems. <c>byre rules</c> uses the base vocabulary; <c>byre file NAME</c>, and any
 /// other <c>LANGUAGE file NAME</c>, is kept under its name; <c>byre latin-1</c>, <c>utf-16</c> and
-/// <c>old-line-ends</c> are saved that way, <c>nul</c> has that character for <c>␀</c>, and <c>byre made</c> only hints at what
+/// <c>old-line-ends</c> are saved that way, <c>nul</c> has that character for <c>␀</c>, <c>no-end</c> has no last line end, and <c>byre made</c> only hints at what
 /// <see cref="MadeExamples"/> makes. The <c>byre</c> block that came last is the file that is read.
 /// </summary>
 public sealed class ExampleFiles
@@ -54,6 +54,9 @@ public sealed class ExampleFiles
                 break;
             case "nul":
                 Add(name, fence.Text.Replace('␀', '\0'));
+                break;
+            case "no-end":
+                Add(name, fence.Text.TrimEnd('\n'));
                 break;
             case "made":
                 MadeExamples.Of(code, name).ToList().ForEach(file => Add(file.Name, file.Text));

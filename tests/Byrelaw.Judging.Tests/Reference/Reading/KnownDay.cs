@@ -15,8 +15,15 @@ public static class KnownDay
             return given.Min();
         }
 
+        // "A day over a year after all others, no `up to`: of any day." Of two days alone either may be the slip.
+        var days = rows.Select(Entered).OfType<int>().Distinct().OrderDescending().ToList();
+        while (days.Count > 2 && days[0] - days[1] > 366)
+        {
+            days.RemoveAt(0);
+        }
+
         // Without a single row there are only births.
-        return rows.Select(Entered).OfType<int>().DefaultIfEmpty(animals.Select(animal => animal.BornFirst).OfType<int>().DefaultIfEmpty(DayNumber.Of(new LocalDate(1970, 1, 1))).Max()).Max();
+        return days.DefaultIfEmpty(animals.Select(animal => animal.BornFirst).OfType<int>().DefaultIfEmpty(DayNumber.Of(new LocalDate(1970, 1, 1))).Max()).Max();
     }
 
     /// <summary>The day up to which births are known: "facts and completeness are today's", whatever day is asked about.</summary>

@@ -1,0 +1,54 @@
+namespace Byrelaw.Reporting.Words;
+
+/// <summary>Rows that are doubted for what they are, one sentence function for each reason.</summary>
+internal static class RowDoubtWords
+{
+    private const int LinesNamed = 4;
+
+    /// <summary>The rows of one reason.</summary>
+    public static SaidDoubt Of(RowsInDoubt doubt, Herd herd)
+    {
+        ImmutableArray<DoubtRow> rows = [.. doubt.Rows.Select(row => DoubtRow.Of(row, herd))];
+        var lines = rows.Select(row => (row.File, row.Line)).Distinct().ToList();
+        return Of(doubt, lines.Count, Where(lines)) with { Rows = rows };
+    }
+
+    private static SaidDoubt Of(RowsInDoubt doubt, int count, string where) => doubt.Why switch
+    {
+        RowDoubt.TwoInOne => new("two_rows_in_one",
+            count == 1 ? $"One line seems to hold two rows: {where}" : $"{count} lines seem to hold two rows each: {where}",
+            $"Anything may have happened to any animal on {Days(doubt.Rows)}.",
+            $"Break {(count == 1 ? "the line" : "each line")} where its second row begins."),
+        RowDoubt.FileBreaksOff => new("file_breaks_off",
+            $"{(count == 1 ? "A file breaks off" : "Files break off")}: {where}",
+            doubt.Rows.All(row => row.IsOfAnimals) ? "What it said of the animals is not known." : "What stood below may have been anything, about any animal.",
+            "Export it again."),
+        RowDoubt.LastCellCut => new("last_cell_cut",
+            $"{(count == 1 ? "A file ends" : "Files end")} without the end of a line: {where}",
+            "The last cell there may be cut, and is not read.",
+            "Look whether the row is whole; if it is, end it with the Enter key and save the file."),
+        RowDoubt.CommaInNumber => new("comma_in_number",
+            $"{(count == 1 ? "A whole number has a note" : $"{count} whole numbers have notes")} of digits only, as a comma in a number would leave them: {where}",
+            $"{(count == 1 ? "That sample was" : "These samples were")} taken, and the result is not known.",
+            "Write numbers with a point, such as 4.5."),
+        RowDoubt.FarAhead => new("far_ahead",
+            $"{(count == 1 ? "A date lies" : $"{count} dates lie")} more than a year after all others: {where}",
+            "Such a row may be of any day, and does not say how far the records reach.",
+            "Correct the date; if it is right, write “up to” and a day below “records”."),
+        _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt.Why, "a reason without words"),
+    };
+
+    /// <summary><c>events.csv lines 12 and 15</c>.</summary>
+    private static string Where(IReadOnlyList<(string File, int Line)> lines) => Phrases.And([.. lines.GroupBy(line => line.File, line => line.Line).Select(file =>
+        $"{file.Key} {(file.Count() == 1 ? "line" : "lines")} {Lines([.. file.Order()])}")]);
+
+    private static string Lines(IReadOnlyList<int> lines) => lines.Count > LinesNamed
+        ? Phrases.FirstOf([.. lines.Select(Text)], LinesNamed)
+        : Phrases.And([.. lines.Select(Text)]);
+
+    private static string Text(int line) => line.ToString(CultureInfo.InvariantCulture);
+
+    private static string Days(ImmutableArray<RowInDoubt> rows) => rows.Any(row => row.Day <= Day.Start)
+        ? "any day"
+        : Phrases.And([.. rows.Select(row => row.Day).Distinct().Order().Select(day => Dates.Long(Day.Date(day)))]);
+}
