@@ -140,7 +140,13 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             if (perhaps > 0)
             {
                 tally.IsPending = true;
-                notes?.Pending(kind, Array.IndexOf(run.Answers, KindRun.NotKnown, i + 1, latest - i));
+                for (var place = i + 1; notes is not null && place <= latest; place++)
+                {
+                    if (run.Answers[place] == KindRun.NotKnown)
+                    {
+                        notes.Pending(kind, place);
+                    }
+                }
             }
         }
 

@@ -45,8 +45,8 @@ internal sealed class CriterionCompiler
         RecordedCondition recorded => new RecordedCriterion(_days, recorded),
         MeasuredCondition measured => new MeasuredCriterion(_days, measured, Compile(measured.Windows)),
         TestCondition test => new TestCriterion(_days, test, Compile(test.Windows)),
-        MobMeasuredCondition mob => new MobMeasuredCriterion(_days, mob, Compile(mob.Windows), ResultsOf(mob.Measure)),
-        MobCountCondition mob => new MobCountCriterion(_days, mob, Compile(mob.Windows), ResultsOf(mob.Measure)),
+        MobMeasuredCondition mob => new MobMeasuredCriterion(_days, mob, OfTheMob(mob.Windows), ResultsOf(mob.Measure)),
+        MobCountCondition mob => new MobCountCriterion(_days, mob, OfTheMob(mob.Windows), ResultsOf(mob.Measure)),
         SpellCondition spell => new SpellCriterion(_days, spell, Compile(spell.Windows)),
         StandingCondition standing => new StandingCriterion(
             _days, standing, new HerdmateDays(_days, standing.Fact, standing.Group, _calving)),
@@ -67,6 +67,10 @@ internal sealed class CriterionCompiler
     private Criterion[] Compile(ImmutableArray<Condition> items) => [.. items.Select(Compile)];
 
     private WindowSet Compile(ImmutableArray<Window> windows) => new(_days, [.. windows.Select(Compile)]);
+
+    /// <summary>Nothing of hers is from before her birth; of her mob there may be.</summary>
+    private WindowSet OfTheMob(ImmutableArray<Window> windows) =>
+        new(_days, [.. windows.Select(window => window is SinceBirth ? new BirthWindow(_days) : Compile(window))]);
 
     private WindowReader Compile(Window window) => window switch
     {

@@ -13,6 +13,9 @@ internal readonly record struct Limits(double Low, double High)
     /// <summary>The highest number that may be accepted.</summary>
     public double HighAtMost { get; init; } = High;
 
+    /// <summary>Whether both are known.</summary>
+    public bool IsKnown => LowAtLeast == Low && HighAtMost == High;
+
     /// <summary>The limits that a comparison sets. More and less than a number start at the next one a double can hold.</summary>
     public static Limits Of(Comparison comparison, double low, double high) => comparison switch
     {

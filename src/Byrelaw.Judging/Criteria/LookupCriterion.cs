@@ -73,7 +73,8 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
         var assumed = latest >= bounds.Latest ? truth : Truth.Unknown;
         if (notes is not null)
         {
-            if (assumed == Truth.Unknown && !pending)
+            // Where her limit is not known, no newer result would tell either.
+            if (assumed == Truth.Unknown && !pending && (IsLimitKnown || latest < bounds.Latest))
             {
                 notes.NoResult(KindId, Math.Max(latest + 1, bounds.Latest), bounds.High);
             }
@@ -83,6 +84,9 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
 
         return Kleene.Of(assumed, latest >= bounds.StrictLatest ? truth : Truth.Unknown, pending);
     }
+
+    /// <summary>Whether what results are held to is known.</summary>
+    protected virtual bool IsLimitKnown => true;
 
     /// <summary>Whether a row that could not be read may be a sample dated in these days.</summary>
     protected bool IsUnreadable(int animal, int from, int to, Notes? notes)

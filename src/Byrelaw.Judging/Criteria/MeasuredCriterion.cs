@@ -9,6 +9,8 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
     private readonly string? _unit = condition.Measure.Unit?.Symbol;
     private Limits _limits = Limits.Of(condition.Test.Comparison, condition.Test.Low.Value, condition.Test.High.Value);
 
+    protected override bool IsLimitKnown => _limits.IsKnown;
+
     protected override bool IsQuick => condition.Aggregate == Aggregate.Latest && _test.IsFixed;
 
     protected override Kleene Look(int animal, int day, in WindowSet.Reading reading, Bounds bounds, ref int until, Notes? notes)
@@ -52,7 +54,10 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         if (truth == Truth.Unknown)
         {
             pending |= IsNotKnown(place);
-            notes?.Pending(KindId, place);
+            if (Run.Low[place] != Run.High[place])
+            {
+                notes?.Pending(KindId, place);
+            }
         }
 
         return truth;
@@ -102,6 +107,11 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
 
         if (first > last || (condition.Aggregate == Aggregate.Change && Run.Days[first] == Run.Days[last]))
         {
+            for (var i = first; i <= last; i++)
+            {
+                pending |= IsNotKnown(i);
+            }
+
             notes?.Nothing();
             notes?.NoResult(KindId, bounds.Low, bounds.High);
             return Truth.Unknown;
@@ -119,14 +129,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         notes?.Number(low, high, _unit, Run.Days[last], last - first + 1, _limits);
         if (truth == Truth.Unknown)
         {
-            for (var i = first; i <= last; i++)
-            {
-                if (Run.Low[i] != Run.High[i])
-                {
-                    pending |= IsNotKnown(i);
-                    notes?.Pending(KindId, i);
-                }
-            }
+            pending |= NoteVague(first, last, bounds.High, isUnreadable, notes);
         }
         else if (truth == Truth.False)
         {
@@ -134,6 +137,32 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         }
 
         return truth;
+    }
+
+    /// <summary>Notes the results that leave the answer open, or that a newer one is wanted where each for itself is plain; whether one is
+    /// not known at all.</summary>
+    private bool NoteVague(int first, int last, int high, bool isUnreadable, Notes? notes)
+    {
+        var isPending = false;
+        var isPlain = true;
+        for (var i = first; i <= last; i++)
+        {
+            // One between the earliest and the latest day changes no change.
+            var isLookedAt = condition.Aggregate != Aggregate.Change || Run.Days[i] == Run.Days[first] || Run.Days[i] == Run.Days[last];
+            if (isLookedAt && Run.Low[i] != Run.High[i])
+            {
+                isPlain = false;
+                isPending |= IsNotKnown(i);
+                notes?.Pending(KindId, i);
+            }
+        }
+
+        if (isPlain && !isUnreadable && IsLimitKnown)
+        {
+            notes?.NoResult(KindId, Run.Days[last] + 1, high);
+        }
+
+        return isPending;
     }
 
     /// <summary>Whether a row that could not be read may be the earliest sample or the latest; one between them changes no change.</summary>

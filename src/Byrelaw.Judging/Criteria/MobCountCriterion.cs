@@ -7,6 +7,8 @@ internal sealed class MobCountCriterion(HerdDays days, MobCountCondition conditi
     private readonly Limits _count = Limits.Of(condition.Count);
     private readonly NumberLimits _test = new(days, condition.Test);
 
+    protected override bool IsLimitKnown(int animal) => _test.For(animal, null).IsKnown;
+
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
         var limits = _test.For(animal, notes);

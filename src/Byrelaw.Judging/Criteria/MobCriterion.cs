@@ -62,6 +62,9 @@ internal abstract class MobCriterion(
         }
     }
 
+    /// <summary>Whether what results are held to is known; where it is not, no other result would tell either.</summary>
+    protected abstract bool IsLimitKnown(int animal);
+
     /// <summary>Decides from the mob's values; there are enough of them.</summary>
     protected abstract Truth Decide(int animal, MobSample sample, Notes? notes);
 
@@ -92,7 +95,10 @@ internal abstract class MobCriterion(
         if (truth == Truth.Unknown)
         {
             pending |= AnyNotKnown(sample);
-            notes?.NoResult(measure.Id, from, to);
+            if (IsLimitKnown(animal))
+            {
+                notes?.NoResult(measure.Id, from, to);
+            }
         }
         else if (truth == Truth.False)
         {
@@ -144,7 +150,7 @@ internal abstract class MobCriterion(
                 && (gap.Animal < 0 || MayBeIn(mobs, gap.Animal, mob, Math.Max(gap.From, from), Math.Min(gap.To, to))))
             {
                 any = true;
-                notes?.Unreadable(gap.Animal, measure.Id, gap.From, gap.To);
+                notes?.Unreadable(gap, measure.Id);
             }
         }
 

@@ -6,6 +6,8 @@ internal sealed class MobMeasuredCriterion(HerdDays days, MobMeasuredCondition c
 {
     private readonly NumberLimits _test = new(days, condition.Test);
 
+    protected override bool IsLimitKnown(int animal) => _test.For(animal, null).IsKnown;
+
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
         var limits = _test.For(animal, notes);

@@ -39,7 +39,16 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
         notes?.Number(least, most, null, null, 1, _limits);
         if (truth == Truth.Unknown)
         {
-            notes?.FactMissing(animal, "parity", recorded == Unreadable);
+            // A parity on record is not what is missing, unless more calvings speak against it.
+            if (recorded < counted)
+            {
+                notes?.FactMissing(animal, "parity", recorded == Unreadable);
+            }
+
+            if (calving is { } unread)
+            {
+                notes?.Unreadable(animal, unread, Day.Start, day);
+            }
         }
         else if (truth == Truth.False)
         {

@@ -67,11 +67,12 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         var from = Day.Start;
         var surelyIn = int.MinValue;
         var maybeIn = int.MinValue;
+        var doubts = notes is null ? null : new SpellDoubts(Days, animal, _from, _until, notes);
         while (true)
         {
             var next = Math.Min(s < lastStart ? starts.Days[s] : int.MaxValue, e < lastEnd ? ends.Days[e] : int.MaxValue);
             var to = Math.Min(high, next == int.MaxValue ? high : next - 1);
-            Quiet(animal, from, to, low, strict, ref state, ref surelyIn, ref maybeIn, notes);
+            Quiet(animal, from, to, low, strict, ref state, ref surelyIn, ref maybeIn, doubts);
             if (next > high)
             {
                 break;
@@ -101,9 +102,16 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
                 || (strict && Days.IsOpen(animal, isStart ? _until : _from, next));
             var after = isStart && isEnd ? 0 : isStart ? SpellState.In : SpellState.Out;
             state = mayBeBoth ? after | state : after;
+            doubts?.Event(next, isStart, isEnd);
+            if (state is SpellState.In or SpellState.Out)
+            {
+                doubts?.Known();
+            }
+
             from = next + 1;
         }
 
+        doubts?.Write();
         notes?.Spell(surelyIn >= low ? surelyIn : null);
         if (surelyIn >= (strict ? bounds.StrictLatest : bounds.Latest))
         {
@@ -116,13 +124,14 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
     /// <summary>Days without a recorded start or end: in, until an end that is not on record (on whose day she still is);
     /// out, until a start that is not.</summary>
     private void Quiet(
-        int animal, int from, int to, int low, bool strict, ref SpellState state, ref int surelyIn, ref int maybeIn, Notes? notes)
+        int animal, int from, int to, int low, bool strict, ref SpellState state, ref int surelyIn, ref int maybeIn, SpellDoubts? doubts)
     {
         if (to < from)
         {
             return;
         }
 
+        doubts?.Quiet(from, to);
         var start = state.HasFlag(SpellState.Out) ? Days.FirstUncovered(animal, _from, from, to, strict) : int.MaxValue;
         var end = state.HasFlag(SpellState.In) ? Days.FirstUncovered(animal, _until, from, to, strict) : int.MaxValue;
         var firstMaybe = state switch
@@ -139,7 +148,7 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         if (firstMaybe <= to && to >= Math.Max(low, from))
         {
             maybeIn = Math.Max(maybeIn, to);
-            notes?.NotKept(start != int.MaxValue ? _from : _until, Math.Min(Math.Min(start, end), to), to);
+            doubts?.Matters();
         }
 
         state |= start <= to ? SpellState.In : 0;

@@ -120,19 +120,24 @@ internal sealed class Anchor(HerdDays days, int[] kinds)
 
     private AnchorReading NeverOrNotKnown(int animal, int day, Notes? notes)
     {
-        var strict = AnchorState.Never;
+        var (assumed, strict) = (AnchorState.Never, AnchorState.Never);
         foreach (var kind in kinds)
         {
             if (!days.Covers(animal, kind, Day.Start, day))
             {
                 notes?.NeverRecorded(kind, day);
-                return new AnchorReading(AnchorState.NotKnown, AnchorState.NotKnown, 0, 0, 0);
+                assumed = AnchorState.NotKnown;
             }
 
             if (days.IsOpen(animal, kind, day))
             {
                 strict = AnchorState.NotKnown;
             }
+        }
+
+        if (assumed == AnchorState.NotKnown)
+        {
+            return new AnchorReading(AnchorState.NotKnown, AnchorState.NotKnown, 0, 0, 0);
         }
 
         var born = days.Herd.BornEarliest[animal];

@@ -64,6 +64,16 @@ internal sealed class PlainWindow : WindowReader
     }
 }
 
+/// <summary><c>since birth</c>, from the first day that it may have been; from before all where it is not known.</summary>
+internal sealed class BirthWindow(HerdDays days) : WindowReader
+{
+    public override WindowReading Read(int animal, int day, ref int until, Notes? notes)
+    {
+        var born = days.Herd.BornEarliest[animal];
+        return new WindowReading(new Bounds(born, born, born, day), true, true, true);
+    }
+}
+
 /// <summary><c>since last X</c> and <c>from N after last X</c>.</summary>
 internal sealed class AnchoredWindow : WindowReader
 {

@@ -70,15 +70,18 @@ internal sealed partial class Notes
         }
 
         // Before her birth, or the age at which it can happen, no row can have been hers.
-        from = animalPlace < 0 ? from : Math.Max(from, days.Coverage.NeededFrom[kind][animalPlace]);
+        from = Math.Max(from, days.Coverage.NeededFrom[kind][animalPlace]);
         foreach (var gap in days.Coverage.Gaps)
         {
-            if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animalPlace || gap.Animal < 0) && gap.From <= to && gap.To >= from)
+            if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animalPlace || gap.Animal < 0) && from <= to && gap.From <= to && gap.To >= from)
             {
-                AddMissing(MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
+                Unreadable(gap, kind);
             }
         }
     }
+
+    /// <summary>One row that could not be read.</summary>
+    public void Unreadable(in Gap gap, int kind) => AddMissing(MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
 
     /// <summary>A fact of hers that is blank or could not be read.</summary>
     public void FactMissing(int animalPlace, string fact, bool isUnreadable) => AddMissing(new Missing(

@@ -78,7 +78,7 @@ internal sealed class HerdBuilder
         BuildRuns(kind => kind is EventKind);
         room.Make();
         MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, groups) : null)];
-        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups), _gaps.Gaps);
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob)), _gaps.Gaps);
     }
 
     /// <summary>Works out who is in which mob and who is in the herd. What is left are the rows about known mobs that are about neither.</summary>

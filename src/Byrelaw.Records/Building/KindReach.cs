@@ -9,8 +9,8 @@ internal static class KindReach
     /// <param name="keeping">What the farm says.</param>
     /// <param name="knownDay">The day the records reach as a whole.</param>
     /// <param name="runs">By kind id: entries of animals.</param>
-    /// <param name="groups">Rows about mobs and the herd.</param>
-    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IReadOnlyList<GroupRow> groups)
+    /// <param name="groups">Rows about the herd and about mobs that some animal is in: one of another mob is of nobody.</param>
+    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IEnumerable<GroupRow> groups)
     {
         var reach = new int[vocabulary.Kinds.Length];
         if (keeping?.UpTo is not null)

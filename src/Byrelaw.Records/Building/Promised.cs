@@ -35,6 +35,12 @@ internal sealed record Promised(int[] Since, int[] Reach, List<Hole> Holes)
             return;
         }
 
+        if (stretches.Count > 1)
+        {
+            // An earlier stretch says itself how far it holds.
+            Reach[kind] = Math.Max(Reach[kind], Math.Min(stretches[^2].To, knownDay));
+        }
+
         Since[kind] = stretches[0].From;
         for (var i = 1; i < stretches.Count; i++)
         {

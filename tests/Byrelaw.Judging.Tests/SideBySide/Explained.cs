@@ -32,6 +32,11 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
                 return $"finding of {finding.Condition.GetType().Name} {finding.Truth}, reference {truth} on {DayNumber.Date(day)}";
             }
 
+            if (Missing(finding, new Moment(animal, day, false)) is { } missing)
+            {
+                return $"{finding.Condition.GetType().Name} on {DayNumber.Date(day)}, {missing}";
+            }
+
             if (finding.Evidence.FirstOrDefault(evidence => evidence.Date is { } date && DayNumber.Of(date) > day) is { } late)
             {
                 return $"evidence of {late.Date} for {DayNumber.Date(day)}";
@@ -41,6 +46,32 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
         var asked = (rule.AppliesTo?.Leaves(rulebook) ?? []).Concat(rule.Needs.Leaves(rulebook)).ToHashSet(ReferenceEqualityComparer.Instance);
         return asked.SetEquals(judged.Findings.Select(finding => finding.Condition)) ? null
             : $"findings of {judged.Findings.Length} conditions, {asked.Count} asked";
+    }
+
+    private string? Missing(Finding finding, Moment moment)
+    {
+        if (finding is { Condition: SpellCondition spell, Truth: Truth.Unknown })
+        {
+            return new MissingOfSpell(spell, finding.Missing, knowledge, moment).Wrong();
+        }
+
+        IEnumerable<Missing> reference = finding.Truth == Truth.Unknown ? new MissingReference(knowledge).Of(finding.Condition, moment) : [];
+        return Differ("missing", finding.Missing.Select(one => Dated(one, moment.Animal)), reference.Select(one => Dated(one, moment.Animal)));
+    }
+
+    /// <summary>A first day before everything on record, or up to her birth, is no limit; and a window that holds no day has no days.</summary>
+    private Missing Dated(Missing missing, int animal)
+    {
+        var earliest = Math.Max(knowledge.Coverage.Dawn, knowledge.Farm.Animals[animal].BornFirst ?? int.MinValue);
+        var from = missing.From is { } day && (DayNumber.Of(day) > earliest || missing.From == missing.To) ? missing.From : null;
+        return from > missing.To || (missing.To is { } to && DayNumber.Of(to) <= knowledge.Coverage.Dawn) ? missing with { From = null, To = null } : missing with { From = from };
+    }
+
+    private static string? Differ<T>(string what, IEnumerable<T> judged, IEnumerable<T> reference)
+    {
+        var (ours, theirs) = (judged.ToHashSet(), reference.ToHashSet());
+        return ours.SetEquals(theirs) ? null
+            : $"{what}: only judged {string.Join(", ", ours.Except(theirs))}; only reference {string.Join(", ", theirs.Except(ours))}";
     }
 
     private static string? Days(RuleJudgement judged, JudgedRule reference, Truth truth, int from, int to)

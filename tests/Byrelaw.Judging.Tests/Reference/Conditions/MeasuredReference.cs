@@ -9,10 +9,11 @@ public static class MeasuredReference
 {
     public static Truth At(MeasuredCondition condition, Knowledge knowledge, Moment moment) =>
         knowledge.Windows.Possible(condition.Windows, moment.Animal, moment.Day, moment.Strict) is { } possible
-            ? Kleene.SameForAll(possible.Select(stretch => In(condition, stretch, knowledge, moment)))
+            ? Kleene.SameForAll(possible.Select(stretch => Over(condition, stretch, knowledge, moment)))
             : Truth.Unknown;
 
-    private static Truth In(MeasuredCondition condition, Stretch stretch, Knowledge knowledge, Moment moment)
+    /// <summary>Over the days given.</summary>
+    public static Truth Over(MeasuredCondition condition, Stretch stretch, Knowledge knowledge, Moment moment)
     {
         var facts = knowledge.Farm.Animals[moment.Animal].Facts;
         var values = Values(condition, SampleReference.In(condition.Measure, stretch, knowledge, moment));

@@ -28,6 +28,43 @@ public static class MobReference
             || Choices(measure, mob!, days.From, days.To, knowledge).Any(values => values.Any(value => value.IsAny)));
     }
 
+    /// <summary>Her mob; the days; rows that may be samples of it; animals of it; or what their results leave open.</summary>
+    public static IEnumerable<Missing> Missing(Condition condition, MissingDays days, Knowledge knowledge, Moment moment)
+    {
+        var (measure, windows) = Parts(condition);
+        if (knowledge.Farm.Mobs.At(moment.Animal, moment.Day) is not { } mob)
+        {
+            return [new Missing(MissingReason.MobNotKnown, "mob", null, null, SettledBy.Yards)];
+        }
+
+        var (from, to) = Stretches(condition, knowledge, moment).DefaultIfEmpty((1, 0)).MinBy(stretch => stretch.Item1);
+        var anchors = days.OfAnchors(windows);
+        if (knowledge.Windows.Possible(windows, moment.Animal, moment.Day, moment.Strict) is null)
+        {
+            return anchors;
+        }
+
+        var hidden = Hidden(measure, mob, from, to, knowledge).Select(row => MissingDays.Of(row, measure)).ToList();
+        return anchors.Concat(hidden.Count > 0 ? hidden : OfTheMob(condition, measure, mob, from, to, days, knowledge, moment));
+    }
+
+    private static IEnumerable<Missing> OfTheMob(
+        Condition condition, MeasureKind measure, string mob, int from, int to, MissingDays days, Knowledge knowledge, Moment moment)
+    {
+        var choices = Choices(measure, mob, from, to, knowledge).ToImmutableList();
+        var (needed, test) = condition is MobCountCondition count ? (count.FromAtLeast, count.Test) : (((MobMeasuredCondition)condition).FromAtLeast, ((MobMeasuredCondition)condition).Test);
+        needed = Math.Max(needed, 1) - choices.Min(values => values.Count);
+        if (needed > 0)
+        {
+            return [new Missing(MissingReason.TooFewOfTheMob, measure.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure), 0, needed)];
+        }
+
+        var limits = MissingReference.Limits(test, knowledge.Farm.Animals[moment.Animal]).ToList();
+        return limits.Count > 0 ? limits
+            : Judge(condition, choices, knowledge, moment) != Truth.Unknown ? []
+            : [new Missing(MissingReason.NoResult, measure.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure))];
+    }
+
     private static (MeasureKind Measure, IReadOnlyList<Window> Windows) Parts(Condition condition) => condition switch
     {
         MobMeasuredCondition measured => (measured.Measure, measured.Windows),
@@ -51,7 +88,10 @@ public static class MobReference
 
     /// <summary>"A gap of that measure that could be dated in the window and could be of her mob: not known."</summary>
     private static bool MayHideOne(MeasureKind measure, string mob, int from, int to, Knowledge knowledge) =>
-        knowledge.Farm.Unread.Where(row => row.MayBeA(measure) && row.MayBeIn(from, to)).Any(row =>
+        Hidden(measure, mob, from, to, knowledge).Any();
+
+    private static IEnumerable<Unread> Hidden(MeasureKind measure, string mob, int from, int to, Knowledge knowledge) =>
+        knowledge.Farm.Unread.Where(row => row.MayBeA(measure) && row.MayBeIn(from, to)).Where(row =>
             row.Animal is null
                 || knowledge.Farm.Animals.Any(animal => row.MayBeOf(animal)
                     && Enumerable.Range(row.Day ?? from, row.Day is null ? to - from + 1 : 1).Any(day => knowledge.Farm.Mobs.IsIn(animal.Index, mob, day) != Truth.False)));

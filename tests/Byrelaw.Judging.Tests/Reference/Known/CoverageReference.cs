@@ -53,6 +53,16 @@ public sealed class CoverageReference
         }
     }
 
+    /// <summary>The same, whatever rows could not be read: whether the farm says that it keeps these records over these days.</summary>
+    public bool Keeps(int animal, Kind kind, int from, int to)
+    {
+        from = Math.Max(from, Dawn);
+        return to < from || Enumerable.Range(from, to - from + 1).All(Kept(animal, kind, strict: false));
+    }
+
+    /// <summary>The first day that the farm promises a kind since; null where it does not.</summary>
+    public int? DeclaredSince(Kind kind) => PromisesOf(kind) is [var first, ..] ? DayNumber.Of(first.Since) : null;
+
     /// <summary>How many days before each day are not covered, counted from dawn: so that a stretch needs no walk.</summary>
     private int[] UncoveredBefore(int animal, Kind kind, bool strict)
     {
@@ -79,15 +89,30 @@ public sealed class CoverageReference
         : kind is EventKind { NotBeforeAge: { } age } ? Sums.After(age, born)
         : born;
 
-    /// <summary>Tells of single days whether a kind is covered for an animal.</summary>
+    private Func<int, bool> Covered(int animal, Kind kind, bool strict)
+    {
+        var kept = Kept(animal, kind, strict);
+        var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind)).ToList();
+        var needed = NeededFrom(_farm.Animals[animal], kind);
+        return day => kept(day) && (day < needed || !unread.Any(row => row.MayBeIn(day, day)));
+    }
+
+    /// <summary>The promises about a kind, oldest first. One of which nothing says how far it reaches covers nothing.</summary>
+    private List<Completeness> PromisesOf(Kind kind)
+    {
+        var promises = (_keeping?.Complete ?? []).Where(complete => complete.Kinds.Any(one => one.Id == kind.Id)).OrderBy(complete => complete.Since).ToList();
+        return promises.Count > 0 && promises[^1].Until is null && _keeping!.UpTo is null && _farm.LatestEntry(kind) is null ? [] : promises;
+    }
+
+    /// <summary>Tells of single days whether a kind is kept for an animal, whatever rows could not be read.</summary>
     /// <param name="animal">Her place.</param>
     /// <param name="kind">Of what.</param>
     /// <param name="strict">Coverage stops at the known day; else "later days are judged as if nothing more happens".</param>
-    private Func<int, bool> Covered(int animal, Kind kind, bool strict)
+    private Func<int, bool> Kept(int animal, Kind kind, bool strict)
     {
         // "`until` is the last day covered"; a promise without it is covered as far as the kind's own records reach, and the days from
         // there to the known day are past, and not covered. Later days are judged as if nothing more happens, after the last stretch.
-        var promises = (_keeping?.Complete ?? []).Where(complete => complete.Kinds.Any(one => one.Id == kind.Id)).OrderBy(complete => complete.Since).ToList();
+        var promises = PromisesOf(kind);
         var latestEntry = _farm.LatestEntry(kind);
         bool IsPromised(int day)
         {
@@ -104,17 +129,10 @@ public sealed class CoverageReference
             return false;
         }
 
-        // A promise of which nothing says how far it reaches covers nothing.
-        if (promises.Count > 0 && promises[^1].Until is null && _keeping!.UpTo is null && latestEntry is null)
-        {
-            promises.Clear();
-        }
-
         // "Coverage of a kind starts at the later of the declared date and her latest event that joins the herd, and ends at one that leaves it."
         var from = _farm.Presence.CoveredFrom(animal);
         var until = strict ? Math.Min(_farm.Known, _farm.Presence.CoveredUntil(animal)) : _farm.Presence.CoveredUntil(animal);
-        var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind)).ToList();
         var needed = NeededFrom(_farm.Animals[animal], kind);
-        return day => day < needed || (day >= from && day <= until && IsPromised(day) && !unread.Any(row => row.MayBeIn(day, day)));
+        return day => day < needed || (day >= from && day <= until && IsPromised(day));
     }
 }

@@ -62,7 +62,8 @@ public sealed class PresenceReference
         var nextLeaves = changes.Any(change => change.Day == next.Day && change.Effect == HerdEffect.Leaves);
         if (nextJoins && !nextLeaves)
         {
-            return Truth.False;
+            // She may have left, and been bought back.
+            return hidden.Any(row => row.MayLeave && row.MayBeIn(day, next.Day)) ? Truth.Unknown : Truth.False;
         }
 
         if ((nextJoins && nextLeaves) || hidden.Any(row => row.MayJoin && row.MayBeIn(day, next.Day)))
@@ -77,21 +78,23 @@ public sealed class PresenceReference
     /// "For one animal, coverage of a kind starts at the later of the declared date and her latest event that joins the
     /// herd." A row that may be one counts as one, on its last possible day: else garbling her purchase would make her born here.
     /// </summary>
-    public int CoveredFrom(int animal)
-    {
-        var joined = _changes.GetValueOrDefault(animal)?.Where(change => change.Effect == HerdEffect.Joins).Select(change => change.Day) ?? [];
-        var perhaps = _unread.Where(row => row.MayJoin && row.MayBeOf(_farm.Animals[animal])).Select(row => row.Day ?? int.MaxValue);
-        return joined.Concat(perhaps).DefaultIfEmpty(int.MinValue).Max();
-    }
+    public int CoveredFrom(int animal) => _unread.Where(row => row.MayJoin && row.MayBeOf(_farm.Animals[animal])).Select(row => row.Day ?? int.MaxValue)
+        .Append(SurelyJoined(animal)).Max();
 
-    /// <summary>"... and ends at one that leaves it": the last day covered. A row that may be one counts as one, on its first possible day.</summary>
+    /// <summary>
+    /// "... and ends at one that leaves it": the last day covered. A row that may be one counts as one, on its first possible day.
+    /// Only a joining that surely was hers brings her back: one that only may have been leaves her gone.
+    /// </summary>
     public int CoveredUntil(int animal)
     {
-        var since = CoveredFrom(animal);
+        var since = SurelyJoined(animal);
         var left = (_changes.GetValueOrDefault(animal) ?? [])
             .Where(change => change.Effect == HerdEffect.Leaves && change.Day >= since && !(change.Day == since && At(animal, since + 1) == Truth.True))
             .Select(change => change.Day);
-        var perhaps = _unread.Where(row => row.MayLeave && row.MayBeOf(_farm.Animals[animal])).Select(row => row.Day ?? int.MinValue).Where(day => day == int.MinValue || day >= since);
+        var perhaps = _unread.Where(row => row.MayLeave && row.MayBeOf(_farm.Animals[animal])).Select(row => row.Day ?? since).Where(day => day >= since);
         return left.Concat(perhaps).DefaultIfEmpty(int.MaxValue).Min();
     }
+
+    private int SurelyJoined(int animal) => (_changes.GetValueOrDefault(animal) ?? [])
+        .Where(change => change.Effect == HerdEffect.Joins).Select(change => change.Day).DefaultIfEmpty(int.MinValue).Max();
 }

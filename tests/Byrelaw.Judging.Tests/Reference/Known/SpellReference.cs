@@ -37,14 +37,21 @@ public sealed class SpellReference(FarmAsRead farm, CoverageReference coverage)
         var key = (moment.Animal, spell.Name, moment.Strict);
         if (!_known.TryGetValue(key, out var days))
         {
-            days = Walk(spell, moment.Animal, moment.Strict);
+            days = Walk(spell, moment.Animal, (kind, day) => coverage.Covers(moment.Animal, kind, day, day, moment.Strict));
             _known[key] = days;
         }
 
         return days;
     }
 
-    private Truth[] Walk(Spell spell, int animal, bool strict)
+    /// <summary>Whether it would be known on all days from one to another, did these say which kinds cover which days.</summary>
+    public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers)
+    {
+        var days = Walk(spell, animal, covers)[(Math.Max(from, coverage.Dawn) - coverage.Dawn)..(to + 1 - coverage.Dawn)];
+        return days.Contains(Truth.True) || !days.Contains(Truth.Unknown);
+    }
+
+    private Truth[] Walk(Spell spell, int animal, Func<Kind, int, bool> covers)
     {
         var starts = farm.Of(animal, spell.From).Select(row => row.Day).ToHashSet();
         var ends = farm.Of(animal, spell.Until).Select(row => row.Day).ToHashSet();
@@ -73,7 +80,7 @@ public sealed class SpellReference(FarmAsRead farm, CoverageReference coverage)
 
         return truths;
 
-        bool[] MayHappen(HashSet<int> recorded, EventKind kind, int day) =>
-            recorded.Contains(day) ? [true] : coverage.Covers(animal, kind, day, day, strict) ? [false] : [false, true];
+        bool[] MayHappen(HashSet<int> recorded, Kind kind, int day) =>
+            recorded.Contains(day) ? [true] : covers(kind, day) ? [false] : [false, true];
     }
 }

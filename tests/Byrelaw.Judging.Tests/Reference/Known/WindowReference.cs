@@ -110,7 +110,9 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
     {
         var stretches = new Stretch[coverage.Dusk - coverage.Dawn + 1];
         var from = coverage.Dawn;
-        var to = coverage.Dawn - 1;
+
+        // Dawn stands for all the days before it: one that has no day but those has dawn.
+        var to = coverage.Dawn;
         for (var d = coverage.Dawn; d <= coverage.Dusk; d++)
         {
             while (from <= d && IsTooEarly(window, from, d))

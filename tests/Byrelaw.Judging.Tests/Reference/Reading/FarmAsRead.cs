@@ -4,6 +4,7 @@ namespace Byrelaw.Judging.Tests.Reference;
 public sealed class FarmAsRead
 {
     private readonly List<Happening>[,] _byAnimalAndKind;
+    private readonly List<(Kind Kind, int Day)> _ofGroups;
 
     public FarmAsRead(PlainFarm farm, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
     {
@@ -28,6 +29,7 @@ public sealed class FarmAsRead
         Happenings = all.Happenings;
         MobResults = all.MobResults;
         Unread = all.Unread;
+        _ofGroups = all.OfGroups;
         Mobs = new MobsReference(this, all);
         Presence = new PresenceReference(this, all);
         _byAnimalAndKind = new List<Happening>[Animals.Count, vocabulary.Kinds.Length];
@@ -52,9 +54,9 @@ public sealed class FarmAsRead
 
     public PresenceReference Presence { get; }
 
-    /// <summary>The latest day on which a kind is on record, of an animal or a mob; null for none.</summary>
+    /// <summary>The latest day on which a kind is on record, of an animal, a mob or the herd; null for none.</summary>
     public int? LatestEntry(Kind kind) =>
-        Happenings.Where(row => row.Kind.Id == kind.Id).Select(row => row.Day).Concat(MobResults.Where(row => row.Measure.Id == kind.Id).Select(row => row.Day))
+        Happenings.Where(row => row.Kind.Id == kind.Id).Select(row => row.Day).Concat(_ofGroups.Where(row => row.Kind.Id == kind.Id).Select(row => row.Day))
             .Select(day => (int?)day).Max();
 
     /// <summary>What is on record of one animal and kind, oldest first.</summary>

@@ -32,6 +32,9 @@ public sealed class RowSorting
 
     public List<Unread> Unread { get; } = [];
 
+    /// <summary>Rows of mobs and of the herd that can be read, whoever they mean.</summary>
+    public List<(Kind Kind, int Day)> OfGroups { get; } = [];
+
     private void Sort(RowAsRead row)
     {
         var whom = row.Whom == Whom.Mob && !_mobNames.Contains(row.Mob) ? Whom.CannotBeRead : row.Whom;
@@ -67,6 +70,7 @@ public sealed class RowSorting
         }
         else if (kind is MeasureKind measure)
         {
+            OfGroups.Add((kind, day));
             MobResults.Add(new MobResult(row.Mob, measure, day, row.Line, CellReading.Amount(measure, row.Row.Value, row.Row.Unit) ?? ValueRange.Any));
         }
         else if (_members is not null)
@@ -79,6 +83,7 @@ public sealed class RowSorting
     /// likewise one of whom it is not known whether she was in the herd.</summary>
     private void SortEvent(RowAsRead row, int day, Kind kind, FarmAsRead farm)
     {
+        OfGroups.Add((kind, day));
         foreach (var animal in _animals)
         {
             var isMember = Kleene.And(

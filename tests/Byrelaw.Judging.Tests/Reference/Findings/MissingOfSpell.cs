@@ -1,0 +1,48 @@
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>What may be missing of a spell. Several things may settle it, so what is said is not compared but tried: each thing said is open,
+/// and were all of them kept, it would be known.</summary>
+public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection<Missing> said, Knowledge knowledge, Moment moment)
+{
+    private readonly MissingDays _days = new(knowledge, moment);
+
+    /// <summary>What is wrong with what is said to be missing; null where nothing is.</summary>
+    public string? Wrong()
+    {
+        var anchors = _days.OfAnchors(condition.Windows).ToHashSet();
+        if (anchors.Except(said).FirstOrDefault() is { } anchor)
+        {
+            return $"not missing {anchor}";
+        }
+
+        if (said.FirstOrDefault(missing => !anchors.Contains(missing) && !IsOpen(missing)) is { } known)
+        {
+            return $"missing {known}, which is known";
+        }
+
+        return knowledge.Windows.Possible(condition.Windows, moment.Animal, moment.Day, moment.Strict)?.MinBy(stretch => stretch.From) is not { } days
+            || knowledge.Spells.IsKnown(condition.Spell, moment.Animal, condition.Windows.IsEmpty ? moment.Day : days.From, days.To, Covers) ? null
+            : $"what is missing would not settle it: {string.Join(", ", said)}";
+    }
+
+    private bool IsOpen(Missing missing)
+    {
+        var kinds = new[] { condition.Spell.From, condition.Spell.Until }.Where(kind => missing.Subject is "born" || kind.Name == missing.Subject);
+        return missing.Reason == MissingReason.UnreadableRow
+            ? kinds.Any(kind => _days.Unread(kind, knowledge.Coverage.Dawn, moment.Day).Contains(missing))
+            : kinds.Any(kind => !knowledge.Coverage.Keeps(
+                moment.Animal, kind, missing.From is { } from ? DayNumber.Of(from) : knowledge.Coverage.Dawn, missing.To is { } to ? DayNumber.Of(to) : moment.Day));
+    }
+
+    /// <summary>Whether a day would be covered, were all that is said to be missing there, and said nothing.</summary>
+    private bool Covers(Kind kind, int day) =>
+        (knowledge.Coverage.Keeps(moment.Animal, kind, day, day) || said.Any(missing => IsOf(missing, kind, day)))
+        && _days.Unread(kind, day, day).All(said.Contains);
+
+    private bool IsOf(Missing missing, Kind kind, int day) => missing.Reason switch
+    {
+        MissingReason.FactMissing => day < knowledge.Coverage.DeclaredSince(kind),
+        MissingReason.NotKept => missing.Subject == kind.Name && !(missing.From is { } from && day < DayNumber.Of(from)) && !(missing.To is { } to && day > DayNumber.Of(to)),
+        _ => false,
+    };
+}
