@@ -57,6 +57,8 @@ internal static class MadeUpHerd
                 States = [.. Enumerable.Repeat(Presence.In, count)],
                 Lines = new int[count],
                 Kinds = new int[count],
+                JoinedOnRecord = never,
+                LeftOnRecord = [.. Enumerable.Repeat(Day.End, count)],
             },
             Coverage = new Coverage
             {

@@ -42,7 +42,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     public static EntryTrial OnPromises(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived)
     {
         var trial = new EntryTrial(herd, expectation, waived);
-        trial.TryAll((animal, from, to) => trial.IsPromised(animal, from, to));
+        trial.TryAll((animal, from, to, fails) => trial.IsPromised(animal, from, to, fails));
         trial.CountUnreadable();
         return trial;
     }
@@ -52,23 +52,25 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     {
         var trial = new EntryTrial(herd, expectation, waived);
         var first = Math.Max(trial.FirstOfOthers(), Day.Number(Day.Date(since).PlusYears(-YearsBack)));
-        trial.TryAll((animal, from, to) => to < since && from >= first && from >= trial._coverage.Joined[animal] && to <= trial._coverage.Left[animal]);
+        var members = herd.Membership;
+        trial.TryAll((animal, from, to, fails) => to < since && from >= first && (fails
+            ? from >= members.JoinedOnRecord[animal] && to <= members.LeftOnRecord[animal]
+            : from >= trial._coverage.Joined[animal] && to <= trial._coverage.Left[animal]));
         return trial;
     }
 
-    private void TryAll(Func<int, int, int, bool> counts)
+    private void TryAll(Func<int, int, int, bool, bool> counts)
     {
         for (var animal = 0; animal < herd.Count; animal++)
         {
             foreach (var (day, line) in _records.Of(expectation.Every, animal))
             {
                 var (from, to) = DaysFor(day);
-                if (expectation.IsBefore ? !IsOver(animal, day, to) || !counts(animal, from, to) : !counts(animal, from, to))
+                var fails = !HasOther(animal, from, to);
+                if (counts(animal, from, to, fails) && (!expectation.IsBefore || IsOver(animal, day, to)))
                 {
-                    continue;
+                    Count(animal, new Unexpected(animal, day, line, IsUnreadable: false), fails);
                 }
-
-                Count(animal, new Unexpected(animal, day, line, IsUnreadable: false), fails: !HasOther(animal, from, to));
             }
         }
     }
@@ -153,12 +155,19 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         return false;
     }
 
-    /// <summary>Whether a kind at stake is promised over these days. Rows that may be the entry itself are no hole: they have failed already.</summary>
-    private bool IsPromised(int animal, int from, int to)
+    /// <summary>
+    /// Whether a kind at stake is promised over these days. For an entry that fails, rows that cannot be read are no hole, whatever they
+    /// may say: else a herd in which more is smudged would be believed sooner. For one that does not fail they are, for it must not
+    /// make the share of the others small.
+    /// </summary>
+    private bool IsPromised(int animal, int from, int to, bool fails)
     {
+        var members = herd.Membership;
         foreach (var kind in expectation.Else)
         {
-            if (_coverage.Since[kind.Id] < Day.End && _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to))
+            if (_coverage.Since[kind.Id] < Day.End && (fails
+                ? _coverage.IsKept(animal, kind.Id, from, to, strict: true, members.JoinedOnRecord[animal], members.LeftOnRecord[animal])
+                : _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to)))
             {
                 return true;
             }

@@ -10,6 +10,7 @@ internal static class RateTrial
 {
     private const double DaysInAYear = 365.25;
     private const double OneInAHundred = 0.01;
+    private const int Unreadable = -2;
 
     /// <summary>Entries on the promised days, and the years of cows on them.</summary>
     public static (int Found, double CowYears) Count(Herd herd, RateExpectation expectation)
@@ -21,7 +22,25 @@ internal static class RateTrial
             days += CowDays(herd, expectation.Kind.Id, animal);
         }
 
-        return (found, days / DaysInAYear);
+        return (found, (days + DaysOfOneUnknown(herd, expectation.Kind.Id)) / DaysInAYear);
+    }
+
+    /// <summary>A calving of an animal that cannot be read makes a cow of somebody.</summary>
+    private static long DaysOfOneUnknown(Herd herd, int kind)
+    {
+        var days = 0L;
+        if (herd.Vocabulary.Calving is { } calving && herd.Coverage.HasGaps[calving.Id])
+        {
+            foreach (var gap in herd.Coverage.Gaps)
+            {
+                if (gap.Animal < 0 && (gap.Kind == calving.Id || gap.Kind < 0))
+                {
+                    days += Math.Max(0, herd.Coverage.Reach[kind] - Math.Max(gap.From, herd.Coverage.Since[kind]) + 1);
+                }
+            }
+        }
+
+        return days;
     }
 
     /// <summary>Whether so few are hard to believe.</summary>
@@ -42,7 +61,8 @@ internal static class RateTrial
         return found;
     }
 
-    /// <summary>Days in the herd after her first calving on record, as far as they are promised.</summary>
+    /// <summary>Days in the herd after her first calving on record, or the first row that may be one, as far as they are promised. Rows that
+    /// may say that she came or left are passed over: they must not make few entries easier to believe.</summary>
     private static int CowDays(Herd herd, int kind, int animal)
     {
         if (herd.Vocabulary.Calving is not { } calving || herd.Sexes[animal] == Sex.Male)
@@ -50,10 +70,9 @@ internal static class RateTrial
             return 0;
         }
 
-        var calvings = herd.Runs[calving.Id].DaysOf(animal);
-        var since = calvings.Length > 0 ? calvings[0] : herd.RecordedParity[animal] > 0 ? herd.Coverage.Joined[animal] : Day.End;
-        var from = Math.Max(Math.Max(since, herd.Coverage.Since[kind]), herd.Coverage.Joined[animal]);
-        var to = Math.Min(herd.Coverage.Reach[kind], herd.Coverage.Left[animal]);
+        var (joined, left) = (herd.Membership.JoinedOnRecord[animal], herd.Membership.LeftOnRecord[animal]);
+        var from = Math.Max(Math.Max(CowFrom(herd, calving.Id, animal), herd.Coverage.Since[kind]), joined);
+        var to = Math.Min(herd.Coverage.Reach[kind], left);
         var days = Math.Max(0, to - from + 1);
         foreach (var hole in herd.Coverage.HolesOf(animal, kind))
         {
@@ -61,5 +80,25 @@ internal static class RateTrial
         }
 
         return Math.Max(0, days);
+    }
+
+    /// <summary>The first day on which she may have been a cow; <see cref="Day.End"/> where nothing says so.</summary>
+    private static int CowFrom(Herd herd, int calving, int animal)
+    {
+        var oldEnough = herd.Coverage.NeededFrom[calving][animal];
+        var calvings = herd.Runs[calving].DaysOf(animal);
+        var first = calvings.Length > 0 ? calvings[0] : herd.RecordedParity[animal] is > 0 or Unreadable ? oldEnough : Day.End;
+        if (herd.Coverage.HasGaps[calving])
+        {
+            foreach (var gap in herd.Coverage.Gaps)
+            {
+                if (gap.Animal == animal && (gap.Kind == calving || gap.Kind < 0) && gap.To >= oldEnough)
+                {
+                    first = Math.Min(first, Math.Max(gap.From, oldEnough));
+                }
+            }
+        }
+
+        return first;
     }
 }

@@ -13,6 +13,8 @@ internal sealed class MembershipBuilder
     private readonly GapIndex _joinGaps;
     private readonly GapIndex _leaveGaps;
     private readonly Stretches _stretches;
+    private readonly int[] _joinedOnRecord;
+    private readonly int[] _leftOnRecord;
 
     /// <summary>Takes what is on record.</summary>
     /// <param name="animals">Births.</param>
@@ -30,6 +32,8 @@ internal sealed class MembershipBuilder
         _stretches = new Stretches(animals.Length);
         Joined = new int[animals.Length];
         Left = new int[animals.Length];
+        _joinedOnRecord = new int[animals.Length];
+        _leftOnRecord = new int[animals.Length];
     }
 
     /// <summary>As <see cref="Coverage.Joined"/>.</summary>
@@ -55,6 +59,8 @@ internal sealed class MembershipBuilder
             States = Array.ConvertAll(_stretches.States, state => (Presence)state),
             Lines = _stretches.Lines,
             Kinds = _stretches.Kinds,
+            JoinedOnRecord = _joinedOnRecord,
+            LeftOnRecord = _leftOnRecord,
         };
     }
 
@@ -149,7 +155,7 @@ internal sealed class MembershipBuilder
         }
 
         Joined[animal] = _joinGaps.OnAnyDay(animal) is null ? Math.Max(surelyJoined, _joinGaps.LastDay(animal)) : Day.End;
-        var left = _leaveGaps.First(animal, Math.Max(surelyJoined, _animals[animal].BornFirst), Day.End)?.From ?? Day.End;
+        var left = Day.End;
         for (var i = _rows.Starts[animal]; i < _rows.Starts[animal + 1]; i++)
         {
             var day = _rows.Days[i];
@@ -160,6 +166,8 @@ internal sealed class MembershipBuilder
             }
         }
 
+        (_joinedOnRecord[animal], _leftOnRecord[animal]) = (surelyJoined, left);
+        left = Math.Min(left, _leaveGaps.First(animal, Math.Max(surelyJoined, _animals[animal].BornFirst), Day.End)?.From ?? Day.End);
         Left[animal] = _leaveGaps.OnAnyDay(animal) is null ? left : surelyJoined;
     }
 

@@ -47,7 +47,10 @@ public sealed class Coverage
         IsKept(animal, kind, from, to, strict) && (!HasGaps[kind] || !AnyGap(animal, kind, from, to));
 
     /// <summary>The same, but for the gaps: whether the farm says that it keeps these records over these days.</summary>
-    public bool IsKept(int animal, int kind, int from, int to, bool strict)
+    public bool IsKept(int animal, int kind, int from, int to, bool strict) => IsKept(animal, kind, from, to, strict, Joined[animal], Left[animal]);
+
+    /// <summary>The same for one who joined and left on other days.</summary>
+    public bool IsKept(int animal, int kind, int from, int to, bool strict, int joined, int left)
     {
         var needed = NeededFrom[kind][animal];
         if (to < from || to < needed)
@@ -55,8 +58,8 @@ public sealed class Coverage
             return true;
         }
 
-        var start = Math.Max(Since[kind], Joined[animal]);
-        var end = strict ? Math.Min(KnownDay, Left[animal]) : Left[animal];
+        var start = Math.Max(Since[kind], joined);
+        var end = strict ? Math.Min(KnownDay, left) : left;
         from = Math.Max(from, needed);
         return to <= end && from >= start && (Holes.Length == 0 || !AnyHole(animal, kind, from, to));
     }

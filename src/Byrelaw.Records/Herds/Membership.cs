@@ -22,6 +22,13 @@ public sealed class Membership
     /// <summary>Id of the joining or leaving kind that starts it; -1 for birth or none.</summary>
     public required int[] Kinds { get; init; }
 
+    /// <summary>By animal: the latest day on which a row says that she joined; <see cref="Day.Start"/> for none. Rows that cannot be read
+    /// are passed over, as nowhere else: what is asked by them is only how much of what is on record went wrong.</summary>
+    public required int[] JoinedOnRecord { get; init; }
+
+    /// <summary>By animal: the first day after that on which a row says that she left; <see cref="Day.End"/> for none.</summary>
+    public required int[] LeftOnRecord { get; init; }
+
     /// <summary>The place of the stretch that holds a day.</summary>
     public int StretchAt(int animal, int day)
     {

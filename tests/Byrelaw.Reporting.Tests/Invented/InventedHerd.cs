@@ -33,7 +33,7 @@ internal sealed class InventedHerd(InventedWords words, Func<string, string> alt
             Runs = [.. kinds.Select(Run)],
             MobRuns = new MobRun?[kinds.Length],
             Mobs = new MobStays { Names = [alter("River"), alter("Hill")], Starts = starts, From = [.. Enumerable.Repeat(Day.Start, count)], Mob = [.. Enumerable.Range(0, count).Select(i => i % 2)], Lines = new int[count] },
-            Membership = new Membership { Starts = starts, From = [.. Enumerable.Repeat(Day.Start, count)], States = [.. Enumerable.Repeat(Presence.In, count)], Lines = new int[count], Kinds = [.. Enumerable.Repeat(-1, count)] },
+            Membership = new Membership { Starts = starts, From = [.. Enumerable.Repeat(Day.Start, count)], States = [.. Enumerable.Repeat(Presence.In, count)], Lines = new int[count], Kinds = [.. Enumerable.Repeat(-1, count)], JoinedOnRecord = [.. Enumerable.Repeat(Day.Start, count)], LeftOnRecord = [.. Enumerable.Repeat(Day.End, count)] },
             Coverage = new Coverage
             {
                 Since = [.. Enumerable.Repeat(Day.Number(new LocalDate(2024, 6, 1)), kinds.Length)],
