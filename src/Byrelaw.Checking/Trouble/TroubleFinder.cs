@@ -16,7 +16,13 @@ public static class TroubleFinder
     public static ImmutableArray<Diagnostic> Find(Rulebook rulebook, CancellationToken cancelled = default)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
-        var study = new Study(rulebook, cancelled);
+        return Find(new Study(rulebook, cancelled));
+    }
+
+    /// <summary>The same for a rulebook under study, which says afterwards how much work it took.</summary>
+    internal static ImmutableArray<Diagnostic> Find(Study study)
+    {
+        var rulebook = study.Rulebook;
         List<TroubleFound> findings =
         [
             .. ConditionTrouble.Find(study),

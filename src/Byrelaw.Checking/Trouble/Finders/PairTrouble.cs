@@ -3,6 +3,9 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Two rules of one list that no animal can meet together, and rules that ask nothing that another does not ask.</summary>
 internal static class PairTrouble
 {
+    // Of a list of more than 300 rules that all have to do with each other, not all twos are looked at: then less is claimed than could be.
+    private const int MostPairs = 50_000;
+
     public static IEnumerable<TroubleFound> Find(Study study)
     {
         foreach (var list in study.Rules.Where(rule => !study.Troubled.Contains(rule.Rule.Name)).GroupBy(rule => rule.Rule.List))
@@ -18,13 +21,23 @@ internal static class PairTrouble
     private static IEnumerable<TroubleFound> Find(Study study, List<RuleFormulas> rules)
     {
         var told = new HashSet<string>(StringComparer.Ordinal);
+        var neighbours = new Neighbours(rules);
+        var pairs = 0;
         for (var i = 0; i < rules.Count; i++)
         {
-            for (var j = i + 1; j < rules.Count && !told.Contains(rules[i].Rule.Name); j++)
+            if (told.Contains(rules[i].Rule.Name))
             {
-                if (!told.Contains(rules[j].Rule.Name)
-                    && rules[i].Touches.Meets(rules[j].Touches)
-                    && Find(study, rules[i], rules[j]) is { } finding)
+                continue;
+            }
+
+            foreach (var j in neighbours.After(i))
+            {
+                if (told.Contains(rules[i].Rule.Name) || ++pairs > MostPairs)
+                {
+                    break;
+                }
+
+                if (!told.Contains(rules[j].Rule.Name) && Find(study, rules[i], rules[j]) is { } finding)
                 {
                     if (!Acceptances.IsAccepted(study.Rulebook, finding))
                     {

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>
@@ -14,16 +16,25 @@ internal sealed class Consistency(Quantities quantities)
 
     private readonly List<Bound> _arrows = [];
     private readonly List<int> _nodes = [];
+    private readonly Dictionary<Family, List<int>> _families = [];
     private int[] _places = [];
     private double[] _distances = [];
     private Bound?[] _came = [];
     private long _work;
+    private long _stepsBefore;
 
     /// <summary>Whether one question has taken so much work that it is given up.</summary>
     public bool IsTired => _work > MostWork;
 
+    /// <summary>How often an arrow was looked at, or two quantities held against each other, for all questions: what a test holds against the size of a file.</summary>
+    public long Steps => _stepsBefore + _work;
+
     /// <summary>The next question begins.</summary>
-    public void Rest() => _work = 0;
+    public void Rest()
+    {
+        _stepsBefore += _work;
+        _work = 0;
+    }
 
     /// <summary>The bounds that contradict each other; null where none do.</summary>
     public List<Bound>? Contradiction(List<Bound> bounds)
@@ -44,12 +55,16 @@ internal sealed class Consistency(Quantities quantities)
         // The longest way from nought is the least number. Arrows turned round, the shortest way to nought is its opposite.
         Array.Fill(_distances, double.PositiveInfinity, 0, _nodes.Count);
         _distances[_places[Quantities.Nought]] = 0;
-        for (var round = 0; round < _nodes.Count; round++)
+        var isSettled = false;
+        for (var round = 0; round < _nodes.Count && !isSettled; round++)
         {
-            foreach (var arrow in _arrows)
+            isSettled = true;
+            foreach (var arrow in InTurn(round))
             {
                 ref var x = ref _distances[_places[arrow.Y]];
-                x = Math.Min(x, _distances[_places[arrow.X]] + arrow.Surely);
+                var through = _distances[_places[arrow.X]] + arrow.Surely;
+                isSettled &= !(through < x);
+                x = Math.Min(x, through);
             }
         }
 
@@ -65,6 +80,7 @@ internal sealed class Consistency(Quantities quantities)
 
         _nodes.Clear();
         _arrows.Clear();
+        _families.Clear();
         if (_places.Length < quantities.Count)
         {
             _places = new int[quantities.Count];
@@ -90,8 +106,13 @@ internal sealed class Consistency(Quantities quantities)
 
             if (quantities.FamilyOf(_nodes[i]) is { } family)
             {
-                Gather(family, i);
+                (CollectionsMarshal.GetValueRefOrAddDefault(_families, family, out _) ??= []).Add(_nodes[i]);
             }
+        }
+
+        foreach (var (family, members) in _families)
+        {
+            _work += family.Add(members, _arrows);
         }
 
         for (var i = 0; i < _nodes.Count; i++)
@@ -103,19 +124,6 @@ internal sealed class Consistency(Quantities quantities)
         {
             _distances = new double[2 * _nodes.Count];
             _came = new Bound?[2 * _nodes.Count];
-        }
-    }
-
-    /// <summary>What holds between a node and those of its family that came before.</summary>
-    private void Gather(Family family, int at)
-    {
-        _work += at;
-        for (var i = 1; i < at; i++)
-        {
-            if (quantities.FamilyOf(_nodes[i]) == family)
-            {
-                _arrows.AddRange(family.Between(_nodes[i], _nodes[at]));
-            }
         }
     }
 
@@ -134,17 +142,21 @@ internal sealed class Consistency(Quantities quantities)
     /// which the number of their days would not tell.</summary>
     private List<Bound>? Directly()
     {
-        var highs = _arrows.FindAll(arrow => arrow.Y == Quantities.Nought);
+        var highs = _arrows.Where(arrow => arrow.Y == Quantities.Nought).ToLookup(arrow => arrow.X);
+        _work += _arrows.Count;
         foreach (var low in _arrows)
         {
-            if (low.X == Quantities.Nought)
+            if (low.X != Quantities.Nought)
             {
-                foreach (var high in highs)
+                continue;
+            }
+
+            foreach (var high in highs[low.Y])
+            {
+                _work++;
+                if (IsAbove(low, high))
                 {
-                    if (high.X == low.Y && IsAbove(low, high))
-                    {
-                        return [low, high];
-                    }
+                    return [low, high];
                 }
             }
         }
@@ -154,6 +166,15 @@ internal sealed class Consistency(Quantities quantities)
 
     private static bool IsAbove(Bound low, Bound high) =>
         -low.AtMost > high.AtMost || (low.Length is { } least && high.Length is { } most && least.Months == most.Months && least.Days > most.Days);
+
+    /// <summary>The arrows in their order and then in the other: what a row of quantities hands on reaches its end in one round or two.</summary>
+    private IEnumerable<Bound> InTurn(int round)
+    {
+        for (var i = 0; i < _arrows.Count; i++)
+        {
+            yield return _arrows[round % 2 == 0 ? i : _arrows.Count - 1 - i];
+        }
+    }
 
     private List<Bound>? Relax(Func<Bound, double> weight)
     {
@@ -169,7 +190,7 @@ internal sealed class Consistency(Quantities quantities)
                 return null;
             }
 
-            foreach (var arrow in _arrows)
+            foreach (var arrow in InTurn(round))
             {
                 var (from, to) = (_places[arrow.Y], _places[arrow.X]);
                 if (_distances[from] + weight(arrow) < _distances[to] - Hair)

@@ -18,6 +18,7 @@ internal sealed class Search(Quantities quantities)
     private readonly HashSet<(Formula, bool)> _asked = new(Asked.Instance);
     private readonly List<(Formula, bool)> _inOrder = [];
     private int _steps;
+    private long _looks;
     private bool _isFound;
 
     /// <summary>After a "no": the conditions that contradict each other, in the order in which they were met.</summary>
@@ -25,6 +26,9 @@ internal sealed class Search(Quantities quantities)
 
     /// <summary>After a "yes": what must hold of the animal that was found. (Few ask; it is put together when they do.)</summary>
     public Together Found => _isFound ? new Together([.. _bounds], [.. _texts]) : Together.Nothing;
+
+    /// <summary>How much work all questions took.</summary>
+    public long Steps => _looks + _consistency.Steps;
 
     /// <summary>Whether an animal can be as asked: false only where none can. What is not followed to its end may be.</summary>
     public bool CanBe(params (Formula Formula, bool Holds)[] asked)
@@ -58,6 +62,7 @@ internal sealed class Search(Quantities quantities)
         while (wishes is var (formula, holds, next))
         {
             wishes = next;
+            _looks++;
             if (!_asked.Add((formula, holds)))
             {
                 continue;
@@ -95,10 +100,36 @@ internal sealed class Search(Quantities quantities)
         return later switch
         {
             null => Keep(),
+            _ when FirstOfEach(later) => Keep(),
             { Formula: SingleCondition leaf } => EachWay(leaf, later),
             { Formula: AtLeast list } => WithOrWithout(list, later),
             _ => true,
         };
+    }
+
+    /// <summary>The first way of each choice, all at once: where they fit together, they are what trying one after another would come to.</summary>
+    private bool FirstOfEach(Wish choices)
+    {
+        var firsts = new List<Together>();
+        for (var choice = choices; choice is not null; choice = choice.Next)
+        {
+            if (choice.Formula is not SingleCondition leaf || (choice.Holds ? leaf.WhenTrue : leaf.WhenFalse).Alternatives is not [var first, ..])
+            {
+                return false;
+            }
+
+            firsts.Add(first);
+        }
+
+        var (bounds, texts) = (_bounds.Count, _texts.Count);
+        if (firsts.Count > 1 && CanAdd(firsts, firsts.Count, tell: false))
+        {
+            return true;
+        }
+
+        _bounds.RemoveRange(bounds, _bounds.Count - bounds);
+        _texts.RemoveRange(texts, _texts.Count - texts);
+        return false;
     }
 
     private static int Needed(AtLeast list, bool holds) => holds ? list.Count : list.Items.Length - list.Count + 1;
@@ -191,23 +222,22 @@ internal sealed class Search(Quantities quantities)
     private bool CanAdd(List<Together> certain, int count, bool tell)
     {
         var hasBounds = false;
+        var before = _texts.Count;
         for (var i = 0; i < count; i++)
         {
             _bounds.AddRange(certain[i].Bounds);
             hasBounds |= certain[i].Bounds.Length > 0;
-            foreach (var text in certain[i].Texts)
-            {
-                _texts.Add(text);
-                if (TextConflict(text.Text) is { } texts)
-                {
-                    if (tell)
-                    {
-                        Blame(texts.Select(other => other.From));
-                    }
+            _texts.AddRange(certain[i].Texts);
+        }
 
-                    return false;
-                }
+        if (_texts.Count > before && TextConflict(before) is { } texts)
+        {
+            if (tell)
+            {
+                Blame(texts.Select(other => other.From));
             }
+
+            return false;
         }
 
         if (hasBounds && _consistency.Contradiction(_bounds) is { } circle)
@@ -225,15 +255,13 @@ internal sealed class Search(Quantities quantities)
 
     private bool Add(Together together)
     {
+        var before = _texts.Count;
         _bounds.AddRange(together.Bounds);
-        foreach (var text in together.Texts)
+        _texts.AddRange(together.Texts);
+        if (_texts.Count > before && TextConflict(before) is { } texts)
         {
-            _texts.Add(text);
-            if (TextConflict(text.Text) is { } texts)
-            {
-                Blame(texts.Select(other => other.From));
-                return false;
-            }
+            Blame(texts.Select(other => other.From));
+            return false;
         }
 
         if (together.Bounds.Length > 0 && _consistency.Contradiction(_bounds) is { } circle)
@@ -256,19 +284,49 @@ internal sealed class Search(Quantities quantities)
         }
     }
 
-    /// <summary>The demands on one text, where no value meets them all.</summary>
-    private List<OneOf>? TextConflict(int text)
+    /// <summary>The demands on one text, of those spoken of from a place on, where no value meets them all.</summary>
+    private List<OneOf>? TextConflict(int from)
     {
-        var demands = _texts.Where(demand => demand.Text == text).ToList();
-        IEnumerable<string>? left = quantities.DomainOf(text);
-        foreach (var demand in demands)
+        _looks += _texts.Count;
+        var spokenOf = new HashSet<int>();
+        for (var i = from; i < _texts.Count; i++)
         {
-            left = demand.IsNot ? left?.Except(demand.Values) : left?.Intersect(demand.Values) ?? demand.Values;
+            spokenOf.Add(_texts[i].Text);
         }
 
-        // What an open text must not be is held against what it must be, whichever came first.
-        left = left?.Except(demands.Where(demand => demand.IsNot).SelectMany(demand => demand.Values));
-        return left is not null && !left.Any() ? demands : null;
+        foreach (var demands in _texts.Where(demand => spokenOf.Contains(demand.Text)).GroupBy(demand => demand.Text))
+        {
+            if (!IsPossible(demands, quantities.DomainOf(demands.Key)))
+            {
+                return [.. demands];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether some value meets all demands. Of an open text one must be asked for before any can be missing.</summary>
+    private static bool IsPossible(IEnumerable<OneOf> demands, IReadOnlyList<string>? domain)
+    {
+        HashSet<string>? left = domain is null ? null : [.. domain];
+        var mustNotBe = new HashSet<string>();
+        foreach (var demand in demands)
+        {
+            if (demand.IsNot)
+            {
+                mustNotBe.UnionWith(demand.Values);
+            }
+            else if (left is null)
+            {
+                left = [.. demand.Values];
+            }
+            else
+            {
+                left.IntersectWith(demand.Values);
+            }
+        }
+
+        return left is null || left.Any(value => !mustNotBe.Contains(value));
     }
 
     /// <summary>Tells formulas apart by which they are: two that say the same are two.</summary>

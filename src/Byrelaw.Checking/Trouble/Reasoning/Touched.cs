@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Byrelaw.Checking.Trouble.Reasoning;
 
 /// <summary>
@@ -29,11 +31,34 @@ internal sealed class Touched
         return touched;
     }
 
-    /// <summary>Whether the two may have to do with each other.</summary>
-    public bool Meets(Touched other) =>
-        _quantities.Meets(other._quantities) || _quantities.Meets(other._related) || _related.Meets(other._quantities) || _texts.Meets(other._texts)
-        || _families.Meets(other._families)
-        || (_speaksOfAge && other._limitsAge) || (_limitsAge && other._speaksOfAge);
+    /// <summary>What this one speaks of, in keys; two have to do with each other where one's <see cref="Asked"/> are among the other's.</summary>
+    public IEnumerable<(Sort Sort, int Place)> Keys =>
+        _quantities.All.Select(place => (Sort.Quantity, place))
+            .Concat(_related.All.Select(place => (Sort.Related, place)))
+            .Concat(_texts.All.Select(place => (Sort.Text, place)))
+            .Concat(_families.All.Select(place => (Sort.Family, place)))
+            .Concat(_speaksOfAge ? [(Sort.SpeaksOfAge, 0)] : [])
+            .Concat(_limitsAge ? [(Sort.LimitsAge, 0)] : []);
+
+    /// <summary>The keys of whatever has to do with this one.</summary>
+    public IEnumerable<(Sort Sort, int Place)> Asked =>
+        _quantities.All.SelectMany(place => new[] { (Sort.Quantity, place), (Sort.Related, place) })
+            .Concat(_related.All.Select(place => (Sort.Quantity, place)))
+            .Concat(_texts.All.Select(place => (Sort.Text, place)))
+            .Concat(_families.All.Select(place => (Sort.Family, place)))
+            .Concat(_speaksOfAge ? [(Sort.LimitsAge, 0)] : [])
+            .Concat(_limitsAge ? [(Sort.SpeaksOfAge, 0)] : []);
+
+    /// <summary>What a key is of.</summary>
+    public enum Sort
+    {
+        Quantity,
+        Related,
+        Text,
+        Family,
+        SpeaksOfAge,
+        LimitsAge,
+    }
 
     private void Add(Formula formula, Quantities quantities, int age)
     {
@@ -120,17 +145,18 @@ internal sealed class Touched
             _bits[place / 64] |= 1UL << (place % 64);
         }
 
-        public bool Meets(Places other)
+        public IEnumerable<int> All
         {
-            for (var i = Math.Min(_bits.Length, other._bits.Length) - 1; i >= 0; i--)
+            get
             {
-                if ((_bits[i] & other._bits[i]) != 0)
+                for (var i = 0; i < _bits.Length; i++)
                 {
-                    return true;
+                    for (var bits = _bits[i]; bits != 0; bits &= bits - 1)
+                    {
+                        yield return (64 * i) + BitOperations.TrailingZeroCount(bits);
+                    }
                 }
             }
-
-            return false;
         }
     }
 }

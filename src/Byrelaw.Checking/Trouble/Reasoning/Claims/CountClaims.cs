@@ -45,7 +45,8 @@ internal sealed class CountClaims(Quantities quantities, Happenings happenings, 
         var kinds = string.Join('+', counted.Select(one => $"{one.Kind.Id}.{one.Answer}").Distinct().Order(StringComparer.Ordinal));
         if (!_sameKinds.TryGetValue(kinds, out var family))
         {
-            _sameKinds[kinds] = family = new Family(_sameKinds.Count, Between);
+            _sameKinds[kinds] = family = new Family(
+                _sameKinds.Count, (one, other) => WindowKey.Contains(_windowsOf[one], _windowsOf[other]), one => WindowKey.RowOf(_windowsOf[one]));
         }
 
         return quantities.Number(new CountKey(kinds, WindowKey.Of(shown)), count => Relations(count, counted, shown), family);
@@ -67,19 +68,5 @@ internal sealed class CountClaims(Quantities quantities, Happenings happenings, 
         }
 
         return relations;
-    }
-
-    /// <summary>In windows that hold all of others there are at least as many.</summary>
-    private IEnumerable<Bound> Between(int one, int other)
-    {
-        if (WindowKey.Contains(_windowsOf[one], _windowsOf[other]))
-        {
-            yield return Bound.Longer(one, other, default, null);
-        }
-
-        if (WindowKey.Contains(_windowsOf[other], _windowsOf[one]))
-        {
-            yield return Bound.Longer(other, one, default, null);
-        }
     }
 }

@@ -10,6 +10,35 @@ internal static class WindowKey
     public static bool Contains(ImmutableArray<Window> outer, ImmutableArray<Window> inner) =>
         outer.All(window => window is Ever or SinceBirth || inner.Any(other => Contains(window, other)));
 
+    /// <summary>A row of windows that differ in one length or day only, and their place in it: each holds all of those before it.</summary>
+    public static (string Row, long Place) RowOf(ImmutableArray<Window> windows)
+    {
+        for (var i = 0; i < windows.Length; i++)
+        {
+            if (RowOf(windows[i]) is var (row, place))
+            {
+                return ($"{row}, {Of(windows.RemoveAt(i))}", place);
+            }
+        }
+
+        return (Of(windows), 0);
+    }
+
+    private static (string Row, long Place)? RowOf(Window window) => window switch
+    {
+        InTheLast last => ($"in {Unit(last.Length)}", Count(last.Length)),
+        AtLeastAgo ago => ($"ago {Unit(ago.Near)}", -Count(ago.Near)),
+        BetweenAgo ago => ($"between {Long(ago.Near)} {Unit(ago.Far)}", Count(ago.Far)),
+        BeforeDate before => ($"before {Date(before.Date)} {Unit(before.Length)}", Count(before.Length)),
+        FromAfterLast after => ($"from {Kinds(after.Kinds)} {Unit(after.Wait)}", -Count(after.Wait)),
+        SinceDate { Date.Value: { } day } => ("since", -Period.DaysBetween(LocalDate.MinIsoValue, day)),
+        _ => null,
+    };
+
+    private static string Unit(TimeLength length) => DaysLong.Of(length).Months > 0 ? "m" : "d";
+
+    private static long Count(TimeLength length) => DaysLong.Of(length) is var (months, days) && months > 0 ? months : days;
+
     private static bool Contains(Window outer, Window inner) => (outer, inner) switch
     {
         (InTheLast o, InTheLast i) => IsWithin(i.Length, o.Length),
