@@ -73,7 +73,7 @@ internal abstract class MobCriterion(
         var sample = results.Of(mob, from, to);
         foreach (var result in sample.Results)
         {
-            notes?.Row(measure.Id, result.Day, result.Line, ValueText.WriteResult(result.Low, result.High, measure.Unit?.Symbol));
+            notes?.Row(measure.Id, result.Day, result.Line, ValueText.WriteResult(result.Low, result.High, measure.Unit?.Symbol) ?? Notes.Unsettled);
         }
 
         if (MayBeUnreadable(mob, from, to, notes))

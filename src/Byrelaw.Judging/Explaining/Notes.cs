@@ -127,7 +127,8 @@ internal sealed partial class Notes(HerdDays days, int animal)
     public void Fact(int animalPlace, string fact, string value) =>
         Add(new Evidence(null, fact, null, value, days.Herd.AnimalsFile, days.Herd.AnimalLines[animalPlace]));
 
-    private const string Unsettled = "result not known";
+    /// <summary>In place of a result that is not known.</summary>
+    public const string Unsettled = "result not known";
 
     private static TimeLength Elapsed(int from, int to, TimeUnit unit)
     {

@@ -58,6 +58,35 @@ public sealed class HerdComparerTests
         !Same(pair.Judged(pair.Between.Mix([])), pair.Judged(pair.Old)) ? "with none it is not the old one"
         : !Same(pair.Judged(pair.Between.Mix(pair.Between.Differences)), pair.Judged(pair.New)) ? "with all it is not the new one" : null);
 
+    [Fact]
+    public void A_change_that_matters_by_itself_is_found_by_trying_each_alone_and_all_but_each()
+    {
+        // Six rules ask for another window each; cow 1 had mastitis 20 days ago, and only the fourth rule's new window holds it.
+        var (old, @new) = (Rules(place => 5 + place), Rules(place => place == 3 ? 30 : 10 + place));
+        Herd Read(Rulebook rulebook) => HerdReader.Read(
+            "animal,born,sex\n1,2020-05-01,F\n"u8.ToArray(), "date,animal,kind\n2026-09-10,1,mastitis\n"u8.ToArray(), rulebook.Vocabulary, rulebook.Records);
+        var judged = 0;
+        var compared = HerdComparer.Compare(RulebookComparison.Of(old, @new), Read, () => judged++);
+
+        compared.Groups.ShouldHaveSingleItem().Cause.Changes.ShouldHaveSingleItem().Parts.ShouldHaveSingleItem().Name.ShouldBe("3");
+        judged.ShouldBe(2 * 6);
+    }
+
+    private static Rulebook Rules(Func<int, int> days) => RulebookReader.Read("rules.byre", new OneFile(
+        "event mastitis\n\nrules for recipients\n"
+        + string.Concat(Enumerable.Range(0, 6).Select(place => $"rule \"{place}\"\n  needs no mastitis in the last {days(place)} days\n  because \"so\"\n"))
+        + "records \"r\"\n  up to 2026-09-30\n  complete for mastitis since 2015-01-01\n"
+        + "programme \"P\"\n  transfer on 2026-09-30\n  choose recipients from females, judged on first transfer\n"))!.Rulebook;
+
+    private sealed class OneFile(string text) : IRuleFiles
+    {
+        public string Resolve(string from, string relative) => relative;
+
+        public string Show(string path) => path;
+
+        public byte[]? Read(string path) => Encoding.UTF8.GetBytes(text);
+    }
+
     private static bool Same(Dictionary<string, string> one, Dictionary<string, string> other) =>
         one.Count == other.Count && one.All(entry => other.GetValueOrDefault(entry.Key) == entry.Value);
 

@@ -37,9 +37,9 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
                 return $"{finding.Condition.GetType().Name} on {DayNumber.Date(day)}, {missing}";
             }
 
-            if (finding.Evidence.FirstOrDefault(evidence => evidence.Date is { } date && DayNumber.Of(date) > day) is { } late)
+            if (Named(finding, new Moment(animal, day, false)) is { } named)
             {
-                return $"evidence of {late.Date} for {DayNumber.Date(day)}";
+                return $"{finding.Condition.GetType().Name} on {DayNumber.Date(day)}, {named}";
             }
         }
 
@@ -58,6 +58,26 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
         IEnumerable<Missing> reference = finding.Truth == Truth.Unknown ? new MissingReference(knowledge).Of(finding.Condition, moment) : [];
         return Differ("missing", finding.Missing.Select(one => Dated(one, moment.Animal)), reference.Select(one => Dated(one, moment.Animal)));
     }
+
+    /// <summary>The records that it names, what was found in them, and how far that is from the limit.</summary>
+    private string? Named(Finding finding, Moment moment)
+    {
+        var found = new FoundReference(knowledge, moment).Of(finding.Condition);
+        var margin = MarginReference.Of(finding.Condition, found, knowledge.Farm.Animals[moment.Animal]);
+        return Differ("evidence", finding.Evidence.Select(evidence => evidence with { File = "" }), new EvidenceReference(knowledge, moment).Of(finding.Condition))
+            ?? (IsSame(finding.Found, found) ? null : $"found {finding.Found}, reference {found}")
+            ?? ((margin is { } theirs ? finding.Margin is { } ours && IsNear(ours, (double)theirs) : finding.Margin is null) ? null : $"margin {finding.Margin}, reference {margin}");
+    }
+
+    private static bool IsSame(Found ours, Found theirs) => (ours, theirs) switch
+    {
+        (FoundNumber a, FoundNumber b) => IsNear(a.Low, b.Low) && IsNear(a.High, b.High) && a with { Low = 0, High = 0 } == b with { Low = 0, High = 0 },
+        (FoundAnswers a, FoundAnswers b) => a.Date == b.Date && a.Answers.SequenceEqual(b.Answers),
+        _ => ours == theirs,
+    };
+
+    /// <summary>A double is as near to a decimal as it can be.</summary>
+    private static bool IsNear(double ours, double theirs) => ours == theirs || Math.Abs(ours - theirs) < 1e-9;
 
     /// <summary>A first day before everything on record, or up to her birth, is no limit; and a window that holds no day has no days.</summary>
     private Missing Dated(Missing missing, int animal)

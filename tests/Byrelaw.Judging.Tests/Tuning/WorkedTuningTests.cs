@@ -51,6 +51,15 @@ public sealed class WorkedTuningTests : IRuleFiles
             .ShouldBe("0 to 60: 1 2; 60.000001 to 80: 2; from 80.000001: nobody");
 
     [Fact]
+    public void A_share_of_one_is_a_share_and_a_share_of_nothing_is_none()
+    {
+        // 1 should weigh 1 kg and weighs half of it; of 2, who should weigh nothing, any weight is more than any share.
+        _animals = "animal,born,sex,mature weight\n1,2020-05-01,F,1\n2,2020-05-01,F,0\n"u8.ToArray();
+        Usable("latest weight in the last 45 days at least 60% of mature weight", "2026-09-25,1,weight,0.5,kg", "2026-09-25,2,weight,400,kg")
+            .ShouldBe("0 to 50: 1 2; from 50.000001: 2");
+    }
+
+    [Fact]
     public void The_top_of_a_herd_of_two_changes_at_a_half()
     {
         // One place for 50% and less, two beyond it: 1 has the greater index.
@@ -78,7 +87,7 @@ public sealed class WorkedTuningTests : IRuleFiles
         var (rulebook, rows) = Farm(
             "rule \"A\"\n  needs at least 56 days since last calving\n  because \"so\"\n\nrule \"B\"\n  needs no mastitis in the last 30 days\n  because \"so\"\n",
             "2026-08-31,1,calving", "2026-09-20,1,mastitis", "2026-08-21,2,calving");
-        var herd = HerdReader.Read(Animals, rows, rulebook.Vocabulary, rulebook.Records);
+        var herd = HerdReader.Read(_animals, rows, rulebook.Vocabulary, rulebook.Records);
         var pair = RuleTuner.Tune(rulebook, herd, rulebook.Rules[0], rulebook.Programme!.Choices[0], rulebook.Rules[1]).Pairs.ShouldHaveSingleItem();
 
         // Alone neither lets cow 1 in: she calved 50 days before and had mastitis 30 days before. Together they do.
@@ -92,7 +101,7 @@ public sealed class WorkedTuningTests : IRuleFiles
 
     public byte[]? Read(string path) => Encoding.UTF8.GetBytes(_rules);
 
-    private static readonly byte[] Animals = Encoding.UTF8.GetBytes(
+    private byte[] _animals = Encoding.UTF8.GetBytes(
         "animal,born,sex,breeding index,mature weight\n1,2020-05-01,F,120,500\n2,2020-05-01,F,100,500\n");
 
     private string Usable(string needs, params string[] rows) => Usable(needs, 0, rows);
@@ -101,7 +110,7 @@ public sealed class WorkedTuningTests : IRuleFiles
     private string Usable(string needs, int which, params string[] rows)
     {
         var (rulebook, events) = Farm($"rule \"R\"\n  needs {needs}\n  because \"so\"\n", rows);
-        var herd = HerdReader.Read(Animals, events, rulebook.Vocabulary, rulebook.Records);
+        var herd = HerdReader.Read(_animals, events, rulebook.Vocabulary, rulebook.Records);
         var tuning = new NumberTuner(rulebook, herd).Tune(NumbersOfRule.Of(rulebook, rulebook.Rules[0])[which], rulebook.Programme!.Choices[0]);
         var bands = new List<(ValueRange Range, string Who)>();
         foreach (var step in tuning.Steps)

@@ -8,7 +8,7 @@ public static class CountReference
 {
     public static Truth At(CountCondition condition, Knowledge knowledge, Moment moment) =>
         knowledge.Windows.Possible(condition.Windows, moment.Animal, moment.Day, moment.Strict) is { } possible
-            ? Kleene.SameForAll(possible.Select(stretch => In(condition, stretch, knowledge, moment)))
+            ? Kleene.SameForAll(possible.Select(stretch => Between(condition, stretch, knowledge, moment)).Select(count => Comparing.Count(condition.Test, count.AtLeast, count.AtMost)))
             : Truth.Unknown;
 
     /// <summary>A sample whose result is not known may count, or a row that may be one cannot be read.</summary>
@@ -20,7 +20,8 @@ public static class CountReference
             return perhaps > 0 || SampleReference.In(test, stretch, knowledge, moment).AnyUnread;
         });
 
-    private static Truth In(CountCondition condition, Stretch stretch, Knowledge knowledge, Moment moment)
+    /// <summary>How many there are of the days given, and how many there may be; no most where not all days are covered.</summary>
+    public static (int AtLeast, int? AtMost) Between(CountCondition condition, Stretch stretch, Knowledge knowledge, Moment moment)
     {
         var sure = 0;
         var perhaps = 0;
@@ -42,7 +43,7 @@ public static class CountReference
             }
         }
 
-        return Comparing.Count(condition.Test, sure, covered ? sure + perhaps : null);
+        return (sure, covered ? sure + perhaps : null);
     }
 
     private static void Count(CountCondition condition, Kind kind, int from, int to, IReadOnlyList<Happening> rows, ref int sure, ref int perhaps)

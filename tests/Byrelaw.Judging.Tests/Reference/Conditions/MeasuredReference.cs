@@ -21,7 +21,7 @@ public static class MeasuredReference
     }
 
     /// <summary>The values that must all give one answer; none where nothing is on record.</summary>
-    private static IEnumerable<ValueRange> Values(MeasuredCondition condition, Samples samples)
+    public static IEnumerable<ValueRange> Values(MeasuredCondition condition, Samples samples)
     {
         var known = samples.Recorded.Select(row => row.Values).ToList();
         switch (condition.Aggregate)

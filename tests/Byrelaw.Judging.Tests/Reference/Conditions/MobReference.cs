@@ -48,11 +48,47 @@ public static class MobReference
         return anchors.Concat(hidden.Count > 0 ? hidden : OfTheMob(condition, measure, mob, from, to, days, knowledge, moment));
     }
 
+    /// <summary>What was sampled of her mob, in the days as they are on record; null where these or her mob are not known.</summary>
+    public static MobSampled? Sampled(Condition condition, Knowledge knowledge, Moment moment)
+    {
+        var (measure, _) = Parts(condition);
+        var stretches = Stretches(condition, knowledge, moment).ToList();
+        if (stretches.Count == 0)
+        {
+            return null;
+        }
+
+        var mob = knowledge.Farm.Mobs.At(moment.Animal, moment.Day)!;
+        var (from, to) = stretches.MinBy(stretch => stretch.From);
+        var own = knowledge.Farm.Animals.SelectMany(animal => knowledge.Farm.Of(animal.Index, measure))
+            .Where(row => row.Day >= from && row.Day <= to && knowledge.Farm.Mobs.IsIn(row.Animal, mob, row.Day) != Truth.False);
+        var rows = knowledge.Farm.MobResults.Where(row => row.Mob == mob && row.Measure == measure && row.Day >= from && row.Day <= to)
+            .Concat(own.Select(row => new MobResult(mob, measure, row.Day, row.Line, row.Values)));
+        var choices = Choices(measure, mob, from, to, knowledge).ToList();
+        var sure = choices.Min(values => values.Count);
+        var needed = condition is MobCountCondition mobs ? mobs.FromAtLeast : ((MobMeasuredCondition)condition).FromAtLeast;
+        var isHidden = MayHideOne(measure, mob, from, to, knowledge);
+        var areEnough = !isHidden && sure >= Math.Max(needed, 1);
+        return new MobSampled([.. rows], isHidden, areEnough, sure, areEnough ? choices.Select(values => Value(condition, values, knowledge, moment)).Aggregate(ValueRange.Hull) : null);
+    }
+
+    /// <summary>What it comes to, of one set of results.</summary>
+    private static ValueRange Value(Condition condition, ImmutableList<ValueRange> values, Knowledge knowledge, Moment moment)
+    {
+        if (condition is not MobCountCondition count)
+        {
+            return Together(((MobMeasuredCondition)condition).Aggregate, values);
+        }
+
+        var each = values.Select(value => NumberReference.Compare(count.Test, value, knowledge.Farm.Animals[moment.Animal].Facts)).ToList();
+        return new ValueRange(each.Count(truth => truth == Truth.True), each.Count(truth => truth != Truth.False));
+    }
+
     private static IEnumerable<Missing> OfTheMob(
         Condition condition, MeasureKind measure, string mob, int from, int to, MissingDays days, Knowledge knowledge, Moment moment)
     {
         var choices = Choices(measure, mob, from, to, knowledge).ToImmutableList();
-        var (needed, test) = condition is MobCountCondition count ? (count.FromAtLeast, count.Test) : (((MobMeasuredCondition)condition).FromAtLeast, ((MobMeasuredCondition)condition).Test);
+        var (needed, test) = (condition is MobCountCondition count ? count.FromAtLeast : ((MobMeasuredCondition)condition).FromAtLeast, TestOf(condition));
         needed = Math.Max(needed, 1) - choices.Min(values => values.Count);
         if (needed > 0)
         {
@@ -65,7 +101,11 @@ public static class MobReference
             : [new Missing(MissingReason.NoResult, measure.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure))];
     }
 
-    private static (MeasureKind Measure, IReadOnlyList<Window> Windows) Parts(Condition condition) => condition switch
+    /// <summary>What each sample, or all together, must be.</summary>
+    public static NumberTest TestOf(Condition condition) => condition is MobCountCondition count ? count.Test : ((MobMeasuredCondition)condition).Test;
+
+    /// <summary>Its measure and its windows.</summary>
+    public static (MeasureKind Measure, IReadOnlyList<Window> Windows) Parts(Condition condition) => condition switch
     {
         MobMeasuredCondition measured => (measured.Measure, measured.Windows),
         MobCountCondition count => (count.Measure, count.Windows),
@@ -171,3 +211,11 @@ public static class MobReference
         _ => throw new ArgumentOutOfRangeException(nameof(aggregate)),
     };
 }
+
+/// <summary>What was sampled of a mob.</summary>
+/// <param name="Rows">All samples, of animals that were or may have been in it then, and its own.</param>
+/// <param name="MayHideOne">A row that could not be read may be one more.</param>
+/// <param name="AreEnough">As many surely count as are asked for.</param>
+/// <param name="Sure">So many surely count.</param>
+/// <param name="Together">What they come to, where they are enough: the number compared, or of those counted how many.</param>
+public sealed record MobSampled(IReadOnlyList<MobResult> Rows, bool MayHideOne, bool AreEnough, int Sure, ValueRange? Together);

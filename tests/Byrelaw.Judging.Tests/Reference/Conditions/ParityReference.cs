@@ -8,6 +8,13 @@ public static class ParityReference
 {
     public static Truth At(ParityCondition condition, Knowledge knowledge, Moment moment)
     {
+        var (atLeast, atMost) = Between(knowledge, moment);
+        return Comparing.Count(condition.Test, (int)atLeast!.Value, (int?)atMost);
+    }
+
+    /// <summary>The least and the most that it may be; no most where there may be any number.</summary>
+    public static ValueRange Between(Knowledge knowledge, Moment moment)
+    {
         var animal = knowledge.Farm.Animals[moment.Animal];
         var counted = Calvings.Counted(knowledge, moment);
         var (atLeast, atMost) = animal switch
@@ -17,6 +24,6 @@ public static class ParityReference
             { Parity: { } recorded } => (recorded, Calvings.MayBeUnread(knowledge, moment) ? null : Math.Max(recorded, counted)),
             _ => (counted, Calvings.CoveredFromBirth(knowledge, moment) ? counted : null),
         };
-        return Comparing.Count(condition.Test, atLeast, atMost);
+        return new ValueRange(atLeast, atMost);
     }
 }

@@ -41,7 +41,8 @@ public static class StandingReference
         return greater + noValue < places ? Truth.True : greater >= places ? Truth.False : Truth.Unknown;
     }
 
-    private static Truth IsMember(HerdGroup group, Knowledge knowledge, Moment moment) => Kleene.And(
+    /// <summary>Whether she is of the group, on the day.</summary>
+    public static Truth IsMember(HerdGroup group, Knowledge knowledge, Moment moment) => Kleene.And(
         knowledge.Farm.Presence.At(moment.Animal, moment.Day),
         group switch
         {
