@@ -13,7 +13,8 @@ internal sealed class MadeUpFiles
         _rows = herd.Rows;
         ImmutableArray<string> facts = [.. vocabulary.Facts.Select(fact => fact.Name)];
         Animals = Write(["animal", "born", "sex", "mob", "parity", .. facts], _animals.Select(animal => AnimalCells(animal, facts)));
-        Events = Write(["date", "animal", "kind", "value", "unit"], _rows.Select(RowCells));
+        ImmutableArray<string> details = [.. _rows.SelectMany(row => row.Details).Select(detail => detail.Detail).Distinct(StringComparer.OrdinalIgnoreCase)];
+        Events = Write(["date", "animal", "kind", "value", "unit", .. details], _rows.Select(row => RowCells(row, details)));
     }
 
     /// <summary><c>animals.csv</c>.</summary>
@@ -34,7 +35,11 @@ internal sealed class MadeUpFiles
         .. facts.Select(fact => animal.Facts.GetValueOrDefault(fact, "")),
     ];
 
-    private static IEnumerable<string> RowCells(MadeUpRow row) => [LocalDatePattern.Iso.Format(row.Date), row.Animal, row.Kind, row.Value, row.Unit];
+    private static IEnumerable<string> RowCells(MadeUpRow row, ImmutableArray<string> details) =>
+    [
+        LocalDatePattern.Iso.Format(row.Date), row.Animal, row.Kind, row.Value, row.Unit,
+        .. details.Select(name => row.Details.FirstOrDefault(detail => string.Equals(detail.Detail, name, StringComparison.OrdinalIgnoreCase)).Value ?? ""),
+    ];
 
     private static byte[] Write(IEnumerable<string> heading, IEnumerable<IEnumerable<string>> rows)
     {

@@ -38,6 +38,7 @@ public sealed record MadeUpHerd(ImmutableArray<MadeUpAnimal> Animals, ImmutableA
             Rename(run?.Lines ?? [], files.LineOfRow);
         }
 
+        herd.Details.Renumber(files.LineOfRow);
         Rename(herd.Mobs.Lines, files.LineOfRow);
         Rename(herd.AnimalLines, files.LineOfAnimal);
         return herd;

@@ -81,7 +81,13 @@ internal sealed partial class Notes
     }
 
     /// <summary>One row that could not be read.</summary>
-    public void Unreadable(in Gap gap, int kind) => AddMissing(MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
+    public void Unreadable(in Gap gap, int kind) =>
+        AddMissing(IsOfDetails(gap) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
+
+    /// <summary>Whether the row can be read and only its details do not say whether it is meant: then it is no gap of the kind itself.</summary>
+    private bool IsOfDetails(Gap gap) =>
+        gap.Kind >= 0 && days.Herd.Vocabulary.ById[gap.Kind].Filter is { } filter
+        && !Array.Exists(days.Coverage.Gaps, other => other.Kind == filter.Of.Id && other.Line == gap.Line && other.Animal == gap.Animal);
 
     /// <summary>A fact of hers that is blank or could not be read.</summary>
     public void FactMissing(int animalPlace, string fact, bool isUnreadable) => AddMissing(new Missing(
@@ -97,14 +103,18 @@ internal sealed partial class Notes
     public void HerdValuesMissing(string fact) => AddMissing(new Missing(
         MissingReason.HerdValuesMissing, fact, null, null, SettledBy.Yards));
 
-    private SettledBy ByWhom(int kind) => days.Herd.Vocabulary.Kinds[kind] switch
+    private SettledBy ByWhom(int kind) => days.Herd.Vocabulary.ById[kind] switch
     {
         MeasureKind { InTheYards: false } or TestKind { InTheYards: false } => SettledBy.LaboratoryOrTime,
         _ => SettledBy.Yards,
     };
 
     private void AddMissing(MissingReason reason, int kind, int from, int to, SettledBy settledBy, int line = 0, int needed = 0) =>
-        AddMissing(new Missing(reason, days.Herd.Vocabulary.Kinds[kind].Name, DateOrNull(from), DateOrNull(to), settledBy, line, needed));
+        AddMissing(new Missing(reason, days.Herd.Vocabulary.ById[kind].Declaration.Name, DateOrNull(from), DateOrNull(to), settledBy, line, needed)
+        {
+            // What the farm keeps, or what one row says, is the same with a filter or without.
+            Filter = reason is MissingReason.NoResult or MissingReason.DetailNotKnown or MissingReason.TooFewOfTheMob && days.Herd.Vocabulary.ById[kind].Filter is { } filter ? filter.Text : "",
+        });
 
     private void AddMissing(Missing missing)
     {

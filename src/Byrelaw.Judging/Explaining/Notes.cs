@@ -110,18 +110,22 @@ internal sealed partial class Notes(HerdDays days, int animal)
     public void Entry(int kind, int place)
     {
         var run = days.Herd.Runs[kind];
-        var value = days.Herd.Vocabulary.Kinds[kind] switch
+        var declared = days.Herd.Vocabulary.ById[kind].Declaration;
+        var value = declared switch
         {
             MeasureKind measure => ValueText.WriteResult(run.Low[place], run.High[place], measure.Unit?.Symbol) ?? Unsettled,
             TestKind test => run.Answers[place] == KindRun.NotKnown ? Unsettled : test.Answers[run.Answers[place]],
             _ => null,
         };
-        Add(new Evidence(days.Herd.Vocabulary.Kinds[kind], null, Day.Date(run.Days[place]), value, days.Herd.EventsFile, run.Lines[place]));
+        Add(new Evidence(declared, null, Day.Date(run.Days[place]), value, days.Herd.EventsFile, run.Lines[place])
+        {
+            Details = DetailText.Of(days.Herd, declared, run.Lines[place]),
+        });
     }
 
     /// <summary>Notes a row about joining or leaving, or of a mob.</summary>
     public void Row(int kind, int day, int line, string? value = null) =>
-        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.Kinds[kind], null, Day.Date(day), value, days.Herd.EventsFile, line));
+        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, days.Herd.EventsFile, line));
 
     /// <summary>Notes a cell of the animals' file.</summary>
     public void Fact(int animalPlace, string fact, string value) =>

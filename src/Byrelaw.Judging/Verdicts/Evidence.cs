@@ -7,4 +7,8 @@ namespace Byrelaw.Judging.Verdicts;
 /// <param name="Value">What was recorded, ready to print with its unit (<c>95 umol/kg</c>, <c>negative</c>, <c>pending</c>); null for a plain event.</param>
 /// <param name="File">As shown.</param>
 /// <param name="Line">From 1.</param>
-public sealed record Evidence(Kind? Kind, string? Fact, LocalDate? Date, string? Value, string File, int Line);
+public sealed record Evidence(Kind? Kind, string? Fact, LocalDate? Date, string? Value, string File, int Line)
+{
+    /// <summary>What more is on record of the entry, ready to print, such as <c>method hand</c>; null where nothing is.</summary>
+    public string? Details { get; init; }
+}

@@ -21,6 +21,9 @@ public enum MissingReason : byte
     /// <summary>A row could not be read that may have said it.</summary>
     UnreadableRow,
 
+    /// <summary>Something is on record, and a detail of it, blank or not readable, would tell whether it is what is asked for.</summary>
+    DetailNotKnown,
+
     /// <summary>A fact's cell is blank, or there is no such column.</summary>
     FactMissing,
 
@@ -56,4 +59,11 @@ public enum SettledBy : byte
 /// <param name="Line">For a pending result or an unreadable row: its line of <c>events.csv</c> (of <c>animals.csv</c> for a fact); else 0.</param>
 /// <param name="Needed">For a mob: how many more animals; else 0.</param>
 public sealed record Missing(
-    MissingReason Reason, string Subject, LocalDate? From, LocalDate? To, SettledBy SettledBy, int Line = 0, int Needed = 0);
+    MissingReason Reason, string Subject, LocalDate? From, LocalDate? To, SettledBy SettledBy, int Line = 0, int Needed = 0)
+{
+    /// <summary>Which entries of the kind only: <c>with method not hand</c>; empty for all.</summary>
+    public string Filter { get; init; } = "";
+
+    /// <summary>The subject with its filter: <c>pregnancy test with method not hand</c>.</summary>
+    public string What => Filter.Length == 0 ? Subject : $"{Subject} {Filter}";
+}

@@ -9,6 +9,9 @@ internal sealed class Namespace
     private readonly Dictionary<string, string> _spellings = new(StringComparer.Ordinal);
     private int _searches;
 
+    /// <summary>The kinds with a filter that have been met.</summary>
+    public FilteredKinds Filtered { get; } = new();
+
     /// <summary>Starts with the built-in names.</summary>
     public Namespace()
     {

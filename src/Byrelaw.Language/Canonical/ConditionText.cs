@@ -24,13 +24,13 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         FactDateCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}{NumberText.Of(fact.Date)}",
         RecordedCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}recorded",
         MeasuredCondition measured =>
-            $"{measured.Aggregate.Words()} {Name(measured.Measure.Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
+            $"{measured.Aggregate.Words()} {KindText.Of(measured.Measure, Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
         TestCondition test =>
-            $"latest {Name(test.Test.Name)}{Windows(test.Windows)} {Is(test.IsNot, [.. test.Answers.Select(answer => test.Test.Answers[answer])])}",
+            $"latest {KindText.Of(test.Test, Name)}{Windows(test.Windows)} {Is(test.IsNot, [.. test.Answers.Select(answer => test.Test.Answers[answer])])}",
         MobMeasuredCondition mob =>
-            $"{mob.Aggregate.Words()} {Name(mob.Measure.Name)} of her mob{Windows(mob.Windows)}, {From(mob.FromAtLeast)}, {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}",
+            $"{mob.Aggregate.Words()} {KindText.Of(mob.Measure, Name)} of her mob{Windows(mob.Windows)}, {From(mob.FromAtLeast)}, {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}",
         MobCountCondition mob =>
-            $"{DemandText.Of(mob.Count)} of her mob with {Name(mob.Measure.Name)}{Windows(mob.Windows)} {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}, {From(mob.FromAtLeast)}",
+            $"{DemandText.Of(mob.Count)} of her mob with {KindText.Of(mob.Measure, Name)}{Windows(mob.Windows)} {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}, {From(mob.FromAtLeast)}",
         SpellCondition spell => $"{(spell.Not ? "not " : "")}{First(spell.Spell.Name)}{Windows(spell.Windows)}",
         StandingCondition standing =>
             $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
@@ -39,6 +39,9 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         BrokenCondition => "(could not be read)",
         _ => throw MissingKind.Of(condition, nameof(ConditionText)),
     };
+
+    /// <summary><c>with method natural</c>.</summary>
+    public string Of(KindFilter filter) => KindText.Of(filter, Name);
 
     /// <summary><c>any of</c>, <c>at least 2 of</c>.</summary>
     public static string Head(ListCondition list) => list.Kind switch
@@ -60,14 +63,14 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
     /// <summary>An event, or an answer and its test; where one of the two needs quotes they share them.</summary>
     private string Of(Counted counted, CountTest test)
     {
-        var name = Plurals && test.High > 1 ? PluralName.Of(counted.Kind) : counted.Kind.Name;
+        var name = Plurals && test.High > 1 ? PluralName.Of(counted.Kind.Declaration) : counted.Kind.Declaration.Name;
         if (counted.Kind is not TestKind found || counted.Answer < 0)
         {
-            return Name(name);
+            return KindText.Of(counted.Kind, Name, Name(name));
         }
 
         var answer = found.Answers[counted.Answer];
-        return Name(answer) == answer && Name(name) == name ? $"{answer} {name}" : Name($"{answer} {name}");
+        return KindText.Of(counted.Kind, Name, Name(answer) == answer && Name(name) == name ? $"{answer} {name}" : Name($"{answer} {name}"));
     }
 
     /// <summary><c>is clean</c>, <c>is not one of a, b</c>.</summary>

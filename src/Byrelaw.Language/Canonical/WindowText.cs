@@ -9,7 +9,7 @@ internal static class WindowText
 
     /// <summary><c>calving or abortion</c>.</summary>
     public static string Kinds(ImmutableArray<Kind> kinds, Func<string, string> name) =>
-        string.Join(" or ", kinds.Select(kind => name(kind.Name)));
+        string.Join(" or ", kinds.Select(kind => KindText.Of(kind, name)));
 
     private static string Of(Window window, Func<string, string> name) => window switch
     {

@@ -18,7 +18,8 @@ internal static class Comparisons
         Map((less, than) => (Comparison.LessThan, less.Span.To(than.Span)), Leaf.Word("less", Label), Leaf.Word("than")),
         Leaf.Word("exactly", Label).Select(token => (Comparison.Exactly, token.Span)));
 
-    private static readonly Parser<Token, AmountSyntax> Amount = OneOf(
+    /// <summary>A number with its unit, or a share.</summary>
+    public static readonly Parser<Token, AmountSyntax> Amount = OneOf(
         Map(
             (value, of) => new AmountSyntax(value, null, true, of.GetValueOrDefault()) { Span = of.HasValue ? value.Span.To(of.Value.Span) : value.Span },
             Leaf.Percent, Leaf.Word("of", "`of` and a fact").Then(Leaf.Name("the name of a fact")).Optional()),
@@ -26,7 +27,8 @@ internal static class Comparisons
             (value, unit) => new AmountSyntax(value, unit.GetValueOrDefault(), false, null) { Span = unit.HasValue ? value.Span.To(unit.Value.Span) : value.Span },
             Leaf.Number, Leaf.Unit.Optional()));
 
-    private static readonly Parser<Token, CompareSyntax> Demand = OneOf(
+    /// <summary>A demand on a number.</summary>
+    public static readonly Parser<Token, CompareSyntax> Demand = OneOf(
         Map((how, low) => new CompareSyntax(how.How, low, null) { Span = how.Span.To(low.Span) }, OneSided, Amount),
         Map(
             (between, low, high) => new CompareSyntax(Comparison.Between, low, high) { Span = between.Span.To(high.Span) },

@@ -21,20 +21,20 @@ internal static class Conditions
     private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(
         (no, counted, tails) => new CountSyntax(new CountTestSyntax(Comparison.Exactly, null, null) { Span = no.Span }, counted)
         {
-            Span = Cover(no.Span, counted[^1].Span, tails),
+            Span = Cover(no.Span, counted[^1].Whole, tails),
             Tails = tails,
         },
         Leaf.Word("no"), Lists.Kinds("what is counted, such as `heat`"), Tails);
 
     private static readonly Parser<Token, ConditionSyntax> Result = Map<Token, (Aggregate How, SourceSpan Span), NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
-        (how, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Span, tails), Tails = tails },
+        (how, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Whole, tails), Tails = tails },
         OneOf(
             Leaf.Word("latest").Select(token => (Aggregate.Latest, token.Span)),
             Leaf.Word("lowest").Select(token => (Aggregate.Lowest, token.Span)),
             Leaf.Word("highest").Select(token => (Aggregate.Highest, token.Span)),
             Leaf.Word("average").Select(token => (Aggregate.Average, token.Span)),
             Map((change, @in) => (Aggregate.Change, change.Span.To(@in.Span)), Leaf.Word("change"), Leaf.Word("in"))),
-        Leaf.Name("a measure or a test"), Tails);
+        FilterClauses.Of(Leaf.Name("a measure or a test")), Tails);
 
     private static readonly Parser<Token, ConditionSyntax> Named = Map<Token, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
         (name, tails) => new NamedSyntax(name, false) { Span = Cover(name.Span, name.Span, tails), Tails = tails },

@@ -22,13 +22,13 @@ internal static class LeadingNumbers
             (unit, kinds) => demand => TimeSince(demand, unit, kinds),
             Leaf.DurationUnit, Leaf.Word("since").Then(WindowClauses.LastKinds));
         var mob = Map<Token, NameSyntax, ImmutableArray<TailSyntax>, Func<Demand, ConditionSyntax>>(
-            (measure, rest) => demand => new MobCountSyntax(CountTest(demand), measure) { Span = Conditions.Cover(demand.Span, measure.Span, rest), Tails = rest },
-            Leaf.Word("her", "`her mob`").Then(Leaf.Word("mob")).Then(Leaf.Word("with")).Then(Leaf.Name("a measure")), tails);
+            (measure, rest) => demand => new MobCountSyntax(CountTest(demand), measure) { Span = Conditions.Cover(demand.Span, measure.Whole, rest), Tails = rest },
+            Leaf.Word("her", "`her mob`").Then(Leaf.Word("mob")).Then(Leaf.Word("with")).Then(FilterClauses.Of(Leaf.Name("a measure"))), tails);
         var ofSomething = Map<Token, Token, Maybe<Func<Demand, ConditionSyntax>>, Func<Demand, ConditionSyntax>>(
             (of, rest) => demand => rest.HasValue ? rest.Value(demand) : new ListHeadSyntax(ListKind.AtLeastOf, CountTest(demand)) { Span = demand.Span.To(of.Span) },
             Leaf.Word("of"), mob.Optional());
         var count = Map<Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, Func<Demand, ConditionSyntax>>(
-            (counted, rest) => demand => new CountSyntax(CountTest(demand), counted) { Span = Conditions.Cover(demand.Span, counted[^1].Span, rest), Tails = rest },
+            (counted, rest) => demand => new CountSyntax(CountTest(demand), counted) { Span = Conditions.Cover(demand.Span, counted[^1].Whole, rest), Tails = rest },
             Lists.Kinds("what is counted, such as `heat`"), tails);
         return Map((demand, finish) => finish(demand), Leading, OneOf(timeSince, ofSomething, count));
     }
@@ -37,7 +37,7 @@ internal static class LeadingNumbers
     {
         var low = Leaf.ToDuration(demand.Low, demand.LowUnit ?? unit);
         var high = demand.High is null ? null : Leaf.ToDuration(demand.High, unit);
-        return new TimeSinceSyntax(demand.Comparison, low, high, kinds) { Span = demand.Span.To(kinds[^1].Span) };
+        return new TimeSinceSyntax(demand.Comparison, low, high, kinds) { Span = demand.Span.To(kinds[^1].Whole) };
     }
 
     private static CountTestSyntax CountTest(Demand demand) =>

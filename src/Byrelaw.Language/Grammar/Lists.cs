@@ -7,7 +7,7 @@ namespace Byrelaw.Language.Grammar;
 internal static class Lists
 {
     /// <summary>Names joined by <c>or</c>.</summary>
-    public static Parser<Token, ImmutableArray<NameSyntax>> Kinds(string label) => Of(Leaf.Name(label), Leaf.Word("or"));
+    public static Parser<Token, ImmutableArray<NameSyntax>> Kinds(string label) => Of(FilterClauses.Of(Leaf.Name(label)), Leaf.Word("or"));
 
     /// <summary>Names separated by commas.</summary>
     public static Parser<Token, ImmutableArray<NameSyntax>> Names(string label) => Of(Leaf.Name(label), Leaf.Comma);

@@ -45,7 +45,7 @@ internal static class WindowClauses
         (start, finish) => finish(start.Span),
         Leaf.Word("since", Label),
         OneOf(
-            LastKinds.Select<Func<SourceSpan, TailSyntax>>(kinds => start => new SinceLastSyntax(kinds) { Span = start.To(kinds[^1].Span) }),
+            LastKinds.Select<Func<SourceSpan, TailSyntax>>(kinds => start => new SinceLastSyntax(kinds) { Span = start.To(kinds[^1].Whole) }),
             DateReference.Select<Func<SourceSpan, TailSyntax>>(date => start => new SinceDateSyntax(date) { Span = start.To(date.Span) })));
 
     public static readonly Parser<Token, TailSyntax> From = Map(
@@ -53,7 +53,7 @@ internal static class WindowClauses
         Leaf.Word("from", Label),
         OneOf(
             Map<Token, DurationSyntax, ImmutableArray<NameSyntax>, Func<SourceSpan, TailSyntax>>(
-                (wait, kinds) => start => new FromAfterLastSyntax(wait, kinds) { Span = start.To(kinds[^1].Span) },
+                (wait, kinds) => start => new FromAfterLastSyntax(wait, kinds) { Span = start.To(kinds[^1].Whole) },
                 Leaf.Duration, Leaf.Word("after").Then(LastKinds)),
             Map<Token, NumberSyntax, Token, Func<SourceSpan, TailSyntax>>(
                 (count, animals) => start => new FromAnimalsSyntax(count) { Span = start.To(animals.Span) },

@@ -47,6 +47,7 @@ public static class RulebookReader
         var (files, root) = (loaded.UsedFirst, loaded.Files[0]);
         var farm = FarmBlocks.Find(files);
         var vocabulary = VocabularyBinder.Bind(files, names);
+        names.Filtered.StartAfter(vocabulary);
         var visits = VisitsBinder.Bind(files, names);
         var holidays = AimsBinder.Holidays(root, farm.Programme);
         var dates = ProgrammeDates.Declare(root, farm.Programme, names, visits, holidays);
@@ -86,7 +87,7 @@ public static class RulebookReader
 
         return new Rulebook
         {
-            Vocabulary = vocabulary,
+            Vocabulary = names.Filtered.With(vocabulary),
             Defines = [.. defines.Select(entry => new Define(entry.Name, entry.Condition!, entry.IsBroken, entry.Span))],
             Rules = [.. rules.Entries.Where(entry => entry.Drop is null).Select(entry => entry.Rule).OfType<Rule>()],
             Prefers = [.. rules.Entries.Select(entry => entry.Prefer).OfType<Prefer>()],

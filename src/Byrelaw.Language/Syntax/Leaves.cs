@@ -4,6 +4,12 @@ namespace Byrelaw.Language.Syntax;
 /// <param name="Text">As written, one space between words.</param>
 internal sealed record NameSyntax(string Text) : SyntaxNode
 {
+    /// <summary>Where it is a kind: which entries of it are meant.</summary>
+    public ImmutableArray<Conditions.FilterSyntax> Filters { get; init; } = [];
+
+    /// <summary>The name with its filters.</summary>
+    public SourceSpan Whole => Filters.IsEmpty ? Span : Span.To(Filters[^1].Span);
+
     /// <summary>Joins the parts of a name.</summary>
     public static NameSyntax Of(Token first, IEnumerable<Token> more)
     {

@@ -15,8 +15,8 @@ internal static class CoverageBuilder
     public static Coverage Build(
         Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, int[] reach, IEnumerable<Gap> gaps)
     {
-        Gap[] sorted = [.. gaps.OrderBy(gap => gap.Kind).ThenBy(gap => gap.Animal).ThenBy(gap => gap.From).ThenBy(gap => gap.Line)];
-        var hasGaps = new bool[vocabulary.Kinds.Length];
+        Gap[] sorted = [.. FilteredCoverage.Gaps(vocabulary, gaps).OrderBy(gap => gap.Kind).ThenBy(gap => gap.Animal).ThenBy(gap => gap.From).ThenBy(gap => gap.Line)];
+        var hasGaps = new bool[vocabulary.ById.Length];
         foreach (var gap in sorted)
         {
             if (gap.Kind < 0)
@@ -30,7 +30,7 @@ internal static class CoverageBuilder
         }
 
         var promises = Promised.Of(vocabulary, keeping, reach, knownDay);
-        return new Coverage
+        return FilteredCoverage.Following(vocabulary, new Coverage
         {
             Since = promises.Since,
             Reach = promises.Reach,
@@ -41,14 +41,14 @@ internal static class CoverageBuilder
             KnownDay = knownDay,
             Gaps = sorted,
             HasGaps = hasGaps,
-        };
+        });
     }
 
     private static int[][] NeededFrom(Vocabulary vocabulary, AnimalRow[] animals)
     {
         var byAge = new Dictionary<TimeLength, int[]>();
         var fromBirth = Array.ConvertAll(animals, animal => animal.BornFirst);
-        return [.. vocabulary.Kinds.Select(kind => kind is EventKind { NotBeforeAge: { } age } ? FromAge(age) : fromBirth)];
+        return [.. vocabulary.ById.Select(kind => kind is EventKind { NotBeforeAge: { } age } ? FromAge(age) : fromBirth)];
 
         int[] FromAge(TimeLength age)
         {

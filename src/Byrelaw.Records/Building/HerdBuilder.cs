@@ -25,8 +25,9 @@ internal sealed class HerdBuilder
         _animals = animals;
         _stages = stages;
         _mobMove = vocabulary.MobMove.Id;
-        _effects = [.. vocabulary.Kinds.Select(kind => (kind as EventKind)?.Effect ?? HerdEffect.None)];
+        _effects = [.. vocabulary.ById.Select(kind => (kind as EventKind)?.Effect ?? HerdEffect.None)];
         _expanded = new EventStage(vocabulary);
+        Details = new EntryDetails([.. stages.SelectMany(stage => stage.Details.All())]);
         _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min());
         _gaps = new GapTable(knownDay, animals);
         KnownDay = knownDay;
@@ -39,6 +40,9 @@ internal sealed class HerdBuilder
 
     /// <summary>The day the records reach.</summary>
     public int KnownDay { get; }
+
+    /// <summary>What more is on record of entries.</summary>
+    public EntryDetails Details { get; }
 
     /// <summary>Rows whose date cannot be.</summary>
     public IReadOnlyList<ImpossibleRow> Impossible => _impossible.Found;
@@ -67,7 +71,7 @@ internal sealed class HerdBuilder
     /// <param name="room">Gives memory back between the steps.</param>
     public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, Room room)
     {
-        Runs = new KindRun[_vocabulary.Kinds.Length];
+        Runs = new KindRun[_vocabulary.ById.Length];
         MembershipBuilder membership = null!;
         List<GroupRow> groups = [];
         Parallel.Invoke(
@@ -77,7 +81,7 @@ internal sealed class HerdBuilder
         ExpandEvents(groups);
         BuildRuns(kind => kind is EventKind);
         room.Make();
-        MobRuns = [.. _vocabulary.Kinds.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, groups) : null)];
+        MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
         Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob)), _gaps.Gaps);
     }
 
@@ -106,8 +110,26 @@ internal sealed class HerdBuilder
         Parallel.For(0, kinds.Length, i =>
         {
             Runs[kinds[i].Id] = KindRuns.Of(kinds[i], _animals.Length, [.. _stages, _expanded]);
+            BuildFiltered(kinds[i]);
             Array.ForEach(_stages, stage => stage.LetGo(kinds[i].Id));
         });
+    }
+
+    /// <summary>Each kind with a filter is entries of this one; what may or may not be one of its entries is in doubt.</summary>
+    private void BuildFiltered(Kind kind)
+    {
+        foreach (var filtered in _vocabulary.Filtered)
+        {
+            if (filtered.Filter!.Of.Id == kind.Id)
+            {
+                var doubts = new List<Gap>();
+                Runs[filtered.Id] = FilteredRuns.Of(filtered, _animals.Length, [.. _stages, _expanded], Details, doubts);
+                lock (_gaps)
+                {
+                    _gaps.Add(doubts);
+                }
+            }
+        }
     }
 
     private void TakeOutImpossible() => Parallel.For(0, _vocabulary.Kinds.Length, kind =>

@@ -12,7 +12,7 @@ internal static class KindReach
     /// <param name="groups">Rows about the herd and about mobs that some animal is in: one of another mob is of nobody.</param>
     public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IEnumerable<GroupRow> groups)
     {
-        var reach = new int[vocabulary.Kinds.Length];
+        var reach = new int[vocabulary.ById.Length];
         if (keeping?.UpTo is not null)
         {
             Array.Fill(reach, knownDay);

@@ -10,10 +10,10 @@ internal static class KindRuns
         {
             case MeasureKind:
                 var measured = SortedRun<AllowedRange>.Of(animals, [.. stages.Select(stage => stage.Measures[kind.Id])]);
-                return Run(measured, low: Lows(measured), high: Highs(measured));
+                return Run(measured);
             case TestKind:
                 var tested = SortedRun<byte>.Of(animals, [.. stages.Select(stage => stage.Tests[kind.Id])]);
-                return Run(tested, answers: tested.Results);
+                return Run(tested);
             case EventKind { IsMobMove: true }:
                 return Run(SortedRun<int>.Of(animals, [.. stages.Select(stage => stage.Moves)], onceADay: true));
             default:
@@ -34,7 +34,17 @@ internal static class KindRuns
         return new MobRun { Starts = run.Starts, Days = run.Days, Lines = run.Lines, Low = Lows(run), High = Highs(run) };
     }
 
-    private static KindRun Run<TResult>(SortedRun<TResult> run, double[]? low = null, double[]? high = null, byte[]? answers = null)
+    /// <summary>The columns of sorted measured values.</summary>
+    public static KindRun Run(SortedRun<AllowedRange> measured) => Columns(measured, low: Lows(measured), high: Highs(measured));
+
+    /// <summary>The columns of sorted answers.</summary>
+    public static KindRun Run(SortedRun<byte> tested) => Columns(tested, answers: tested.Results);
+
+    /// <summary>The columns of sorted events.</summary>
+    public static KindRun Run<TResult>(SortedRun<TResult> run)
+        where TResult : struct => Columns(run);
+
+    private static KindRun Columns<TResult>(SortedRun<TResult> run, double[]? low = null, double[]? high = null, byte[]? answers = null)
         where TResult : struct => new()
         {
             Starts = run.Starts,

@@ -13,7 +13,7 @@ internal sealed record Promised(int[] Since, int[] Reach, List<Hole> Holes)
     /// <param name="knownDay">The day the records reach as a whole.</param>
     public static Promised Of(Vocabulary vocabulary, RecordKeeping? keeping, int[] reach, int knownDay)
     {
-        var promised = new Promised(new int[vocabulary.Kinds.Length], [.. reach], []);
+        var promised = new Promised(new int[vocabulary.ById.Length], [.. reach], []);
         Array.Fill(promised.Since, Day.End);
         var stretches = (keeping?.Complete ?? []).SelectMany(complete => complete.Kinds.Select(kind =>
             (Kind: kind.Id, From: Day.Number(complete.Since), To: complete.Until is { } until ? Day.Number(until) : Day.End)));

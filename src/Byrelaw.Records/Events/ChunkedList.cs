@@ -36,4 +36,17 @@ internal sealed class ChunkedList<T>
 
     /// <summary>The items of one chunk.</summary>
     public Span<T> Chunk(int chunk) => _chunks[chunk].AsSpan(0, chunk == _chunks.Count - 1 ? _usedInLast : ChunkSize);
+
+    /// <summary>All items, in the order of adding.</summary>
+    public IEnumerable<T> All()
+    {
+        for (var chunk = 0; chunk < ChunkCount; chunk++)
+        {
+            var items = _chunks[chunk];
+            for (var i = 0; i < Chunk(chunk).Length; i++)
+            {
+                yield return items[i];
+            }
+        }
+    }
 }

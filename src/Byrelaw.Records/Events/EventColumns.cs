@@ -3,20 +3,21 @@ namespace Byrelaw.Records.Events;
 /// <summary>The columns of <c>events.csv</c>: the cell of each, -1 where there is none.</summary>
 internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, int Value, int Unit, int Recorded, int Note = -1)
 {
-    private const string Expected = "expected `date`, `animal`, `kind`, `value`, `unit`, `note` or `recorded`";
+    /// <summary>Columns of details.</summary>
+    public ImmutableArray<DetailColumn> Details { get; init; } = [];
 
     private static readonly string[] Required = ["date", "animal", "kind"];
 
-    private static readonly Dictionary<string, string> Columns =
-        Required.Concat(["value", "unit", "note", "recorded"]).ToDictionary(name => name, StringComparer.Ordinal);
+    private static readonly string[] Others = ["value", "unit", "note", "recorded"];
 
     /// <summary>Whether the note stands right behind the value, so that the digits behind a decimal comma fall into it.</summary>
     public bool NoteFollowsValue => Value >= 0 && Note == Value + 1;
 
     /// <summary>Reads the heading; null where nothing can be read under it.</summary>
-    public static EventColumns? Read(RowText heading, List<Diagnostic> problems)
+    public static EventColumns? Read(RowText heading, Vocabulary vocabulary, List<Diagnostic> problems)
     {
-        if (ColumnMap.Read(heading, Columns, Required, Expected, problems) is not { } map)
+        string[] known = [.. Required, .. Others, .. DetailColumn.Names(vocabulary)];
+        if (ColumnMap.Read(heading, known.ToDictionary(name => name, StringComparer.Ordinal), Required, $"expected {ColumnMap.Listed(known, "or")}", problems) is not { } map)
         {
             return null;
         }
@@ -24,6 +25,9 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
         // Two columns for a result, its unit or its day of entry leave every row open.
         return map.IsDoubled("value") || map.IsDoubled("unit") || map.IsDoubled("recorded")
             ? null
-            : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"], map["note"]);
+            : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"], map["note"])
+            {
+                Details = DetailColumn.Of(vocabulary, map),
+            };
     }
 }

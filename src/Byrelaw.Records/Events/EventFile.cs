@@ -4,11 +4,11 @@ namespace Byrelaw.Records.Events;
 internal static class EventFile
 {
     /// <summary>Reads the heading; null where nothing in the file can be read.</summary>
-    public static EventColumns? ReadHeading(LineBlocks blocks, string file, List<Diagnostic> problems)
+    public static EventColumns? ReadHeading(LineBlocks blocks, string file, Vocabulary vocabulary, List<Diagnostic> problems)
     {
         if (HeadingLine.Take(blocks, file) is { } heading)
         {
-            return EventColumns.Read(heading, problems);
+            return EventColumns.Read(heading, vocabulary, problems);
         }
 
         problems.Add(HeadingProblems.Empty(file, "`date`, `animal` and `kind`"));

@@ -9,6 +9,7 @@ internal sealed class EventReader
     private readonly KindLookup _kinds;
     private readonly SubjectReader _subjects;
     private readonly ResultReader _results;
+    private readonly DetailReader _details;
 
     /// <summary>Starts with nothing read.</summary>
     public EventReader(EventReading reading)
@@ -19,6 +20,7 @@ internal sealed class EventReader
         _kinds = new KindLookup(reading.Vocabulary, reading.LeaveOut);
         _subjects = new SubjectReader(reading.Animals, reading.Mobs, reading.AnimalsFile);
         _results = new ResultReader(_columns, _stage, _subjects);
+        _details = new DetailReader(reading, _stage);
     }
 
     /// <summary>What has been read so far.</summary>
@@ -69,6 +71,7 @@ internal sealed class EventReader
             }
 
             _results.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
+            _details.Read(row, _reading.Vocabulary.Kinds[kind], line);
         }
         else if (!row.IsBlank)
         {

@@ -6,9 +6,9 @@ internal sealed class EventStage
     /// <summary>Makes room for the kinds of a vocabulary.</summary>
     public EventStage(Vocabulary vocabulary)
     {
-        Events = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<Nothing>>())];
-        Tests = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<byte>>())];
-        Measures = [.. vocabulary.Kinds.Select(_ => new ChunkedList<Staged<AllowedRange>>())];
+        Events = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<Nothing>>())];
+        Tests = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<byte>>())];
+        Measures = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<AllowedRange>>())];
     }
 
     /// <summary>By kind id: events, moves left out.</summary>
@@ -22,6 +22,9 @@ internal sealed class EventStage
 
     /// <summary>Moves from mob to mob.</summary>
     public ChunkedList<Staged<int>> Moves { get; } = new();
+
+    /// <summary>Details of entries.</summary>
+    public ChunkedList<DetailCell> Details { get; } = new();
 
     /// <summary>Rows about a mob or the herd.</summary>
     public List<GroupRow> Groups { get; } = [];

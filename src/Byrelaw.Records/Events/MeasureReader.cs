@@ -78,7 +78,7 @@ internal sealed class MeasureReader(EventColumns columns, List<Diagnostic> probl
     private bool OnScale(CsvRows row, MeasureKind measure, Scale scale, MeasureBound bound, double number, out AllowedRange range)
     {
         range = MeasuredCell.Range(bound, number, scale.From, scale.To);
-        return number < scale.From || number > scale.To ? Report(ValueProblems.OffScale(row.Text(), columns.Value, measure))
+        return number < scale.From || number > scale.To ? Report(ValueProblems.OffScale(row.Text(), columns.Value, measure.Name, scale))
             : range.Low <= range.High || Report(ValueProblems.NothingBeyond(row.Text(), columns.Value, measure, scale.From));
     }
 

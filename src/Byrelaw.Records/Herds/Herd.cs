@@ -45,6 +45,9 @@ public sealed class Herd
     /// <summary>By kind id: mob rows of a measure; null for every other kind.</summary>
     public required MobRun?[] MobRuns { get; init; }
 
+    /// <summary>What more is on record of entries.</summary>
+    public EntryDetails Details { get; init; } = EntryDetails.None;
+
     /// <summary>Who is in which mob.</summary>
     public required MobStays Mobs { get; init; }
 
@@ -91,9 +94,10 @@ public sealed class Herd
         Facts = Facts,
         Runs = Runs,
         MobRuns = MobRuns,
+        Details = Details,
         Mobs = Mobs,
         Membership = Membership,
-        Coverage = coverage,
+        Coverage = FilteredCoverage.Following(Vocabulary, coverage),
         KnownDay = KnownDay,
         ReachesADay = ReachesADay,
         Problems = Problems,

@@ -18,9 +18,9 @@ internal static class ValueProblems
         $"`{row.Cells[cell].Value}` is less than {(lowest < 0 ? "can be" : "nothing")}", $"expected {measure} of {Number(lowest)} or more",
         lowest < 0 ? null : "remove the `-` if it is only a dash");
 
-    public static Diagnostic OffScale(RowText row, int cell, MeasureKind measure) => row.Problem(
+    public static Diagnostic OffScale(RowText row, int cell, string name, Scale scale) => row.Problem(
         cell, "R0153", Severity.Error,
-        $"`{row.Cells[cell].Value}` is off the scale", $"expected {measure.Name} from {Number(measure.Scale!.From)} to {Number(measure.Scale.To)}",
+        $"`{row.Cells[cell].Value}` is off the scale", $"expected {name} from {Number(scale.From)} to {Number(scale.To)}",
         "a score of another scale is not turned into this one");
 
     public static Diagnostic NoUnit(RowText row, int cell, MeasureKind measure) => row.Problem(

@@ -99,7 +99,7 @@ internal sealed class HerdReading
         }
         else
         {
-            EventColumns = EventFile.ReadHeading(blocks, _eventsFile.Shown, _eventProblems);
+            EventColumns = EventFile.ReadHeading(blocks, _eventsFile.Shown, vocabulary, _eventProblems);
         }
 
         // Without animals every row would be about an unknown one: that the animals cannot be read is said once.
@@ -135,6 +135,7 @@ internal sealed class HerdReading
         AnimalsWithoutNumber = animals.WithoutNumber,
         Runs = builder.Runs,
         MobRuns = builder.MobRuns,
+        Details = builder.Details,
         Mobs = builder.Mobs,
         Membership = builder.Membership,
         Coverage = builder.Coverage,

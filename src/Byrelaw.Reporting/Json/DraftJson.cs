@@ -37,7 +37,12 @@ public sealed record RuleJson(
     string Rule, string Answer, bool Expected, string? TurnsOn, string Found, string Basis, IReadOnlyList<EvidenceJson> Evidence);
 
 /// <summary>A record an answer rests on.</summary>
-public sealed record EvidenceJson(string Kind, string? Date, string File, int Line);
+public sealed record EvidenceJson(string Kind, string? Date, string File, int Line)
+{
+    /// <summary>What more is on record of the entry; left out where nothing is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Details { get; init; }
+}
 
 /// <summary>Problems in files, for programs.</summary>
 public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);

@@ -58,7 +58,7 @@ public static class JsonText
         [.. RuleWords.Evidence(rule).Select(Evidence)]);
 
     private static EvidenceJson Evidence(Evidence evidence) =>
-        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line);
+        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line) { Details = evidence.Details };
 
     private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 

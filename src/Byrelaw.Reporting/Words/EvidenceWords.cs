@@ -24,5 +24,5 @@ public static class EvidenceWords
     private static string Name(Evidence item) => item.Kind?.Name ?? item.Fact ?? "record";
 
     private static string Record(Evidence item, ListReport list) =>
-        string.Join(' ', new[] { item.Value, item.Date is { } date ? list.Short(date) : null }.Where(part => !string.IsNullOrEmpty(part)));
+        string.Join(' ', new[] { item.Value, item.Details is { } details ? $"({details})" : null, item.Date is { } date ? list.Short(date) : null }.Where(part => !string.IsNullOrEmpty(part)));
 }

@@ -15,17 +15,18 @@ public static class MissingWords
     /// <summary>A word or two for a narrow column: <c>no pregnancy test result</c>.</summary>
     public static string Brief(Missing missing, ListReport list) => missing.Reason switch
     {
-        MissingReason.NoResult => $"no {missing.Subject} result",
+        MissingReason.NoResult => $"no {missing.Subject} result{Filter(missing)}",
         MissingReason.ResultPending => $"{missing.Subject} result not in",
         MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
-        MissingReason.NotKept => $"{missing.Subject} records not complete",
-        MissingReason.NeverRecorded => $"no {missing.Subject} on record, perhaps never",
+        MissingReason.NotKept => $"{missing.What} records not complete",
+        MissingReason.NeverRecorded => $"no {missing.What} on record, perhaps never",
         MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} cannot be read",
-        MissingReason.FactMissing => $"{missing.Subject} is blank",
-        MissingReason.FactUnreadable => $"{missing.Subject} cannot be read",
-        MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} of her mob",
+        MissingReason.DetailNotKnown => $"{missing.Subject} ({PlaceOf(missing, list)}) does not say whether {missing.Filter}",
+        MissingReason.FactMissing => $"{missing.What} is blank",
+        MissingReason.FactUnreadable => $"{missing.What} cannot be read",
+        MissingReason.TooFewOfTheMob => $"{missing.What} of {More(missing)} of her mob",
         MissingReason.MobNotKnown => "her mob is not known",
-        _ => $"others have no {missing.Subject}",
+        _ => $"others have no {missing.What}",
     };
 
     /// <summary>Who can find out: <c>in the yards</c>, <c>from the farm's book</c>, <c>through a laboratory</c>.</summary>
@@ -41,17 +42,18 @@ public static class MissingWords
 
     private static string What(Missing missing, ListReport list) => missing.Reason switch
     {
-        MissingReason.NoResult => $"{Article.With(missing.Subject)} result",
+        MissingReason.NoResult => $"{Article.With(missing.Subject)} result{Filter(missing)}",
         MissingReason.ResultPending => $"the {missing.Subject} result that is not in{(missing.Line > 0 ? $" ({PlaceOf(missing, list)})" : "")}",
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
-        MissingReason.NotKept => $"whether there was any {missing.Subject}",
-        MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.Subject)}",
-        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.Subject}",
-        MissingReason.FactMissing => $"{missing.Subject}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
-        MissingReason.FactUnreadable => $"{missing.Subject} in {PlaceOf(missing, list)}, which cannot be read",
-        MissingReason.TooFewOfTheMob => $"{missing.Subject} of {More(missing)} in her mob",
+        MissingReason.NotKept => $"whether there was any {missing.What}",
+        MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.What)}",
+        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.What}",
+        MissingReason.DetailNotKnown => $"whether the {missing.Subject} in {PlaceOf(missing, list)} was {missing.Filter}",
+        MissingReason.FactMissing => $"{missing.What}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
+        MissingReason.FactUnreadable => $"{missing.What} in {PlaceOf(missing, list)}, which cannot be read",
+        MissingReason.TooFewOfTheMob => $"{missing.What} of {More(missing)} in her mob",
         MissingReason.MobNotKnown => "which mob she is in",
-        _ => $"{missing.Subject} of those in the herd that have none{Without(missing, list)}",
+        _ => $"{missing.What} of those in the herd that have none{Without(missing, list)}",
     };
 
     /// <summary>Who has no value, by number, where they are few.</summary>
@@ -69,6 +71,8 @@ public static class MissingWords
             .Select(animal => herd.Numbers[animal]).ToList();
         return numbers.Count == 0 ? "" : $" ({Phrases.FirstOf(numbers, 6)})";
     }
+
+    private static string Filter(Missing missing) => missing.Filter.Length == 0 ? "" : " " + missing.Filter;
 
     private static string Verb(MissingReason reason) => reason switch
     {

@@ -70,7 +70,10 @@ public sealed class FoundWordsTests
         var text = new StringBuilder();
         foreach (var reason in Enum.GetValues<MissingReason>())
         {
-            var missing = new Missing(reason, reason is MissingReason.FactMissing or MissingReason.FactUnreadable ? "born" : "ovary check", null, null, SettledBy.Yards, Line: 214, Needed: 3);
+            var missing = new Missing(reason, reason is MissingReason.FactMissing or MissingReason.FactUnreadable ? "born" : "ovary check", null, null, SettledBy.Yards, Line: 214, Needed: 3)
+            {
+                Filter = reason == MissingReason.DetailNotKnown ? "with method hand" : "",
+            };
             text.Append($"{reason}: {MissingWords.Brief(missing, List)} | {MissingWords.Of(missing, List)} | {MissingWords.Task(missing, List)}\n");
         }
 

@@ -31,7 +31,7 @@ internal sealed class AnimalMaker(Vocabulary vocabulary, Quantities quantities, 
                     age = wanted.Bounds.Any(bound => bound.X == quantity && bound.Y == Quantities.Nought) ? value : Math.Max(value, GrownUp);
                     break;
                 case Happenings.AgoKey key when value < Quantities.Never && Result(key, wanted, numbers) is { } result:
-                    rows.Add(Row(vocabulary.Kinds[key.Kind], value, result));
+                    rows.Add(Row(vocabulary.ById[key.Kind], value, result));
                     break;
                 case Happenings.SpellKey key when value < Quantities.Never && vocabulary.Spells.FirstOrDefault(spell => spell.Name == key.Spell) is { } spell:
                     rows.Add(Row(spell.From, value + 1, ""));
@@ -61,12 +61,15 @@ internal sealed class AnimalMaker(Vocabulary vocabulary, Quantities quantities, 
     }
 
     private MadeUpRow Row(Kind kind, double ago, string result) =>
-        new(day.PlusDays(-(int)ago), Number, kind.Name, result, result.Length > 0 && kind is MeasureKind { Unit: { } unit } ? unit.Symbol : "");
+        new(day.PlusDays(-(int)ago), Number, kind.Declaration.Name, result, result.Length > 0 && kind is MeasureKind { Unit: { } unit } ? unit.Symbol : "")
+        {
+            Details = kind.Filter is { } filter ? FittingDetails.Of(filter) : [],
+        };
 
     /// <summary>Empty for an event; null for a result of which nothing is wanted.</summary>
     private string? Result(Happenings.AgoKey key, Together wanted, Dictionary<int, double> numbers)
     {
-        switch (vocabulary.Kinds[key.Kind])
+        switch (vocabulary.ById[key.Kind])
         {
             case EventKind:
                 return "";

@@ -15,9 +15,13 @@ internal static class NameBinding
                 context.Problems.Add(context.NotFound(name, symbol => symbol is KindSymbol, "an event, measure or test"));
                 isWhole = false;
             }
-            else if (!kinds.Contains(found.Kind))
+            else if (context.Filtered(found.Kind, name) is not { } kind)
             {
-                kinds.Add(found.Kind);
+                isWhole = false;
+            }
+            else if (!kinds.Contains(kind))
+            {
+                kinds.Add(kind);
             }
         }
 
@@ -55,13 +59,13 @@ internal static class NameBinding
         switch (context.Names.Find(name.Text))
         {
             case KindSymbol { Kind: EventKind happened }:
-                return new Counted(happened);
+                return context.Filtered(happened, name) is { } meant ? new Counted(meant) : null;
             case KindSymbol { Kind: TestKind test }:
                 return context.Fail<Counted>(ConditionProblems.CountNeedsAnswer(name.Span, test.Name, test.Answers.FirstOrDefault()));
             case null when context.AnswerOf(name) is var (test, answer):
                 var place = Place(test, answer);
                 return place >= 0
-                    ? new Counted(test, place)
+                    ? context.Filtered(test, name) is { } asked ? new Counted(asked, place) : null
                     : context.Fail<Counted>(NameProblems.NoSuchAnswer(name.Span, answer, test.Name, test.Answers));
             default:
                 return context.Fail<Counted>(context.NotFound(name, symbol => symbol is KindSymbol { Kind: EventKind }, "an event, or an answer and its test"));

@@ -11,9 +11,9 @@ internal static class ResultBinding
         switch (context.Names.Find(result.Name.Text))
         {
             case KindSymbol { Kind: MeasureKind measure }:
-                return context.Measured(result, measure);
+                return context.Filtered(measure, result.Name) is { } measured ? context.Measured(result, measured) : null;
             case KindSymbol { Kind: TestKind test }:
-                return context.Tested(result, test);
+                return context.Filtered(test, result.Name) is { } tested ? context.Tested(result, tested) : null;
             case KindSymbol { Kind: EventKind happened } found:
                 return context.Fail<Condition>(NameProblems.WrongSort(
                     result.Name.Span, found, "a measure or a test", $"an event is counted: `no {happened.Name} in the last 30 days`"));
@@ -132,7 +132,7 @@ internal static class ResultBinding
 
     private static MeasureKind? Measure(this Context context, NameSyntax name) =>
         context.Names.Find(name.Text) is KindSymbol { Kind: MeasureKind measure }
-            ? measure
+            ? context.Filtered(measure, name)
             : context.Fail<MeasureKind>(context.NotFound(name, symbol => symbol is KindSymbol { Kind: MeasureKind }, "a measure"));
 
     private static bool IsResult(Symbol symbol) => symbol is KindSymbol { Kind: MeasureKind or TestKind };

@@ -72,7 +72,11 @@ public enum ExampleSort
 /// <param name="Unit">As written; empty for none.</param>
 /// <param name="OfHerMob">How many other animals of her mob had this result; 0 for her own.</param>
 /// <param name="Span">Where.</param>
-public sealed record ExampleRecord(Kind Kind, LocalDate Date, string Value, string Unit, int OfHerMob, SourceSpan Span);
+public sealed record ExampleRecord(Kind Kind, LocalDate Date, string Value, string Unit, int OfHerMob, SourceSpan Span)
+{
+    /// <summary>Details by declared name, as records have them.</summary>
+    public ImmutableArray<(string Detail, string Value)> Details { get; init; } = [];
+}
 
 /// <summary>What is true of her without a date.</summary>
 /// <param name="Name">The fact's declared name, or <c>parity</c>.</param>

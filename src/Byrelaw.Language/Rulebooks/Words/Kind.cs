@@ -6,8 +6,14 @@ namespace Byrelaw.Language.Rulebooks.Words;
 /// <param name="Declared">Where.</param>
 public abstract record Kind(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
 {
-    /// <summary>The place of this kind in <see cref="Vocabulary.Kinds"/>: the column in a herd.</summary>
+    /// <summary>The place of this kind in <see cref="Vocabulary.ById"/>: the column in a herd.</summary>
     public required int Id { get; init; }
+
+    /// <summary>Which entries of another kind this is; null for a kind that a file declares.</summary>
+    public KindFilter? Filter { get; init; }
+
+    /// <summary>The kind that a file declares: itself, or the one that it is entries of.</summary>
+    public Kind Declaration => Filter?.Of ?? this;
 
     /// <summary>What more may be on record of an entry, each in a column of its name.</summary>
     public ImmutableArray<EntryDetail> Details { get; init; } = [];

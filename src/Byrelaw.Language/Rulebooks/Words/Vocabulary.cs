@@ -10,16 +10,23 @@ public sealed class Vocabulary
     /// <summary>Takes declared words whose ids are their places in these arrays.</summary>
     public Vocabulary(ImmutableArray<Kind> kinds, ImmutableArray<Fact> facts, ImmutableArray<Spell> spells)
     {
-        Kinds = kinds;
+        ById = kinds;
+        Kinds = kinds.All(kind => kind.Filter is null) ? kinds : [.. kinds.Where(kind => kind.Filter is null)];
         Facts = facts;
         Spells = spells;
-        _kinds = ByName(kinds, kind => (kind.Name, kind.AlsoNames));
+        _kinds = ByName(Kinds, kind => (kind.Name, kind.AlsoNames));
         _facts = ByName(facts, fact => (fact.Name, fact.AlsoNames));
         MobMove = kinds.OfType<EventKind>().Single(kind => kind.IsMobMove);
     }
 
-    /// <summary>Events, measures and tests; the built-in event <c>mob</c> is among them.</summary>
+    /// <summary>Declared events, measures and tests; the built-in event <c>mob</c> is among them.</summary>
     public ImmutableArray<Kind> Kinds { get; }
+
+    /// <summary>The same and the kinds with a filter that rules speak of, each at the place of its id.</summary>
+    public ImmutableArray<Kind> ById { get; }
+
+    /// <summary>Kinds with a filter.</summary>
+    public IEnumerable<Kind> Filtered => ById.Where(kind => kind.Filter is not null);
 
     /// <summary>Declared facts; the built-in <c>age</c> and <c>parity</c> are not among them.</summary>
     public ImmutableArray<Fact> Facts { get; }

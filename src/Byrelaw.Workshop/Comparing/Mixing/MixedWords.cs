@@ -14,7 +14,7 @@ internal sealed class MixedWords
     public MixedWords(RulebookComparison between, bool isNew)
     {
         _base = (isNew ? between.New : between.Old).Vocabulary;
-        (_kinds, _facts, _spells) = ([.. _base.Kinds], [.. _base.Facts], [.. _base.Spells]);
+        (_kinds, _facts, _spells) = ([.. _base.ById], [.. _base.Facts], [.. _base.Spells]);
         Learn(between.Pairs.Kinds, _ofKind, isNew);
         Learn(between.Pairs.Facts, _ofFact, isNew);
         Learn(between.Pairs.Spells, _ofSpell, isNew);
@@ -22,17 +22,39 @@ internal sealed class MixedWords
 
     /// <summary>All of them, once every condition is reworded.</summary>
     public Vocabulary Vocabulary =>
-        _kinds.Count == _base.Kinds.Length && _facts.Count == _base.Facts.Length && _spells.Count == _base.Spells.Length
+        _kinds.Count == _base.ById.Length && _facts.Count == _base.Facts.Length && _spells.Count == _base.Spells.Length
             ? _base
             : new Vocabulary([.. _kinds], [.. _facts], [.. _spells]);
 
-    /// <summary>The word that stands here for a kind of either rulebook.</summary>
-    public Kind Find(Kind kind)
+    /// <summary>The word that stands here for a kind of either rulebook; null for a filter that says nothing here.</summary>
+    public Kind? Find(Kind kind)
     {
+        if (kind.Filter is { } filter)
+        {
+            return Find(filter);
+        }
+
         if (!_ofKind.TryGetValue(kind, out var found))
         {
             _ofKind[kind] = found = kind with { Id = _kinds.Count };
             _kinds.Add(found);
+        }
+
+        return found;
+    }
+
+    private Kind? Find(KindFilter filter)
+    {
+        if (Find(filter.Of) is not { } of || filter.InWordsOf(of) is not { } meant)
+        {
+            return null;
+        }
+
+        var text = ConditionText.Exact.Of(meant);
+        var found = _kinds.Find(kind => kind.Filter is { } known && known.Of.Id == of.Id && ConditionText.Exact.Of(known) == text);
+        if (found is null)
+        {
+            _kinds.Add(found = meant.AsKind(_kinds.Count));
         }
 
         return found;

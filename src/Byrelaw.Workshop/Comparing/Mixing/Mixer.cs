@@ -27,7 +27,7 @@ internal sealed class Mixer
         var records = Farm<RecordsDifference, RecordKeeping>(rulebook => rulebook.Records);
         if (records is not null)
         {
-            records = records with { Complete = [.. records.Complete.Select(complete => complete with { Kinds = [.. complete.Kinds.Select(_words.Find)] })] };
+            records = records with { Complete = [.. records.Complete.Select(complete => complete with { Kinds = [.. complete.Kinds.Select(_words.Find).OfType<Kind>()] })] };
         }
 
         return new Rulebook

@@ -69,6 +69,12 @@ internal sealed class LineNames
 
     private void Used(Wanted wanted, int start, int end)
     {
+        if (wanted.Label is NameLabels.Detail or NameLabels.DetailValue)
+        {
+            // A detail is its kind's own: no name of the rulebook is meant.
+            return;
+        }
+
         if (NameLabels.IsList(wanted))
         {
             var thing = _names.Find(Text(start, end)) is BuiltInSymbol group ? SymbolThings.Of(group) : NamedThing.Of(NameSort.List, Text(start, end));

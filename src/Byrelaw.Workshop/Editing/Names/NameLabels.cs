@@ -15,6 +15,12 @@ internal static class NameLabels
     /// <summary>What the line of an example starts with that puts something on record.</summary>
     public static readonly Wanted OnRecord = new(LeafKind.Name, "something on record, such as `calving 2026-09-07`");
 
+    /// <summary>A detail of the kind before it.</summary>
+    public const string Detail = "a detail, such as `method`";
+
+    /// <summary>A value of the detail before it.</summary>
+    public const string DetailValue = "a value of the detail";
+
     private const string Result = "a result";
     private const string AName = "a name";
 
@@ -49,7 +55,7 @@ internal static class NameLabels
 
     private static readonly FrozenSet<string> Free = new[]
     {
-        Value, Result, "", "a kind of record", "a breed", "the mob's name", "`animal treated`", "a weekday such as `Sundays`, or `holidays`",
+        Value, Result, Detail, DetailValue, "", "a kind of record", "a breed", "the mob's name", "`animal treated`", "a weekday such as `Sundays`, or `holidays`",
         "what the caution is about, such as `prostaglandin`", "what is assumed, such as `pregnant per transfer`",
     }.ToFrozenSet(StringComparer.Ordinal);
 

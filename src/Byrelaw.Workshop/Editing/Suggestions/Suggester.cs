@@ -105,6 +105,13 @@ internal sealed class Suggester
             case LeafKind.Name when NameLabels.IsMoreOnRecord(wanted, line):
                 MoreOnRecord(line!);
                 break;
+            case LeafKind.Name when wanted.Label is NameLabels.Detail or NameLabels.DetailValue:
+                foreach (var (text, detail) in DetailWords.Of(wanted, line, _names))
+                {
+                    Add(_place.IsInText ? NameText.Text(text) : NameText.Exact(text), NameSort.Value, detail, _place.Typed, 0);
+                }
+
+                break;
             case LeafKind.Name:
                 Names(wanted, line, "", _place.Typed);
                 break;

@@ -14,8 +14,8 @@ internal static class ConditionPrinter
     {
         CountSyntax count => $"{How(count.Test)} {Words.Either(count.Counted)}",
         TimeSinceSyntax since => $"{DemandPrinter.Print(since.Comparison, since.Low, since.High)} since last {Words.Either(since.Kinds)}",
-        MobCountSyntax mob => $"{DemandPrinter.Print(mob.Test)} of her mob with {Words.Name(mob.Measure)}",
-        ResultSyntax result => $"{result.Aggregate.Words()} {Words.Name(result.Name)}",
+        MobCountSyntax mob => $"{DemandPrinter.Print(mob.Test)} of her mob with {Words.Kind(mob.Measure)}",
+        ResultSyntax result => $"{result.Aggregate.Words()} {Words.Kind(result.Name)}",
         NamedSyntax named => (named.Not ? "not " : "") + Words.Name(named.Name),
         ListHeadSyntax list => Print(list),
         _ => null,

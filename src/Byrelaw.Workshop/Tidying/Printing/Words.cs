@@ -10,7 +10,23 @@ internal static class Words
     public static string Names(IEnumerable<SyntaxNode> names) => string.Join(", ", names.Select(Name));
 
     /// <summary><c>mastitis or metritis</c>.</summary>
-    public static string Either(IEnumerable<SyntaxNode> kinds) => string.Join(" or ", kinds.Select(Name));
+    public static string Either(IEnumerable<NameSyntax> kinds) => string.Join(" or ", kinds.Select(Kind));
+
+    /// <summary>A kind with its filters: <c>mating with method natural</c>.</summary>
+    public static string Kind(NameSyntax kind) => string.Join(' ', kind.Filters.Select(Filter).Prepend(Name(kind)));
+
+    private static string Filter(FilterSyntax filter)
+    {
+        var demand = filter switch
+        {
+            { Compare: { Comparison: Comparison.Exactly } compare } => DemandPrinter.Print(compare)["exactly ".Length..],
+            { Compare: { } compare } => DemandPrinter.Print(compare),
+            { Values.IsEmpty: true } => "recorded",
+            { Values: [var only] } => Name(only.Span),
+            _ => $"one of {string.Join(", ", filter.Values.Select(value => Name(value.Span)))}",
+        };
+        return $"with {Name(filter.Detail)} {(filter.Not ? "not " : "")}{demand}";
+    }
 
     /// <summary>A number without zeros that say nothing.</summary>
     public static string Number(NumberSyntax number) => NumberText.Of(number.Value);

@@ -1,0 +1,65 @@
+namespace Byrelaw.Records.Events;
+
+/// <summary>Reads the details of entries. One that cannot be read is lost, and never the entry. For one thread.</summary>
+internal sealed class DetailReader(EventReading reading, EventStage stage)
+{
+    private readonly Dictionary<(int Kind, int Detail), FactReader> _readers = [];
+
+    /// <summary>Reads the cells of a row whose date, animal and kind are known.</summary>
+    public void Read(CsvRows row, Kind kind, int line)
+    {
+        foreach (var column in reading.Columns.Details)
+        {
+            var detail = column.DetailOf[kind.Id];
+            if (column.Cell < 0)
+            {
+                if (detail >= 0)
+                {
+                    stage.Details.Add(new DetailCell(line, detail, FactState.Unreadable, 0, null));
+                }
+
+                continue;
+            }
+
+            var text = row.Cell(column.Cell);
+            if (text.IsEmpty)
+            {
+                continue;
+            }
+
+            if (detail < 0)
+            {
+                stage.Problems.Add(DetailProblems.NoSuchDetail(row.Text(), column.Cell, kind, column.Name));
+            }
+            else
+            {
+                stage.Details.Add(Read(row, text, kind, detail, column.Cell, line));
+            }
+        }
+    }
+
+    private DetailCell Read(CsvRows row, ReadOnlySpan<byte> text, Kind kind, int detail, int cell, int line)
+    {
+        if (!_readers.TryGetValue((kind.Id, detail), out var reader))
+        {
+            _readers.Add((kind.Id, detail), reader = new FactReader(AsFact(kind.Details[detail]), cell));
+        }
+
+        var problem = reader.Read(row, text, out var number, out var said);
+        if (problem is null && kind.Details[detail].Scale is { } scale && (number < scale.From || number > scale.To))
+        {
+            problem = ValueProblems.OffScale(row.Text(), cell, kind.Details[detail].Name, scale);
+        }
+
+        if (problem is not null)
+        {
+            stage.Problems.Add(DetailProblems.Lost(problem, kind));
+            return new DetailCell(line, detail, FactState.Unreadable, 0, null);
+        }
+
+        return new DetailCell(line, detail, FactState.Known, number, said);
+    }
+
+    private static Fact AsFact(EntryDetail detail) =>
+        new(detail.Name, [], detail.Declared) { Id = 0, Type = detail.Type, Values = detail.Values, Unit = detail.Unit };
+}

@@ -1,0 +1,14 @@
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with the details of an entry.</summary>
+internal static class DetailProblems
+{
+    public static Diagnostic NoSuchDetail(RowText row, int cell, Kind kind, string column) => row.Problem(
+        cell, "R0165", Severity.Warning,
+        $"`{row.Cells[cell].Value}` in the column `{column}`, which {kind.Name} does not have", "expected nothing there",
+        $"declare it, as in `add to {kind.Name}  with {column} is text`, if a rule is to know it; otherwise it does no harm");
+
+    /// <summary>The entry stands all the same.</summary>
+    public static Diagnostic Lost(Diagnostic problem, Kind kind) =>
+        problem with { Help = $"{(problem.Help is { } help ? $"{help}; " : "")}until then the {kind.Name} counts, and this of it is not known" };
+}
