@@ -16,6 +16,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
     public string Of(Condition condition) => condition switch
     {
         CountCondition count => $"{How(count.Test)} {Counted(count)}{Windows(count.Windows)}",
+        TimeSinceCondition { IsDayOf: true } since => $"at least day {NumberText.Of(since.Test.Low.Count)} of last {WindowText.Kinds(since.Kinds, Name)}",
         TimeSinceCondition since => $"{DemandText.Of(since.Test)} since last {WindowText.Kinds(since.Kinds, Name)}",
         AgeCondition age => $"age {DemandText.Of(age.Test)}",
         ParityCondition parity => $"parity {DemandText.Of(parity.Test)}",

@@ -21,13 +21,13 @@ internal static class Conditions
     private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(
         (no, counted, tails) => new CountSyntax(new CountTestSyntax(Comparison.Exactly, null, null) { Span = no.Span }, counted)
         {
-            Span = Cover(no.Span, counted[^1].Whole, tails),
+            Span = Cover(no.Span, counted[^1].Span, tails),
             Tails = tails,
         },
         Leaf.Word("no"), Lists.Kinds("what is counted, such as `heat`"), Tails);
 
     private static readonly Parser<Token, ConditionSyntax> Result = Map<Token, (Aggregate How, SourceSpan Span), NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
-        (how, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Whole, tails), Tails = tails },
+        (how, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Span, tails), Tails = tails },
         OneOf(
             Leaf.Word("latest").Select(token => (Aggregate.Latest, token.Span)),
             Leaf.Word("lowest").Select(token => (Aggregate.Lowest, token.Span)),

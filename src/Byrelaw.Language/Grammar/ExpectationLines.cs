@@ -13,7 +13,7 @@ internal static class ExpectationLines
             Leaf.Number, Leaf.Word("to").Then(Leaf.Duration)));
 
     public static readonly Parser<Token, LineSyntax> Every = Map<Token, Token, NameSyntax, (DurationSyntax? From, DurationSyntax To), ComesSide, ImmutableArray<NameSyntax>, LineSyntax>(
-        (start, entry, far, side, others) => new EveryComesLine(entry, far.From, far.To, side, others) { Span = start.Span.To(others[^1].Whole) },
+        (start, entry, far, side, others) => new EveryComesLine(entry, far.From, far.To, side, others) { Span = start.Span.To(others[^1].Span) },
         Leaf.Word("every"), Leaf.NameUntil("comes", "an event, or an answer and its test"), Leaf.Word("comes").Then(HowFar),
         OneOf(Leaf.Word("after").ThenReturn(ComesSide.After), Leaf.Word("before").ThenReturn(ComesSide.Before)),
         Lists.Kinds("what it comes after or before, such as `mating`"));

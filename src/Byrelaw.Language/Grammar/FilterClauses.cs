@@ -40,5 +40,5 @@ internal static class FilterClauses
 
     /// <summary>The name of a kind, and its filters.</summary>
     public static Parser<Token, NameSyntax> Of(Parser<Token, NameSyntax> kind) => Map(
-        (name, filters) => filters.ToImmutableArray() is { IsEmpty: false } some ? name with { Filters = some } : name, kind, Filter.Several());
+        (name, filters) => filters.ToImmutableArray() is { IsEmpty: false } some ? name with { Filters = some, Alone = name, Span = name.Span.To(some[^1].Span) } : name, kind, Filter.Several());
 }

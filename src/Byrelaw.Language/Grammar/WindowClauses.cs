@@ -45,16 +45,23 @@ internal static class WindowClauses
         (start, finish) => finish(start.Span),
         Leaf.Word("since", Label),
         OneOf(
-            LastKinds.Select<Func<SourceSpan, TailSyntax>>(kinds => start => new SinceLastSyntax(kinds) { Span = start.To(kinds[^1].Whole) }),
+            LastKinds.Select<Func<SourceSpan, TailSyntax>>(kinds => start => new SinceLastSyntax(kinds) { Span = start.To(kinds[^1].Span) }),
             DateReference.Select<Func<SourceSpan, TailSyntax>>(date => start => new SinceDateSyntax(date) { Span = start.To(date.Span) })));
+
+    /// <summary><c>day 28 of last transfer</c>.</summary>
+    public static readonly Parser<Token, (DurationSyntax Day, ImmutableArray<NameSyntax> Kinds)> DayOfLast = Map(
+        (number, kinds) => (new DurationSyntax(number, TimeUnit.Days) { Span = number.Span }, kinds),
+        Leaf.Word("day", "").Then(Leaf.Number), Leaf.Word("of").Then(LastKinds));
 
     public static readonly Parser<Token, TailSyntax> From = Map(
         (start, finish) => finish(start.Span),
         Leaf.Word("from", Label),
         OneOf(
             Map<Token, DurationSyntax, ImmutableArray<NameSyntax>, Func<SourceSpan, TailSyntax>>(
-                (wait, kinds) => start => new FromAfterLastSyntax(wait, kinds) { Span = start.To(kinds[^1].Whole) },
+                (wait, kinds) => start => new FromAfterLastSyntax(wait, kinds) { Span = start.To(kinds[^1].Span) },
                 Leaf.Duration, Leaf.Word("after").Then(LastKinds)),
+            DayOfLast.Select<Func<SourceSpan, TailSyntax>>(
+                day => start => new FromAfterLastSyntax(day.Day, day.Kinds) { IsDayOf = true, Span = start.To(day.Kinds[^1].Span) }),
             Map<Token, NumberSyntax, Token, Func<SourceSpan, TailSyntax>>(
                 (count, animals) => start => new FromAnimalsSyntax(count) { Span = start.To(animals.Span) },
                 Leaf.Word("at", "`at least N animals`").Then(Leaf.Word("least")).Then(Leaf.Number),

@@ -7,8 +7,11 @@ internal sealed record NameSyntax(string Text) : SyntaxNode
     /// <summary>Where it is a kind: which entries of it are meant.</summary>
     public ImmutableArray<Conditions.FilterSyntax> Filters { get; init; } = [];
 
-    /// <summary>The name with its filters.</summary>
-    public SourceSpan Whole => Filters.IsEmpty ? Span : Span.To(Filters[^1].Span);
+    /// <summary>Where filters follow: the name without them; else null.</summary>
+    public NameSyntax? Alone { get; init; }
+
+    /// <summary>The name without its filters.</summary>
+    internal NameSyntax Named => Alone ?? this;
 
     /// <summary>Joins the parts of a name.</summary>
     public static NameSyntax Of(Token first, IEnumerable<Token> more)

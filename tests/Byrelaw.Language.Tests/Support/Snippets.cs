@@ -32,6 +32,9 @@ public static class Snippets
           any of
             - no mating or transfer since last calving
             - latest pregnancy test from 28 days after last mating or transfer is negative
+            - latest pregnancy test from day 28 of last transfer is negative
+            - at least day 24 of last transfer
+            - no weighing with method not tape with belly at least 60 cm with ease recorded in the last 30 days
 
         define cycling
           at least 2 of

@@ -35,6 +35,6 @@ internal static class ConditionBinder
     private static TimeSinceCondition? TimeSince(this Context context, TimeSinceSyntax since)
     {
         var (test, kinds) = (context.TimeTest(since, since.Comparison, since.Low, since.High), context.Kinds(since.Kinds));
-        return test is not null && kinds is { } found ? new TimeSinceCondition(test, found) { Span = since.Span } : null;
+        return test is not null && kinds is { } found ? new TimeSinceCondition(test, found) { IsDayOf = since.IsDayOf, Span = since.Span } : null;
     }
 }

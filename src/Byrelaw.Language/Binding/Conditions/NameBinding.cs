@@ -12,7 +12,7 @@ internal static class NameBinding
         {
             if (context.Names.Find(name.Text) is not KindSymbol found)
             {
-                context.Problems.Add(context.NotFound(name, symbol => symbol is KindSymbol, "an event, measure or test"));
+                context.Problems.Add(context.NotFound(name.Named, symbol => symbol is KindSymbol, "an event, measure or test"));
                 isWhole = false;
             }
             else if (context.Filtered(found.Kind, name) is not { } kind)
@@ -61,14 +61,14 @@ internal static class NameBinding
             case KindSymbol { Kind: EventKind happened }:
                 return context.Filtered(happened, name) is { } meant ? new Counted(meant) : null;
             case KindSymbol { Kind: TestKind test }:
-                return context.Fail<Counted>(ConditionProblems.CountNeedsAnswer(name.Span, test.Name, test.Answers.FirstOrDefault()));
+                return context.Fail<Counted>(ConditionProblems.CountNeedsAnswer(name.Named.Span, test.Name, test.Answers.FirstOrDefault()));
             case null when context.AnswerOf(name) is var (test, answer):
                 var place = Place(test, answer);
                 return place >= 0
                     ? context.Filtered(test, name) is { } asked ? new Counted(asked, place) : null
-                    : context.Fail<Counted>(NameProblems.NoSuchAnswer(name.Span, answer, test.Name, test.Answers));
+                    : context.Fail<Counted>(NameProblems.NoSuchAnswer(name.Named.Span, answer, test.Name, test.Answers));
             default:
-                return context.Fail<Counted>(context.NotFound(name, symbol => symbol is KindSymbol { Kind: EventKind }, "an event, or an answer and its test"));
+                return context.Fail<Counted>(context.NotFound(name.Named, symbol => symbol is KindSymbol { Kind: EventKind }, "an event, or an answer and its test"));
         }
     }
 

@@ -16,12 +16,12 @@ internal static class ResultBinding
                 return context.Filtered(test, result.Name) is { } tested ? context.Tested(result, tested) : null;
             case KindSymbol { Kind: EventKind happened } found:
                 return context.Fail<Condition>(NameProblems.WrongSort(
-                    result.Name.Span, found, "a measure or a test", $"an event is counted: `no {happened.Name} in the last 30 days`"));
+                    result.Name.Named.Span, found, "a measure or a test", $"an event is counted: `no {happened.Name} in the last 30 days`"));
             case FactSymbol { Fact: var fact } found:
                 return context.Fail<Condition>(NameProblems.WrongSort(
-                    result.Name.Span, found, "a measure or a test", $"a fact has no dates and stands by itself: `{fact.Name} {(fact.Type == FactType.OneOf ? $"is {fact.Values.FirstOrDefault()}" : "at least 5")}`"));
+                    result.Name.Named.Span, found, "a measure or a test", $"a fact has no dates and stands by itself: `{fact.Name} {(fact.Type == FactType.OneOf ? $"is {fact.Values.FirstOrDefault()}" : "at least 5")}`"));
             default:
-                return context.Fail<Condition>(context.NotFound(result.Name, IsResult, "a measure, test, event or fact"));
+                return context.Fail<Condition>(context.NotFound(result.Name.Named, IsResult, "a measure, test, event or fact"));
         }
     }
 
@@ -133,7 +133,7 @@ internal static class ResultBinding
     private static MeasureKind? Measure(this Context context, NameSyntax name) =>
         context.Names.Find(name.Text) is KindSymbol { Kind: MeasureKind measure }
             ? context.Filtered(measure, name)
-            : context.Fail<MeasureKind>(context.NotFound(name, symbol => symbol is KindSymbol { Kind: MeasureKind }, "a measure"));
+            : context.Fail<MeasureKind>(context.NotFound(name.Named, symbol => symbol is KindSymbol { Kind: MeasureKind }, "a measure"));
 
     private static bool IsResult(Symbol symbol) => symbol is KindSymbol { Kind: MeasureKind or TestKind };
 }

@@ -51,7 +51,7 @@ internal static class WindowBinding
     private static FromAfterLast? FromAfter(this Context context, FromAfterLastSyntax from)
     {
         var (wait, kinds) = (context.Length(from.Wait), context.Kinds(from.Kinds));
-        return wait is { } length && kinds is { } found ? new FromAfterLast(length, found) { Span = from.Span } : null;
+        return wait is { } length && kinds is { } found ? new FromAfterLast(length, found) { IsDayOf = from.IsDayOf, Span = from.Span } : null;
     }
 
     private static Window? Ago(this Context context, AgoSyntax ago)

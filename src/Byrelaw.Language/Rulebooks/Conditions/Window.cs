@@ -50,6 +50,10 @@ public sealed record SinceLast(ImmutableArray<Kind> Kinds) : Window
 /// <summary><c>from N days after last calving</c>: e is not before her latest of these + N.</summary>
 public sealed record FromAfterLast(TimeLength Wait, ImmutableArray<Kind> Kinds) : Window
 {
+    /// <summary><c>from day 28 of last transfer</c>: the days are those of the embryo, so its age on the day of transfer is taken off.
+    /// Of an embryo whose age is not known, as now of all, nothing is.</summary>
+    public bool IsDayOf { get; init; }
+
     internal override Window? With(OtherParts others, NumberPart part)
     {
         var wait = others.Length(Wait, part);

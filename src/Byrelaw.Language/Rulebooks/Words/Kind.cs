@@ -17,6 +17,14 @@ public abstract record Kind(string Name, ImmutableArray<string> AlsoNames, Sourc
 
     /// <summary>What more may be on record of an entry, each in a column of its name.</summary>
     public ImmutableArray<EntryDetail> Details { get; init; } = [];
+
+    /// <summary>Prints as its name: a declared kind is its own declaration, and would never end.</summary>
+    protected virtual bool PrintMembers(StringBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        builder.Append(Name);
+        return true;
+    }
 }
 
 /// <summary>Whether an event brings an animal into the herd or takes her out of it.</summary>

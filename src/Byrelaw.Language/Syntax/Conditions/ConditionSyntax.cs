@@ -11,7 +11,11 @@ internal abstract record ConditionSyntax : SyntaxNode
 internal sealed record CountSyntax(CountTestSyntax Test, ImmutableArray<NameSyntax> Counted) : ConditionSyntax;
 
 /// <summary><c>at least 56 days since last calving</c>.</summary>
-internal sealed record TimeSinceSyntax(Comparison Comparison, DurationSyntax Low, DurationSyntax? High, ImmutableArray<NameSyntax> Kinds) : ConditionSyntax;
+internal sealed record TimeSinceSyntax(Comparison Comparison, DurationSyntax Low, DurationSyntax? High, ImmutableArray<NameSyntax> Kinds) : ConditionSyntax
+{
+    /// <summary>Whether it is written <c>at least day 28 of last transfer</c>.</summary>
+    public bool IsDayOf { get; init; }
+}
 
 /// <summary><c>at most 1 of her mob with serum copper ...</c>.</summary>
 internal sealed record MobCountSyntax(CountTestSyntax Test, NameSyntax Measure) : ConditionSyntax;

@@ -16,7 +16,11 @@ internal sealed record BeforeDateSyntax(DurationSyntax Length, DateReferenceSynt
 internal sealed record SinceLastSyntax(ImmutableArray<NameSyntax> Kinds) : WindowSyntax;
 
 /// <summary><c>from 21 days after last calving</c>.</summary>
-internal sealed record FromAfterLastSyntax(DurationSyntax Wait, ImmutableArray<NameSyntax> Kinds) : WindowSyntax;
+internal sealed record FromAfterLastSyntax(DurationSyntax Wait, ImmutableArray<NameSyntax> Kinds) : WindowSyntax
+{
+    /// <summary>Whether it is written <c>from day 28 of last transfer</c>.</summary>
+    public bool IsDayOf { get; init; }
+}
 
 /// <summary><c>since 2026-06-01</c>, <c>since collection</c>, <c>since birth</c>.</summary>
 internal sealed record SinceDateSyntax(DateReferenceSyntax Date) : WindowSyntax;

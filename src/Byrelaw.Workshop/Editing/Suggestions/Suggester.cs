@@ -106,7 +106,7 @@ internal sealed class Suggester
                 MoreOnRecord(line!);
                 break;
             case LeafKind.Name when wanted.Label is NameLabels.Detail or NameLabels.DetailValue:
-                foreach (var (text, detail) in DetailWords.Of(wanted, line, _names))
+                foreach (var (text, detail) in DetailSuggestions.Of(wanted, line, _names))
                 {
                     Add(_place.IsInText ? NameText.Text(text) : NameText.Exact(text), NameSort.Value, detail, _place.Typed, 0);
                 }

@@ -13,6 +13,7 @@ internal static class ConditionPrinter
     private static string? Subject(ConditionSyntax condition) => condition switch
     {
         CountSyntax count => $"{How(count.Test)} {Words.Either(count.Counted)}",
+        TimeSinceSyntax { IsDayOf: true } since => $"at least day {Words.Number(since.Low.Count)} of last {Words.Either(since.Kinds)}",
         TimeSinceSyntax since => $"{DemandPrinter.Print(since.Comparison, since.Low, since.High)} since last {Words.Either(since.Kinds)}",
         MobCountSyntax mob => $"{DemandPrinter.Print(mob.Test)} of her mob with {Words.Kind(mob.Measure)}",
         ResultSyntax result => $"{result.Aggregate.Words()} {Words.Kind(result.Name)}",

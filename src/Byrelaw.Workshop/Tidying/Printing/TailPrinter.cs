@@ -37,6 +37,7 @@ internal static class TailPrinter
         AgoSyntax ago => $"{DemandPrinter.Print(ago.Compare)} ago",
         BeforeDateSyntax before => $"in the {Words.Duration(before.Length)} before {Print(before.Date)}",
         SinceLastSyntax since => $"since last {Words.Either(since.Kinds)}",
+        FromAfterLastSyntax { IsDayOf: true } from => $"from day {Words.Number(from.Wait.Count)} of last {Words.Either(from.Kinds)}",
         FromAfterLastSyntax from => $"from {Words.Duration(from.Wait)} after last {Words.Either(from.Kinds)}",
         SinceDateSyntax since => $"since {Print(since.Date)}",
         EverSyntax => "ever",

@@ -13,7 +13,7 @@ internal static class Words
     public static string Either(IEnumerable<NameSyntax> kinds) => string.Join(" or ", kinds.Select(Kind));
 
     /// <summary>A kind with its filters: <c>mating with method natural</c>.</summary>
-    public static string Kind(NameSyntax kind) => string.Join(' ', kind.Filters.Select(Filter).Prepend(Name(kind)));
+    public static string Kind(NameSyntax kind) => string.Join(' ', kind.Filters.Select(Filter).Prepend(Name(kind.Named)));
 
     private static string Filter(FilterSyntax filter)
     {

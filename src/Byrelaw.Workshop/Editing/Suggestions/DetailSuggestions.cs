@@ -1,7 +1,7 @@
 namespace Byrelaw.Workshop.Editing.Suggestions;
 
 /// <summary>What may stand after <c>with</c>: the details of the kind before it, and their values.</summary>
-internal static class DetailWords
+internal static class DetailSuggestions
 {
     /// <summary>Each with a word on what it is.</summary>
     public static IEnumerable<(string Text, string Detail)> Of(Wanted wanted, NotedLine? line, Namespace names)
