@@ -7,6 +7,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
 {
     private readonly NumberLimits _test = new(days, condition.Test);
     private readonly string? _unit = condition.Measure.Unit?.Symbol;
+    private readonly BackwardTotals _totals = new(days.Herd.Runs[condition.Measure.Id], condition.Aggregate);
     private Limits _limits = Limits.Of(condition.Test.Comparison, condition.Test.Low.Value, condition.Test.High.Value);
 
     protected override bool IsLimitKnown => _limits.IsKnown;
@@ -87,14 +88,13 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
     {
         var start = Run.Starts[animal];
         var last = Runs.LastAtMost(Run, animal, bounds.High);
-        var first = last + 1;
-        while (first > start && Run.Days[first - 1] >= bounds.Low)
+        var first = Math.Max(start, Runs.LastAtMost(Run, animal, bounds.Low - 1) + 1);
+        for (var place = last; notes is not null && place >= first; place--)
         {
-            first--;
-            notes?.Entry(KindId, first);
+            notes.Entry(KindId, place);
         }
 
-        Days.Steps?.Take(last - first + 1);
+        Days.Steps?.Take();
         var isUnreadable = condition.Aggregate == Aggregate.Change && first <= last
             ? MayBeFirstOrLast(animal, bounds, Run.Days[first], Run.Days[last], notes)
             : IsUnreadable(animal, bounds.Low, bounds.High, notes);
@@ -181,26 +181,10 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
                 var (earliestLow, earliestHigh) = OfDay(first, +1);
                 var (latestLow, latestHigh) = OfDay(last, -1);
                 return (Limits.Round(latestLow - earliestHigh), Limits.Round(latestHigh - earliestLow));
-            case Aggregate.Average:
-                double sumLow = 0, sumHigh = 0;
-                for (var i = first; i <= last; i++)
-                {
-                    sumLow += Run.Low[i];
-                    sumHigh += Run.High[i];
-                }
-
-                var count = last - first + 1;
-                return (Limits.Round(sumLow / count), Limits.Round(sumHigh / count));
             default:
-                double low = Run.Low[first], high = Run.High[first];
-                for (var i = first + 1; i <= last; i++)
-                {
-                    var isLowest = condition.Aggregate == Aggregate.Lowest;
-                    low = isLowest ? Math.Min(low, Run.Low[i]) : Math.Max(low, Run.Low[i]);
-                    high = isLowest ? Math.Min(high, Run.High[i]) : Math.Max(high, Run.High[i]);
-                }
-
-                return (low, high);
+                var totals = _totals.Of(first, last, out var steps);
+                Days.Steps?.Take(steps);
+                return totals;
         }
     }
 

@@ -1,3 +1,4 @@
+using Byrelaw.Judging.Criteria;
 using Byrelaw.Judging.Days;
 using Byrelaw.Language.Rulebooks;
 
@@ -23,6 +24,57 @@ public sealed class StepsTests
             return far > (2 * near) + 200 ? $"{near} steps a day, and {far} with {pair.years} years between" : null;
         },
         pair => pair.one.ToString());
+
+    [Theory]
+    [InlineData("average", "exactly 300 kg")]
+    [InlineData("lowest", "between 290 and 310 kg")]
+    [InlineData("highest", "between 290 and 310 kg")]
+    [InlineData("change in", "exactly 0 kg")]
+    public void Twice_as_many_results_since_an_event_that_may_have_been_on_any_day_take_twice_the_work(string aggregate, string demand)
+    {
+        var (steps, twice) = (Weighed(aggregate, demand, 400), Weighed(aggregate, demand, 800));
+        ((double)twice / steps).ShouldBeLessThan(2.5, $"{steps} steps for 400 results, {twice} for 800");
+    }
+
+    /// <summary>The steps that one day takes, of an animal weighed on each of so many days, whose matings nobody keeps.</summary>
+    private static long Weighed(string aggregate, string demand, int results)
+    {
+        var rulebook = RulebookReader.Read("rules.byre", new OneFile($"""
+            event mating
+            measure weight  in kg
+
+            rules for recipients
+
+            rule "R"
+              needs {aggregate} weight since last mating {demand}
+              because "so"
+
+            records "r"
+              up to 2026-09-30
+
+            programme "P"
+              transfer on 2026-09-30
+              choose recipients from females, judged on first transfer
+            """))!.Rulebook;
+        var from = new LocalDate(2026, 9, 30).PlusDays(-results);
+        var rows = string.Concat(Enumerable.Range(0, results).Select(day => $"{LocalDatePattern.Iso.Format(from.PlusDays(day + 1))},1,weight,300,kg\n"));
+        var herd = HerdReader.Read(
+            "animal,born,sex\n1,2020-05-01,F\n"u8.ToArray(), Encoding.UTF8.GetBytes($"date,animal,kind,value,unit\n{LocalDatePattern.Iso.Format(from)},1,mating,,\n{rows}"), rulebook.Vocabulary, rulebook.Records);
+        var days = new Judge(rulebook, herd).Days;
+        days.Steps = new StepCounter();
+        var until = int.MaxValue;
+        new CriterionCompiler(days, rulebook).Compile(rulebook.Rules[0].Needs).On(0, Day.Number(new LocalDate(2026, 9, 30)), ref until, null);
+        return days.Steps.Count;
+    }
+
+    private sealed class OneFile(string text) : IRuleFiles
+    {
+        public string Resolve(string from, string relative) => relative;
+
+        public string Show(string path) => path;
+
+        public byte[]? Read(string path) => Encoding.UTF8.GetBytes(text);
+    }
 
     private static Gen<int> GenLengthened => Gen.Int[5, 40];
 

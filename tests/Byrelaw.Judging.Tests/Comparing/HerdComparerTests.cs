@@ -61,7 +61,7 @@ public sealed class HerdComparerTests
     [Fact]
     public void A_change_that_matters_by_itself_is_found_by_trying_each_alone_and_all_but_each()
     {
-        // Six rules ask for another window each; cow 1 had mastitis 20 days ago, and only the fourth rule's new window holds it.
+        // Eight rules ask for another window each; cow 1 had mastitis 20 days ago, and only the fourth rule's new window holds it.
         var (old, @new) = (Rules(place => 5 + place), Rules(place => place == 3 ? 30 : 10 + place));
         Herd Read(Rulebook rulebook) => HerdReader.Read(
             "animal,born,sex\n1,2020-05-01,F\n"u8.ToArray(), "date,animal,kind\n2026-09-10,1,mastitis\n"u8.ToArray(), rulebook.Vocabulary, rulebook.Records);
@@ -69,12 +69,12 @@ public sealed class HerdComparerTests
         var compared = HerdComparer.Compare(RulebookComparison.Of(old, @new), Read, () => judged++);
 
         compared.Groups.ShouldHaveSingleItem().Cause.Changes.ShouldHaveSingleItem().Parts.ShouldHaveSingleItem().Name.ShouldBe("3");
-        judged.ShouldBe(2 * 6);
+        judged.ShouldBe(2 * 8);
     }
 
     private static Rulebook Rules(Func<int, int> days) => RulebookReader.Read("rules.byre", new OneFile(
         "event mastitis\n\nrules for recipients\n"
-        + string.Concat(Enumerable.Range(0, 6).Select(place => $"rule \"{place}\"\n  needs no mastitis in the last {days(place)} days\n  because \"so\"\n"))
+        + string.Concat(Enumerable.Range(0, 8).Select(place => $"rule \"{place}\"\n  needs no mastitis in the last {days(place)} days\n  because \"so\"\n"))
         + "records \"r\"\n  up to 2026-09-30\n  complete for mastitis since 2015-01-01\n"
         + "programme \"P\"\n  transfer on 2026-09-30\n  choose recipients from females, judged on first transfer\n"))!.Rulebook;
 

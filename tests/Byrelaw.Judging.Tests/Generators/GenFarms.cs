@@ -116,7 +116,7 @@ public static class GenFarms
 
     /// <summary>One cell of a row made unreadable.</summary>
     public static Gen<EventRow> Garbled(Season season, EventRow row) => Gen.Frequency(
-        (3, Gen.OneOf("", "3 May", "2026-13-01", Text(season.Known.PlusDays(5))).Select(date => row with { Date = date, Recorded = "" })),
+        (3, Gen.OneOf("", "3 May", "2026-13-01", Text(season.Known.PlusDays(5)), Text(season.Known.PlusYears(2))).Select(date => row with { Date = date, Recorded = "" })),
         (3, Gen.OneOf("", "9999", "mob:Nowhere").Select(animal => row with { Animal = animal })),
         (2, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),
         (1, Gen.Const(row with { Kind = "foot trim" })),
