@@ -14,7 +14,7 @@ internal sealed class MadeUpFiles
         ImmutableArray<string> facts = [.. vocabulary.Facts.Select(fact => fact.Name)];
         Animals = Write(["animal", "born", "sex", "mob", "parity", .. facts], _animals.Select(animal => AnimalCells(animal, facts)));
         ImmutableArray<string> details = [.. _rows.SelectMany(row => row.Details).Select(detail => detail.Detail).Distinct(StringComparer.OrdinalIgnoreCase)];
-        Events = Write(["date", "animal", "kind", "value", "unit", .. details], _rows.Select(row => RowCells(row, details)));
+        Events = Write(["date", "animal", "kind", "value", "unit", "sample", .. details], _rows.Select((row, place) => RowCells(row, place, details)));
     }
 
     /// <summary><c>animals.csv</c>.</summary>
@@ -35,9 +35,10 @@ internal sealed class MadeUpFiles
         .. facts.Select(fact => animal.Facts.GetValueOrDefault(fact, "")),
     ];
 
-    private static IEnumerable<string> RowCells(MadeUpRow row, ImmutableArray<string> details) =>
+    /// <summary>Each row is a sample of its own, also where several have one value.</summary>
+    private static IEnumerable<string> RowCells(MadeUpRow row, int place, ImmutableArray<string> details) =>
     [
-        LocalDatePattern.Iso.Format(row.Date), row.Animal, row.Kind, row.Value, row.Unit,
+        LocalDatePattern.Iso.Format(row.Date), row.Animal, row.Kind, row.Value, row.Unit, (place + 1).ToString(CultureInfo.InvariantCulture),
         .. details.Select(name => row.Details.FirstOrDefault(detail => string.Equals(detail.Detail, name, StringComparison.OrdinalIgnoreCase)).Value ?? ""),
     ];
 

@@ -39,6 +39,18 @@ public static class Believed
         }
 
         doubts.AddRange(NoneOnFarm.Contradicted(rulebook, herd, fallen));
+        foreach (var overlooked in Overlooked.Find(rulebook, herd))
+        {
+            fallen.Add(overlooked.Fallen.Id);
+            doubts.Add(overlooked);
+        }
+
+        var bought = BoughtWithoutDay.Find(herd);
+        if (bought.Count > 0)
+        {
+            doubts.Add(new RowsInDoubt(RowDoubt.BoughtWithoutDay, [.. bought.Select(animal => new RowInDoubt(animal, Day.Start, herd.AnimalLines[animal], IsOfAnimals: true))]));
+        }
+
         if (doubts.Count == 0)
         {
             return herd;
@@ -50,7 +62,9 @@ public static class Believed
             since[kind] = Day.End;
         }
 
-        return herd.With(herd.Coverage.With(since, reach, holes), [.. doubts]);
+        var joined = (int[])herd.Coverage.Joined.Clone();
+        bought.ForEach(animal => joined[animal] = Day.End);
+        return herd.With(herd.Coverage.With(since, reach, holes, joined), [.. doubts]);
     }
 
     private static IEnumerable<Doubted> Try(Rulebook rulebook, Herd herd, RecordExpectation expectation, HashSet<int> fallen, List<Hole> holes)

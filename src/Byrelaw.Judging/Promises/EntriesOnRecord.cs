@@ -82,6 +82,6 @@ internal sealed class EntriesOnRecord(Herd herd)
         }
     }
 
-    /// <summary>Rows that cannot be read and may be an entry of a kind; each once.</summary>
-    public IEnumerable<Gap> MayBe(Kind kind) => herd.Coverage.Gaps.Where(gap => gap.Kind == kind.Id || gap.Kind < 0).DistinctBy(gap => (gap.Line, gap.Animal));
+    /// <summary>Rows that cannot be read and may be an entry of a kind; each once. An entry of another number is counted there.</summary>
+    public IEnumerable<Gap> MayBe(Kind kind) => herd.Coverage.Gaps.Where(gap => !gap.IsOfDouble).Where(gap => gap.Kind == kind.Id || gap.Kind < 0).DistinctBy(gap => (gap.Line, gap.Animal));
 }

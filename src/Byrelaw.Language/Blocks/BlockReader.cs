@@ -150,11 +150,12 @@ internal sealed class BlockReader
         _current!.Lines.Add(body);
     }
 
-    /// <summary>A line of the same kind as one that stands once. Each promise of <c>records</c> has its own reason and agreement.</summary>
+    /// <summary>A line of the same kind as one that stands once. In <c>records</c> each promise, and whatever else a person
+    /// answers for, has its own reason and agreement.</summary>
     private BodyLine? FirstBeside(BodyLine body)
     {
         var lines = _current!.Lines;
-        var from = body is BecauseLine or AgreedByLine ? lines.FindLastIndex(line => line is PromiseLine) + 1 : 0;
+        var from = body is BecauseLine or AgreedByLine ? lines.FindLastIndex(line => line is ReasonedLine) + 1 : 0;
         return lines.Skip(from).FirstOrDefault(other => other.GetType() == body.GetType());
     }
 

@@ -80,6 +80,7 @@ internal static class LineTable
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Records = Table(
         ("up", FarmLines.UpTo), ("complete", FarmLines.CompleteFor), ("no", FarmLines.NoneOnFarm), ("leave", FarmLines.LeaveOut),
+        ("same", FarmLines.SameAnimal), ("not", FarmLines.NotTheSameAnimal),
         ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Expectation = Table(
@@ -118,7 +119,7 @@ internal static class LineTable
         ]);
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Any = Table(
-        [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).Where(line => line.Key != "no").DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
+        [.. new[] { Change, Waive, Records, Programme }.SelectMany(table => table).Where(line => line.Key is not ("no" or "not")).DistinctBy(line => line.Key).Select(line => (line.Key, line.Value))]);
 
     /// <summary>The blocks that a line with this first word belongs in.</summary>
     public static IEnumerable<BlockKind> HomesOf(string head) =>

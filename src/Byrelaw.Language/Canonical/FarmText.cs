@@ -10,6 +10,7 @@ internal static class FarmText
     [
         records.UpTo is { } day ? $"up to {NumberText.Of(day)}" : null,
         .. records.Complete.Select(Of).Order(StringComparer.Ordinal),
+        .. records.Compared.Select(Of).Order(StringComparer.Ordinal),
         .. records.LeaveOut.GroupBy(word => word.IsNot?.Name).OrderBy(words => words.Key, StringComparer.Ordinal).Select(words =>
             $"leave out {Names(words.Select(word => word.Word))}" + (words.Key is { } kind ? $", which is not {NameText.Exact(kind)}" : "")),
     ]);
@@ -52,6 +53,14 @@ internal static class FarmText
             ? $"no {kinds} on this farm" + (complete.Since == Completeness.Always ? "" : $" since {NumberText.Of(complete.Since)}")
             : $"complete for {kinds} since {NumberText.Of(complete.Since)}" + (complete.Until is { } until ? $" until {NumberText.Of(until)}" : "");
         return string.Join("\n    ", RuleText.Reasons(complete.Because, null, complete.Agreement).OfType<string>().Prepend(line));
+    }
+
+    private static string Of(ComparedNumbers compared)
+    {
+        // Of numbers that are one animal's the first is the one she goes by; of others the order says nothing.
+        var numbers = compared.AreOne ? compared.Numbers.AsEnumerable() : compared.Numbers.Order(StringComparer.Ordinal);
+        var line = $"{(compared.AreOne ? "same animal" : "not the same animal")} {string.Join(", ", numbers.Select(NameText.Text))}";
+        return string.Join("\n    ", RuleText.Reasons(compared.Because, null, compared.Agreement).OfType<string>().Prepend(line));
     }
 
     private static string Of(Choice choice)

@@ -22,6 +22,18 @@ internal static class FarmLines
         Leaf.Word("no"), Lists.Names("an event, measure or test"), Leaf.Word("on").Then(Leaf.Word("this")).Then(Leaf.Word("farm")),
         Leaf.Word("since", "`since` and a day").Then(Leaf.Date).Optional());
 
+    private static readonly Parser<Token, ImmutableArray<TextSyntax>> Animals = Map(
+        (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
+        Leaf.Text("animals' numbers in quotes"), Try(Leaf.Comma.Then(Leaf.Text(""))).Several());
+
+    public static readonly Parser<Token, LineSyntax> SameAnimal = Map<Token, Token, ImmutableArray<TextSyntax>, LineSyntax>(
+        (start, animals) => new SameAnimalLine(animals, AreOne: true) { Span = start.Span.To(animals[^1].Span) },
+        Leaf.Word("same"), Leaf.Word("animal").Then(Animals));
+
+    public static readonly Parser<Token, LineSyntax> NotTheSameAnimal = Map<Token, Token, ImmutableArray<TextSyntax>, LineSyntax>(
+        (start, animals) => new SameAnimalLine(animals, AreOne: false) { Span = start.Span.To(animals[^1].Span) },
+        Leaf.Word("not"), Leaf.Word("the").Then(Leaf.Word("same")).Then(Leaf.Word("animal")).Then(Animals));
+
     public static readonly Parser<Token, LineSyntax> LeaveOut = Map<Token, Token, ImmutableArray<NameSyntax>, Maybe<NameSyntax>, LineSyntax>(
         (start, names, isNot) => new LeaveOutLine(names, isNot.GetValueOrDefault()) { Span = start.Span.To(isNot.HasValue ? isNot.Value.Span : names[^1].Span) },
         Leaf.Word("leave"), Leaf.Word("out").Then(Lists.Of(Leaf.NameUntil("which", "a kind of record"), Try(Leaf.Comma.Before(Not(Leaf.Word("which")))))),
@@ -65,10 +77,6 @@ internal static class FarmLines
     public static readonly Parser<Token, LineSyntax> Date = Map<Token, Token, NameSyntax, DayReferenceSyntax, LineSyntax>(
         (start, name, day) => new DateLine(name, day) { Span = start.Span.To(day.Span) },
         Leaf.Word("date"), Leaf.DeclaredName("a name for the date"), DayClauses.DateOrReckoned);
-
-    private static readonly Parser<Token, ImmutableArray<TextSyntax>> Animals = Map(
-        (first, more) => ImmutableArray.CreateRange(more.Prepend(first)),
-        Leaf.Text("animals' numbers in quotes"), Try(Leaf.Comma.Then(Leaf.Text(""))).Several());
 
     private static readonly Parser<Token, (DateReferenceSyntax First, DateReferenceSyntax? Last)> Judged = OneOf(
         Leaf.Word("on").Then(Day()).Select<(DateReferenceSyntax, DateReferenceSyntax?)>(day => (day, null)),

@@ -7,7 +7,19 @@ namespace Byrelaw.Language.Rulebooks;
 /// <param name="LeaveOut">Kinds in the records that nobody declares and nobody minds.</param>
 /// <param name="Span">Where.</param>
 public sealed record RecordKeeping(
-    string Folder, LocalDate? UpTo, ImmutableArray<Completeness> Complete, ImmutableArray<LeftOut> LeaveOut, SourceSpan Span);
+    string Folder, LocalDate? UpTo, ImmutableArray<Completeness> Complete, ImmutableArray<LeftOut> LeaveOut, SourceSpan Span)
+{
+    /// <summary>Numbers that look like one animal's, and what a person found.</summary>
+    public ImmutableArray<ComparedNumbers> Compared { get; init; } = [];
+}
+
+/// <summary>What a person says of numbers that may be one animal's.</summary>
+/// <param name="Numbers">The farm's own, two at least; an animal goes by the first.</param>
+/// <param name="AreOne">Whether they are one animal.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Agreement">Who agreed.</param>
+/// <param name="Span">Where.</param>
+public sealed record ComparedNumbers(ImmutableArray<string> Numbers, bool AreOne, string Because, Agreement Agreement, SourceSpan Span);
 
 /// <summary>A promise: every one of these kinds that happened from <paramref name="Since"/> on is on record.</summary>
 /// <param name="Kinds">At least one.</param>

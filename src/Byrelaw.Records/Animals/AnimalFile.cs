@@ -3,7 +3,7 @@ namespace Byrelaw.Records.Animals;
 /// <summary>Reads <c>animals.csv</c>.</summary>
 internal sealed class AnimalFile
 {
-    private const int MostParity = 30;
+    private const int MostParity = 20;
     private readonly string _file;
     private readonly AnimalColumns _columns;
     private readonly MobNames _mobs;
@@ -47,6 +47,8 @@ internal sealed class AnimalFile
             reader._stage.ForgetAll();
         }
 
+        reader._stage.Doubted.AddRange(reader._stage.Facts.SelectMany(fact => fact.ImplausibleLines).Select(line =>
+            (RowDoubt.Implausible, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));
         return reader._stage;
     }
 

@@ -26,6 +26,21 @@ internal struct AnimalRow
         Mob = MobUnreadable,
     };
 
+    /// <summary>Whether neither sex nor birth says that two rows are of two animals.</summary>
+    public readonly bool MayBe(AnimalRow other) =>
+        (Sex == other.Sex || Sex == Sex.NotKnown || other.Sex == Sex.NotKnown) && BornFirst <= other.BornLast && other.BornFirst <= BornLast;
+
+    /// <summary>What two rows of one animal under two numbers say together: a blank cell says nothing, what they say differently is not known.</summary>
+    public readonly AnimalRow Unite(AnimalRow other) => new()
+    {
+        Line = Line,
+        BornFirst = Math.Max(BornFirst, other.BornFirst),
+        BornLast = Math.Min(BornLast, other.BornLast),
+        Parity = Parity == -1 ? other.Parity : other.Parity == -1 || Parity == other.Parity ? Parity : -2,
+        Mob = Mob == NoMob ? other.Mob : other.Mob == NoMob || Mob == other.Mob ? Mob : MobUnreadable,
+        Sex = Sex == Sex.NotKnown ? other.Sex : Sex,
+    };
+
     /// <summary>What two rows of one animal say together: what they say differently is not known.</summary>
     public readonly AnimalRow Merge(AnimalRow other) => new()
     {

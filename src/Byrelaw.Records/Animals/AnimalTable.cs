@@ -21,12 +21,19 @@ internal sealed class AnimalTable
     /// <summary>Lines that name an animal again, with the line that named her first.</summary>
     public required List<(int Line, int FirstLine)> Duplicates { get; init; }
 
+    /// <summary>Lines of animals that a person says are another, though sex or birth speaks against it, with the other's line.</summary>
+    public required List<(int Line, int FirstLine)> NotOne { get; init; }
+
+    /// <summary>Further numbers of animals, with their places.</summary>
+    public required List<(string Number, int Place)> Also { get; init; }
+
     /// <summary>Finds an animal's place by her number.</summary>
     public required AnimalPlaces Places { get; init; }
 
     /// <summary>Sorts what was read; rows of one number become one animal.</summary>
-    public static AnimalTable Of(AnimalStage stage)
+    public static AnimalTable Of(AnimalStage stage, RecordKeeping? keeping)
     {
+        var united = SameAnimals.Unite(stage, keeping);
         var order = Order(stage.Numbers);
         var duplicates = new List<(int, int)>();
         var kept = new List<int>(order.Length);
@@ -42,7 +49,7 @@ internal sealed class AnimalTable
                     fact.Merge(first, row);
                 }
             }
-            else
+            else if (!united.Gone.Contains(row))
             {
                 kept.Add(row);
             }
@@ -50,6 +57,7 @@ internal sealed class AnimalTable
 
         int[] rows = [.. kept];
         string[] numbers = [.. rows.Select(row => stage.Numbers[row])];
+        List<(string, int)> also = [.. united.Also.Select(one => (one.Number, Array.IndexOf(rows, one.Row)))];
         return new AnimalTable
         {
             Columns = stage.Columns,
@@ -58,7 +66,9 @@ internal sealed class AnimalTable
             Facts = [.. stage.Facts.Select(fact => fact.InOrder(rows))],
             WithoutNumber = stage.RowsWithoutNumber + duplicates.Count,
             Duplicates = duplicates,
-            Places = new AnimalPlaces(numbers),
+            NotOne = united.NotOne,
+            Also = also,
+            Places = new AnimalPlaces(numbers, also),
         };
     }
 

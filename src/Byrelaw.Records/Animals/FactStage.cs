@@ -8,6 +8,9 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
     private readonly List<string?> _texts = [];
     private readonly FactReader _reader = new(fact, cell);
 
+    /// <summary>Lines whose value no cow can have.</summary>
+    public List<int> ImplausibleLines { get; } = [];
+
     private bool IsNumber => fact.Type is FactType.Number or FactType.Amount or FactType.Date;
 
     /// <summary>Reads the cell of the next animal.</summary>
@@ -32,6 +35,12 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
             problems.Add(problem);
             Add(FactState.Unreadable);
         }
+        else if (fact.Plausible is { } plausible && (number < plausible.From || number > plausible.To))
+        {
+            problems.Add(ValueProblems.Implausible(row.Text(), cell, fact.Name, plausible, fact.Unit));
+            ImplausibleLines.Add(row.Line);
+            Add(FactState.Unreadable);
+        }
         else
         {
             Add(FactState.Known, number, said);
@@ -47,6 +56,27 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
         for (var row = 0; row < _states.Count && (cell >= 0 || isDoubled); row++)
         {
             _states[row] = FactState.Unreadable;
+        }
+    }
+
+    /// <summary>Puts what two rows say of one animal together: a blank cell says nothing.</summary>
+    public void Unite(int first, int second)
+    {
+        if (_states[first] == FactState.Missing)
+        {
+            _states[first] = _states[second];
+            if (IsNumber)
+            {
+                _numbers[first] = _numbers[second];
+            }
+            else
+            {
+                _texts[first] = _texts[second];
+            }
+        }
+        else if (_states[second] != FactState.Missing)
+        {
+            Merge(first, second);
         }
     }
 

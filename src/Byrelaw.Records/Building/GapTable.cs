@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Building;
 
-/// <summary>Gathers gaps. One whose date cannot be right is one on any day.</summary>
-internal sealed class GapTable(int knownDay, AnimalRow[] animals)
+/// <summary>Gathers gaps. One whose date cannot be right is one on any day; one of an animal that may be another is the other's too.</summary>
+internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles doubles)
 {
     private readonly List<Gap> _gaps = [];
 
@@ -14,7 +14,19 @@ internal sealed class GapTable(int knownDay, AnimalRow[] animals)
         foreach (var gap in gaps)
         {
             var isPossible = gap.From <= knownDay && (gap.Animal < 0 || gap.From >= animals[gap.Animal].BornFirst);
-            _gaps.Add(isPossible ? gap : gap with { From = Day.Start, To = Day.End });
+            var possible = isPossible ? gap : gap with { From = Day.Start, To = Day.End };
+            _gaps.Add(possible);
+            doubles.Doubt(possible, _gaps);
+        }
+    }
+
+    /// <summary>Adds what entries of one kind put in doubt for animals that may be the same.</summary>
+    public void AddDoubles<TResult>(int kind, ChunkedList<Staged<TResult>> rows)
+        where TResult : struct
+    {
+        if (doubles.Any)
+        {
+            doubles.Doubt(kind, rows, _gaps);
         }
     }
 }

@@ -19,7 +19,8 @@ internal sealed class HerdBuilder
     /// <param name="stages">What each thread has read.</param>
     /// <param name="gaps">Gaps that are known beside those of the stages.</param>
     /// <param name="knownDay">The day the records reach.</param>
-    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay)
+    /// <param name="doubles">Animals that may be one.</param>
+    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay, Doubles doubles)
     {
         _vocabulary = vocabulary;
         _animals = animals;
@@ -29,13 +30,20 @@ internal sealed class HerdBuilder
         _expanded = new EventStage(vocabulary);
         Details = new EntryDetails([.. stages.SelectMany(stage => stage.Details.All())]);
         _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min());
-        _gaps = new GapTable(knownDay, animals);
+        _gaps = new GapTable(knownDay, animals, doubles);
         KnownDay = knownDay;
         TakeOutImpossible();
+        Wrong = TakeOutWrong();
         _groups = _impossible.TakeOut(stages.SelectMany(stage => stage.Groups));
         _gaps.Add(gaps);
         _gaps.Add(stages.SelectMany(stage => stage.Gaps));
         _gaps.Add(_impossible.Found.Select(row => row.Gap));
+        _gaps.Add(Wrong.Select(row => new Gap(-1, row.Kind, row.Day, row.Day, row.Line)));
+        foreach (var stage in stages)
+        {
+            AddDoubles(stage, Enumerable.Range(0, vocabulary.Kinds.Length));
+            _gaps.AddDoubles(_mobMove, stage.Moves);
+        }
     }
 
     /// <summary>The day the records reach.</summary>
@@ -46,6 +54,12 @@ internal sealed class HerdBuilder
 
     /// <summary>Rows whose date cannot be.</summary>
     public IReadOnlyList<ImpossibleRow> Impossible => _impossible.Found;
+
+    /// <summary>Rows of animals that they cannot be about.</summary>
+    public IReadOnlyList<WrongAnimal> Wrong { get; }
+
+    /// <summary>Samples of mobs that stand there twice: those that are passed over.</summary>
+    public List<GroupRow> SameSample { get; } = [];
 
     /// <summary>Rows about a mob that no animal is ever in.</summary>
     public List<GroupRow> OfUnknownMob { get; } = [];
@@ -78,6 +92,7 @@ internal sealed class HerdBuilder
             () => (membership, groups) = BuildMembership(mobNames),
             () => BuildRuns(kind => kind is not EventKind));
         room.Make();
+        groups = SameSamples.Once(groups, _vocabulary, SameSample);
         ExpandEvents(groups);
         BuildRuns(kind => kind is EventKind);
         room.Make();
@@ -90,14 +105,15 @@ internal sealed class HerdBuilder
     {
         var ownMoves = SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves)]);
         var ownRows = StructuralRows();
-        var membership = new MembershipBuilder(_animals, ownRows, _effects, _gaps.Gaps);
+        bool[] forGood = [.. _vocabulary.Kinds.Select(kind => kind is EventKind { IsForGood: true })];
+        var membership = new MembershipBuilder(_animals, ownRows, _effects, forGood, _gaps.Gaps);
         Membership = membership.Build();
         var known = _gaps.Gaps.Count;
         var groups = ExpandMoves(mobNames, ownMoves, Membership);
         var rest = ExpandJoiningAndLeaving(groups, Membership);
         if (rest.Count < groups.Count || _gaps.Gaps.Count > known)
         {
-            membership = new MembershipBuilder(_animals, StructuralRows(), _effects, _gaps.Gaps);
+            membership = new MembershipBuilder(_animals, StructuralRows(), _effects, forGood, _gaps.Gaps);
             Membership = membership.Build();
         }
 
@@ -146,6 +162,21 @@ internal sealed class HerdBuilder
         }
     });
 
+    private List<WrongAnimal> TakeOutWrong()
+    {
+        var wrong = new WrongAnimals(_vocabulary, _animals, _stages);
+        Parallel.For(0, _vocabulary.Kinds.Length, kind =>
+        {
+            foreach (var stage in _stages)
+            {
+                wrong.TakeOut(kind, stage.Events[kind]);
+                wrong.TakeOut(kind, stage.Tests[kind]);
+                wrong.TakeOut(kind, stage.Measures[kind]);
+            }
+        });
+        return wrong.Found;
+    }
+
     /// <summary>Rows of joining and leaving kinds in one run; the result is the kind's id.</summary>
     private SortedRun<int> StructuralRows()
     {
@@ -182,6 +213,7 @@ internal sealed class HerdBuilder
         {
             moves.Expand(groupMoves);
             _gaps.Add(moves.Doubts);
+            _gaps.AddDoubles(_mobMove, moves.Moves);
         }
 
         var allMoves = groupMoves.Length == 0
@@ -222,6 +254,7 @@ internal sealed class HerdBuilder
             (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
             doubts.Add);
         _gaps.Add(doubts);
+        AddDoubles(_expanded, Enumerable.Range(0, _effects.Length).Where(kind => _effects[kind] != HerdEffect.None));
         return [.. groups.Where(row => _effects[row.Kind] == HerdEffect.None)];
     }
 
@@ -234,6 +267,18 @@ internal sealed class HerdBuilder
             (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
             doubts.Add);
         _gaps.Add(doubts);
+        AddDoubles(_expanded, Enumerable.Range(0, _effects.Length).Where(kind => _effects[kind] == HerdEffect.None));
+    }
+
+    /// <summary>What happened to one of two that may be one animal may have happened to the other.</summary>
+    private void AddDoubles(EventStage stage, IEnumerable<int> kinds)
+    {
+        foreach (var kind in kinds)
+        {
+            _gaps.AddDoubles(kind, stage.Events[kind]);
+            _gaps.AddDoubles(kind, stage.Tests[kind]);
+            _gaps.AddDoubles(kind, stage.Measures[kind]);
+        }
     }
 
     /// <summary>Whoever joins need only be born.</summary>

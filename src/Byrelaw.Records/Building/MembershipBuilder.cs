@@ -9,6 +9,7 @@ internal sealed class MembershipBuilder
     private readonly AnimalRow[] _animals;
     private readonly SortedRun<int> _rows;
     private readonly HerdEffect[] _effects;
+    private readonly bool[] _forGood;
     private readonly GapIndex _gaps;
     private readonly GapIndex _joinGaps;
     private readonly GapIndex _leaveGaps;
@@ -20,9 +21,11 @@ internal sealed class MembershipBuilder
     /// <param name="animals">Births.</param>
     /// <param name="rows">Rows of joining and leaving kinds; the result is the kind's id.</param>
     /// <param name="effects">By kind id.</param>
+    /// <param name="forGood">By kind id: whether nobody comes back from it.</param>
     /// <param name="gaps">All gaps.</param>
-    public MembershipBuilder(AnimalRow[] animals, SortedRun<int> rows, HerdEffect[] effects, IReadOnlyCollection<Gap> gaps)
+    public MembershipBuilder(AnimalRow[] animals, SortedRun<int> rows, HerdEffect[] effects, bool[] forGood, IReadOnlyCollection<Gap> gaps)
     {
+        _forGood = forGood;
         _animals = animals;
         _rows = rows;
         _effects = effects;
@@ -100,6 +103,7 @@ internal sealed class MembershipBuilder
     private void AddChanges(int animal, Presence state)
     {
         var at = _animals[animal].BornFirst;
+        var isGoneForGood = false;
         var i = _rows.Starts[animal];
         var end = _rows.Starts[animal + 1];
         while (true)
@@ -117,19 +121,26 @@ internal sealed class MembershipBuilder
             }
 
             var (line, kind) = (_rows.Lines[i], _rows.Results[i]);
-            var (joins, leaves) = DayOf(ref i, end);
+            var (joins, leaves, forGood) = DayOf(ref i, end);
+            isGoneForGood |= forGood;
             if (_gaps.First(animal, day, day + 1) is not null)
             {
                 state = Presence.NotKnown;
                 Add(day, state, line, kind);
             }
-            else if (joins && leaves)
+            else if (forGood)
             {
-                // In and out again, or out and in again: from the next day on she is what she was before.
-                Add(day, Presence.NotKnown, line, kind);
-                Add(day + 1, state, line, kind);
+                // Whoever died or was slaughtered on the day she came is out all the same.
+                state = Presence.Out;
+                Add(day, state, line, kind);
             }
-            else
+            else if ((joins && leaves) || (joins && isGoneForGood))
+            {
+                // In and out again, or out and in again; or back from the dead: nobody can tell, up to the next row about it.
+                state = Presence.NotKnown;
+                Add(day, state, line, kind);
+            }
+            else if (!isGoneForGood)
             {
                 state = joins ? Presence.In : Presence.Out;
                 Add(day, state, line, kind);
@@ -191,24 +202,25 @@ internal sealed class MembershipBuilder
         var i = _rows.Starts[animal];
         var end = _rows.Starts[animal + 1];
         var day = i < end ? _rows.Days[i] : Day.End;
-        var (joins, leaves) = i < end ? DayOf(ref i, end) : (false, true);
+        var (joins, leaves, _) = i < end ? DayOf(ref i, end) : (false, true, false);
         joins |= _joinGaps.First(animal, _animals[animal].BornFirst, day + 1) is not null;
         leaves |= _leaveGaps.First(animal, _animals[animal].BornFirst, day + 1) is not null;
         return !joins ? Presence.In : leaves ? Presence.NotKnown : Presence.Out;
     }
 
     /// <summary>What the rows of one day say; goes on to the next day.</summary>
-    private (bool Joins, bool Leaves) DayOf(ref int i, int end)
+    private (bool Joins, bool Leaves, bool ForGood) DayOf(ref int i, int end)
     {
         var day = _rows.Days[i];
-        var (joins, leaves) = (false, false);
+        var (joins, leaves, forGood) = (false, false, false);
         for (; i < end && _rows.Days[i] == day; i++)
         {
             joins |= _effects[_rows.Results[i]] == HerdEffect.Joins;
             leaves |= _effects[_rows.Results[i]] == HerdEffect.Leaves;
+            forGood |= _forGood[_rows.Results[i]];
         }
 
-        return (joins, leaves);
+        return (joins, leaves, forGood);
     }
 
     private void Add(int from, Presence state, int line, int kind) => _stretches.Add(from, (int)state, line, kind);

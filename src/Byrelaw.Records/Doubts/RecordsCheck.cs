@@ -28,13 +28,11 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
     private static IEnumerable<Doubt> Find(HerdReading reading)
     {
         var herd = reading.Herd;
-        var linesOfGroups = reading.Stages.SelectMany(stage => stage.Groups).Select(row => row.Line).ToHashSet();
         return
         [
             .. CalvedAgainSoon.Find(herd),
             .. TooYoung.Find(herd),
             .. AfterLeaving.Find(herd),
-            .. NotForMales.Find(herd, linesOfGroups),
             .. ParityAgainstCalvings.Find(herd),
             .. TwoResultsOnOneDay.Find(herd),
             .. SameIdentity.Find(herd),

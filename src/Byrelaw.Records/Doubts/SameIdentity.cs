@@ -1,26 +1,21 @@
 namespace Byrelaw.Records.Doubts;
 
-/// <summary>Two animals with one official number, blanks in it left out of account.</summary>
+/// <summary>Two animals that may be one: with one official identity, or with numbers that a hand may have written for each other.</summary>
 internal static class SameIdentity
 {
     public static IEnumerable<Doubt> Find(Herd herd)
     {
-        foreach (var fact in herd.Vocabulary.Facts.Where(fact => fact.Type == FactType.Identity))
+        foreach (var (first, second, why) in herd.Doubted.OfType<TwoNumbers>().SelectMany(doubt => doubt.Pairs).Where(pair => pair.Why != Likeness.Said))
         {
-            var first = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
-            var column = herd.Facts[fact.Id];
-            foreach (var animal in Enumerable.Range(0, herd.Count).Where(animal => column.States[animal] == FactState.Known))
-            {
-                var identity = column.Texts[animal]!.Replace(" ", "", StringComparison.Ordinal);
-                if (!first.TryAdd(identity, animal))
-                {
-                    var other = first[identity];
-                    yield return new Doubt(
-                        "R0207", herd.AnimalLines[animal], DoubtfulCell.RowOfAnimals,
-                        $"{herd.Numbers[animal]} has the {fact.Name} of {herd.Numbers[other]} (line {herd.AnimalLines[other]})",
-                        "expected each official number once", "read both tags again");
-                }
-            }
+            var (one, other) = (herd.Numbers[first], herd.Numbers[second]);
+            var settle = $"read both tags again, and write `same animal \"{one}\", \"{other}\"` or `not the same animal \"{one}\", \"{other}\"` under `records`";
+            yield return why == Likeness.Identity
+                ? new Doubt(
+                    "R0207", herd.AnimalLines[second], DoubtfulCell.RowOfAnimals,
+                    $"{other} has the official identity of {one} (line {herd.AnimalLines[first]})", "expected each official identity once", settle)
+                : new Doubt(
+                    "R0212", herd.AnimalLines[second], DoubtfulCell.RowOfAnimals,
+                    $"{other} looks like {one} (line {herd.AnimalLines[first]})", "expected numbers that differ in more than zeros in front, spaces, width or capitals", settle);
         }
     }
 }

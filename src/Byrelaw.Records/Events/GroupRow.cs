@@ -6,8 +6,9 @@ namespace Byrelaw.Records.Events;
 /// <param name="Line">Where it stands.</param>
 /// <param name="Mob">Which mob; <see cref="WholeHerd"/> for all.</param>
 /// <param name="Range">For a measure: the values that the result allows.</param>
+/// <param name="Sample">For a measure: the sample's own number; null where none stands there.</param>
 /// <param name="Target">For a move: the mob they move to.</param>
-internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, AllowedRange Range = default, int Target = -1)
+internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, AllowedRange Range = default, int Target = -1, string? Sample = null)
 {
     /// <summary>Every animal that is present.</summary>
     public const int WholeHerd = -1;

@@ -129,6 +129,11 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     private void ReadMeasure(CsvRows row, MeasureKind measure, RowSubject subject, int day, int line)
     {
         var isSound = _measures.TryRead(row, measure, out var range);
+        if (isSound && measure.Plausible is { } plausible && range != AllowedRange.NotKnown)
+        {
+            range = Plausible(row, measure, plausible, range, new RowInDoubt(subject.AnimalOfGap, day, line));
+        }
+
         if (isSound && columns.NoteFollowsValue && IsMovedByComma(row))
         {
             range = AllowedRange.NotKnown;
@@ -143,7 +148,9 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         else if (subject.Sort == SubjectSort.Mob)
         {
             // A mob's sample whose value cannot be read is a sample with result not known, and nothing more.
-            stage.Groups.Add(new GroupRow(measure.Id, day, line, subject.Number, isSound ? range : AllowedRange.NotKnown));
+            var sample = row.Cell(columns.Sample);
+            stage.Groups.Add(new GroupRow(
+                measure.Id, day, line, subject.Number, isSound ? range : AllowedRange.NotKnown, Sample: sample.IsEmpty ? null : Encoding.UTF8.GetString(sample)));
         }
         else if (isSound)
         {
@@ -153,6 +160,20 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         {
             stage.Suspend(subject, measure, day, line);
         }
+    }
+
+    /// <summary>What of a result can be: nothing of it is known where no cow can have it.</summary>
+    private AllowedRange Plausible(CsvRows row, MeasureKind measure, Scale plausible, AllowedRange range, RowInDoubt doubted)
+    {
+        var can = new AllowedRange(Math.Max(range.Low, plausible.From), Math.Min(range.High, plausible.To));
+        if (can.Low <= can.High)
+        {
+            return can;
+        }
+
+        stage.Problems.Add(ValueProblems.Implausible(row.Text(), columns.Value, measure.Name, plausible, measure.Unit));
+        stage.Doubted.Add((RowDoubt.Implausible, doubted));
+        return AllowedRange.NotKnown;
     }
 
     /// <summary>Whether a whole number stands before a note of one or two digits, as <c>4,5</c> does where cells end with commas.</summary>

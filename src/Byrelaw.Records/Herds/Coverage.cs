@@ -68,13 +68,14 @@ public sealed class Coverage
     /// <param name="since">By kind id.</param>
     /// <param name="reach">By kind id.</param>
     /// <param name="holes">In any order.</param>
-    public Coverage With(int[] since, int[] reach, IEnumerable<Hole> holes) => new()
+    /// <param name="joined">By animal; null for as it was.</param>
+    public Coverage With(int[] since, int[] reach, IEnumerable<Hole> holes, int[]? joined = null) => new()
     {
         Since = since,
         Reach = reach,
         Holes = Sorted(holes),
         NeededFrom = NeededFrom,
-        Joined = Joined,
+        Joined = joined ?? Joined,
         Left = Left,
         KnownDay = KnownDay,
         Gaps = Gaps,

@@ -10,4 +10,8 @@ namespace Byrelaw.Records.Herds;
 /// <param name="From">First day it can be dated; <see cref="Day.Start"/> where the date cannot be read.</param>
 /// <param name="To">Last day it can be dated; <see cref="Day.End"/> where the date cannot be read.</param>
 /// <param name="Line">Its line of <c>events.csv</c>.</param>
-public readonly record struct Gap(int Animal, int Kind, int From, int To, int Line);
+public readonly record struct Gap(int Animal, int Kind, int From, int To, int Line)
+{
+    /// <summary>Whether it is an entry, or a gap, of another animal that may be the same one.</summary>
+    public bool IsOfDouble { get; init; }
+}

@@ -14,6 +14,9 @@ public sealed class Herd
     /// <summary>The farm's own numbers, sorted.</summary>
     public required string[] Numbers { get; init; }
 
+    /// <summary>Further numbers of animals, with their places: where a person says that two numbers are one animal's.</summary>
+    public IReadOnlyList<(string Number, int Place)> AlsoNumbers { get; init; } = [];
+
     /// <summary>How many animals there are.</summary>
     public int Count => Numbers.Length;
 
@@ -85,6 +88,7 @@ public sealed class Herd
     {
         Vocabulary = Vocabulary,
         Numbers = Numbers,
+        AlsoNumbers = AlsoNumbers,
         Sexes = Sexes,
         BornEarliest = BornEarliest,
         BornLatest = BornLatest,
@@ -116,6 +120,11 @@ public sealed class Herd
             for (var i = 0; i < Numbers.Length; i++)
             {
                 places[Numbers[i]] = i;
+            }
+
+            foreach (var (also, place) in AlsoNumbers)
+            {
+                places[also] = place;
             }
 
             _places = places;

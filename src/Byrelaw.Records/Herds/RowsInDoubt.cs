@@ -17,6 +17,24 @@ public enum RowDoubt
 
     /// <summary>A day more than a year after all others, where nobody says how far the records reach.</summary>
     FarAhead,
+
+    /// <summary>A value that no cow can have.</summary>
+    Implausible,
+
+    /// <summary>A birth so long ago that nobody of that age is in a herd.</summary>
+    BornLongAgo,
+
+    /// <summary>One sample of a mob that stands there twice.</summary>
+    SameSample,
+
+    /// <summary>What only females have, of a male.</summary>
+    NotForMales,
+
+    /// <summary>Something after she left.</summary>
+    AfterLeaving,
+
+    /// <summary>An animal that was bought, by its own row, and no day on which she came.</summary>
+    BoughtWithoutDay,
 }
 
 /// <summary>A row of one of the two files.</summary>
@@ -28,3 +46,25 @@ public readonly record struct RowInDoubt(int Animal, int Day, int Line, bool IsO
 
 /// <summary>Rows that are doubted for one reason.</summary>
 public sealed record RowsInDoubt(RowDoubt Why, ImmutableArray<RowInDoubt> Rows) : Doubted;
+
+/// <summary>Animals that may be one under two numbers: what happened to one may have happened to the other.</summary>
+public sealed record TwoNumbers(ImmutableArray<DoubleNumbers> Pairs) : Doubted;
+
+/// <summary>Two animals that may be one.</summary>
+/// <param name="First">The one.</param>
+/// <param name="Second">The other.</param>
+/// <param name="Why">What speaks for it.</param>
+public readonly record struct DoubleNumbers(int First, int Second, Likeness Why);
+
+/// <summary>Why two animals may be one.</summary>
+public enum Likeness
+{
+    /// <summary>Their official identities are alike.</summary>
+    Identity,
+
+    /// <summary>Their numbers are alike.</summary>
+    Number,
+
+    /// <summary>A person says that they are one, though sex or birth speaks against it.</summary>
+    Said,
+}

@@ -34,4 +34,20 @@ internal static class AnimalProblems
 
     public static Diagnostic NoMobName(RowText row, int cell) => row.Problem(
         cell, "R0136", Severity.Error, "`mob:` without a name", "expected the mob's name after it, such as `mob:River`");
+
+    public static Diagnostic NotOneAnimal(RowText row, int cell, int firstLine) => row.Problem(
+        cell, "R0137", Severity.Error,
+        $"`{row.Cells[cell].Value}` cannot be the animal of line {firstLine}: sex or birth differs, though the farm's file says `same animal`", "expected rows that one animal can have",
+        "correct one of the two rows, or take that line out of the farm's file");
+
+    /// <summary>A row that can be read, of an animal that it cannot be about.</summary>
+    public static Diagnostic WrongAnimal(RowText row, int cell, string kind, string number, int? left) => left is { } day
+        ? row.Problem(
+            cell, "R0215", Severity.Error,
+            $"{kind} of {number}, who left on {Doubts.Entries.Iso(day)}", "expected nothing after that day: the row may be about any animal",
+            "check her number and both dates; if she came back, write a row for that too")
+        : row.Problem(
+            cell, "R0204", Severity.Error,
+            $"{kind} of {number}, who is recorded as male", "expected a female: the row may be about any animal",
+            "check the number here, and the sex in animals.csv");
 }

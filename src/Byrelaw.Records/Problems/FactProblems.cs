@@ -7,7 +7,7 @@ internal static class FactProblems
         cell, "R0171", Severity.Error, $"`{row.Cells[cell].Value}` is not a sex", "expected `F` or `M`, or nothing where it is not known");
 
     public static Diagnostic Parity(RowText row, int cell) => row.Problem(
-        cell, "R0172", Severity.Error, $"`{row.Cells[cell].Value}` is not a parity", "expected how often she has calved, a whole number from 0 to 30");
+        cell, "R0172", Severity.Error, $"`{row.Cells[cell].Value}` is not a parity", "expected how often she has calved, a whole number from 0 to 20");
 
     public static Diagnostic NotAValue(RowText row, int cell, Fact fact, string? nearest) => row.Problem(
         cell, "R0173", Severity.Error,

@@ -47,4 +47,9 @@ internal static class RecordDateProblems
         cell, "R0210", Severity.Error,
         $"`{row.Cells[cell].Value}` lies more than a year after every other day on record", $"expected a day near the others, the last of which is {LocalDatePattern.Iso.Format(Day.Date(knownDay))}",
         "correct the date; if it is right, say how far the records reach: `up to` under `records`");
+
+    public static Diagnostic BornLongAgo(RowText row, int cell, int years) => row.Problem(
+        cell, "R0214", Severity.Error,
+        $"born `{row.Cells[cell].Value}`, more than {years} years ago", "expected the birth of an animal that may be in the herd",
+        "correct the year; until then her birth is not known");
 }

@@ -13,6 +13,16 @@ internal static class ValueProblems
         $"`{row.Cells[cell].Value}` and then a note `{row.Cells[cell + 1].Value}`, as a comma in a number would leave them", $"expected a number such as `{row.Cells[cell].Value}.{row.Cells[cell + 1].Value}`, or a note in words",
         "write a point in the number; or a word in the note, if it is one");
 
+    public static Diagnostic SameSample(RowText row, int cell) => row.Problem(
+        cell, "R0216", Severity.Warning,
+        "this sample of the mob stands there already, with the same day, kind and value", "expected each pot once",
+        "if it is another pot, write its number into a column `sample`; else take one of the two rows out");
+
+    public static Diagnostic Implausible(RowText row, int cell, string name, Scale plausible, Unit? unit) => row.Problem(
+        cell, "R0213", Severity.Error,
+        $"no cow has {name} of `{row.Cells[cell].Value}`", $"expected {Number(plausible.From)} to {Number(plausible.To)}{(unit is null ? "" : $" {unit.Symbol}")}, what the rule files say is plausible",
+        "look at the number and its unit; until then the value is not known");
+
     public static Diagnostic Negative(RowText row, int cell, string measure, double lowest = 0) => row.Problem(
         cell, "R0152", Severity.Error,
         $"`{row.Cells[cell].Value}` is less than {(lowest < 0 ? "can be" : "nothing")}", $"expected {measure} of {Number(lowest)} or more",

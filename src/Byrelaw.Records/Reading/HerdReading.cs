@@ -45,7 +45,8 @@ internal sealed class HerdReading
         using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         var stage = ReadAnimals(vocabulary, digest);
         _doubted.AddRange(stage?.Doubted ?? []);
-        var animals = AnimalTable.Of(stage ?? new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, -1, false))]));
+        var animals = AnimalTable.Of(stage ?? new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, -1, false))]), keeping);
+        var doubles = Doubles.Of(animals, vocabulary, keeping);
         var room = Room.For(_eventsFile.Length);
         room.Make();
         if (stage is null)
@@ -55,22 +56,26 @@ internal sealed class HerdReading
 
         ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
-        var late = LateProblems.TakeOutBirthsAfter(days.Today, animals);
-        var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay);
+        var late = LateProblems.TakeOutBirths(days.Today, animals);
+        var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay, doubles);
         builder.Build(_mobs.Names, keeping, room);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
+        _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
         _eventProblems.AddRange(Stages.SelectMany(part => part.Problems));
         if (EventColumns is { } columns)
         {
-            _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
+            _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, vocabulary, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
         }
 
+        _doubted.AddRange(late.BornTooEarly.Select(line => (RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));
+        _doubted.AddRange(builder.SameSample.Select(row => (RowDoubt.SameSample, new RowInDoubt(-1, row.Day, row.Line))));
+        _doubted.AddRange(builder.Wrong.Select(row => (row.Left is null ? RowDoubt.NotForMales : RowDoubt.AfterLeaving, new RowInDoubt(row.Animal, row.Day, row.Line))));
         if (days.IsFarAhead)
         {
             _doubted.AddRange(builder.Impossible.Where(row => row.Born is null).Select(row => (RowDoubt.FarAhead, new RowInDoubt(row.Gap.Animal, Day.Start, row.Gap.Line))));
         }
 
-        Herd = HerdOf(vocabulary, animals, builder, days.IsReached, digest);
+        Herd = HerdOf(vocabulary, animals, builder, days.IsReached, doubles, digest);
     }
 
     private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
@@ -122,10 +127,11 @@ internal sealed class HerdReading
     /// <summary>A file that cannot be read might have said anything.</summary>
     private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
-    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, bool reachesADay, IncrementalHash digest) => new()
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, bool reachesADay, Doubles doubles, IncrementalHash digest) => new()
     {
         Vocabulary = vocabulary,
         Numbers = animals.Numbers,
+        AlsoNumbers = animals.Also,
         Sexes = Array.ConvertAll(animals.Rows, row => row.Sex),
         BornEarliest = Array.ConvertAll(animals.Rows, row => row.BornFirst),
         BornLatest = Array.ConvertAll(animals.Rows, row => row.BornLast),
@@ -145,7 +151,7 @@ internal sealed class HerdReading
         Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
-        Doubted = Doubted(),
+        Doubted = Doubted(doubles),
     };
 
     private LatestDays LatestEntries()
@@ -160,8 +166,9 @@ internal sealed class HerdReading
     }
 
     /// <summary>Rows that are doubted, together by the reason.</summary>
-    private ImmutableArray<Doubted> Doubted() =>
+    private ImmutableArray<Doubted> Doubted(Doubles doubles) =>
     [
+        .. doubles.Any ? [new TwoNumbers([.. doubles.Pairs])] : ImmutableArray<Doubted>.Empty,
         .. _doubted.Concat(Stages.SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
             .Select(group => new RowsInDoubt(group.Key, [.. group.OrderBy(row => row.IsOfAnimals ? 0 : 1).ThenBy(row => row.Line).ThenBy(row => row.Day)])),
     ];

@@ -3,17 +3,29 @@ namespace Byrelaw.Records.Reading;
 /// <summary>What is known to be wrong only once both files are read.</summary>
 internal sealed class LateProblems
 {
-    private readonly List<int> _bornTooLate = [];
+    private const int OldestYears = 30;
 
-    /// <summary>Makes births after the known day births on a day that is not known.</summary>
-    public static LateProblems TakeOutBirthsAfter(int knownDay, AnimalTable animals)
+    private readonly List<int> _bornTooLate = [];
+    private readonly List<int> _bornTooEarly = [];
+
+    /// <summary>Lines of births that are too long ago.</summary>
+    public IReadOnlyList<int> BornTooEarly => _bornTooEarly;
+
+    /// <summary>Makes births after the known day, and those more than 30 years before it, births on a day that is not known.</summary>
+    public static LateProblems TakeOutBirths(int knownDay, AnimalTable animals)
     {
         var problems = new LateProblems();
+        var oldest = Day.Number(Day.Date(knownDay).PlusYears(-OldestYears));
         foreach (ref var row in animals.Rows.AsSpan())
         {
             if (row.BornFirst > knownDay)
             {
                 problems._bornTooLate.Add(row.Line);
+                (row.BornFirst, row.BornLast) = (Day.Start, Day.End);
+            }
+            else if (row.BornFirst > Day.Start && row.BornLast < oldest)
+            {
+                problems._bornTooEarly.Add(row.Line);
                 (row.BornFirst, row.BornLast) = (Day.Start, Day.End);
             }
         }
@@ -24,10 +36,15 @@ internal sealed class LateProblems
     /// <summary>What is wrong in the animals' file: births after the known day, and animals named twice.</summary>
     public IEnumerable<Diagnostic> OfAnimals(AnimalTable animals, int knownDay, Func<IEnumerable<int>, Dictionary<int, RowText>> find)
     {
-        var texts = find([.. _bornTooLate, .. animals.Duplicates.Select(row => row.Line)]);
+        var texts = find([.. _bornTooLate, .. _bornTooEarly, .. animals.Duplicates.Select(row => row.Line)]);
         foreach (var line in _bornTooLate)
         {
             yield return RecordDateProblems.BornAfterKnownDay(texts[line], animals.Columns!.Map["born"], knownDay);
+        }
+
+        foreach (var line in _bornTooEarly)
+        {
+            yield return RecordDateProblems.BornLongAgo(texts[line], animals.Columns!.Map["born"], OldestYears);
         }
 
         foreach (var (line, firstLine) in animals.Duplicates)
@@ -36,18 +53,38 @@ internal sealed class LateProblems
         }
     }
 
+    /// <summary>Animals that a person says are one, though their rows say that they are two.</summary>
+    public static IEnumerable<Diagnostic> OfSameAnimals(AnimalTable animals, Func<IEnumerable<int>, Dictionary<int, RowText>> find)
+    {
+        var texts = find([.. animals.NotOne.Select(row => row.Line)]);
+        foreach (var (line, firstLine) in animals.NotOne)
+        {
+            yield return AnimalProblems.NotOneAnimal(texts[line], animals.Columns!.Map["animal"], firstLine);
+        }
+    }
+
     /// <summary>What is wrong in the events' file: impossible dates, and mobs that no animal is ever in.</summary>
     public static IEnumerable<Diagnostic> OfEvents(
-        HerdBuilder builder, EventColumns columns, AnimalTable animals, IReadOnlyList<string> mobNames, bool isFarAhead,
+        HerdBuilder builder, EventColumns columns, Vocabulary vocabulary, AnimalTable animals, IReadOnlyList<string> mobNames, bool isFarAhead,
         Func<IEnumerable<int>, Dictionary<int, RowText>> find)
     {
-        var texts = find([.. builder.Impossible.Select(row => row.Gap.Line), .. builder.OfUnknownMob.Select(row => row.Line)]);
+        var texts = find([.. builder.Impossible.Select(row => row.Gap.Line), .. builder.OfUnknownMob.Select(row => row.Line), .. builder.Wrong.Select(row => row.Line), .. builder.SameSample.Select(row => row.Line)]);
         foreach (var (gap, born) in builder.Impossible)
         {
             yield return born is { } day
                 ? RecordDateProblems.BeforeBirth(texts[gap.Line], columns.Date, animals.Numbers[gap.Animal], day, animals.Rows[gap.Animal].BornLast)
                 : isFarAhead ? RecordDateProblems.FarAhead(texts[gap.Line], columns.Date, builder.KnownDay)
                 : RecordDateProblems.AfterKnownDay(texts[gap.Line], columns.Date, builder.KnownDay);
+        }
+
+        foreach (var row in builder.Wrong)
+        {
+            yield return AnimalProblems.WrongAnimal(texts[row.Line], columns.Animal, vocabulary.Kinds[row.Kind].Name, animals.Numbers[row.Animal], row.Left);
+        }
+
+        foreach (var row in builder.SameSample)
+        {
+            yield return ValueProblems.SameSample(texts[row.Line], columns.Value);
         }
 
         foreach (var row in builder.OfUnknownMob)

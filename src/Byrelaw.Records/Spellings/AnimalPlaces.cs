@@ -12,11 +12,12 @@ internal sealed class AnimalPlaces
     private readonly int _lowest;
     private readonly SpellingTable _others;
 
-    /// <summary>Takes the numbers in the order of the herd.</summary>
-    public AnimalPlaces(string[] numbers)
+    /// <summary>Takes the numbers in the order of the herd, and further numbers of animals with their places.</summary>
+    public AnimalPlaces(string[] numbers, IReadOnlyList<(string Number, int Place)>? also = null)
     {
+        also ??= [];
         var (lowest, highest, plain) = (int.MaxValue, 0, 0);
-        foreach (var text in numbers)
+        foreach (var text in numbers.Concat(also.Select(one => one.Number)))
         {
             if (TryPlain(text, out var number))
             {
@@ -27,18 +28,28 @@ internal sealed class AnimalPlaces
         var isDense = plain > 0 && highest - lowest < (4L * plain) + 1024;
         _lowest = lowest;
         _byNumber = isDense ? new int[highest - lowest + 1] : [];
-        _others = new SpellingTable(isDense ? numbers.Length - plain : numbers.Length);
+        _others = new SpellingTable(isDense ? numbers.Length + also.Count - plain : numbers.Length + also.Count);
         Array.Fill(_byNumber, None);
         for (var place = 0; place < numbers.Length; place++)
         {
-            if (isDense && TryPlain(numbers[place], out var number))
-            {
-                _byNumber[number - _lowest] = place;
-            }
-            else
-            {
-                _others.Set(Encoding.UTF8.GetBytes(numbers[place]), place);
-            }
+            Add(numbers[place], place, isDense);
+        }
+
+        foreach (var (number, place) in also)
+        {
+            Add(number, place, isDense);
+        }
+    }
+
+    private void Add(string text, int place, bool isDense)
+    {
+        if (isDense && TryPlain(text, out var number))
+        {
+            _byNumber[number - _lowest] = place;
+        }
+        else
+        {
+            _others.Set(Encoding.UTF8.GetBytes(text), place);
         }
     }
 

@@ -33,6 +33,7 @@ public static class DoubtWords
         NothingToReach nothing => NoReach(nothing),
         MayBeOverlooked overlooked => Overlooked(overlooked),
         RowsInDoubt rows => RowDoubtWords.Of(rows, herd),
+        TwoNumbers two => DoubleWords.Of(two, herd),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt, "a sort of doubt without words"),
     };
 

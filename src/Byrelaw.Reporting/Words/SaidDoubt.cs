@@ -27,8 +27,11 @@ public sealed record SaidDoubt(string Key, string Lead, string Effect, string Se
     /// <summary>The numbers of the animals it is about, each once.</summary>
     public IReadOnlyList<string> Animals => [.. Rows.Select(row => row.Animal).OfType<string>().Distinct()];
 
+    /// <summary>Whether the lead names them itself.</summary>
+    public bool NamesThem { get; init; }
+
     /// <summary>A few of the animals: <c> (1004, 1017, 1022, 1051 and 3 more)</c>; empty for none.</summary>
-    public string Named => Animals.Count == 0 ? "" : $" ({Phrases.FirstOf(Animals, AnimalsNamed)})";
+    public string Named => NamesThem || Animals.Count == 0 ? "" : $" ({Phrases.FirstOf(Animals, AnimalsNamed)})";
 
     /// <summary>What is strange and about whom, as one sentence.</summary>
     public string Sentence => $"{Lead}{Named}.";

@@ -57,7 +57,8 @@ public static class GenFarms
             FactType.Number => Gen.OneOf("90", "100", "110.5", "120", "130"),
             FactType.Amount => Gen.OneOf("500", "550", "550.5", "600"),
             FactType.Date => Gen.OneOf(Text(season.Collection), "2023-02-01", "2022-07-07"),
-            FactType.Identity => Gen.OneOf("UK 123456 700001", "tag 12"),
+            // Now and then two animals have one, as if they were one animal under two numbers.
+            FactType.Identity => Gen.Int[1, tidy ? 1_000_000 : 30].Select(tag => string.Create(CultureInfo.InvariantCulture, $"UK 123456 7{tag:000000}")),
             _ => Gen.OneOf("quiet", "wild"),
         };
         var bad = fact.Type is FactType.Text or FactType.Identity ? Gen.Const("") : Gen.Const("n/a");

@@ -15,7 +15,7 @@ public static class Words
     public static readonly EventKind Mastitis = Event(4, "mastitis");
     public static readonly EventKind Purchase = Event(5, "purchase") with { Effect = HerdEffect.Joins };
     public static readonly EventKind Sale = Event(6, "sale") with { Effect = HerdEffect.Leaves };
-    public static readonly EventKind Death = Event(7, "death") with { Effect = HerdEffect.Leaves };
+    public static readonly EventKind Death = Event(7, "death") with { Effect = HerdEffect.Leaves, IsForGood = true };
     public static readonly EventKind BullIn = Event(8, "bull in");
     public static readonly EventKind BullOut = Event(9, "bull out");
     public static readonly MeasureKind Weight = new("weight", [], Nowhere) { Id = 10, Unit = UnitTable.Find("kg"), InTheYards = true };

@@ -111,6 +111,12 @@ public static class Snippets
             because "From today every case goes in the book."
             agreed by "farmer", "herd vet" on 2026-08-15
           no transfer on this farm since 2019-01-01
+          same animal "1021", "21"
+            because "Her old number from before the tags."
+            agreed by "farmer" on 2026-09-01
+          not the same animal "1044", "1144"
+            because "Both tags read in the yard."
+            agreed by "farmer" on 2026-09-01
           leave out foot trim
           leave out AI, which is not mating
 

@@ -5,7 +5,7 @@ public class DoubtTests
     private const string Animals = """
         animal,born,sex,parity,official_id,mob
         1001,2019-08-12,F,1,982000412345678,North
-        1002,2020-07-30,F,3,982 000412345678,North
+        1002,2020-07-30,F,3,982000412345679,North
         1003,2021-08,F,,,North
         2001,2022-09-01,M,,,Bulls
         """;
@@ -19,7 +19,6 @@ public class DoubtTests
         2025-01-01,1003,heat,,,
         2025-02-01,1003,heat,,,
         2025-03-01,1003,death,,,
-        2025-03-01,2001,mating,,,
         2025-03-01,1001,weight,500,kg,
         2025-03-01,1001,weight,560,kg,
         2025-03-01,1001,BVD virus,positive,,

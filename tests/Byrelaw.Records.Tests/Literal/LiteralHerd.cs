@@ -27,12 +27,8 @@ internal sealed class LiteralHerd(IReadOnlyList<LiteralRow> rows, int since, int
             var isOpen = Gaps.Any(gap => gap.MayBeOf(animal) && IsStructural(gap) && gap.MayBeOn(today));
             if (!isOpen && Joins(animal, today) && Leaves(animal, today))
             {
-                // From tomorrow on she is what she was yesterday.
-                if (today == day)
-                {
-                    return Presence.NotKnown;
-                }
-
+                // Nobody can tell, up to the next row about it.
+                state = Presence.NotKnown;
                 continue;
             }
 

@@ -76,6 +76,15 @@ internal static class InventedDoubts
         ("comma in a number", Rows(RowDoubt.CommaInNumber, Row(2, 30))),
         ("commas in numbers", Rows(RowDoubt.CommaInNumber, Row(2, 30), Row(2, 31), Row(3, 32), Row(3, 33), Row(3, 34))),
         ("far ahead", Rows(RowDoubt.FarAhead, new RowInDoubt(1, Day.Start, 22))),
+        ("implausible", Rows(RowDoubt.Implausible, Row(2, 30))),
+        ("implausible in both files", Rows(RowDoubt.Implausible, new RowInDoubt(-1, Day.Start, 4, IsOfAnimals: true), Row(2, 30), Row(3, 31))),
+        ("born long ago", Rows(RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, 4, IsOfAnimals: true))),
+        ("same sample", Rows(RowDoubt.SameSample, Row(-1, 30), Row(-1, 31))),
+        ("not for males", Rows(RowDoubt.NotForMales, Row(6, 30))),
+        ("after leaving", Rows(RowDoubt.AfterLeaving, Row(5, 30), Row(5, 31))),
+        ("bought without a day", Rows(RowDoubt.BoughtWithoutDay, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true))),
+        ("one identity", new TwoNumbers([new DoubleNumbers(0, 1, Likeness.Identity)])),
+        ("numbers alike", new TwoNumbers([new DoubleNumbers(0, 1, Likeness.Identity), new DoubleNumbers(2, 3, Likeness.Number), new DoubleNumbers(2, 4, Likeness.Said)])),
     ];
 
     /// <summary>The invented draft with these doubts.</summary>

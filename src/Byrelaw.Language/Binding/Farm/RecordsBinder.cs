@@ -8,10 +8,11 @@ internal static class RecordsBinder
     {
         var complete = Complete(context, block);
         var leaveOut = LeaveOut(context, block);
+        var compared = ComparedNumbersBinder.Bind(context, block);
         return block.Head is RecordsLine head
             ? new RecordKeeping(
                 head.Folder?.Value ?? "", block.First<UpToLine>()?.Day.Value,
-                block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span)
+                block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span) { Compared = compared }
             : null;
     }
 
@@ -26,8 +27,7 @@ internal static class RecordsBinder
                 continue;
             }
 
-            var own = block.Lines.Skip(i + 1).TakeWhile(below => below is BecauseLine or AgreedByLine).ToList();
-            if (Promise(context, line, own) is { } promise && Fits(context, promise, promises, line))
+            if (Promise(context, line, Below(block, i)) is { } promise && Fits(context, promise, promises, line))
             {
                 promises.Add(promise);
             }
@@ -39,6 +39,9 @@ internal static class RecordsBinder
 
         return isWhole ? [.. promises] : null;
     }
+
+    /// <summary>The reason and the agreement that stand below a line.</summary>
+    internal static List<BodyLine> Below(Block block, int line) => [.. block.Lines.Skip(line + 1).TakeWhile(below => below is BecauseLine or AgreedByLine)];
 
     private static Completeness? Promise(Context context, PromiseLine line, List<BodyLine> below)
     {

@@ -60,6 +60,7 @@ internal sealed class VocabularyBinder
 
         return new Vocabulary(binder._kinds.ToImmutable(), binder._facts.ToImmutable(), binder._spells.ToImmutable())
         {
+            Names = [.. binder._declared.SelectMany(binder.NamesOf)],
             Hints = [.. Heads<HintLine>(files).SelectMany(hint => binder.Hints(hint.Line, hint.File))],
         };
     }
@@ -173,6 +174,11 @@ internal sealed class VocabularyBinder
             _spells.Add(spell);
         }
     }
+
+    private IEnumerable<GivenName> NamesOf(Declared declared) =>
+        _names.Find(declared.Line.Name.Text) is KindSymbol { Kind: var kind }
+            ? declared.Also.Prepend(declared.Line.Name).Select(name => new GivenName(name.Text, kind, name.Span))
+            : [];
 
     private IEnumerable<Hint> Hints(HintLine line, RuleFile file)
     {

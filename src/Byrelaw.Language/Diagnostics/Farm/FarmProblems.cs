@@ -51,6 +51,17 @@ internal static class FarmProblems
         "B0812", at, $"{Quoted.Of(at)} is not a number of days from 1 to 60", "transfers go over days")
         .OrAny(at.Text.Split(' ') is [var count, "week" or "weeks"] && int.TryParse(count, CultureInfo.InvariantCulture, out var weeks) ? [new Proposal(at, $"{weeks * 7} days")] : []);
 
+    public static Diagnostic OneNumber(SourceSpan at) => Problem.Error(
+        "B0827", at, "one number is compared with nothing", "expected two numbers or more, such as `same animal \"301\", \"1301\"`");
+
+    public static Diagnostic ComparedWithoutReason(SourceSpan at, bool noReason, bool noAgreement) => Problem.Error(
+        "B0828", at, noReason && noAgreement ? "this has no reason, and nobody has agreed to it" : noReason ? "this has no reason" : "nobody has agreed to this",
+        "it undoes a doubt about the records, so a person answers for it",
+        "write below it, such as `because \"Both tags read.\"` and `agreed by \"farmer\" on 2026-09-20`");
+
+    public static Diagnostic SameAndNot(SourceSpan at, SourceSpan other) => Problem.Error(
+        "B0829", at, $"two of these numbers are one animal here, and two animals there ({Quoted.Place(other)})", "they are one or the other");
+
     public static Diagnostic AnimalTwice(SourceSpan at) => Problem.Error(
         "B0813", at, $"{Quoted.Of(at)} stands twice", "each animal is named once");
 }

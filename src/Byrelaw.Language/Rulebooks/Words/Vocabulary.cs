@@ -37,6 +37,9 @@ public sealed class Vocabulary
     /// <summary>What words in other people's records may mean.</summary>
     public ImmutableArray<Hint> Hints { get; init; } = [];
 
+    /// <summary>Every name of every kind, with the place where it is given; empty for a vocabulary that no file declares.</summary>
+    public ImmutableArray<GivenName> Names { get; init; } = [];
+
     /// <summary>The built-in event <c>mob</c>.</summary>
     public EventKind MobMove { get; }
 
@@ -66,3 +69,9 @@ public sealed class Vocabulary
         return byName;
     }
 }
+
+/// <summary>A name of a kind.</summary>
+/// <param name="Text">As written.</param>
+/// <param name="Kind">What it means.</param>
+/// <param name="From">Where it is given.</param>
+public readonly record struct GivenName(string Text, Kind Kind, SourceSpan From);

@@ -6,8 +6,16 @@ internal sealed record UpToLine(DateSyntax Day) : BodyLine
     public override string? OnlyOnce => "up to";
 }
 
-/// <summary>A promise about kinds of record; <c>because</c> and <c>agreed by</c> below it are its own.</summary>
-internal abstract record PromiseLine(ImmutableArray<NameSyntax> Kinds, DateSyntax? Since) : BodyLine;
+/// <summary>A line of <c>records</c> that has a reason of its own: <c>because</c> and <c>agreed by</c> below it belong to it.</summary>
+internal abstract record ReasonedLine : BodyLine;
+
+/// <summary>A promise about kinds of record.</summary>
+internal abstract record PromiseLine(ImmutableArray<NameSyntax> Kinds, DateSyntax? Since) : ReasonedLine;
+
+/// <summary><c>same animal "301", "1301"</c> or <c>not the same animal "301", "1301"</c>.</summary>
+/// <param name="Animals">The farm's own numbers.</param>
+/// <param name="AreOne">Whether they are one animal's.</param>
+internal sealed record SameAnimalLine(ImmutableArray<TextSyntax> Animals, bool AreOne) : ReasonedLine;
 
 /// <summary><c>complete for calving, heat since 2024-06-01 until 2026-07-31</c>.</summary>
 internal sealed record CompleteForLine(ImmutableArray<NameSyntax> Kinds, DateSyntax From, DateSyntax? Until) : PromiseLine(Kinds, From);

@@ -7,7 +7,7 @@ namespace Byrelaw.Judging.Tests.Reference;
 public sealed class PresenceReference
 {
     private readonly FarmAsRead _farm;
-    private readonly Dictionary<int, List<(int Day, HerdEffect Effect)>> _changes;
+    private readonly Dictionary<int, List<(int Day, HerdEffect Effect, bool IsForGood)>> _changes;
     private readonly List<Unread> _unread;
     private readonly Dictionary<(int Animal, int Day), Truth> _found = [];
 
@@ -18,7 +18,7 @@ public sealed class PresenceReference
         _changes = rows.Happenings
             .Where(row => row.Kind is EventKind { Effect: not HerdEffect.None })
             .GroupBy(row => row.Animal)
-            .ToDictionary(rows => rows.Key, rows => rows.Select(row => (row.Day, ((EventKind)row.Kind).Effect)).OrderBy(row => row.Day).ToList());
+            .ToDictionary(rows => rows.Key, rows => rows.Select(row => (row.Day, ((EventKind)row.Kind).Effect, ((EventKind)row.Kind).IsForGood)).OrderBy(row => row.Day).ToList());
     }
 
     /// <summary>Whether she is in the herd on a day.</summary>
@@ -42,22 +42,28 @@ public sealed class PresenceReference
         }
 
         var changes = _changes.GetValueOrDefault(animal) ?? [];
-        var last = changes.LastOrDefault(change => change.Day <= day, (Day: int.MinValue, Effect: HerdEffect.None));
+        var last = changes.LastOrDefault(change => change.Day <= day, (Day: int.MinValue, Effect: HerdEffect.None, IsForGood: false));
         var hidden = _unread.Where(row => row.MayBeOf(_farm.Animals[animal])).ToList();
         if (hidden.Any(row => row.MayBeIn(last.Day, day)))
         {
             return Truth.Unknown;
         }
 
+        // "For good: joined on the same day, she is out; joined later, her presence is not known."
+        if (changes.LastOrDefault(change => change.Day <= day && change.IsForGood) is { IsForGood: true } good)
+        {
+            return changes.Any(change => change.Effect == HerdEffect.Joins && change.Day > good.Day && change.Day <= day) ? Truth.Unknown : Truth.False;
+        }
+
         if (last.Effect != HerdEffect.None)
         {
-            // In and out again, or out and in again: not known on that day, then what she was before.
+            // Left and returned on one day: not known from that day to the next row about it.
             var both = changes.Where(change => change.Day == last.Day).Select(change => change.Effect).Distinct().Count() > 1;
-            return !both ? Kleene.Of(last.Effect == HerdEffect.Joins) : day == last.Day ? Truth.Unknown : At(animal, last.Day - 1);
+            return both ? Truth.Unknown : Kleene.Of(last.Effect == HerdEffect.Joins);
         }
 
         // Nothing on record up to this day: she is born here, unless the next row says that she joins later.
-        var next = changes.FirstOrDefault(change => change.Day > day, (Day: int.MaxValue, Effect: HerdEffect.None));
+        var next = changes.FirstOrDefault(change => change.Day > day, (Day: int.MaxValue, Effect: HerdEffect.None, IsForGood: false));
         var nextJoins = changes.Any(change => change.Day == next.Day && change.Effect == HerdEffect.Joins);
         var nextLeaves = changes.Any(change => change.Day == next.Day && change.Effect == HerdEffect.Leaves);
         if (nextJoins && !nextLeaves)

@@ -20,12 +20,13 @@ public sealed class FarmAsRead
             .Where(row => row.Kind is not null || !leaveOut.Contains(NameFolding.Fold(row.Row.Kind)))
             .Select(WithPossibleDate)
             .ToList();
+        rows = [.. rows.Select(row => WrongAnimalReference.IsSurely(row, rows, Animals) ? row with { Whom = Whom.CannotBeRead } : row)];
 
         // Whole mobs and the herd can be moved and sold too; who is in them then is what the single animals' rows say.
-        var single = new RowSorting(rows, Animals, members: null);
+        var single = new RowSorting(rows, Animals, vocabulary, members: null);
         Mobs = new MobsReference(this, single);
         Presence = new PresenceReference(this, single);
-        var all = new RowSorting(rows, Animals, members: this);
+        var all = new RowSorting(rows, Animals, vocabulary, members: this);
         Happenings = all.Happenings;
         MobResults = all.MobResults;
         Unread = all.Unread;

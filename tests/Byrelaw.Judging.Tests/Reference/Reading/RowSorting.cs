@@ -13,7 +13,7 @@ public sealed class RowSorting
     /// <param name="rows">All rows seen.</param>
     /// <param name="animals">All animals.</param>
     /// <param name="members">Tells who is in a mob and in the herd; null to leave the events of mobs and the herd out.</param>
-    public RowSorting(IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals, FarmAsRead? members)
+    public RowSorting(IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals, Vocabulary vocabulary, FarmAsRead? members)
     {
         _animals = animals;
         _members = members;
@@ -24,11 +24,15 @@ public sealed class RowSorting
         {
             Sort(row);
         }
+
+        // "Samples of one mob, equal in day, kind and value: one sample." The generators write no numbers of samples.
+        MobResults = [.. MobResults.Where(result => result.Values.IsAny), .. MobResults.Where(result => !result.Values.IsAny).DistinctBy(result => (result.Mob, result.Measure.Id, result.Day, result.Values))];
+        Unread.AddRange(DoublesReference.Of(animals, vocabulary, Happenings, [.. Unread]).ToList());
     }
 
     public List<Happening> Happenings { get; } = [];
 
-    public List<MobResult> MobResults { get; } = [];
+    public List<MobResult> MobResults { get; private set; } = [];
 
     public List<Unread> Unread { get; } = [];
 

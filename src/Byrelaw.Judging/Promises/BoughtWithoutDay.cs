@@ -1,0 +1,47 @@
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>
+/// Animals that were bought, by their row in <c>animals.csv</c>, and have no row that says when they came: what happened to them before may
+/// be another farm's to know, so nothing is complete for them on any day.
+/// </summary>
+internal static class BoughtWithoutDay
+{
+    private const string Origin = "origin";
+    private const string Bought = "bought";
+
+    /// <summary>Their places.</summary>
+    public static List<int> Find(Herd herd)
+    {
+        var found = new List<int>();
+        if (herd.Vocabulary.FindFact(Origin) is not { Type: FactType.OneOf } origin)
+        {
+            return found;
+        }
+
+        var column = herd.Facts[origin.Id];
+        int[] joins = [.. herd.Vocabulary.Kinds.Where(kind => kind is EventKind { Effect: HerdEffect.Joins }).Select(kind => kind.Id)];
+        for (var animal = 0; animal < herd.Count; animal++)
+        {
+            // Of a bull nobody asks whether all is on record.
+            if (herd.Sexes[animal] != Sex.Male && column.States[animal] == FactState.Known && column.Texts[animal] == Bought && !Joined(herd, joins, animal))
+            {
+                found.Add(animal);
+            }
+        }
+
+        return found;
+    }
+
+    private static bool Joined(Herd herd, int[] joins, int animal)
+    {
+        foreach (var kind in joins)
+        {
+            if (herd.Runs[kind].DaysOf(animal).Length > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,51 @@
+using Byrelaw.Language.Sources;
+
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>
+/// Words of the records that may be a promised kind, by the hints of the rule files, and are left out, declared otherwise or called
+/// otherwise. The file that gives a hint may use its words as it means them.
+/// </summary>
+internal static class Overlooked
+{
+    /// <summary>One for each such word; the promise of its kind does not count.</summary>
+    public static IEnumerable<MayBeOverlooked> Find(Rulebook rulebook, Herd herd)
+    {
+        var words = herd.Vocabulary;
+        foreach (var word in Words(rulebook, words).DistinctBy(word => (NameFolding.Fold(word.Name), word.Kind)))
+        {
+            var hint = words.Hints.FirstOrDefault(hint =>
+                hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && herd.Coverage.Since[hint.Kind.Id] < Day.End && Speaks(word.Name, hint.Word));
+            if (hint is not null)
+            {
+                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id]);
+            }
+        }
+    }
+
+    /// <summary>
+    /// What a farm calls a service, or a bull's going, may well speak of bulls: it is the start of a spell that is hinted, and an
+    /// expectation looks at both kinds.
+    /// </summary>
+    private static bool IsOfABull(Rulebook rulebook, Vocabulary words, Kind hinted, int named) =>
+        words.Spells.Any(spell => spell.From.Id == hinted.Id)
+        && rulebook.Expectations.Any(expectation => expectation.Else.Any(kind => kind.Id == hinted.Id) && expectation.Else.Any(kind => kind.Id == named));
+
+    /// <summary>Words that are left out, with the kind that a person says they are not; and every name of a kind.</summary>
+    private static IEnumerable<(string Name, int Kind, SourceFile? From)> Words(Rulebook rulebook, Vocabulary words)
+    {
+        foreach (var left in rulebook.Records?.LeaveOut ?? [])
+        {
+            yield return (left.Word, left.IsNot?.Id ?? -1, null);
+        }
+
+        foreach (var name in words.Names)
+        {
+            yield return (name.Text, name.Kind.Id, name.From.File);
+        }
+    }
+
+    /// <summary>Whether the hinted words stand in a name, one after the other.</summary>
+    private static bool Speaks(string name, string hint) =>
+        $" {NameFolding.Fold(name).Replace('-', ' ').Replace('/', ' ')} ".Contains($" {NameFolding.Fold(hint)} ", StringComparison.Ordinal);
+}

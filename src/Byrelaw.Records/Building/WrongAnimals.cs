@@ -1,0 +1,138 @@
+namespace Byrelaw.Records.Building;
+
+/// <summary>A row that can be read, of an animal that it cannot be about.</summary>
+/// <param name="Animal">The animal that it names.</param>
+/// <param name="Kind">What it says happened.</param>
+/// <param name="Day">When.</param>
+/// <param name="Line">Where.</param>
+/// <param name="Left">The day she left; null for a male with what only females have.</param>
+internal readonly record struct WrongAnimal(int Animal, int Kind, int Day, int Line, int? Left);
+
+/// <summary>
+/// Takes rows out whose animal surely is another: what only females have, of a male; anything after an animal left for good; and
+/// what only an animal on the farm can have, after she left. Each may be about anybody.
+/// </summary>
+internal sealed class WrongAnimals
+{
+    // Common practice, no source: what happens to cows and heifers only.
+    private static readonly string[] OfFemales =
+        ["calving", "abortion", "heat", "mating", "transfer", "pregnancy test", "retained membranes", "metritis", "egg collection"];
+
+    private static readonly string[] OfThoseHere = ["mating", "transfer", "bull in", "pregnancy test"];
+
+    private readonly Lock _gate = new();
+    private readonly AnimalRow[] _animals;
+    private readonly Vocabulary _vocabulary;
+    private readonly bool[] _isOfFemales;
+    private readonly bool[] _isOfThoseHere;
+    private readonly int[] _firstLeft;
+    private readonly Dictionary<int, List<(int Day, EventKind Kind)>> _changes = [];
+
+    /// <summary>Takes who is male, and who left when by rows of her own.</summary>
+    public WrongAnimals(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages)
+    {
+        _animals = animals;
+        _vocabulary = vocabulary;
+        _isOfFemales = Kinds(OfFemales);
+        _isOfThoseHere = Kinds(OfThoseHere);
+        _firstLeft = new int[animals.Length];
+        Array.Fill(_firstLeft, int.MaxValue);
+        foreach (var kind in vocabulary.Kinds.OfType<EventKind>().Where(kind => kind.Effect != HerdEffect.None))
+        {
+            foreach (var stage in stages)
+            {
+                Add(kind, stage.Events[kind.Id]);
+            }
+        }
+    }
+
+    /// <summary>What was taken out.</summary>
+    public List<WrongAnimal> Found { get; } = [];
+
+    /// <summary>Goes through rows about single animals.</summary>
+    public void TakeOut<TResult>(int kind, ChunkedList<Staged<TResult>> rows)
+        where TResult : struct
+    {
+        if (_vocabulary.Kinds[kind] is EventKind { Effect: not HerdEffect.None })
+        {
+            return;
+        }
+
+        for (var chunk = 0; chunk < rows.ChunkCount; chunk++)
+        {
+            foreach (ref var row in rows.Chunk(chunk))
+            {
+                if (row.Animal == Staged<TResult>.TakenOut)
+                {
+                    continue;
+                }
+
+                var isMale = _isOfFemales[kind] && _animals[row.Animal].Sex == Sex.Male;
+                if (isMale || (row.Day > _firstLeft[row.Animal] && LeftBefore(row.Animal, kind, row.Day) < int.MaxValue))
+                {
+                    lock (_gate)
+                    {
+                        Found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale ? null : LeftBefore(row.Animal, kind, row.Day)));
+                    }
+
+                    row.Animal = Staged<TResult>.TakenOut;
+                }
+            }
+        }
+    }
+
+    private bool[] Kinds(string[] names)
+    {
+        var which = new bool[_vocabulary.Kinds.Length];
+        foreach (var name in names)
+        {
+            if (_vocabulary.FindKind(name) is { } kind)
+            {
+                which[kind.Id] = true;
+            }
+        }
+
+        return which;
+    }
+
+    private void Add(EventKind kind, ChunkedList<Staged<Nothing>> rows)
+    {
+        for (var chunk = 0; chunk < rows.ChunkCount; chunk++)
+        {
+            foreach (ref var row in rows.Chunk(chunk))
+            {
+                if (row.Animal == Staged<Nothing>.TakenOut)
+                {
+                    continue;
+                }
+
+                if (!_changes.TryGetValue(row.Animal, out var changes))
+                {
+                    _changes.Add(row.Animal, changes = []);
+                }
+
+                changes.Add((row.Day, kind));
+                _firstLeft[row.Animal] = kind.Effect == HerdEffect.Leaves ? Math.Min(_firstLeft[row.Animal], row.Day) : _firstLeft[row.Animal];
+            }
+        }
+    }
+
+    /// <summary>The day before this one on which she left and has not come back since; int.MaxValue where the row may be hers.</summary>
+    private int LeftBefore(int animal, int kind, int day)
+    {
+        var (left, joined) = (int.MaxValue, Day.Start);
+        foreach (var (on, change) in _changes[animal])
+        {
+            if (on <= day && change.Effect == HerdEffect.Joins)
+            {
+                joined = Math.Max(joined, on);
+            }
+            else if (on < day && change.Effect == HerdEffect.Leaves && (change.IsForGood || _isOfThoseHere[kind]))
+            {
+                left = left == int.MaxValue ? on : Math.Max(left, on);
+            }
+        }
+
+        return left < int.MaxValue && joined < left ? left : int.MaxValue;
+    }
+}

@@ -1,0 +1,38 @@
+namespace Byrelaw.Records.Spellings;
+
+/// <summary>What two numbers have in common if a hand wrote one for the other: leading zeros, spaces, width, case and signs that nobody sees make no difference.</summary>
+internal static class AlikeText
+{
+    private const int FirstWide = 0xFF01;
+    private const int LastWide = 0xFF5E;
+
+    /// <summary>The farm's own number, so written.</summary>
+    public static string OfNumber(string text) => Of(text, isIdentity: false);
+
+    /// <summary>An official identity, so written; there dashes make no difference either.</summary>
+    public static string OfIdentity(string text) => Of(text, isIdentity: true);
+
+    private static string Of(string text, bool isIdentity)
+    {
+        var alike = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+        {
+            var category = Rune.GetUnicodeCategory(rune);
+            var isSeen = !Rune.IsWhiteSpace(rune) && category is not (UnicodeCategory.Format or UnicodeCategory.Control or UnicodeCategory.OtherNotAssigned);
+            if (isSeen && !(isIdentity && category == UnicodeCategory.DashPunctuation))
+            {
+                alike.Append(Plain(rune, category).ToString());
+            }
+        }
+
+        var seen = alike.ToString();
+        var digits = seen.TrimStart('0');
+        return digits.Length == 0 && seen.Length > 0 ? "0" : digits;
+    }
+
+    /// <summary>A digit of any script as 0 to 9, a wide sign as a narrow one, a letter as a capital. The program brings no tables of other likenesses along.</summary>
+    private static Rune Plain(Rune rune, UnicodeCategory category) =>
+        category == UnicodeCategory.DecimalDigitNumber ? new Rune('0' + (int)Rune.GetNumericValue(rune))
+        : rune.Value is >= FirstWide and <= LastWide ? Rune.ToUpperInvariant(new Rune(rune.Value - FirstWide + '!'))
+        : Rune.ToUpperInvariant(rune);
+}

@@ -1,0 +1,35 @@
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>
+/// Doubt 6: "an entry of a kind for females of a male; an entry more than 0 days after she left for good: as a row whose animal cannot be
+/// read (that kind, every animal, that day). After a sale: the same for mating, transfer, bull in, pregnancy test."
+/// </summary>
+public static class WrongAnimalReference
+{
+    private static readonly string[] OfFemales =
+        ["calving", "abortion", "heat", "mating", "transfer", "pregnancy test", "retained membranes", "metritis", "egg collection"];
+
+    private static readonly string[] OfThoseHere = ["mating", "transfer", "bull in", "pregnancy test"];
+
+    public static bool IsSurely(RowAsRead row, IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals)
+    {
+        if (!IsEntry(row) || row.Kind is EventKind { Effect: not HerdEffect.None } or EventKind { IsMobMove: true })
+        {
+            return false;
+        }
+
+        if (OfFemales.Contains(row.Kind!.Name) && animals[row.Animal].IsFemale == false)
+        {
+            return true;
+        }
+
+        var hers = rows.Where(other => IsEntry(other) && other.Animal == row.Animal && other.Kind is EventKind { Effect: not HerdEffect.None })
+            .Select(other => (other.Day, Kind: (EventKind)other.Kind!)).ToList();
+        var left = hers.Where(change => change.Day < row.Day && change.Kind.Effect == HerdEffect.Leaves && (change.Kind.IsForGood || OfThoseHere.Contains(row.Kind.Name)))
+            .Max(change => change.Day);
+        var joined = hers.Where(change => change.Day <= row.Day && change.Kind.Effect == HerdEffect.Joins).Max(change => change.Day);
+        return left is { } day && !(joined >= day);
+    }
+
+    private static bool IsEntry(RowAsRead row) => row is { Whom: Whom.One, Day: not null, Kind: not null, RestCanBeRead: true };
+}
