@@ -38,6 +38,22 @@ public sealed record MadeUpHerd(ImmutableArray<MadeUpAnimal> Animals, ImmutableA
             Rename(run?.Lines ?? [], files.LineOfRow);
         }
 
+        foreach (var run in herd.OwnRuns)
+        {
+            Rename(run?.Lines ?? [], files.LineOfRow);
+        }
+
+        foreach (var run in herd.GroupRuns)
+        {
+            Rename(run?.Lines ?? [], files.LineOfRow);
+        }
+
+        var spells = herd.MobRows.Spells;
+        for (var i = 0; i < spells.Length; i++)
+        {
+            spells[i] = spells[i] with { Line = files.LineOfRow(spells[i].Line) };
+        }
+
         herd.Details.Renumber(files.LineOfRow);
         Rename(herd.Mobs.Lines, files.LineOfRow);
         Rename(herd.AnimalLines, files.LineOfAnimal);

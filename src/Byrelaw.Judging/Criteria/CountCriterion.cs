@@ -11,6 +11,9 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind =>
             (kind.Key, kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct().ToArray()))];
 
+    private readonly GroupSamples?[] _groups =
+        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind => kind.First().Answer < 0 ? null : GroupSamples.Of(days, kind.Key))];
+
     private readonly int[] _kinds = [.. condition.Counted.Select(counted => counted.Kind.Id).Distinct()];
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
@@ -23,12 +26,19 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         }
 
         var tally = new Tally { IsCovered = true, IsStrictlyCovered = reading.IsStrictlyKnown, IsCertain = true, IsStrictlyCertain = true };
-        foreach (var (kind, answers) in _counted)
+        for (var i = 0; i < _counted.Length; i++)
         {
+            var (kind, answers) = _counted[i];
             var bounds = windows.For(kind, reading);
             var first = answers.Length == 0
                 ? CountEvents(animal, kind, bounds, ref tally, notes)
                 : CountAnswers(animal, kind, answers, bounds, ref tally, notes);
+            if (_groups[i] is { } group)
+            {
+                CountPerhapsHers(group, animal, kind, answers, bounds, ref tally, notes);
+                windows.LimitBy(group.Edges, day, reading, ref until);
+            }
+
             if (windows.Only is { } only && bounds.Low <= day)
             {
                 LimitByOnly(only, animal, day, kind, bounds, first, ref until);
@@ -153,6 +163,48 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         return first;
     }
 
+    /// <summary>Results of her mob or the herd may be hers, each as any one of her own: they may add the answers that a day of hers does not have.</summary>
+    private void CountPerhapsHers(GroupSamples group, int animal, int kind, byte[] answers, in Bounds bounds, ref Tally tally, Notes? notes)
+    {
+        var run = Days.Herd.Runs[kind];
+        var place = group.Last(animal, bounds.Low, bounds.High);
+        while (place >= 0)
+        {
+            var day = group.DayOf(place);
+            var (open, found, both) = (0, 0, new bool[answers.Length]);
+            for (var i = Runs.LastAtMost(run, animal, day); i >= run.Starts[animal] && run.Days[i] == day; i--)
+            {
+                open += run.Answers[i] == KindRun.NotKnown ? 1 : 0;
+                if (Array.IndexOf(answers, run.Answers[i]) is var own and >= 0 && !both[own])
+                {
+                    both[own] = true;
+                    found++;
+                }
+            }
+
+            var before = Math.Min(answers.Length, found + open);
+            for (; place >= 0 && group.DayOf(place) == day; place = group.Last(animal, bounds.Low, bounds.High, place))
+            {
+                var answer = group.AnswerOf(place);
+                open += answer == KindRun.NotKnown ? 1 : 0;
+                if (Array.IndexOf(answers, answer) is var perhaps and >= 0 && !both[perhaps])
+                {
+                    both[perhaps] = true;
+                    found++;
+                }
+
+                if (answer == KindRun.NotKnown || Array.IndexOf(answers, answer) >= 0)
+                {
+                    notes?.Row(kind, day, group.LineOf(place), answer == KindRun.NotKnown ? null : (Days.Herd.Vocabulary.Kinds[kind] as TestKind)?.Answers[answer]);
+                }
+            }
+
+            var more = Math.Min(answers.Length, found + open) - before;
+            tally.Most += more;
+            tally.IsPending |= more > 0;
+        }
+    }
+
     /// <summary>For a single window that ends on the day of judging: until the next event, until the first in the
     /// window drops out of it, until coverage changes at either end.</summary>
     private void LimitByOnly(WindowReader only, int animal, int day, int kind, in Bounds bounds, int first, ref int until)
@@ -187,17 +239,23 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
     {
         until = day;
         Truth? together = null;
-        foreach (var possible in windows.Possible(animal, day, strict, reading, new KindsEdges(Days, animal, _kinds)))
+        foreach (var possible in windows.Possible(animal, day, strict, reading, new WithGroupDays<KindsEdges>(new KindsEdges(Days, animal, _kinds), _groups)))
         {
             Days.Steps?.Take();
             var tally = new Tally();
             var isCovered = true;
-            foreach (var (kind, answers) in _counted)
+            for (var i = 0; i < _counted.Length; i++)
             {
+                var (kind, answers) = _counted[i];
                 var bounds = windows.For(kind, possible);
                 _ = answers.Length == 0
                     ? CountEvents(animal, kind, bounds, ref tally, null)
                     : CountAnswers(animal, kind, answers, bounds, ref tally, null);
+                if (_groups[i] is { } group)
+                {
+                    CountPerhapsHers(group, animal, kind, answers, bounds, ref tally, null);
+                }
+
                 isCovered &= Days.Covers(animal, kind, bounds.Low, bounds.High)
                     && !(strict && bounds.High >= bounds.Low && Days.IsOpen(animal, kind, bounds.High));
             }

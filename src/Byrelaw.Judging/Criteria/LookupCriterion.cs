@@ -11,6 +11,9 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
 
     protected KindRun Run { get; } = days.Herd.Runs[kind.Id];
 
+    /// <summary>Results of a mob or the herd that may be hers; null for none.</summary>
+    protected GroupSamples? Groups { get; } = GroupSamples.Of(days, kind.Id);
+
     protected WindowSet Windows { get; } = windows;
 
     protected sealed override Kleene Decide(int animal, int day, ref int until, Notes? notes)
@@ -23,6 +26,11 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
         }
 
         Windows.Limit(animal, day, KindId, reading, ref until);
+        if (Groups is not null)
+        {
+            Windows.LimitBy(Groups.Edges, day, reading, ref until);
+        }
+
         var answer = Look(animal, day, reading, Windows.For(KindId, reading), ref until, notes);
         return reading.IsStrictlyKnown ? answer : Kleene.Of(answer.Assumed, Truth.Unknown, answer.IsPending);
     }
@@ -44,7 +52,7 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
                 notes?.NoResult(KindId, bounds.Low, bounds.High);
             }
 
-            return Kleene.Of(Truth.Unknown, isUnreadable);
+            return Kleene.Of(Truth.Unknown, isUnreadable || MayBeBad(animal, bounds.Low, bounds.High));
         }
 
         var pending = false;
@@ -69,6 +77,8 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
             truth = Truth.Unknown;
         }
 
+        var ofGroup = AmongGroups(animal, latest, bounds.High, ref truth, notes);
+
         // A result from before the latest day that her anchor may have been is none at all then.
         var assumed = latest >= bounds.Latest ? truth : Truth.Unknown;
         if (notes is not null)
@@ -76,14 +86,22 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
             // Where her limit is not known, no newer result would tell either.
             if (assumed == Truth.Unknown && !pending && (IsLimitKnown || latest < bounds.Latest))
             {
-                notes.NoResult(KindId, Math.Max(latest + 1, bounds.Latest), bounds.High);
+                notes.NoResult(KindId, Math.Max(Math.Max(latest, ofGroup) + 1, bounds.Latest), bounds.High);
             }
 
             notes.Remedy(new Remedy(RemedyKind.NewResult, [kind.Name]));
         }
 
-        return Kleene.Of(assumed, latest >= bounds.StrictLatest ? truth : Truth.Unknown, pending);
+        return Kleene.Of(assumed, latest >= bounds.StrictLatest ? truth : Truth.Unknown, pending || ofGroup > Day.Start);
     }
+
+    /// <summary>Whether a result of her mob or the herd in these days may be hers and speaks against it, or does not say.</summary>
+    protected virtual bool MayBeBad(int animal, int from, int to) => false;
+
+    /// <summary>Holds her own truth against results of her mob or the herd that may be hers, and no earlier than her own: what they say otherwise makes
+    /// it not known.</summary>
+    /// <returns>The last day of one that does; before all days where none does.</returns>
+    protected virtual int AmongGroups(int animal, int from, int to, ref Truth truth, Notes? notes) => Day.Start;
 
     /// <summary>Whether what results are held to is known.</summary>
     protected virtual bool IsLimitKnown => true;

@@ -11,7 +11,7 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
         var female = days.Herd.Sexes[animal] switch
         {
             Sex.Female => Kleene.True,
-            Sex.Male => Kleene.False,
+            Sex.Male or Sex.Steer => Kleene.False,
             _ => Kleene.Unknown,
         };
         if (sort == Audience.Females || female.IsFalse)

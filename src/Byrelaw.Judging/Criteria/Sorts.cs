@@ -27,7 +27,7 @@ public sealed class Sorts
         var until = int.MaxValue;
         return _herd.Sexes[animal] switch
         {
-            Sex.Male => AnimalSort.Male,
+            Sex.Male or Sex.Steer => AnimalSort.Male,
             Sex.Female => _cow.On(animal, day, ref until, null).Assumed switch
             {
                 Truth.True => AnimalSort.Cow,

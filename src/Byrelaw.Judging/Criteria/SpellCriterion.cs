@@ -7,17 +7,16 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, WindowSet windows)
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
-    private readonly int _from = condition.Spell.From.Id;
-    private readonly int _until = condition.Spell.Until.Id;
+    private readonly SpellDays _spell = days.InSpell(condition.Spell);
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var bounds = Bounds.UpTo(day).From(day);
         var isStrictlyKnown = true;
+        var edges = _spell.Edges(animal);
         if (condition.Windows.IsEmpty)
         {
-            until = Math.Min(until, Math.Min(Days.NextEdge(animal, _from, day), new DayAfterEdges(Days, animal, _until).Next(day)) - 1);
-            until = Math.Min(until, new AfterKnownEdges(Days.KnownDay).Next(day) - 1);
+            until = Math.Min(until, edges.Next(day) - 1);
         }
         else
         {
@@ -28,11 +27,13 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
                 return Kleene.Unknown;
             }
 
-            windows.Limit(animal, day, _from, reading, ref until);
-            windows.Limit(animal, day, _until, reading, ref until);
-            windows.LimitBy(new DayAfterEdges(Days, animal, _until), day, reading, ref until);
-            windows.LimitBy(new AfterKnownEdges(Days.KnownDay), day, reading, ref until);
+            windows.LimitBy(edges, day, reading, ref until);
             bounds = reading.Together;
+            if (bounds.High < bounds.Low && bounds.High == day)
+            {
+                until = Math.Min(until, bounds.Low - 1);
+            }
+
             if (bounds.Latest > bounds.High || bounds.StrictLatest > bounds.High)
             {
                 // The latest first day that the window may have is not reached yet: until it is, every day may tell.
@@ -55,111 +56,15 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
         return condition.Not ? !answer : answer;
     }
 
-    /// <summary>Walks through her starts and ends, day by day of change, and looks at the days of the window.</summary>
     private Truth In(int animal, in Bounds bounds, bool strict, Notes? notes)
     {
-        var (low, high) = (bounds.Low, bounds.High);
-        var starts = Days.Herd.Runs[_from];
-        var ends = Days.Herd.Runs[_until];
-        int s = starts.Starts[animal], lastStart = starts.Starts[animal + 1];
-        int e = ends.Starts[animal], lastEnd = ends.Starts[animal + 1];
-        var state = SpellState.Out;
-        var from = Day.Start;
-        var surelyIn = int.MinValue;
-        var maybeIn = int.MinValue;
-        var doubts = notes is null ? null : new SpellDoubts(Days, animal, _from, _until, notes);
-        while (true)
-        {
-            var next = Math.Min(s < lastStart ? starts.Days[s] : int.MaxValue, e < lastEnd ? ends.Days[e] : int.MaxValue);
-            var to = Math.Min(high, next == int.MaxValue ? high : next - 1);
-            Quiet(animal, from, to, low, strict, ref state, ref surelyIn, ref maybeIn, doubts);
-            if (next > high)
-            {
-                break;
-            }
-
-            if (next >= low)
-            {
-                surelyIn = Math.Max(surelyIn, next);
-            }
-
-            var isStart = s < lastStart && starts.Days[s] == next;
-            var isEnd = e < lastEnd && ends.Days[e] == next;
-            if (isStart)
-            {
-                notes?.Entry(_from, s);
-                s++;
-            }
-
-            if (isEnd)
-            {
-                notes?.Entry(_until, e);
-                e++;
-            }
-
-            // After a day with both, recorded or hidden, she is what she was before it.
-            var mayBeBoth = isStart && isEnd || !Days.Covers(animal, isStart ? _until : _from, next, next)
-                || (strict && Days.IsOpen(animal, isStart ? _until : _from, next));
-            var after = isStart && isEnd ? 0 : isStart ? SpellState.In : SpellState.Out;
-            state = mayBeBoth ? after | state : after;
-            doubts?.Event(next, isStart, isEnd);
-            if (state is SpellState.In or SpellState.Out)
-            {
-                doubts?.Known();
-            }
-
-            from = next + 1;
-        }
-
-        doubts?.Write();
-        notes?.Spell(surelyIn >= low ? surelyIn : null);
-        if (surelyIn >= (strict ? bounds.StrictLatest : bounds.Latest))
+        var (sure, maybe) = _spell.Latest(animal, bounds.Low, bounds.High, strict, notes);
+        notes?.Spell(sure >= bounds.Low ? sure : null);
+        if (sure >= (strict ? bounds.StrictLatest : bounds.Latest))
         {
             return Truth.True;
         }
 
-        return surelyIn >= low || maybeIn >= low ? Truth.Unknown : Truth.False;
-    }
-
-    /// <summary>Days without a recorded start or end: in, until an end that is not on record (on whose day she still is);
-    /// out, until a start that is not.</summary>
-    private void Quiet(
-        int animal, int from, int to, int low, bool strict, ref SpellState state, ref int surelyIn, ref int maybeIn, SpellDoubts? doubts)
-    {
-        if (to < from)
-        {
-            return;
-        }
-
-        doubts?.Quiet(from, to);
-        var start = state.HasFlag(SpellState.Out) ? Days.FirstUncovered(animal, _from, from, to, strict) : int.MaxValue;
-        var end = state.HasFlag(SpellState.In) ? Days.FirstUncovered(animal, _until, from, to, strict) : int.MaxValue;
-        var firstMaybe = state switch
-        {
-            SpellState.Out => start,
-            SpellState.In => end == int.MaxValue ? end : end + 1,
-            _ => from,
-        };
-        if (state == SpellState.In && Math.Min(to, firstMaybe - 1) >= Math.Max(low, from))
-        {
-            surelyIn = Math.Max(surelyIn, Math.Min(to, firstMaybe - 1));
-        }
-
-        if (firstMaybe <= to && to >= Math.Max(low, from))
-        {
-            maybeIn = Math.Max(maybeIn, to);
-            doubts?.Matters();
-        }
-
-        state |= start <= to ? SpellState.In : 0;
-        state |= end <= to ? SpellState.Out : 0;
-    }
-
-    /// <summary>What she may be; both where it is not known.</summary>
-    [Flags]
-    private enum SpellState
-    {
-        Out = 1,
-        In = 2,
+        return sure >= bounds.Low || maybe >= bounds.Low ? Truth.Unknown : Truth.False;
     }
 }

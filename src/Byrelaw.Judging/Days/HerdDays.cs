@@ -12,6 +12,10 @@ internal sealed class HerdDays
 
     // From this day on, nothing about a kind's coverage changes for any animal but by her leaving.
     private readonly int[] _settledFrom;
+    private readonly Dictionary<string, SpellDays> _spells = new(StringComparer.Ordinal);
+    private readonly Lock _gate = new();
+    private HerdDays? _own;
+    private Whereabouts? _where;
 
     public HerdDays(Herd herd)
     {
@@ -41,6 +45,39 @@ internal sealed class HerdDays
 
     /// <summary>From this day on, nothing about a kind's coverage changes for any animal but by her leaving.</summary>
     public int SettledFrom(int kind) => _settledFrom[kind];
+
+    /// <summary>The same herd, where a row about a mob or the herd that begins a spell is no entry of each animal's: it is the mob's.</summary>
+    public HerdDays Own => _own ??= Herd.MobRows.Spells.Length == 0 ? this : new HerdDays(WithOwnStarts(Herd));
+
+    /// <summary>Which mob an animal was in, as far as the farm says that all moves are on record.</summary>
+    public Whereabouts Where => _where ??= new Whereabouts(this);
+
+    /// <summary>When animals are in a spell.</summary>
+    public SpellDays InSpell(Spell spell)
+    {
+        lock (_gate)
+        {
+            if (!_spells.TryGetValue(spell.Name, out var days))
+            {
+                _spells[spell.Name] = days = new SpellDays(this, spell);
+            }
+
+            return days;
+        }
+    }
+
+    private static Herd WithOwnStarts(Herd herd)
+    {
+        var runs = (KindRun[])herd.Runs.Clone();
+        var starts = new bool[runs.Length];
+        foreach (var spell in herd.Vocabulary.Spells)
+        {
+            runs[spell.From.Id] = herd.OwnRun(spell.From.Id);
+            starts[spell.From.Id] = true;
+        }
+
+        return herd.With(runs, herd.Coverage.Without(gap => gap.Kind >= 0 && starts[gap.Kind] && herd.MobRows.Lines.Contains(gap.Line)));
+    }
 
     /// <summary>Whether every one of these days is covered; no day at all is.</summary>
     public bool Covers(int animal, int kind, int from, int to) =>

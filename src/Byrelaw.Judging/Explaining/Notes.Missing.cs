@@ -97,6 +97,24 @@ internal sealed partial class Notes
     public void MobNotKnown() => AddMissing(new Missing(
         MissingReason.MobNotKnown, days.Herd.Vocabulary.MobMove.Name, null, null, SettledBy.Yards));
 
+    /// <summary>In which mob she was is not on record, or nobody says that all moves are.</summary>
+    public void WhichMob(int animalPlace, int day)
+    {
+        var move = days.Herd.Vocabulary.MobMove.Id;
+        if (days.Coverage.IsKept(animalPlace, move, day, day, strict: false))
+        {
+            MobNotKnown();
+        }
+        else
+        {
+            NotKept(move, day, day);
+        }
+    }
+
+    /// <summary>Whether a male that may be a bull was with her.</summary>
+    public void WhatRuns(int male, bool isMobInDoubt) => AddMissing(new Missing(
+        isMobInDoubt ? MissingReason.BullsMobNotKnown : MissingReason.MayBeABull, days.Herd.Numbers[male], null, null, SettledBy.Yards));
+
     public void TooFewOfTheMob(int kind, int from, int to, int needed) =>
         AddMissing(MissingReason.TooFewOfTheMob, kind, from, to, ByWhom(kind), 0, needed);
 

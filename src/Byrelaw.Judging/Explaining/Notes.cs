@@ -127,6 +127,19 @@ internal sealed partial class Notes(HerdDays days, int animal)
     public void Row(int kind, int day, int line, string? value = null) =>
         Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, days.Herd.EventsFile, line));
 
+    /// <summary>Notes the row about a mob or the herd that stands on a line.</summary>
+    public void MobRow(int line)
+    {
+        foreach (var row in days.Herd.MobRows.Spells)
+        {
+            if (row.Line == line)
+            {
+                Row(row.Kind, row.Day, line, row.Mob == MobStays.NotKnown ? null : days.Herd.Mobs.Names[row.Mob]);
+                return;
+            }
+        }
+    }
+
     /// <summary>Notes a cell of the animals' file.</summary>
     public void Fact(int animalPlace, string fact, string value) =>
         Add(new Evidence(null, fact, null, value, days.Herd.AnimalsFile, days.Herd.AnimalLines[animalPlace]));

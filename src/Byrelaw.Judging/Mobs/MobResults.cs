@@ -41,6 +41,13 @@ internal sealed class MobResults
             }
         }
 
+        // A result of the herd may be of one animal of any mob, or of none.
+        var ofHerd = herd.GroupRun(kind);
+        for (var i = 0; i < (ofHerd?.Days.Length ?? 0); i++)
+        {
+            unplaced.Add(new MobResult(ofHerd!.Days[i], MobResult.NoAnimal, ofHerd.Low[i], ofHerd.High[i], ofHerd.Lines[i]));
+        }
+
         _byMob = [.. mobs.Select(Sorted)];
         _unplaced = Sorted(unplaced);
         _gapEdges = GapEdges(herd, kind);

@@ -27,10 +27,15 @@ internal sealed record MobSample(MobValue[] Sure, MobValue[] Perhaps, MobResult[
         }
 
         var perhaps = new Dictionary<int, (int Day, MobValue Value)>();
+        var ofHerd = new List<MobValue>();
         foreach (var result in unplaced)
         {
             var value = new MobValue(result.Low, result.High);
-            if (latest.TryGetValue(result.Animal, out var known))
+            if (result.Animal == MobResult.NoAnimal)
+            {
+                ofHerd.Add(value);
+            }
+            else if (latest.TryGetValue(result.Animal, out var known))
             {
                 // Sampled in the mob, and again when her mob was not on record: either may be what counts.
                 if (result.Day >= known.Day)
@@ -47,7 +52,7 @@ internal sealed record MobSample(MobValue[] Sure, MobValue[] Perhaps, MobResult[
         }
 
         sure.AddRange(latest.Values.Select(entry => entry.Value));
-        return new MobSample([.. sure], [.. perhaps.Values.Select(entry => entry.Value)], [.. placed, .. unplaced]);
+        return new MobSample([.. sure], [.. perhaps.Values.Select(entry => entry.Value), .. ofHerd], [.. placed, .. unplaced]);
     }
 }
 

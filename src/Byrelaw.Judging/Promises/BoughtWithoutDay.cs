@@ -23,7 +23,7 @@ internal static class BoughtWithoutDay
         for (var animal = 0; animal < herd.Count; animal++)
         {
             // Of a bull nobody asks whether all is on record.
-            if (herd.Sexes[animal] != Sex.Male && column.States[animal] == FactState.Known && column.Texts[animal] == Bought && !Joined(herd, joins, animal))
+            if (herd.Sexes[animal] is not (Sex.Male or Sex.Steer) && column.States[animal] == FactState.Known && column.Texts[animal] == Bought && !Joined(herd, joins, animal))
             {
                 found.Add(animal);
             }

@@ -3,6 +3,8 @@ namespace Byrelaw.Judging.Promises;
 /// <summary>What is on record of an animal: entries, answers and spells, and rows that may be any of them.</summary>
 internal sealed class EntriesOnRecord(Herd herd)
 {
+    private readonly Lazy<HerdDays> _days = new(() => new HerdDays(herd));
+
     /// <summary>The places of her entries of an event, or of her samples with an answer.</summary>
     public IEnumerable<(int Day, int Line)> Of(Counted what, int animal)
     {
@@ -31,10 +33,13 @@ internal sealed class EntriesOnRecord(Herd herd)
         return false;
     }
 
-    /// <summary>Whether a spell of hers surely holds one of these days.</summary>
-    public bool Any(Spell spell, int animal, int from, int to)
+    /// <summary>Whether a spell of hers surely holds one of these days: by rows of her own, or by the company of her mob.</summary>
+    public bool Any(Spell spell, int animal, int from, int to) =>
+        AnyOfOwn(spell, animal, from, to) || _days.Value.InSpell(spell).Latest(animal, from, to, strict: false, null).Sure >= from;
+
+    private bool AnyOfOwn(Spell spell, int animal, int from, int to)
     {
-        var (starts, ends) = (herd.Runs[spell.From.Id], herd.Runs[spell.Until.Id]);
+        var (starts, ends) = (herd.OwnRun(spell.From.Id), herd.Runs[spell.Until.Id]);
         foreach (var start in starts.DaysOf(animal))
         {
             if (start > to)

@@ -126,7 +126,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         }
 
         var (from, to) = DaysFor(gap.From);
-        return herd.Sexes[gap.Animal] != Sex.Male && gap.From >= _coverage.NeededFrom[expectation.Every.Kind.Id][gap.Animal] && !HasOther(gap.Animal, from, to);
+        return herd.Sexes[gap.Animal] is not (Sex.Male or Sex.Steer) && gap.From >= _coverage.NeededFrom[expectation.Every.Kind.Id][gap.Animal] && !HasOther(gap.Animal, from, to);
     }
 
     /// <summary>The days on which another entry is looked for.</summary>

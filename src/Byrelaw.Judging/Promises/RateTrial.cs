@@ -65,7 +65,7 @@ internal static class RateTrial
     /// may say that she came or left are passed over: they must not make few entries easier to believe.</summary>
     private static int CowDays(Herd herd, int kind, int animal)
     {
-        if (herd.Vocabulary.Calving is not { } calving || herd.Sexes[animal] == Sex.Male)
+        if (herd.Vocabulary.Calving is not { } calving || herd.Sexes[animal] is Sex.Male or Sex.Steer)
         {
             return 0;
         }

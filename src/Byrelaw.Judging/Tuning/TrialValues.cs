@@ -23,6 +23,9 @@ internal static class TrialValues
     public static TriedValue[] Between(ConditionNumber number, IEnumerable<double> compared)
     {
         decimal? lowest = number.Lowest is { } low ? Down(low) : null, highest = number.Highest is { } high ? Up(high) : null;
+
+        // A value in force that makes no sense is still one of them.
+        lowest = lowest > highest ? highest : lowest;
         var points = new SortedSet<decimal>();
         foreach (var one in compared.Where(one => Math.Abs(one) < Most))
         {

@@ -36,6 +36,12 @@ public enum MissingReason : byte
     /// <summary>It is not on record which mob she is in.</summary>
     MobNotKnown,
 
+    /// <summary>It is not on record in which mob a grown male runs; the subject is his number.</summary>
+    BullsMobNotKnown,
+
+    /// <summary>It is not on record whether one in her mob is a bull, or how old he is; the subject is his number.</summary>
+    MayBeABull,
+
     /// <summary>Values of others in the herd are missing, so her standing is open.</summary>
     HerdValuesMissing,
 }

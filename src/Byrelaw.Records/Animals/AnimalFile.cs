@@ -165,6 +165,11 @@ internal sealed class AnimalFile
             return (text[0] | 0x20) == 'f' ? Sex.Female : Sex.Male;
         }
 
+        if (Ascii.EqualsIgnoreCase(text, "steer"u8))
+        {
+            return Sex.Steer;
+        }
+
         if (!text.IsEmpty)
         {
             _problems.Add(FactProblems.Sex(row.Text(), cell));

@@ -34,6 +34,8 @@ internal static class CoverageBuilder
         {
             Since = promises.Since,
             Reach = promises.Reach,
+            NoneFrom = FirstDays(vocabulary, keeping, promise => promise.IsNone),
+            AgreedFrom = FirstDays(vocabulary, keeping, promise => promise is { Because: not null, Agreement: not null, Until: null }),
             Holes = Coverage.Sorted(promises.Holes),
             NeededFrom = NeededFrom(vocabulary, animals),
             Joined = joined,
@@ -42,6 +44,22 @@ internal static class CoverageBuilder
             Gaps = sorted,
             HasGaps = hasGaps,
         });
+    }
+
+    /// <summary>By kind id: the first day of the last promise of some sort; after all days where there is none.</summary>
+    private static int[] FirstDays(Vocabulary vocabulary, RecordKeeping? keeping, Func<Completeness, bool> which)
+    {
+        var first = new int[vocabulary.ById.Length];
+        Array.Fill(first, Day.End);
+        foreach (var promise in (keeping?.Complete ?? []).Where(which).OrderBy(promise => promise.Since))
+        {
+            foreach (var kind in promise.Kinds)
+            {
+                first[kind.Id] = Day.Number(promise.Since);
+            }
+        }
+
+        return first;
     }
 
     private static int[][] NeededFrom(Vocabulary vocabulary, AnimalRow[] animals)

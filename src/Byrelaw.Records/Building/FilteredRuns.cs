@@ -48,7 +48,7 @@ internal static class FilteredRuns
             }
             else if (fit == Fit.Perhaps)
             {
-                kept.Add(day.First() with { Kind = kind.Id, Range = AllowedRange.NotKnown });
+                kept.Add(day.First() with { Kind = kind.Id, Range = AllowedRange.NotKnown, Answer = KindRun.NotKnown });
             }
         }
 

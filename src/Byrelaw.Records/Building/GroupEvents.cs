@@ -7,10 +7,11 @@ internal static class GroupEvents
     /// <param name="rows">Rows of events; their mobs are known.</param>
     /// <param name="stays">Who is in which mob.</param>
     /// <param name="presence">Who can be meant on that day: whoever is in the herd; not known makes a gap.</param>
+    /// <param name="moves">The days over which all moves are on record; null to take those on record for all.</param>
     /// <param name="isMeant">Told of each animal that a row means.</param>
     /// <param name="isDoubtful">Takes a gap for each animal of which it is not known whether a row means her.</param>
     public static void Expand(
-        IEnumerable<GroupRow> rows, MobStays stays, Func<int, GroupRow, Presence> presence,
+        IEnumerable<GroupRow> rows, MobStays stays, Func<int, GroupRow, Presence> presence, MobKept? moves,
         Action<int, GroupRow> isMeant, Action<Gap> isDoubtful)
     {
         var animals = stays.Starts.Length - 1;
@@ -27,19 +28,40 @@ internal static class GroupEvents
                 continue;
             }
 
+            if (moves?.Covers(row.Day) == false)
+            {
+                // Nobody says who was in which mob: it may be anybody's.
+                isDoubtful(new Gap(-1, row.Kind, row.Day, row.Day, row.Line));
+                continue;
+            }
+
             sweep ??= new MobSweep(stays, animals);
             sweep.GoTo(row.Day);
             foreach (var animal in sweep.In(row.Mob))
             {
-                Tell(animal, row, presence(animal, row));
+                var state = presence(animal, row);
+                Tell(animal, row, state == Presence.In && moves?.Covers(animal, row.Day) == false ? Presence.NotKnown : state);
             }
 
             foreach (var animal in sweep.In(MobStays.NotKnown))
             {
-                if (presence(animal, row) != Presence.Out)
+                TellPerhaps(animal, row);
+            }
+
+            foreach (var animal in moves?.Elsewhere ?? [])
+            {
+                if (sweep.MobOf(animal) != row.Mob && sweep.MobOf(animal) != MobStays.NotKnown && !moves!.Covers(animal, row.Day))
                 {
-                    Tell(animal, row, Presence.NotKnown);
+                    TellPerhaps(animal, row);
                 }
+            }
+        }
+
+        void TellPerhaps(int animal, GroupRow row)
+        {
+            if (presence(animal, row) != Presence.Out)
+            {
+                Tell(animal, row, Presence.NotKnown);
             }
         }
 

@@ -11,7 +11,9 @@ internal sealed class HerdBuilder
     private readonly ImpossibleDates _impossible;
     private readonly EventStage _expanded;
     private readonly List<GroupRow> _groups;
+    private GroupRow[] _groupMoves = [];
     private readonly int _mobMove;
+    private readonly bool[] _isOfSpell;
 
     /// <summary>Takes what was read. Rows with impossible dates are taken out at once.</summary>
     /// <param name="vocabulary">The words.</param>
@@ -26,6 +28,12 @@ internal sealed class HerdBuilder
         _animals = animals;
         _stages = stages;
         _mobMove = vocabulary.MobMove.Id;
+        _isOfSpell = new bool[vocabulary.ById.Length];
+        foreach (var spell in vocabulary.Spells)
+        {
+            _isOfSpell[spell.From.Id] = _isOfSpell[spell.Until.Id] = true;
+        }
+
         _effects = [.. vocabulary.ById.Select(kind => (kind as EventKind)?.Effect ?? HerdEffect.None)];
         _expanded = new EventStage(vocabulary);
         Details = new EntryDetails([.. stages.SelectMany(stage => stage.Details.All())]);
@@ -76,6 +84,15 @@ internal sealed class HerdBuilder
     /// <summary>By kind id.</summary>
     public MobRun?[] MobRuns { get; private set; } = [];
 
+    /// <summary>By kind id.</summary>
+    public GroupRun?[] GroupRuns { get; private set; } = [];
+
+    /// <summary>As <see cref="Herd.OwnRuns"/>.</summary>
+    public KindRun?[] OwnRuns { get; private set; } = [];
+
+    /// <summary>What begins and ends a mob's spells, and moves mobs.</summary>
+    public MobRows MobRows { get; private set; } = MobRows.None;
+
     /// <summary>What may be taken as complete.</summary>
     public Coverage Coverage { get; private set; } = null!;
 
@@ -86,6 +103,7 @@ internal sealed class HerdBuilder
     public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, Room room)
     {
         Runs = new KindRun[_vocabulary.ById.Length];
+        OwnRuns = new KindRun?[_vocabulary.ById.Length];
         MembershipBuilder membership = null!;
         List<GroupRow> groups = [];
         Parallel.Invoke(
@@ -93,10 +111,12 @@ internal sealed class HerdBuilder
             () => BuildRuns(kind => kind is not EventKind));
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);
-        ExpandEvents(groups);
+        ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, membership, Membership, LatestMove()));
+        MobRows = MobRowsOf(groups);
         BuildRuns(kind => kind is EventKind);
         room.Make();
         MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
+        GroupRuns = [.. _vocabulary.ById.Select(kind => KindRuns.OfGroups(kind, kind is EventKind ? [] : FilteredRuns.OfMobs(kind, groups, Details)))];
         Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, membership.Joined, membership.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob)), _gaps.Gaps);
     }
 
@@ -126,6 +146,11 @@ internal sealed class HerdBuilder
         Parallel.For(0, kinds.Length, i =>
         {
             Runs[kinds[i].Id] = KindRuns.Of(kinds[i], _animals.Length, [.. _stages, _expanded]);
+            if (_isOfSpell[kinds[i].Id] && _expanded.Events[kinds[i].Id].Count > 0)
+            {
+                OwnRuns[kinds[i].Id] = KindRuns.Of(kinds[i], _animals.Length, _stages);
+            }
+
             BuildFiltered(kinds[i]);
             Array.ForEach(_stages, stage => stage.LetGo(kinds[i].Id));
         });
@@ -219,7 +244,7 @@ internal sealed class HerdBuilder
         var allMoves = groupMoves.Length == 0
             ? ownMoves
             : SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves), moves.Moves]);
-        var numbering = new MobNumbering(mobNames, _animals, allMoves.Results);
+        var numbering = new MobNumbering(mobNames, _animals, allMoves.Results.Concat(groupMoves.Select(row => row.Target)));
         var known = new List<GroupRow>();
         foreach (var row in _groups)
         {
@@ -242,6 +267,7 @@ internal sealed class HerdBuilder
         var finalMoves = allMoves with { Results = Array.ConvertAll(allMoves.Results, numbering.Of) };
         Mobs = new MobStaysBuilder(_animals, ownMoves, finalMoves, new GapIndex(_gaps.Gaps, IsMove)).Build(numbering.Names);
         AddAll(moves.Moves, _expanded.Moves);
+        _groupMoves = [.. known.Where(row => IsMove(row.Kind))];
         return [.. known.Where(row => !IsMove(row.Kind))];
     }
 
@@ -251,6 +277,7 @@ internal sealed class HerdBuilder
         GroupEvents.Expand(
             groups.Where(row => _effects[row.Kind] != HerdEffect.None), Mobs,
             (animal, row) => _effects[row.Kind] == HerdEffect.Joins ? BornBy(animal, row.Day) : BeforeOrOn(presence, animal, row.Day),
+            null,
             (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
             doubts.Add);
         _gaps.Add(doubts);
@@ -258,12 +285,13 @@ internal sealed class HerdBuilder
         return [.. groups.Where(row => _effects[row.Kind] == HerdEffect.None)];
     }
 
-    private void ExpandEvents(List<GroupRow> groups)
+    private void ExpandEvents(List<GroupRow> groups, MobKept moves)
     {
         var doubts = new List<Gap>();
         GroupEvents.Expand(
             groups.Where(row => _vocabulary.Kinds[row.Kind] is EventKind), Mobs,
             (animal, row) => Membership.At(animal, row.Day),
+            moves,
             (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
             doubts.Add);
         _gaps.Add(doubts);
@@ -280,6 +308,32 @@ internal sealed class HerdBuilder
             _gaps.AddDoubles(kind, stage.Measures[kind]);
         }
     }
+
+    /// <summary>The latest day on which anyone moved, or a mob; the first of all days for none.</summary>
+    private int LatestMove()
+    {
+        var latest = _groups.Where(row => row.Kind == _mobMove).Select(row => row.Day).DefaultIfEmpty(Day.Start).Max();
+        foreach (var stage in _stages)
+        {
+            for (var chunk = 0; chunk < stage.Moves.ChunkCount; chunk++)
+            {
+                foreach (ref var row in stage.Moves.Chunk(chunk))
+                {
+                    latest = row.Animal == Staged<int>.TakenOut ? latest : Math.Max(latest, row.Day);
+                }
+            }
+        }
+
+        return latest;
+    }
+
+    private MobRows MobRowsOf(List<GroupRow> groups) => new()
+    {
+        Spells = [.. groups.Where(row => _isOfSpell[row.Kind]).OrderBy(row => row.Day).ThenBy(row => row.Line)
+            .Select(row => new MobRow(row.Kind, row.Mob, row.Day, row.Line))],
+        Lines = groups.Where(row => _isOfSpell[row.Kind]).Select(row => row.Line).ToHashSet(),
+        Moves = [.. _groupMoves.OrderBy(row => row.Day).ThenBy(row => row.Line).Select(row => new MobMove(row.Mob, row.Target, row.Day, row.Line))],
+    };
 
     /// <summary>Whoever joins need only be born.</summary>
     private Presence BornBy(int animal, int day) =>

@@ -21,11 +21,26 @@ internal static class KindRuns
         }
     }
 
+    /// <summary>Results that may or may not be each member's; null where there are none.</summary>
+    public static GroupRun? OfGroups(Kind kind, IEnumerable<GroupRow> groups)
+    {
+        GroupRow[] rows = [.. groups.Where(row => row.Kind == kind.Id && (kind is TestKind || row.Mob == GroupRow.WholeHerd)).OrderBy(row => row.Day).ThenBy(row => row.Line)];
+        return rows.Length == 0 || kind is EventKind ? null : new GroupRun
+        {
+            Mobs = Array.ConvertAll(rows, row => row.Mob),
+            Days = Array.ConvertAll(rows, row => row.Day),
+            Lines = Array.ConvertAll(rows, row => row.Line),
+            Answers = kind is TestKind ? Array.ConvertAll(rows, row => row.Answer) : [],
+            Low = kind is MeasureKind ? Array.ConvertAll(rows, row => row.Range.Low) : [],
+            High = kind is MeasureKind ? Array.ConvertAll(rows, row => row.Range.High) : [],
+        };
+    }
+
     /// <summary>Results of mobs.</summary>
     public static MobRun OfMobs(Kind kind, int mobs, IEnumerable<GroupRow> groups)
     {
         var rows = new ChunkedList<Staged<AllowedRange>>();
-        foreach (var row in groups.Where(row => row.Kind == kind.Id))
+        foreach (var row in groups.Where(row => row.Kind == kind.Id && row.Mob != GroupRow.WholeHerd))
         {
             rows.Add(new Staged<AllowedRange>(row.Mob, row.Day, row.Line, row.Range));
         }

@@ -27,7 +27,7 @@ internal sealed class MobStaysBuilder(AnimalRow[] animals, SortedRun<int> own, S
             _stays.Next();
         }
 
-        return new MobStays { Names = names, Starts = _stays.Starts, From = _stays.From, Mob = _stays.States, Lines = _stays.Lines };
+        return new MobStays { Names = names, Starts = _stays.Starts, From = _stays.From, Mob = _stays.States, Lines = _stays.Lines, Columns = Array.ConvertAll(animals, animal => animal.Mob) };
     }
 
     /// <summary>The mob before the first move: the column's, for an animal without a move of her own.</summary>

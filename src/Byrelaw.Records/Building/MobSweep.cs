@@ -42,6 +42,9 @@ internal sealed class MobSweep
     /// <summary>The animals in a mob; for <see cref="MobStays.NotKnown"/> those whose mob is not known.</summary>
     public IReadOnlyList<int> In(int mob) => _members[mob + 1];
 
+    /// <summary>The mob that an animal is in.</summary>
+    public int MobOf(int animal) => _mobOf[animal];
+
     private void Move(int animal, int mob)
     {
         var old = _members[_mobOf[animal] + 1];

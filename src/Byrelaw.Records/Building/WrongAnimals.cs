@@ -9,8 +9,8 @@ namespace Byrelaw.Records.Building;
 internal readonly record struct WrongAnimal(int Animal, int Kind, int Day, int Line, int? Left);
 
 /// <summary>
-/// Takes rows out whose animal surely is another: what only females have, of a male; anything after an animal left for good; and
-/// what only an animal on the farm can have, after she left. Each may be about anybody.
+/// Takes rows out whose animal surely is another: what only females have, of a male, and anything after an animal left for good. Each may
+/// be about anybody. What stands there after a sale is another farm's record of her, as books kept for a whole region have it.
 /// </summary>
 internal sealed class WrongAnimals
 {
@@ -18,13 +18,10 @@ internal sealed class WrongAnimals
     private static readonly string[] OfFemales =
         ["calving", "abortion", "heat", "mating", "transfer", "pregnancy test", "retained membranes", "metritis", "egg collection"];
 
-    private static readonly string[] OfThoseHere = ["mating", "transfer", "bull in", "pregnancy test"];
-
     private readonly Lock _gate = new();
     private readonly AnimalRow[] _animals;
     private readonly Vocabulary _vocabulary;
     private readonly bool[] _isOfFemales;
-    private readonly bool[] _isOfThoseHere;
     private readonly int[] _firstLeft;
     private readonly Dictionary<int, List<(int Day, EventKind Kind)>> _changes = [];
 
@@ -34,7 +31,6 @@ internal sealed class WrongAnimals
         _animals = animals;
         _vocabulary = vocabulary;
         _isOfFemales = Kinds(OfFemales);
-        _isOfThoseHere = Kinds(OfThoseHere);
         _firstLeft = new int[animals.Length];
         Array.Fill(_firstLeft, int.MaxValue);
         foreach (var kind in vocabulary.Kinds.OfType<EventKind>().Where(kind => kind.Effect != HerdEffect.None))
@@ -67,12 +63,12 @@ internal sealed class WrongAnimals
                     continue;
                 }
 
-                var isMale = _isOfFemales[kind] && _animals[row.Animal].Sex == Sex.Male;
-                if (isMale || (row.Day > _firstLeft[row.Animal] && LeftBefore(row.Animal, kind, row.Day) < int.MaxValue))
+                var isMale = _isOfFemales[kind] && _animals[row.Animal].Sex is Sex.Male or Sex.Steer;
+                if (isMale || (row.Day > _firstLeft[row.Animal] && LeftBefore(row.Animal, row.Day) < int.MaxValue))
                 {
                     lock (_gate)
                     {
-                        Found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale ? null : LeftBefore(row.Animal, kind, row.Day)));
+                        Found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale ? null : LeftBefore(row.Animal, row.Day)));
                     }
 
                     row.Animal = Staged<TResult>.TakenOut;
@@ -117,8 +113,8 @@ internal sealed class WrongAnimals
         }
     }
 
-    /// <summary>The day before this one on which she left and has not come back since; int.MaxValue where the row may be hers.</summary>
-    private int LeftBefore(int animal, int kind, int day)
+    /// <summary>The day before this one on which she left for good and has not come back since; int.MaxValue where the row may be hers.</summary>
+    private int LeftBefore(int animal, int day)
     {
         var (left, joined) = (int.MaxValue, Day.Start);
         foreach (var (on, change) in _changes[animal])
@@ -127,7 +123,7 @@ internal sealed class WrongAnimals
             {
                 joined = Math.Max(joined, on);
             }
-            else if (on < day && change.Effect == HerdEffect.Leaves && (change.IsForGood || _isOfThoseHere[kind]))
+            else if (on < day && change is { Effect: HerdEffect.Leaves, IsForGood: true })
             {
                 left = left == int.MaxValue ? on : Math.Max(left, on);
             }

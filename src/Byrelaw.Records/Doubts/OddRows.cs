@@ -13,9 +13,9 @@ internal static class OddRows
         foreach (var line in stage.NobodysResults)
         {
             yield return new Doubt(
-                "R0211", line, DoubtfulCell.Animal, "a result that no animal has and no rule can use",
-                "expected the number of an animal, or `mob:` and a mob's name for a measure",
-                "write a row for each animal that was sampled");
+                "R0211", line, DoubtfulCell.Animal, "a result of a mob or the herd, which proves nothing of any one animal",
+                "expected the number of an animal",
+                "write a row for each animal that was sampled: until then it holds back whom it may be bad news of");
         }
     }
 }

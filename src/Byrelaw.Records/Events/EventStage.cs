@@ -44,7 +44,7 @@ internal sealed class EventStage
     /// <summary>Rows entered before the day they are about.</summary>
     public List<int> EnteredEarly { get; } = [];
 
-    /// <summary>Results of a mob or the herd that no animal and no rule can use.</summary>
+    /// <summary>Results of a mob or the herd that prove nothing of any one animal.</summary>
     public List<int> NobodysResults { get; } = [];
 
     /// <summary>The latest days on which rows were entered.</summary>
@@ -57,16 +57,7 @@ internal sealed class EventStage
     /// <param name="line">Where it stands.</param>
     public void Suspend(RowSubject subject, Kind? kind, int? day, int line)
     {
-        var isNobodys = kind switch
-        {
-            TestKind => subject.Sort is SubjectSort.Mob or SubjectSort.Herd,
-            MeasureKind => subject.Sort == SubjectSort.Herd,
-            _ => false,
-        };
-        if (!isNobodys)
-        {
-            Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line));
-        }
+        Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line));
     }
 
     /// <summary>Lets go of the rows of a kind once they are sorted: they are as large as the herd.</summary>

@@ -8,7 +8,8 @@ namespace Byrelaw.Records.Events;
 /// <param name="Range">For a measure: the values that the result allows.</param>
 /// <param name="Sample">For a measure: the sample's own number; null where none stands there.</param>
 /// <param name="Target">For a move: the mob they move to.</param>
-internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, AllowedRange Range = default, int Target = -1, string? Sample = null)
+/// <param name="Answer">For a test: the place of its answer, or <see cref="KindRun.NotKnown"/>.</param>
+internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, AllowedRange Range = default, int Target = -1, string? Sample = null, byte Answer = KindRun.NotKnown)
 {
     /// <summary>Every animal that is present.</summary>
     public const int WholeHerd = -1;

@@ -123,6 +123,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         else
         {
             stage.NobodysResults.Add(line);
+            stage.Groups.Add(new GroupRow(test.Id, day, line, MobOf(subject), Answer: (byte)answer));
         }
     }
 
@@ -141,16 +142,17 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             stage.Doubted.Add((RowDoubt.CommaInNumber, new RowInDoubt(subject.AnimalOfGap, day, line)));
         }
 
-        if (subject.Sort == SubjectSort.Herd)
+        if (subject.Sort is SubjectSort.Herd or SubjectSort.Mob)
         {
-            stage.NobodysResults.Add(line);
-        }
-        else if (subject.Sort == SubjectSort.Mob)
-        {
-            // A mob's sample whose value cannot be read is a sample with result not known, and nothing more.
+            if (subject.Sort == SubjectSort.Herd)
+            {
+                stage.NobodysResults.Add(line);
+            }
+
+            // Such a sample whose value cannot be read is a sample with result not known, and nothing more.
             var sample = row.Cell(columns.Sample);
             stage.Groups.Add(new GroupRow(
-                measure.Id, day, line, subject.Number, isSound ? range : AllowedRange.NotKnown, Sample: sample.IsEmpty ? null : Encoding.UTF8.GetString(sample)));
+                measure.Id, day, line, MobOf(subject), isSound ? range : AllowedRange.NotKnown, Sample: sample.IsEmpty ? null : Encoding.UTF8.GetString(sample)));
         }
         else if (isSound)
         {

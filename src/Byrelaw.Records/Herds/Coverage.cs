@@ -32,6 +32,12 @@ public sealed class Coverage
     /// they are past, and nobody says what happened on them.</summary>
     public required int[] Reach { get; init; }
 
+    /// <summary>By kind id: the day from which the farm says that there is none; <see cref="Day.End"/> where it does not say so. Empty: nowhere.</summary>
+    public int[] NoneFrom { get; init; } = [];
+
+    /// <summary>By kind id: the first day of the last promise with a reason and an agreement; <see cref="Day.End"/> for none. Empty: nowhere.</summary>
+    public int[] AgreedFrom { get; init; } = [];
+
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
     public Hole[] Holes { get; init; } = [];
 
@@ -64,6 +70,25 @@ public sealed class Coverage
         return to <= end && from >= start && (Holes.Length == 0 || !AnyHole(animal, kind, from, to));
     }
 
+    /// <summary>The same without some of the rows that cannot be read.</summary>
+    public Coverage Without(Predicate<Gap> left) => new()
+    {
+        Since = Since,
+        Reach = Reach,
+        Holes = Holes,
+        NoneFrom = NoneFrom,
+        AgreedFrom = AgreedFrom,
+        NeededFrom = NeededFrom,
+        Joined = Joined,
+        Left = Left,
+        KnownDay = KnownDay,
+        Gaps = Array.FindAll(Gaps, gap => !left(gap)),
+        HasGaps = HasGaps,
+    };
+
+    /// <summary>The day from which the farm says, and is believed, that there is none of a kind; <see cref="Day.End"/> where it does not.</summary>
+    public int NoneOf(int kind) => NoneFrom.Length == 0 || Since[kind] == Day.End ? Day.End : NoneFrom[kind];
+
     /// <summary>The same promises with some taken back, and with days left out.</summary>
     /// <param name="since">By kind id.</param>
     /// <param name="reach">By kind id.</param>
@@ -73,6 +98,8 @@ public sealed class Coverage
     {
         Since = since,
         Reach = reach,
+        NoneFrom = NoneFrom,
+        AgreedFrom = AgreedFrom,
         Holes = Sorted(holes),
         NeededFrom = NeededFrom,
         Joined = joined ?? Joined,

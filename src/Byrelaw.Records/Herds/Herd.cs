@@ -48,6 +48,15 @@ public sealed class Herd
     /// <summary>By kind id: mob rows of a measure; null for every other kind.</summary>
     public required MobRun?[] MobRuns { get; init; }
 
+    /// <summary>By kind id: results of a mob or the herd that may or may not be each member's; null where there are none. Empty: none at all.</summary>
+    public GroupRun?[] GroupRuns { get; init; } = [];
+
+    /// <summary>By kind id: <see cref="Runs"/> without what rows of a mob or the herd say, of kinds that begin or end a spell; null
+    /// where that is the same. Empty: always.</summary>
+    public KindRun?[] OwnRuns { get; init; } = [];
+
+    /// <summary>Rows of mobs and of the herd that begin and end spells, and moves of whole mobs.</summary>
+    public MobRows MobRows { get; init; } = MobRows.None;
     /// <summary>What more is on record of entries.</summary>
     public EntryDetails Details { get; init; } = EntryDetails.None;
 
@@ -84,7 +93,14 @@ public sealed class Herd
     /// <summary>The same herd with other promises.</summary>
     /// <param name="coverage">What may be taken as complete.</param>
     /// <param name="doubted">What is not believed.</param>
-    public Herd With(Coverage coverage, ImmutableArray<Doubted> doubted) => new()
+    public Herd With(Coverage coverage, ImmutableArray<Doubted> doubted) => With(Runs, coverage, doubted);
+
+    /// <summary>The same herd with other entries.</summary>
+    /// <param name="runs">By kind id.</param>
+    /// <param name="coverage">What may be taken as complete.</param>
+    public Herd With(KindRun[] runs, Coverage coverage) => With(runs, coverage, Doubted);
+
+    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted) => new()
     {
         Vocabulary = Vocabulary,
         Numbers = Numbers,
@@ -96,8 +112,11 @@ public sealed class Herd
         AnimalLines = AnimalLines,
         AnimalsWithoutNumber = AnimalsWithoutNumber,
         Facts = Facts,
-        Runs = Runs,
+        Runs = runs,
         MobRuns = MobRuns,
+        GroupRuns = GroupRuns,
+        OwnRuns = OwnRuns,
+        MobRows = MobRows,
         Details = Details,
         Mobs = Mobs,
         Membership = Membership,
@@ -110,6 +129,12 @@ public sealed class Herd
         AnimalsFile = AnimalsFile,
         EventsFile = EventsFile,
     };
+
+    /// <summary>Her own entries of a kind: without those of her mob's.</summary>
+    public KindRun OwnRun(int kind) => (OwnRuns.Length == 0 ? null : OwnRuns[kind]) ?? Runs[kind];
+
+    /// <summary>Results of a mob or the herd; null for none.</summary>
+    public GroupRun? GroupRun(int kind) => GroupRuns.Length == 0 ? null : GroupRuns[kind];
 
     /// <summary>The place of the animal with this number; -1 where there is none.</summary>
     public int Find(string number)

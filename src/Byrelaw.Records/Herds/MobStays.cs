@@ -24,6 +24,10 @@ public sealed class MobStays
     /// <summary>Line of <c>events.csv</c> that says so; 0 where it is the column of <c>animals.csv</c>.</summary>
     public required int[] Lines { get; init; }
 
+    /// <summary>The mob that the column of <c>animals.csv</c> names for each animal, whatever else is on record; <see cref="NotKnown"/>
+    /// where it is blank, less where it cannot be read.</summary>
+    public int[] Columns { get; init; } = [];
+
     /// <summary>The place of the stay that holds a day; -1 before the first.</summary>
     public int StayAt(int animal, int day)
     {

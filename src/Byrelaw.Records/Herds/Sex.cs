@@ -9,6 +9,9 @@ public enum Sex : byte
     /// <summary>F.</summary>
     Female,
 
-    /// <summary>M.</summary>
+    /// <summary>M: a bull, or one to be.</summary>
     Male,
+
+    /// <summary>A steer: no bull, and no female.</summary>
+    Steer,
 }

@@ -4,7 +4,7 @@ namespace Byrelaw.Records.Problems;
 internal static class FactProblems
 {
     public static Diagnostic Sex(RowText row, int cell) => row.Problem(
-        cell, "R0171", Severity.Error, $"`{row.Cells[cell].Value}` is not a sex", "expected `F` or `M`, or nothing where it is not known");
+        cell, "R0171", Severity.Error, $"`{row.Cells[cell].Value}` is not a sex", "expected `F`, `M` or `steer`, or nothing where it is not known");
 
     public static Diagnostic Parity(RowText row, int cell) => row.Problem(
         cell, "R0172", Severity.Error, $"`{row.Cells[cell].Value}` is not a parity", "expected how often she has calved, a whole number from 0 to 20");

@@ -35,6 +35,8 @@ internal static class Keys
         MissingReason.FactUnreadable => "fact_unreadable",
         MissingReason.TooFewOfTheMob => "too_few_of_the_mob",
         MissingReason.MobNotKnown => "mob_not_known",
+        MissingReason.BullsMobNotKnown => "bulls_mob_not_known",
+        MissingReason.MayBeABull => "may_be_a_bull",
         _ => "herd_values_missing",
     };
 

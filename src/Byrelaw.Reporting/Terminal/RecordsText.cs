@@ -7,7 +7,7 @@ public static class RecordsText
     public static string Of(Herd herd, Ink ink)
     {
         var females = herd.Sexes.Count(sex => sex == Sex.Female);
-        var males = herd.Sexes.Count(sex => sex == Sex.Male);
+        var males = herd.Sexes.Count(sex => sex is Sex.Male or Sex.Steer);
         var open = herd.Count - females - males;
         var present = Enumerable.Range(0, herd.Count).Count(animal => herd.Membership.At(animal, herd.Coverage.KnownDay) == Presence.In);
         var text = new DocumentBuilder().Sentence($"{Wording.Bold(Numbers.Count(herd.Count, "animal", "animals"))}: {Numbers.Count(females, "female", "females")}, {Numbers.Count(males, "male", "males")}"

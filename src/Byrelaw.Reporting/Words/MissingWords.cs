@@ -26,6 +26,8 @@ public static class MissingWords
         MissingReason.FactUnreadable => $"{missing.What} cannot be read",
         MissingReason.TooFewOfTheMob => $"{missing.What} of {More(missing)} of her mob",
         MissingReason.MobNotKnown => "her mob is not known",
+        MissingReason.BullsMobNotKnown => $"the mob of {missing.Subject} is not known",
+        MissingReason.MayBeABull => $"{missing.Subject} may be a bull in her mob",
         _ => $"others have no {missing.What}",
     };
 
@@ -53,6 +55,8 @@ public static class MissingWords
         MissingReason.FactUnreadable => $"{missing.What} in {PlaceOf(missing, list)}, which cannot be read",
         MissingReason.TooFewOfTheMob => $"{missing.What} of {More(missing)} in her mob",
         MissingReason.MobNotKnown => "which mob she is in",
+        MissingReason.BullsMobNotKnown => $"in which mob {missing.Subject} runs, and since when",
+        MissingReason.MayBeABull => $"sex and birth of {missing.Subject}, who may be a bull in her mob",
         _ => $"{missing.What} of those in the herd that have none{Without(missing, list)}",
     };
 
@@ -66,7 +70,7 @@ public static class MissingWords
         }
 
         var numbers = Enumerable.Range(0, herd.Count)
-            .Where(animal => herd.Sexes[animal] != Sex.Male && herd.Facts[fact.Id].States[animal] != FactState.Known
+            .Where(animal => herd.Sexes[animal] is not (Sex.Male or Sex.Steer) && herd.Facts[fact.Id].States[animal] != FactState.Known
                 && herd.Membership.At(animal, herd.Coverage.KnownDay) != Presence.Out)
             .Select(animal => herd.Numbers[animal]).ToList();
         return numbers.Count == 0 ? "" : $" ({Phrases.FirstOf(numbers, 6)})";

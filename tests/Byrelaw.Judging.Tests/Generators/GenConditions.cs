@@ -113,7 +113,8 @@ public sealed class GenConditions(Season season)
         from test in NumberFor(measure, false)
         select (Condition)new MobCountCondition(count, measure, windows, test, fromAtLeast) { Span = Words.Nowhere };
 
-    private Gen<Condition> Spell =>
+    /// <summary>Whether she runs with a bull.</summary>
+    public Gen<Condition> Spell =>
         from not in Gen.Bool
         from windows in LookupWindows
         select (Condition)new SpellCondition(Words.WithBull, not, windows) { Span = Words.Nowhere };

@@ -17,7 +17,10 @@ public static class GenFarms
         from count in Gen.Frequency((4, Gen.Int[1, 3]), (1, Gen.Int[4, 8]))
         from animals in InTurn(AllNumbers.Take(count).Select(number => Animal(season, number, tidy)))
         from rows in Gen.Int[0, 6 * count].SelectMany(rows => Row(season, [.. animals.Select(animal => animal.Number)], tidy).Array[rows])
-        select new PlainFarm(FactNames, animals, [.. rows]);
+        select new PlainFarm(FactNames, animals, [.. rows.Except(rows.Where(IsGroupMove).Skip(1))]);
+
+    /// <summary>Where whole mobs move one after another, the reference, which looks at single animals first, does not follow.</summary>
+    private static bool IsGroupMove(EventRow row) => row.Kind == "mob" && (row.Animal == "herd" || row.Animal.StartsWith("mob:", StringComparison.Ordinal));
 
     /// <summary>Kinds of which <see cref="Lately"/> makes rows.</summary>
     public static readonly EventKind[] LateKinds = [Words.Heat, Words.Mating, Words.Mastitis];
@@ -33,6 +36,19 @@ public static class GenFarms
         return row.Array[4 * numbers.Length].Select(rows => rows.ToImmutableArray());
     }
 
+    /// <summary>Rows of bulls, of their mobs and of the herd, and moves of single animals, in the last year.</summary>
+    public static Gen<ImmutableArray<EventRow>> OfBulls(Season season, ImmutableArray<string> numbers)
+    {
+        var row =
+            from whom in Gen.Frequency((4, Gen.OneOf([.. numbers])), (3, Gen.OneOf("mob:Home", "mob:Back")), (1, Gen.Const("herd")))
+            from kind in Gen.OneOf("bull in", "bull in", "bull out", "mob")
+            from mob in Gen.OneOf("Home", "Back", "Bulls")
+            from date in season.Past
+            let isMove = kind == "mob" && numbers.Contains(whom)
+            select new EventRow(Text(date), whom, isMove ? "mob" : kind == "mob" ? "bull out" : kind, isMove ? mob : "");
+        return row.Array[0, 4 * numbers.Length].Select(rows => rows.ToImmutableArray());
+    }
+
     private static Gen<AnimalRow> Animal(Season season, string number, bool tidy)
     {
         var born = Gen.Frequency(
@@ -42,7 +58,7 @@ public static class GenFarms
             (tidy ? 0 : 1, Gen.OneOf("", "spring")));
         return
             from birth in born
-            from sex in Gen.Frequency((20, Gen.Const("F")), (1, Gen.Const("M")), (tidy ? 0 : 1, Gen.OneOf("", "cow")))
+            from sex in Gen.Frequency((17, Gen.Const("F")), (3, Gen.Const("M")), (1, Gen.Const("steer")), (tidy ? 0 : 1, Gen.OneOf("", "cow")))
             from mob in Gen.Frequency((3, Gen.OneOf("Home", "Back")), (1, Gen.Const("")))
             from parity in Gen.Frequency((6, Gen.Const("")), (3, Gen.OneOf("0", "1", "2", "3")), (tidy ? 0 : 1, Gen.OneOf("two", "-1")))
             from facts in InTurn(Words.Vocabulary.Facts.Select(fact => FactCell(season, fact, tidy)))
@@ -80,14 +96,14 @@ public static class GenFarms
     {
         var isGroup = whom == "herd" || whom.StartsWith("mob:", StringComparison.Ordinal);
         var plain = Gen.Frequency(
-            (4, Gen.OneOf("calving", "heat", "mating", "mastitis")), (2, Gen.OneOf("bull in", "bull out")),
+            (4, Gen.OneOf("calving", "heat", "mating", "mastitis")), (isGroup ? 6 : 2, Gen.OneOf("bull in", "bull out")),
             (isGroup ? 0 : 1, Gen.OneOf("purchase", "sale", "death", "sale"))).Select(kind => new EventRow("", whom, kind));
         var move = Gen.OneOf("Home", "Back").Select(mob => new EventRow("", whom, "mob", mob));
         return Gen.Frequency(
             (6, plain),
-            (isGroup ? 0 : 1, move),
-            (whom == "herd" ? 0 : 3, Result(tidy).Select(row => row with { Animal = whom })),
-            (isGroup ? 0 : 2, Answer(tidy).Select(row => row with { Animal = whom })));
+            (1, move),
+            (3, Result(tidy).Select(row => row with { Animal = whom })),
+            (2, Answer(tidy).Select(row => row with { Animal = whom })));
     }
 
     private static Gen<EventRow> Result(bool tidy)

@@ -134,11 +134,19 @@ public static class GenRulebooks
                 (1, Gen.Const((LocalDate?)null))).Array[kinds.Length]
             from ends in Gen.Frequency((9, Gen.Const((LocalDate?)null)), (1, season.Past.Select(date => (LocalDate?)date))).Array[kinds.Length]
             from again in Gen.Int[1, 60].Array[kinds.Length]
+            from none in Gen.Frequency((8, Gen.Const((Kind?)null)), (1, Gen.OneOf<Kind>(Words.BullIn, Words.Mob)))
+            from agreed in Gen.Frequency((6, Gen.Const(false)), (1, Gen.Const(true)))
             from isSaid in Gen.Frequency((8, Gen.Const(true)), (1, Gen.Const(false)))
             select new RecordKeeping(
                 "records",
                 isSaid ? season.Known : null,
-                [.. kinds.Select((kind, i) => (kind, since[i], ends[i])).Where(kind => kind.Item2 is not null).SelectMany(kind => Stretches(kind.kind, kind.Item2!.Value, kind.Item3, again[kind.kind.Id]))],
+                [.. kinds.Select((kind, i) => (kind, since[i], ends[i])).Where(kind => kind.Item2 is not null).SelectMany(kind => Stretches(kind.kind, kind.Item2!.Value, kind.Item3, again[kind.kind.Id]))
+                    .Select(complete => complete with
+                    {
+                        IsNone = complete.Kinds[0] == none,
+                        Because = agreed ? "the bull has gone" : null,
+                        Agreement = agreed ? new Agreement(["farmer"], complete.Since) : null,
+                    })],
                 [new LeftOut("foot trim", null, Words.Nowhere)],
                 Words.Nowhere);
     }

@@ -44,6 +44,36 @@ public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? K
             }),
             farm with { Events = [.. farm.Events, .. rows] }, null, null);
 
+    /// <summary>Whether animals run with a bull, on farms with bulls and mobs.</summary>
+    public static readonly Gen<JudgingCase> Bulls =
+        from season in Season.Any
+        from farm in GenFarms.For(season)
+        let numbers = farm.Animals.Select(animal => animal.Number).ToImmutableArray()
+        from rows in GenFarms.OfBulls(season, numbers)
+        from male in Gen.Frequency((1, Gen.Const(false)), (2, Gen.Const(true)))
+        from rulebook in GenRulebooks.For(season, numbers)
+        from needs in new GenConditions(season).Spell.Array[Math.Max(1, rulebook.Rules.Length)]
+        from kept in Gen.Frequency((1, Gen.Const(false)), (3, Gen.Const(true)))
+        select new JudgingCase(
+            GenRulebooks.AsBound(rulebook with
+            {
+                Rules = [.. rulebook.Rules.Select((rule, place) => rule with { Needs = needs[place], IsBroken = false, Audience = Audience.Everyone, AppliesTo = null })],
+                Programme = rulebook.Programme! with { Choices = [.. rulebook.Programme!.Choices.Select(choice => choice with { From = choice.From is ChoiceFrom.Cows or ChoiceFrom.Heifers ? ChoiceFrom.Females : choice.From })] },
+                Records = kept ? rulebook.Records! with { Complete = [new Completeness([.. Words.Vocabulary.Kinds], season.Known.PlusDays(-1700), Words.Nowhere)] } : rulebook.Records,
+            }),
+            farm with
+            {
+                Animals = [.. (male ? farm.Animals.SetItem(farm.Animals.Length - 1, farm.Animals[^1] with { Sex = "M" }) : farm.Animals).Select(WithoutIdentity)],
+                Events = [.. farm.Events, .. rows],
+            }, null, null);
+
+    /// <summary>
+    /// Two that may be one animal and whole mobs that move are not drawn together: the reference lays the one over the other more than
+    /// once, and so doubts more than is asked.
+    /// </summary>
+    private static AnimalRow WithoutIdentity(AnimalRow row) =>
+        row with { Facts = [.. row.Facts.Select((text, i) => Words.Vocabulary.Facts[i].Type == FactType.Identity ? "" : text)] };
+
     /// <param name="tidy">Without unreadable rows, vague and pending results.</param>
     public static Gen<JudgingCase> For(bool tidy) =>
         from season in Season.Any

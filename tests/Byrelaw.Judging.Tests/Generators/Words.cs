@@ -31,7 +31,7 @@ public static class Words
     public static readonly Fact Identity = new("official identity", [], Nowhere) { Id = 4, Type = FactType.Identity };
     public static readonly Fact Temper = new("temper", [], Nowhere) { Id = 5, Type = FactType.Text };
 
-    public static readonly Spell WithBull = new("running with bull", BullIn, BullOut, Nowhere);
+    public static readonly Spell WithBull = new("running with bull", BullIn, BullOut, Nowhere) { WithMaleFrom = new TimeLength(6, TimeUnit.Months) };
 
     public static readonly Vocabulary Vocabulary = new(
         [Mob, Calving, Heat, Mating, Mastitis, Purchase, Sale, Death, BullIn, BullOut, Weight, BodyCondition, Copper, Virus, Uterus],

@@ -32,7 +32,7 @@ internal sealed class WrittenFarm : IRuleFiles
         """;
 
     private const string All =
-        "calving, heat, mating, transfer, mastitis, metritis, \"retained membranes\", purchase, sale, bull in, bull out, body condition, weight, serum copper, BVD virus, uterine check";
+        "calving, heat, mating, transfer, mastitis, metritis, \"retained membranes\", purchase, sale, mob, bull in, bull out, body condition, weight, serum copper, BVD virus, uterine check";
 
     private string _file = "";
 

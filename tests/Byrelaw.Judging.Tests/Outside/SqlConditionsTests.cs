@@ -111,7 +111,7 @@ public sealed class SqlConditionsTests
     private static PlainFarm Kept(PlainFarm farm)
     {
         // A bull's mating, as it were, is somebody else's: SQL knows nothing of that.
-        var males = farm.Animals.Where(animal => animal.Sex == "M").Select(animal => animal.Number).ToHashSet();
+        var males = farm.Animals.Where(animal => animal.Sex is "M" or "steer").Select(animal => animal.Number).ToHashSet();
         var born = farm.Animals.ToDictionary(animal => animal.Number, animal => animal.Born);
         return farm with
         {

@@ -15,7 +15,9 @@ public sealed class ExpectationTests
     [Fact]
     public void An_expectation_of_which_nobody_can_read_whose_promises_it_is_about_may_be_about_any() => new PromisingFarm
     {
-        Animals = ["1,2018-01-01,F"], Events = [], IsMiswritten = true,
+        Animals = ["1,2018-01-01,F"],
+        Events = [],
+        IsMiswritten = true,
         Own = "expectation \"Ours\"\n  every calving comes 200 to 320 days after mating\n  else matng is not complete, over 2%\n\n",
         Records = "up to 2026-10-04\ncomplete for mating, heat since 2020-01-01",
     }.Fallen().ShouldBe("heat, mating");

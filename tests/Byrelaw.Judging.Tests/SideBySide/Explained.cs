@@ -64,10 +64,17 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
     {
         var found = new FoundReference(knowledge, moment).Of(finding.Condition);
         var margin = MarginReference.Of(finding.Condition, found, knowledge.Farm.Animals[moment.Animal]);
-        return Differ("evidence", finding.Evidence.Select(evidence => evidence with { File = "" }), new EvidenceReference(knowledge, moment).Of(finding.Condition))
+        return Differ("evidence", finding.Evidence.Where(evidence => !IsOfOthers(evidence, finding.Condition)).Select(evidence => evidence with { File = "" }), new EvidenceReference(knowledge, moment).Of(finding.Condition).Where(evidence => !IsOfOthers(evidence, finding.Condition)))
             ?? (IsSame(finding.Found, found) ? null : $"found {finding.Found}, reference {found}")
             ?? ((margin is { } theirs ? finding.Margin is { } ours && IsNear(ours, (double)theirs) : finding.Margin is null) ? null : $"margin {finding.Margin}, reference {margin}");
     }
+
+    /// <summary>Rows of her mob or the herd that may be hers, and what makes the company of her mob: told beside what is hers, and not compared.</summary>
+    private bool IsOfOthers(Evidence evidence, Condition condition) => evidence.Fact is null
+        ? knowledge.Farm.GroupResults.Any(row => row.Result.Line == evidence.Line)
+            || (condition is SpellCondition spell && (evidence.Kind is EventKind { IsMobMove: true }
+                || (evidence.Kind == spell.Spell.From && knowledge.Farm.GroupEvents.Any(row => row.Line == evidence.Line))))
+        : condition is SpellCondition;
 
     private static bool IsSame(Found ours, Found theirs) => (ours, theirs) switch
     {

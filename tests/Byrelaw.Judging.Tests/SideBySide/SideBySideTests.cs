@@ -15,6 +15,17 @@ public sealed class SideBySideTests
         });
 
     [Fact]
+    public void They_say_the_same_of_bulls_and_the_mobs_they_run_with() => Each.Hold(
+        JudgingCase.Bulls,
+        Cases.Count / 2,
+        Difference.Of,
+        one =>
+        {
+            var smaller = Smaller.Of(one);
+            return $"{Difference.Of(smaller)}\n{smaller}";
+        });
+
+    [Fact]
     public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => Each.Hold(
         JudgingCase.Doubtful,
         Cases.Count / 2,

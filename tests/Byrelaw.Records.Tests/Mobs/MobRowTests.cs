@@ -10,7 +10,7 @@ public class MobRowTests
         1004,2026-02-01,F,North
         """;
 
-    private static Herds.Herd Herd(params string[] rows) => Read.Herd(Read.Heading(rows), WithMobs, Words.Keeping("2026-12-31"));
+    private static Herds.Herd Herd(params string[] rows) => Read.Herd(Read.Heading(rows), WithMobs, Words.Keeping("2026-12-31", complete: (Words.Mob, "2010-01-01")));
 
     [Fact]
     public void An_event_of_a_mob_is_each_members_on_that_day()
@@ -25,6 +25,39 @@ public class MobRowTests
     [Fact]
     public void Of_an_animal_in_no_known_mob_it_is_not_known_whether_the_event_was_hers() =>
         Shown.Gaps(Herd("2026-02-01,mob:North,bull in,,")).ShouldBe("not known: 1003, bull in, 2026-02-01 (line 2)\n");
+
+    [Fact]
+    public void Where_nobody_says_that_all_moves_are_on_record_an_event_of_a_mob_may_be_anybodys()
+    {
+        var herd = Read.Herd(Read.Heading(["2026-02-01,mob:North,mastitis,,"]), WithMobs, Words.Keeping("2026-12-31"));
+
+        Shown.Entries(herd, "1001", Words.Mastitis).ShouldBe("");
+        Shown.Gaps(herd).ShouldBe("not known: any animal, mastitis, 2026-02-01 (line 2)\n");
+    }
+
+    [Fact]
+    public void A_bull_put_in_a_mob_is_the_mobs_and_no_entry_of_its_members_own()
+    {
+        var herd = Herd("2026-02-01,mob:North,bull in,,", "2026-02-01,1001,bull in,,", "2026-03-01,herd,bull out,,");
+
+        herd.OwnRun(Words.BullIn.Id).Lines.ShouldBe([3]);
+        herd.OwnRun(Words.BullOut.Id).Lines.ShouldBeEmpty();
+        herd.MobRows.Spells.Select(row => (row.Mob, row.Line)).ShouldBe([(0, 2), (MobStays.NotKnown, 4)]);
+    }
+
+    [Fact]
+    public void A_test_of_a_mob_or_the_herd_may_or_may_not_be_each_members()
+    {
+        var run = Herd("2026-03-01,herd,BVD virus,negative,", "2026-02-01,mob:South,BVD virus,pending,").GroupRun(Words.Virus.Id).ShouldNotBeNull();
+
+        run.Mobs.ShouldBe([1, MobStays.NotKnown]);
+        run.Lines.ShouldBe([3, 2]);
+        run.Answers[0].ShouldBe(KindRun.NotKnown);
+    }
+
+    [Fact]
+    public void A_test_of_a_mob_that_nobody_named_may_be_anybodys() =>
+        Shown.Gaps(Herd("2026-03-01,mob:,BVD virus,positive,")).ShouldBe("not known: any animal, BVD virus, 2026-03-01 (line 2)\n");
 
     [Fact]
     public void An_event_of_the_herd_is_that_of_each_animal_present()

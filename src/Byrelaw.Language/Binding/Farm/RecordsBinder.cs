@@ -12,7 +12,8 @@ internal static class RecordsBinder
         return block.Head is RecordsLine head
             ? new RecordKeeping(
                 head.Folder?.Value ?? "", block.First<UpToLine>()?.Day.Value,
-                block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span) { Compared = compared }
+                block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span)
+            { Compared = compared }
             : null;
     }
 

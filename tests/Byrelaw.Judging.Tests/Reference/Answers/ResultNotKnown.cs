@@ -12,7 +12,8 @@ public static class ResultNotKnown
     {
         CountCondition count => Stretches(count.Windows, knowledge, moment).Any(stretch => CountReference.UsesResultNotKnown(count, stretch, knowledge, moment)),
         TestCondition test => Stretches(test.Windows, knowledge, moment).Any(stretch =>
-            SampleReference.In(test.Test, stretch, knowledge, moment).Latest().Any(sample => sample.ResultNotKnown)),
+            SampleReference.In(test.Test, stretch, knowledge, moment).Latest().Any(sample => sample.ResultNotKnown)
+            || TestReference.IsBarredByGroup(test, stretch, knowledge, moment)),
         MeasuredCondition measured => Stretches(measured.Windows, knowledge, moment).Any(stretch =>
             IsUsed(measured.Aggregate, SampleReference.In(measured.Measure, stretch, knowledge, moment))),
         MobMeasuredCondition or MobCountCondition => MobReference.UsesResultNotKnown(leaf, knowledge, moment),

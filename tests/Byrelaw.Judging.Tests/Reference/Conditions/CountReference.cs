@@ -17,8 +17,19 @@ public static class CountReference
         {
             var (sure, perhaps) = (0, 0);
             Count(condition, test, stretch.FromFor(test), stretch.To, knowledge.Farm.Of(moment.Animal, test), ref sure, ref perhaps);
-            return perhaps > 0 || SampleReference.In(test, stretch, knowledge, moment).AnyUnread;
+            return perhaps > 0 || MoreOfGroups(condition, test, stretch, knowledge, moment) > 0 || SampleReference.In(test, stretch, knowledge, moment).AnyUnread;
         });
+
+    /// <summary>How many more answers there are if all rows of mobs and of the herd that may be hers are.</summary>
+    private static int MoreOfGroups(CountCondition condition, TestKind test, Stretch stretch, Knowledge knowledge, Moment moment)
+    {
+        var own = knowledge.Farm.Of(moment.Animal, test);
+        var (sure, perhaps, sureOfAll, perhapsOfAll) = (0, 0, 0, 0);
+        Count(condition, test, stretch.FromFor(test), stretch.To, own, ref sure, ref perhaps);
+        Count(condition, test, stretch.FromFor(test), stretch.To,
+            [.. own.Concat(EitherWayReference.MayBeHers(test, stretch, knowledge, moment)).OrderBy(row => row.Day)], ref sureOfAll, ref perhapsOfAll);
+        return sureOfAll + perhapsOfAll - sure - perhaps;
+    }
 
     /// <summary>How many there are of the days given, and how many there may be; no most where not all days are covered.</summary>
     public static (int AtLeast, int? AtMost) Between(CountCondition condition, Stretch stretch, Knowledge knowledge, Moment moment)
@@ -40,6 +51,9 @@ public static class CountReference
                 var from = stretch.FromFor(kind);
                 covered &= knowledge.Coverage.Covers(moment.Animal, kind, from, stretch.To, moment.Strict);
                 Count(condition, kind, from, stretch.To, knowledge.Farm.Of(moment.Animal, kind), ref sure, ref perhaps);
+
+                // Each row of a mob or the herd may be hers or not: any number of the answers that they add.
+                perhaps += kind is TestKind test ? MoreOfGroups(condition, test, stretch, knowledge, moment) : 0;
             }
         }
 

@@ -147,6 +147,12 @@ public static class MobReference
             sets = sets.SelectMany(set => hers.Select(one => one is { } value ? set.Add(value) : set));
         }
 
+        // "So may a measure's herd row be a sample of her mob": of one animal more, or of none.
+        foreach (var row in knowledge.Farm.GroupResults.Where(row => row.Mob is null && row.Result.Kind.Id == measure.Id && row.Result.Day >= from && row.Result.Day <= to))
+        {
+            sets = sets.SelectMany(set => new[] { set, set.Add(row.Result.Values) });
+        }
+
         return sets;
     }
 

@@ -36,12 +36,32 @@ public sealed record Samples(IReadOnlyList<Sample> Recorded, IReadOnlyList<(int 
     }
 }
 
+/// <summary>
+/// "A mob's or herd's test row may or may not be each member's: an answer holds if it holds either way." Each way is a choice of those rows that may be
+/// hers, laid among her own; the empty choice is one, so none of them proves anything.
+/// </summary>
+public static class EitherWayReference
+{
+    /// <summary>Rows that may be hers: "she may have been in that mob and in the herd that day".</summary>
+    public static IReadOnlyList<Happening> MayBeHers(Kind kind, Stretch stretch, Knowledge knowledge, Moment moment) =>
+        [.. knowledge.Farm.GroupResults.Where(row => row.Result.Kind.Id == kind.Id && stretch.Holds(kind, row.Result.Day)
+            && !(row.Result.Day < knowledge.Farm.Animals[moment.Animal].BornFirst)
+            && knowledge.Farm.Presence.At(moment.Animal, row.Result.Day) != Truth.False
+            && (row.Mob is not { } mob || knowledge.Where.MobsOn(moment.Animal, row.Result.Day, false).Any(hers => hers is null || hers == mob)))
+            .Select(row => row.Result).OrderBy(row => row.Day)];
+
+    /// <summary>Every choice of them; of many, single ones and all together, which tell as much.</summary>
+    public static IEnumerable<IReadOnlyList<Happening>> Choices(IReadOnlyList<Happening> rows) => rows.Count > 6
+        ? rows.Select(row => (IReadOnlyList<Happening>)[row]).Append(rows).Prepend([])
+        : Enumerable.Range(0, 1 << rows.Count).Select(set => (IReadOnlyList<Happening>)[.. rows.Where((_, place) => (set >> place & 1) == 1)]);
+}
+
 /// <summary>Finds the samples of one animal.</summary>
 public static class SampleReference
 {
-    public static Samples In(Kind kind, Stretch stretch, Knowledge knowledge, Moment moment)
+    public static Samples In(Kind kind, Stretch stretch, Knowledge knowledge, Moment moment, IEnumerable<Happening>? ofGroups = null)
     {
-        var recorded = knowledge.Farm.Of(moment.Animal, kind)
+        var recorded = knowledge.Farm.Of(moment.Animal, kind).Concat(ofGroups ?? []).OrderBy(row => row.Day)
             .Where(row => stretch.Holds(kind, row.Day))
             .Select(row => new Sample(row.Day, row.Values, row.Answer, row.ResultNotKnown));
         // Nothing was sampled before she was born.

@@ -18,7 +18,7 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         TestCondition test => Anchors(test.Windows).Concat(Stretch(test.Windows) is { } widest ? OfLatestDay(In(test.Test, widest)) : []),
         MeasuredCondition measured => Anchors(measured.Windows).Concat(Stretch(measured.Windows) is { } widest ? Measured(measured, widest) : []),
         MobMeasuredCondition or MobCountCondition => OfTheMob(condition),
-        SpellCondition spell => Anchors(spell.Windows).Concat(Stretch(spell.Windows) is { } widest ? UpTo(spell.Windows.IsEmpty ? moment.Day : widest.To, spell.Spell.From, spell.Spell.Until) : []),
+        SpellCondition spell => Anchors(spell.Windows).Concat(Stretch(spell.Windows) is { } widest ? OfSpell(spell.Spell, spell.Windows.IsEmpty ? moment.Day : widest.To) : []),
         AgeCondition => Animal.BornFirst is { } first && Animal.BornLast is { } last
             ? [Fact("born", first == last ? Iso(first) : $"{Iso(first)} to {Iso(last)}")] : [],
         ParityCondition => (Animal.Parity is { } parity ? new[] { Fact("parity", Text(parity, null)) } : [])
@@ -67,6 +67,10 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         var all = rows.ToList();
         return all.Where(row => row.Day == all[^1].Day).Select(Entry);
     }
+
+    /// <summary>Rows of her own, and ends of her mob's. What makes the company of her mob is told beside, and not compared.</summary>
+    private IEnumerable<Evidence> OfSpell(Spell spell, int day) =>
+        knowledge.Farm.Of(moment.Animal, spell.From).Where(row => !row.OfGroup).DistinctBy(row => row.Day).Concat(Hers(spell.Until)).Where(row => row.Day <= day).Select(Entry);
 
     private IEnumerable<Evidence> UpTo(int day, params EventKind[] kinds) =>
         kinds.SelectMany(Hers).Where(row => row.Day <= day).Select(Entry);

@@ -25,8 +25,15 @@ public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection
             : $"what is missing would not settle it: {string.Join(", ", said)}";
     }
 
+    /// <summary>What is said of mobs, hers and the bulls', is not tried.</summary>
     private bool IsOpen(Missing missing)
     {
+        if (missing.Reason is MissingReason.MobNotKnown or MissingReason.BullsMobNotKnown or MissingReason.MayBeABull
+            || missing.Subject == knowledge.Rulebook.Vocabulary.MobMove.Name)
+        {
+            return true;
+        }
+
         var kinds = new[] { condition.Spell.From, condition.Spell.Until }.Where(kind => missing.Subject is "born" || kind.Name == missing.Subject);
         return missing.Reason == MissingReason.UnreadableRow
             ? kinds.Any(kind => _days.Unread(kind, knowledge.Coverage.Dawn, moment.Day).Contains(missing))
@@ -37,7 +44,11 @@ public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection
     /// <summary>Whether a day would be covered, were all that is said to be missing there, and said nothing.</summary>
     private bool Covers(Kind kind, int day) =>
         (knowledge.Coverage.Keeps(moment.Animal, kind, day, day) || said.Any(missing => IsOf(missing, kind, day)))
-        && _days.Unread(kind, day, day).All(said.Contains);
+        && Unread(kind, day).All(said.Contains);
+
+    /// <summary>A mob's row that begins a spell is the mob's, and no doubt of hers.</summary>
+    private IEnumerable<Missing> Unread(Kind kind, int day) => _days.Unread(kind, day, day)
+        .Where(missing => !knowledge.Farm.Unread.Any(row => row.OfGroup && row.Line == missing.Line && kind.Id == condition.Spell.From.Id));
 
     private bool IsOf(Missing missing, Kind kind, int day) => missing.Reason switch
     {

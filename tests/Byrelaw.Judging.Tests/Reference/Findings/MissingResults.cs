@@ -9,7 +9,7 @@ public static class MissingResults
     /// <param name="knowledge">The records.</param>
     /// <param name="moment">Who, and when.</param>
     public static IEnumerable<Missing> OfTest(TestCondition condition, Stretch widest, int latest, Knowledge knowledge, Moment moment) =>
-        Latest(condition.Test, widest, latest, true, sample => sample.ResultNotKnown, knowledge, moment);
+        Latest(condition.Test, widest, latest, true, sample => sample.ResultNotKnown, knowledge, moment, TestReference.LastAgainst(condition, widest, knowledge, moment));
 
     /// <summary>The same for a measure.</summary>
     public static IEnumerable<Missing> OfMeasure(MeasuredCondition condition, Stretch widest, int latest, Knowledge knowledge, Moment moment)
@@ -26,7 +26,7 @@ public static class MissingResults
     /// <summary>The latest sample: there is none; it does not say; a row that could not be read may be later; or, where they do
     /// not agree or it is from before days that may not count, a newer one.</summary>
     private static IEnumerable<Missing> Latest(
-        Kind kind, Stretch widest, int latest, bool isLimitKnown, Func<Happening, bool> doesNotSay, Knowledge knowledge, Moment moment)
+        Kind kind, Stretch widest, int latest, bool isLimitKnown, Func<Happening, bool> doesNotSay, Knowledge knowledge, Moment moment, int lastOfGroups = int.MinValue)
     {
         var rows = knowledge.Farm.Of(moment.Animal, kind).Where(row => widest.Holds(kind, row.Day)).ToList();
         var days = new MissingDays(knowledge, moment);
@@ -42,7 +42,7 @@ public static class MissingResults
         var unread = Unread(kind, last, to, knowledge, moment);
         var isPending = unread.Count > 0 || unsettled.Exists(row => row.ResultNotKnown);
         return [.. unsettled.Select(Unsettled), .. unread,
-            .. !isPending && (isLimitKnown || last < latest) ? new[] { NoResult(kind, Math.Max(last + 1, latest), to, days) } : []];
+            .. !isPending && (isLimitKnown || last < latest) ? new[] { NoResult(kind, Math.Max(Math.Max(last, lastOfGroups) + 1, latest), to, days) } : []];
     }
 
     /// <summary>The results of all the days.</summary>

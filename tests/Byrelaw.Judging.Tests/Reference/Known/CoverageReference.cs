@@ -8,14 +8,17 @@ public sealed class CoverageReference
 {
     private readonly FarmAsRead _farm;
     private readonly RecordKeeping? _keeping;
+    private readonly Predicate<Unread> _passedOver;
     private readonly Dictionary<int, int[]> _uncoveredBefore = [];
 
     /// <param name="farm">What the rows say.</param>
     /// <param name="keeping">What the farm says is complete.</param>
     /// <param name="dawn">A day before everything on record, declared or born.</param>
     /// <param name="dusk">The last day anything is judged on.</param>
-    public CoverageReference(FarmAsRead farm, RecordKeeping? keeping, int dawn, int dusk)
+    /// <param name="passedOver">Rows that are no doubt here; null for none.</param>
+    public CoverageReference(FarmAsRead farm, RecordKeeping? keeping, int dawn, int dusk, Predicate<Unread>? passedOver = null)
     {
+        _passedOver = passedOver ?? (_ => false);
         _farm = farm;
         _keeping = keeping;
         Dawn = dawn;
@@ -61,7 +64,7 @@ public sealed class CoverageReference
     }
 
     /// <summary>The first day that the farm promises a kind since; null where it does not.</summary>
-    public int? DeclaredSince(Kind kind) => PromisesOf(kind) is [var first, ..] ? DayNumber.Of(first.Since) : null;
+    public int? DeclaredSince(Kind kind) => new PromiseReference(_keeping, kind, _farm.Known, _farm.LatestEntry(kind)).Since;
 
     /// <summary>How many days before each day are not covered, counted from dawn: so that a stretch needs no walk.</summary>
     private int[] UncoveredBefore(int animal, Kind kind, bool strict)
@@ -92,16 +95,9 @@ public sealed class CoverageReference
     private Func<int, bool> Covered(int animal, Kind kind, bool strict)
     {
         var kept = Kept(animal, kind, strict);
-        var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind)).ToList();
+        var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind) && !_passedOver(row)).ToList();
         var needed = NeededFrom(_farm.Animals[animal], kind);
         return day => kept(day) && (day < needed || !unread.Any(row => row.MayBeIn(day, day)));
-    }
-
-    /// <summary>The promises about a kind, oldest first. One of which nothing says how far it reaches covers nothing.</summary>
-    private List<Completeness> PromisesOf(Kind kind)
-    {
-        var promises = (_keeping?.Complete ?? []).Where(complete => complete.Kinds.Any(one => one.Id == kind.Id)).OrderBy(complete => complete.Since).ToList();
-        return promises.Count > 0 && promises[^1].Until is null && _keeping!.UpTo is null && _farm.LatestEntry(kind) is null ? [] : promises;
     }
 
     /// <summary>Tells of single days whether a kind is kept for an animal, whatever rows could not be read.</summary>
@@ -110,29 +106,12 @@ public sealed class CoverageReference
     /// <param name="strict">Coverage stops at the known day; else "later days are judged as if nothing more happens".</param>
     private Func<int, bool> Kept(int animal, Kind kind, bool strict)
     {
-        // "`until` is the last day covered"; a promise without it is covered as far as the kind's own records reach, and the days from
-        // there to the known day are past, and not covered. Later days are judged as if nothing more happens, after the last stretch.
-        var promises = PromisesOf(kind);
-        var latestEntry = _farm.LatestEntry(kind);
-        bool IsPromised(int day)
-        {
-            foreach (var promise in promises)
-            {
-                var isLast = promise == promises[^1];
-                var reach = promise.Until is { } said ? DayNumber.Of(said) : _keeping!.UpTo is null ? latestEntry ?? int.MinValue : _farm.Known;
-                if (day >= DayNumber.Of(promise.Since) && (day <= reach || (isLast && day > _farm.Known)))
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
+        var promise = new PromiseReference(_keeping, kind, _farm.Known, _farm.LatestEntry(kind));
 
         // "Coverage of a kind starts at the later of the declared date and her latest event that joins the herd, and ends at one that leaves it."
         var from = _farm.Presence.CoveredFrom(animal);
         var until = strict ? Math.Min(_farm.Known, _farm.Presence.CoveredUntil(animal)) : _farm.Presence.CoveredUntil(animal);
         var needed = NeededFrom(_farm.Animals[animal], kind);
-        return day => day < needed || (day >= from && day <= until && IsPromised(day));
+        return day => day < needed || (day >= from && day <= until && promise.Holds(day));
     }
 }

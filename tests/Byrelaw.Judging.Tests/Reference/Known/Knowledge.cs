@@ -26,7 +26,8 @@ public sealed class Knowledge
         Coverage = new CoverageReference(Farm, rulebook.Records, dates.Min() - 2, dusk);
         Anchors = new AnchorReference(Farm, Coverage);
         Windows = new WindowReference(Farm, Coverage, Anchors);
-        Spells = new SpellReference(Farm, Coverage);
+        Where = new WhereReference(Farm, Coverage, rulebook.Records, rulebook.Vocabulary.MobMove);
+        Spells = new SpellReference(Farm, Coverage, rulebook.Records, rulebook.Vocabulary);
     }
 
     public Rulebook Rulebook { get; }
@@ -38,6 +39,8 @@ public sealed class Knowledge
     public AnchorReference Anchors { get; }
 
     public WindowReference Windows { get; }
+
+    public WhereReference Where { get; }
 
     public SpellReference Spells { get; }
 

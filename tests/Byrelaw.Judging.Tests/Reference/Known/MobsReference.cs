@@ -35,20 +35,20 @@ public sealed class MobsReference
     {
         var moves = (_moves.GetValueOrDefault(animal) ?? []).Where(move => move.Day <= day).ToList();
         var hidden = _unread.Where(row => row.MayBeOf(_farm.Animals[animal])).ToList();
-        if (!_moves.ContainsKey(animal) && hidden.Count == 0)
-        {
-            return _farm.Animals[animal].Mob;
-        }
-
         if (moves.Count == 0)
         {
-            return null;
+            // That her mob moved as a whole says nothing against her cell: it is how she was in that mob.
+            return hidden.Count == 0 && !(_moves.GetValueOrDefault(animal) ?? []).Any(move => !move.OfGroup) ? _farm.Animals[animal].Mob : null;
         }
 
         var last = moves.Max(move => move.Day);
         var names = moves.Where(move => move.Day == last).Select(move => move.Mob).Distinct().ToList();
         return names.Count > 1 || hidden.Any(row => row.MayBeIn(last, day)) ? null : names[0];
     }
+
+    /// <summary>"A mob's move takes those who were in it the day before, and those who moved into it on that day."</summary>
+    public Truth MovesWith(int animal, string mob, int day) =>
+        Kleene.Or(IsIn(animal, mob, day - 1), Kleene.Of((_moves.GetValueOrDefault(animal) ?? []).Any(move => move.Day == day && move.Mob == mob)));
 
     /// <summary>Whether she is in a mob on a day.</summary>
     public Truth IsIn(int animal, string mob, int day) => At(animal, day) is { } hers ? Kleene.Of(hers == mob) : Truth.Unknown;

@@ -1,32 +1,43 @@
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>
-/// Whether she was in a spell on a day. "On the days of its starting and its ending event she is in it. After a day with
-/// both, the state flips from what it was before that day twice, i.e. is what it was before. In a spell after a start until
-/// an end; hidden (uncovered) opposite events between make it not known."
+/// Whether she was in a spell on a day: by rows of her own, or by the company of her mob. "`bull in` of `mob:River` starts the spell for
+/// the mob. Who enters while it runs starts it that day, who leaves ends it that day. Mob or its bull not known: nor is her spell."
 /// </summary>
-/// <remarks>Walks from birth day by day and keeps every state that she may be in.</remarks>
-public sealed class SpellReference(FarmAsRead farm, CoverageReference coverage)
+public sealed class SpellReference
 {
+    private readonly FarmAsRead _farm;
+    private readonly CoverageReference _coverage;
+    private readonly OwnSpellReference _own;
+    private readonly MobCompanyReference _company;
+    private readonly WhereReference _where;
     private readonly Dictionary<(int Animal, string Spell, bool Strict), Truth[]> _known = [];
 
+    public SpellReference(FarmAsRead farm, CoverageReference coverage, RecordKeeping? keeping, Vocabulary vocabulary)
+    {
+        _farm = farm;
+        _coverage = coverage;
+
+        // "A mob's or herd's `bull out` is also an entry of each member's, its `bull in` is not": whose it is, then, is no doubt of hers.
+        var starts = vocabulary.Spells.Select(spell => spell.From.Id).ToHashSet();
+        var own = new CoverageReference(farm, keeping, coverage.Dawn, coverage.Dusk, row => row.OfGroup && row.Kind is { } kind && starts.Contains(kind.Id));
+        var endings = new SpellEndsReference(farm, keeping);
+        _where = new WhereReference(farm, coverage, keeping, vocabulary.MobMove);
+        _own = new OwnSpellReference(farm, own, endings);
+        _company = new MobCompanyReference(farm, coverage, keeping, endings, _own, _where);
+    }
+
     /// <summary>On the day of judging itself.</summary>
-    public Truth At(Spell spell, Moment moment) => Days(spell, moment)[moment.Day - coverage.Dawn];
+    public Truth At(Spell spell, Moment moment) => Days(spell, moment)[moment.Day - _coverage.Dawn];
 
     /// <summary>On any day from one to another: the Kleene "or" of all of them.</summary>
     public Truth OnAny(Spell spell, Moment moment, int from, int to)
     {
         var days = Days(spell, moment);
         var any = Truth.False;
-        for (var day = Math.Max(from, coverage.Dawn); day <= to; day++)
+        for (var day = Math.Max(from, _coverage.Dawn); day <= to; day++)
         {
-            var truth = days[day - coverage.Dawn];
-            if (truth == Truth.True)
-            {
-                return truth;
-            }
-
-            any = truth == Truth.Unknown ? truth : any;
+            any = Kleene.Or(any, days[day - _coverage.Dawn]);
         }
 
         return any;
@@ -37,50 +48,37 @@ public sealed class SpellReference(FarmAsRead farm, CoverageReference coverage)
         var key = (moment.Animal, spell.Name, moment.Strict);
         if (!_known.TryGetValue(key, out var days))
         {
-            days = Walk(spell, moment.Animal, (kind, day) => coverage.Covers(moment.Animal, kind, day, day, moment.Strict));
-            _known[key] = days;
+            _known[key] = days = new Truth[_coverage.Dusk - _coverage.Dawn + 1];
+            for (var day = _coverage.Dawn; day <= _coverage.Dusk; day++)
+            {
+                days[day - _coverage.Dawn] = Kleene.Or(_own.On(spell, moment.Animal, day, moment.Strict), OfHerMob(spell, moment.Animal, day, moment.Strict));
+            }
         }
 
         return days;
     }
 
-    /// <summary>Whether it would be known on all days from one to another, did these say which kinds cover which days.</summary>
-    public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers)
-    {
-        var days = Walk(spell, animal, covers)[(Math.Max(from, coverage.Dawn) - coverage.Dawn)..(to + 1 - coverage.Dawn)];
-        return days.Contains(Truth.True) || !days.Contains(Truth.Unknown);
-    }
+    /// <summary>Whether it would be known of her own spells on all days from one to another, did these say which kinds cover which days.</summary>
+    public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers) => _own.IsKnown(spell, animal, from, to, covers);
 
-    private Truth[] Walk(Spell spell, int animal, Func<Kind, int, bool> covers)
+    /// <summary>No calf too young for a bull runs with one. Where her mob is not known, she may be in any: the same for all, or not known.</summary>
+    private Truth OfHerMob(Spell spell, int animal, int day, bool strict)
     {
-        var starts = farm.Of(animal, spell.From).Select(row => row.Day).ToHashSet();
-        var ends = farm.Of(animal, spell.Until).Select(row => row.Day).ToHashSet();
-        var truths = new Truth[coverage.Dusk - coverage.Dawn + 1];
-        var before = new HashSet<bool> { false };
-        for (var day = coverage.Dawn; day <= coverage.Dusk; day++)
+        if (day < CoverageReference.NeededFrom(_farm.Animals[animal], spell.From))
         {
-            var today = new HashSet<bool>();
-            var after = new HashSet<bool>();
-            foreach (var was in before)
-            {
-                foreach (var start in MayHappen(starts, spell.From, day))
-                {
-                    // An end that nobody wrote down is of no account where she was not in.
-                    foreach (var end in was || start ? MayHappen(ends, spell.Until, day) : [ends.Contains(day)])
-                    {
-                        today.Add(was || start || end);
-                        after.Add(start == end ? was : start);
-                    }
-                }
-            }
-
-            truths[day - coverage.Dawn] = today.Count > 1 ? Truth.Unknown : Kleene.Of(today.Single());
-            before = after;
+            return Truth.False;
         }
 
-        return truths;
+        var any = Truth.False;
+        var without = _farm.Animals[animal].IsFemale == true ? -1 : animal;
+        foreach (var mob in _where.MobsOn(animal, day, strict))
+        {
+            var company = mob is null
+                ? Kleene.SameForAll(_company.Mobs.Select(one => _company.On(spell, one, without, day, strict)))
+                : _company.On(spell, mob, without, day, strict);
+            any = Kleene.Or(any, company);
+        }
 
-        bool[] MayHappen(HashSet<int> recorded, Kind kind, int day) =>
-            recorded.Contains(day) ? [true] : covers(kind, day) ? [false] : [false, true];
+        return Kleene.And(_farm.Presence.At(animal, day), any);
     }
 }

@@ -42,6 +42,9 @@ public sealed record AnimalAsRead
     /// <summary>True for F, false for M, null for anything else.</summary>
     public required bool? IsFemale { get; init; }
 
+    /// <summary>"`sex` may be `steer`, who is none": no bull.</summary>
+    public required bool IsSteer { get; init; }
+
     /// <summary>Folded; null where blank.</summary>
     public required string? Mob { get; init; }
 
@@ -67,7 +70,8 @@ public sealed record AnimalAsRead
             Number = row.Number,
             BornFirst = first,
             BornLast = last,
-            IsFemale = row.Sex switch { "F" => true, "M" => false, _ => null },
+            IsFemale = row.Sex switch { "F" => true, "M" or "steer" => false, _ => null },
+            IsSteer = row.Sex == "steer",
             Mob = row.Mob.Length == 0 ? null : NameFolding.Fold(row.Mob),
             Parity = parity,
             ParityUnreadable = parity is null && row.Parity.Length > 0,

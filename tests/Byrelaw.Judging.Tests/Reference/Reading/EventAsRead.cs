@@ -10,12 +10,28 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// <param name="Mob">For a mob move: the mob, folded.</param>
 public sealed record Happening(int Animal, Kind Kind, int Day, int Line, ValueRange Values = default, int Answer = -1, string? Mob = null)
 {
+    /// <summary>A row of a mob or the herd that is each member's.</summary>
+    public bool OfGroup { get; init; }
+
     /// <summary>A sample whose result is blank, pending or not a declared answer.</summary>
     public bool ResultNotKnown => (Kind is MeasureKind && Values.IsAny) || (Kind is TestKind && Answer < 0);
 }
 
 /// <summary>A mob's own result: "a mob row of a measure or test is never an animal's own result".</summary>
 public sealed record MobResult(string Mob, MeasureKind Measure, int Day, int Line, ValueRange Values);
+
+/// <summary>A result of a mob, or of the herd.</summary>
+/// <param name="Mob">Folded; null for the herd.</param>
+/// <param name="Result">As if it were some animal's.</param>
+public sealed record GroupResult(string? Mob, Happening Result);
+
+/// <summary>An event of a mob, or of the herd.</summary>
+/// <param name="Mob">Folded; null for the herd.</param>
+/// <param name="Kind">What.</param>
+/// <param name="Day">When.</param>
+/// <param name="Line">Of <c>events.csv</c>.</param>
+/// <param name="Target">For a move: where to, folded.</param>
+public sealed record GroupEvent(string? Mob, Kind Kind, int Day, int Line, string? Target);
 
 /// <summary>
 /// "A row left out suspends coverage for what can be read of it: that animal and kind; every kind for her if the
@@ -27,6 +43,9 @@ public sealed record MobResult(string Mob, MeasureKind Measure, int Day, int Lin
 /// <param name="Line">Of <c>events.csv</c>.</param>
 public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
 {
+    /// <summary>A row that can be read, of a mob: only whose it is nobody can say.</summary>
+    public bool OfGroup { get; init; }
+
     /// <summary>It may be hers: nothing happened to her before she was born.</summary>
     public bool MayBeOf(AnimalAsRead animal) => (Animal is null || Animal == animal.Index) && !(Day < animal.BornFirst);
 

@@ -26,11 +26,18 @@ public sealed class FarmAsRead
         var single = new RowSorting(rows, Animals, vocabulary, members: null);
         Mobs = new MobsReference(this, single);
         Presence = new PresenceReference(this, single);
-        var all = new RowSorting(rows, Animals, vocabulary, members: this);
+        var moves = new PromiseReference(keeping, vocabulary.MobMove, Known, rows.Where(row => row is { Kind: EventKind { IsMobMove: true }, RestCanBeRead: true } && row.Whom != Whom.CannotBeRead).Max(row => row.Day));
+
+        // First whole mobs move; then what happened to a mob happened to those who were in it.
+        Mobs = new MobsReference(this, new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds));
+        var all = new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds);
         Happenings = all.Happenings;
         MobResults = all.MobResults;
         Unread = all.Unread;
         _ofGroups = all.OfGroups;
+        GroupEvents = all.GroupEvents;
+        GroupResults = all.GroupResults;
+        MobNames = all.MobNames;
         Mobs = new MobsReference(this, all);
         Presence = new PresenceReference(this, all);
         _byAnimalAndKind = new List<Happening>[Animals.Count, vocabulary.Kinds.Length];
@@ -50,6 +57,15 @@ public sealed class FarmAsRead
     public IReadOnlyList<MobResult> MobResults { get; }
 
     public IReadOnlyList<Unread> Unread { get; }
+
+    /// <summary>Events of mobs and of the herd.</summary>
+    public IReadOnlyList<GroupEvent> GroupEvents { get; }
+
+    /// <summary>Results of mobs and of the herd that may or may not be each member's.</summary>
+    public IReadOnlyList<GroupResult> GroupResults { get; }
+
+    /// <summary>Every mob that any cell or move names.</summary>
+    public IReadOnlyCollection<string> MobNames { get; }
 
     public MobsReference Mobs { get; }
 

@@ -61,6 +61,11 @@ public sealed record RowAsRead(EventRow Row, int Line, int? Day, Whom Whom, int 
         _ => new Happening(animal, Kind!, Day!.Value, Line),
     };
 
+    /// <summary>The result as nobody's; an amount that cannot be read is not known.</summary>
+    public Happening WhateverResultOf() => Kind is MeasureKind measure
+        ? new Happening(-1, measure, Day!.Value, Line, Values: CellReading.Amount(measure, Row.Value, Row.Unit) ?? ValueRange.Any)
+        : HappeningOf(-1);
+
     private int AnswerOf(TestKind test)
     {
         for (var i = 0; i < test.Answers.Length; i++)

@@ -5,6 +5,7 @@ public sealed class RowSorting
 {
     private readonly IReadOnlyList<AnimalAsRead> _animals;
     private readonly FarmAsRead? _members;
+    private readonly Func<int, bool>? _movesArePromised;
 
     /// <summary>Mobs that some animal's cell or move names; any other is as good as an unknown animal.</summary>
     private readonly HashSet<string> _mobNames;
@@ -13,8 +14,10 @@ public sealed class RowSorting
     /// <param name="rows">All rows seen.</param>
     /// <param name="animals">All animals.</param>
     /// <param name="members">Tells who is in a mob and in the herd; null to leave the events of mobs and the herd out.</param>
-    public RowSorting(IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals, Vocabulary vocabulary, FarmAsRead? members)
+    /// <param name="movesOf">Which promises count for moves; null where none do.</param>
+    public RowSorting(IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals, Vocabulary vocabulary, FarmAsRead? members, Func<int, bool>? movesOf = null)
     {
+        _movesArePromised = movesOf;
         _animals = animals;
         _members = members;
         var moves = rows.Where(row => row is { Kind: EventKind { IsMobMove: true }, Day: not null, RestCanBeRead: true } && row.Whom != Whom.CannotBeRead).ToList();
@@ -38,6 +41,14 @@ public sealed class RowSorting
 
     /// <summary>Rows of mobs and of the herd that can be read, whoever they mean.</summary>
     public List<(Kind Kind, int Day)> OfGroups { get; } = [];
+    /// <summary>Events of mobs and of the herd.</summary>
+    public List<GroupEvent> GroupEvents { get; } = [];
+
+    /// <summary>Results of a mob or the herd of a test, and of the herd of a measure: "each may or may not be each member's".</summary>
+    public List<GroupResult> GroupResults { get; } = [];
+
+    /// <summary>Every mob that any cell or move names.</summary>
+    public IReadOnlyCollection<string> MobNames => _mobNames;
 
     private void Sort(RowAsRead row)
     {
@@ -62,15 +73,15 @@ public sealed class RowSorting
     /// <summary>"A mob or herd row of an event is each member's on that date. A mob row of a measure or test is never an animal's own result."</summary>
     private void SortGroup(RowAsRead row)
     {
-        if (row.Kind is TestKind || (row.Kind is MeasureKind && row.Whom == Whom.Herd))
-        {
-            return;
-        }
-
         if (row.Day is not { } day || row.Kind is not { } kind || !row.EntryCanBeRead || (kind is EventKind && !row.RestCanBeRead))
         {
             // Whose it is, then, nobody can say for sure: it may be anyone's.
             Unread.Add(new Unread(null, row.Kind, row.Day, row.Line));
+        }
+        else if (kind is TestKind || (kind is MeasureKind && row.Whom == Whom.Herd))
+        {
+            GroupResults.Add(new GroupResult(row.Whom == Whom.Herd ? null : row.Mob, row.WhateverResultOf()));
+            OfGroups.Add((kind, day));
         }
         else if (kind is MeasureKind measure)
         {
@@ -79,26 +90,39 @@ public sealed class RowSorting
         }
         else if (_members is not null)
         {
+            GroupEvents.Add(new GroupEvent(row.Whom == Whom.Herd ? null : row.Mob, kind, day, row.Line, kind is EventKind { IsMobMove: true } ? NameFolding.Fold(row.Row.Value) : null));
             SortEvent(row, day, kind, _members);
         }
     }
 
     /// <summary>"An animal whose mob is not known on the date of a mob row of an event gets a gap for that kind on that day";
     /// likewise one of whom it is not known whether she was in the herd.</summary>
+    /// <remarks>"So too any event's row of a mob: on days on which `mob` is not promised complete it may be anybody's, and is in doubt."</remarks>
     private void SortEvent(RowAsRead row, int day, Kind kind, FarmAsRead farm)
     {
         OfGroups.Add((kind, day));
+        var asksMoves = row.Whom == Whom.Mob && kind is EventKind { Effect: HerdEffect.None, IsMobMove: false };
+        if (asksMoves && _movesArePromised?.Invoke(day) != true)
+        {
+            Unread.Add(new Unread(null, kind, day, row.Line) { OfGroup = true });
+            return;
+        }
+
         foreach (var animal in _animals)
         {
+            var isKept = !asksMoves || (day >= farm.Presence.CoveredFrom(animal.Index) && day <= farm.Presence.CoveredUntil(animal.Index));
             var isMember = Kleene.And(
-                farm.Presence.At(animal.Index, day), row.Whom == Whom.Herd ? Truth.True : farm.Mobs.IsIn(animal.Index, row.Mob, day));
+                farm.Presence.At(animal.Index, day),
+                row.Whom == Whom.Herd ? Truth.True
+                : kind is EventKind { IsMobMove: true } ? farm.Mobs.MovesWith(animal.Index, row.Mob, day)
+                : isKept ? farm.Mobs.IsIn(animal.Index, row.Mob, day) : Truth.Unknown);
             if (isMember == Truth.True)
             {
-                Happenings.Add(row.HappeningOf(animal.Index));
+                Happenings.Add(row.HappeningOf(animal.Index) with { OfGroup = true });
             }
             else if (isMember == Truth.Unknown)
             {
-                Unread.Add(new Unread(animal.Index, kind, day, row.Line));
+                Unread.Add(new Unread(animal.Index, kind, day, row.Line) { OfGroup = true });
             }
         }
     }

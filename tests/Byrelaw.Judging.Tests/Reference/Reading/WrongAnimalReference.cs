@@ -2,14 +2,12 @@ namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>
 /// Doubt 6: "an entry of a kind for females of a male; an entry more than 0 days after she left for good: as a row whose animal cannot be
-/// read (that kind, every animal, that day). After a sale: the same for mating, transfer, bull in, pregnancy test."
+/// read (that kind, every animal, that day)."
 /// </summary>
 public static class WrongAnimalReference
 {
     private static readonly string[] OfFemales =
         ["calving", "abortion", "heat", "mating", "transfer", "pregnancy test", "retained membranes", "metritis", "egg collection"];
-
-    private static readonly string[] OfThoseHere = ["mating", "transfer", "bull in", "pregnancy test"];
 
     public static bool IsSurely(RowAsRead row, IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals)
     {
@@ -25,7 +23,7 @@ public static class WrongAnimalReference
 
         var hers = rows.Where(other => IsEntry(other) && other.Animal == row.Animal && other.Kind is EventKind { Effect: not HerdEffect.None })
             .Select(other => (other.Day, Kind: (EventKind)other.Kind!)).ToList();
-        var left = hers.Where(change => change.Day < row.Day && change.Kind.Effect == HerdEffect.Leaves && (change.Kind.IsForGood || OfThoseHere.Contains(row.Kind.Name)))
+        var left = hers.Where(change => change.Day < row.Day && change.Kind.Effect == HerdEffect.Leaves && change.Kind.IsForGood)
             .Max(change => change.Day);
         var joined = hers.Where(change => change.Day <= row.Day && change.Kind.Effect == HerdEffect.Joins).Max(change => change.Day);
         return left is { } day && !(joined >= day);

@@ -1,4 +1,4 @@
-namespace Byrelaw.Judging.Criteria;
+namespace Byrelaw.Judging.Spells;
 
 /// <summary>
 /// What would have to be kept for it to be known what she was, taken that nothing happened but what is on record: starts while that
@@ -30,6 +30,17 @@ internal sealed class SpellDoubts(HerdDays days, int animal, int from, int until
             }
 
             _isIn = isStart;
+        }
+    }
+
+    /// <summary>A day that ended it without a row; on which, though, it may have begun again.</summary>
+    public void Ended(int? mayHaveBegun)
+    {
+        _isIn = false;
+        Known();
+        if (mayHaveBegun is { } day)
+        {
+            Add(false, day, day);
         }
     }
 

@@ -1,0 +1,231 @@
+namespace Byrelaw.Judging.Spells;
+
+/// <summary>
+/// The spells that rows about a mob or the herd begin and end. They are the mob's: whoever is in it is in the spell. Two starts may be two
+/// bulls or one bull written twice, so one end after two of them leaves it open. A mob that moves takes its bull along.
+/// </summary>
+/// <param name="days">The herd as each animal's own rows begin spells: what else cannot be read may begin one in any mob.</param>
+/// <param name="spell">Which.</param>
+/// <param name="endings">What ends a spell without a row.</param>
+internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endings)
+{
+    private readonly Herd _herd = days.Herd;
+    private readonly int _mobs = days.Herd.Mobs.Names.Length + 1;
+    private readonly DaySet _hiddenStarts = Hidden(days.Herd, spell.From.Id);
+    private readonly DaySet _hiddenEnds = Hidden(days.Herd, spell.Until.Id);
+
+    /// <summary>Adds the stretches of each mob; the last is that of animals without one.</summary>
+    public void AddTo(List<SpellStretch>[] stretches, bool strict)
+    {
+        var points = Points(strict);
+        var (least, most) = (new int[_mobs], new int[_mobs]);
+        var line = new int[_mobs];
+        var open = new SpellStretch[_mobs];
+        var (row, move) = (0, 0);
+        for (var i = 0; i < points.Count; i++)
+        {
+            var day = points[i];
+            var (firstRow, firstMove) = (row, move);
+            for (; row < _herd.MobRows.Spells.Length && _herd.MobRows.Spells[row].Day <= day; row++)
+            {
+            }
+
+            for (; move < _herd.MobRows.Moves.Length && _herd.MobRows.Moves[move].Day <= day; move++)
+            {
+            }
+
+            var (mayStart, mayEnd) = (IsHidden(spell.From.Id, day, strict), IsHidden(spell.Until.Id, day, strict));
+            var today = new Truth[_mobs];
+            for (var mob = 0; mob < _mobs; mob++)
+            {
+                var (start, end, isHerdsEnd) = RowsOf(mob, firstRow, row, day, ref line[mob]);
+                today[mob] = start || end || least[mob] > 0 ? Truth.True : most[mob] > 0 || mayStart ? Truth.Unknown : Truth.False;
+                (least[mob], most[mob]) = After(least[mob], most[mob], start, end, isHerdsEnd, mayStart, mayEnd);
+            }
+
+            for (var i2 = firstMove; i2 < move; i2++)
+            {
+                Carry(_herd.MobRows.Moves[i2], least, most, today, line);
+            }
+
+            for (var mob = 0; mob < _mobs; mob++)
+            {
+                (least[mob], most[mob]) = endings.EndsAll(day) ? (0, 0) : (least[mob], most[mob]);
+                Change(stretches[mob], ref open[mob], today[mob], day, line[mob]);
+                if (i + 1 == points.Count || points[i + 1] > day + 1)
+                {
+                    var after = least[mob] > 0 ? Truth.True : most[mob] > 0 || IsHidden(spell.From.Id, day + 1, strict) ? Truth.Unknown : Truth.False;
+                    Change(stretches[mob], ref open[mob], after, day + 1, line[mob]);
+                }
+            }
+        }
+
+        for (var mob = 0; mob < _mobs; mob++)
+        {
+            Change(stretches[mob], ref open[mob], Truth.False, Day.End + 1, 0);
+        }
+    }
+
+    private static void Change(List<SpellStretch> stretches, ref SpellStretch open, Truth next, int day, int line)
+    {
+        if (next == open.State)
+        {
+            return;
+        }
+
+        if (open.State != Truth.False)
+        {
+            stretches.Add(open with { To = day - 1 });
+        }
+
+        open = new SpellStretch(day, day, next, Line: line);
+    }
+
+    /// <summary>What is said of a mob on a day; one kind on one day counts once.</summary>
+    private (bool Start, bool End, bool IsHerdsEnd) RowsOf(int mob, int from, int to, int day, ref int line)
+    {
+        var (start, end, isHerdsEnd) = (false, false, false);
+        for (var i = from; i < to; i++)
+        {
+            var row = _herd.MobRows.Spells[i];
+            if (row.Day != day || (row.Mob != mob && row.Mob != MobStays.NotKnown))
+            {
+                continue;
+            }
+
+            if (row.Kind == spell.From.Id)
+            {
+                start = true;
+                line = row.Line;
+            }
+            else if (row.Kind == spell.Until.Id)
+            {
+                end = true;
+                isHerdsEnd |= row.Mob == MobStays.NotKnown;
+            }
+        }
+
+        return (start, end, isHerdsEnd);
+    }
+
+    /// <summary>How many may run after a day, at least and at most. After a day with both, recorded or hidden, it is as before it.</summary>
+    private static (int Least, int Most) After(int least, int most, bool start, bool end, bool isHerdsEnd, bool mayStart, bool mayEnd) => (start, end) switch
+    {
+        (true, true) => (least, most),
+        (true, false) => (mayEnd ? least : 1, most + 1),
+        (false, true) => (0, mayStart ? most : isHerdsEnd ? 0 : Math.Max(most - 1, 0)),
+        _ => (mayEnd ? 0 : least, mayStart ? Math.Max(most, 1) : most),
+    };
+
+    /// <summary>A mob that moves takes along what runs in it; where a member stays, or may, both may have it.</summary>
+    private void Carry(in MobMove move, int[] least, int[] most, Truth[] today, int[] line)
+    {
+        for (var mob = 0; mob < _mobs; mob++)
+        {
+            if (mob == move.Target || (mob != move.Mob && move.Mob != MobStays.NotKnown) || today[mob] == Truth.False)
+            {
+                continue;
+            }
+
+            var all = AllMove(mob, move.Day);
+            today[move.Target] = all && today[mob] == Truth.True ? Truth.True : today[move.Target] == Truth.False ? Truth.Unknown : today[move.Target];
+            most[move.Target] += most[mob];
+            least[move.Target] = all ? Math.Max(least[move.Target], least[mob]) : least[move.Target];
+            line[move.Target] = line[mob];
+            (least[mob], most[mob]) = (0, all ? 0 : most[mob]);
+        }
+    }
+
+    private bool AllMove(int mob, int day)
+    {
+        for (var animal = 0; animal < _herd.Count; animal++)
+        {
+            var now = _herd.Mobs.At(animal, day);
+            if ((now == mob || (now == MobStays.NotKnown && _herd.Mobs.At(animal, day - 1) == mob)) && _herd.Membership.At(animal, day) != Presence.Out)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>
+    /// Whether a start or an end may have happened in any mob, unrecorded. That a bull was in before the farm promised anything is for each
+    /// animal that was there to answer, not for the mob.
+    /// </summary>
+    private bool IsHidden(int kind, int day, bool strict)
+    {
+        var coverage = _herd.Coverage;
+        if (day > coverage.KnownDay)
+        {
+            return strict;
+        }
+
+        if (kind == spell.Until.Id && day < coverage.Since[kind])
+        {
+            return true;
+        }
+
+        return (kind == spell.From.Id ? _hiddenStarts : _hiddenEnds).Holds(day);
+    }
+
+    /// <summary>Days on which one of a kind may have happened to a mob that nobody wrote down, as far as the records reach.</summary>
+    private static DaySet Hidden(Herd herd, int kind)
+    {
+        var stretches = new List<(int From, int To)>();
+        foreach (var hole in herd.Coverage.Holes)
+        {
+            if (hole.Animal < 0 && hole.Kind == kind)
+            {
+                stretches.Add((hole.From, hole.To));
+            }
+        }
+
+        foreach (var gap in herd.Coverage.Gaps)
+        {
+            if (gap.Animal < 0 && (gap.Kind == kind || gap.Kind < 0) && !herd.MobRows.Lines.Contains(gap.Line))
+            {
+                stretches.Add((gap.From, gap.To));
+            }
+        }
+
+        return new DaySet(stretches);
+    }
+
+    /// <summary>The days on which anything may change, in order; between them nothing happens.</summary>
+    private List<int> Points(bool strict)
+    {
+        var points = new SortedSet<int>();
+        foreach (var row in _herd.MobRows.Spells)
+        {
+            if (row.Kind == spell.From.Id || row.Kind == spell.Until.Id)
+            {
+                points.Add(row.Day);
+            }
+        }
+
+        var coverage = _herd.Coverage;
+        points.UnionWith(_hiddenStarts.Edges);
+        points.UnionWith(_hiddenEnds.Edges);
+        if (points.Count == 0)
+        {
+            return [];
+        }
+
+        foreach (var move in _herd.MobRows.Moves)
+        {
+            points.Add(move.Day);
+        }
+
+        points.UnionWith(endings.OfAll);
+        points.Add(coverage.Since[spell.Until.Id]);
+        points.Add(coverage.KnownDay);
+        points.Add(coverage.KnownDay + 1);
+
+        // After each of these days another begins.
+        points.UnionWith(points.Where(day => day < Day.End).Select(day => day + 1).ToArray());
+        points.RemoveWhere(day => day > Day.End);
+        return [.. points];
+    }
+}

@@ -1,0 +1,179 @@
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>Whether a mob has the company that makes a spell: a bull was put in it by a row, or a grown male is in it.</summary>
+public sealed class MobCompanyReference(
+    FarmAsRead farm, CoverageReference coverage, RecordKeeping? keeping, SpellEndsReference endings, OwnSpellReference own, WhereReference where)
+{
+    private readonly Dictionary<(string Spell, bool Strict, int Without), Dictionary<string, Truth[]>> _known = [];
+
+    private readonly Dictionary<int, bool[]> _hidden = [];
+
+    /// <summary>All mobs that any cell or move names, and the one of all whose cell is blank.</summary>
+    public IReadOnlyList<string> Mobs { get; } = [.. farm.MobNames, WhereReference.Blank];
+
+    /// <param name="spell">Which.</param>
+    /// <param name="mob">Whose company.</param>
+    /// <param name="without">One of unknown sex is no company of its own; -1 for a female.</param>
+    /// <param name="day">When.</param>
+    /// <param name="strict">Coverage stops at the known day.</param>
+    public Truth On(Spell spell, string mob, int without, int day, bool strict)
+    {
+        if (!_known.TryGetValue((spell.Name, strict, without), out var byMob))
+        {
+            _known[(spell.Name, strict, without)] = byMob = ByRows(spell, strict);
+            foreach (var animal in farm.Animals.Where(animal => animal.IsFemale != true && !animal.IsSteer && animal.Index != without && spell.WithMaleFrom is not null))
+            {
+                for (var each = coverage.Dawn; each <= coverage.Dusk; each++)
+                {
+                    var runs = Runs(spell, animal, each, strict);
+                    foreach (var one in runs == Truth.False ? [] : Mobs)
+                    {
+                        ref var truth = ref byMob[one][each - coverage.Dawn];
+                        truth = Kleene.Or(truth, Kleene.And(runs, IsIn(animal, one, each, strict)));
+                    }
+                }
+            }
+        }
+
+        return byMob[mob][day - coverage.Dawn];
+    }
+
+    /// <summary>
+    /// "A male's own `bull in` is his mob's"; a grown male in the mob is a bull. His own `bull out` takes him from every mob until his next
+    /// move or `bull in`; on the day of it he is still with them.
+    /// </summary>
+    private Truth Runs(Spell spell, AnimalAsRead male, int day, bool strict)
+    {
+        var runs = own.On(spell, male.Index, day, strict);
+        if (!where.IsWithout(male.Index, day) && runs != Truth.True)
+        {
+            runs = Kleene.Or(runs, Kleene.And(IsGrown(spell, male, day), Kleene.Not(IsTakenOut(spell, male.Index, day, strict))));
+        }
+
+        return Kleene.And(Kleene.And(male.IsFemale == false ? Truth.True : Truth.Unknown, farm.Presence.At(male.Index, day)), runs);
+    }
+
+    private Truth IsIn(AnimalAsRead male, string mob, int day, bool strict)
+    {
+        var isIn = Truth.False;
+        foreach (var his in where.MobsOn(male.Index, day, strict))
+        {
+            isIn = Kleene.Or(isIn, his is null ? Truth.Unknown : Kleene.Of(his == mob));
+        }
+
+        return isIn;
+    }
+
+    private static Truth IsGrown(Spell spell, AnimalAsRead male, int day) =>
+        male.BornFirst is { } first && day < Sums.After(spell.WithMaleFrom!.Value, first) ? Truth.False
+        : male.BornLast is { } last && day >= Sums.After(spell.WithMaleFrom!.Value, last) ? Truth.True
+        : Truth.Unknown;
+
+    private Truth IsTakenOut(Spell spell, int male, int day, bool strict)
+    {
+        var outs = farm.Of(male, spell.Until).Where(row => !row.OfGroup && row.Day < day).Select(row => row.Day).ToList();
+        return outs.Count == 0 || farm.Of(male, spell.From).Any(row => !row.OfGroup && row.Day >= outs[^1] && row.Day <= day) || where.MovesIn(male, outs[^1] + 1, day) ? Truth.False
+            : where.IsKept(male, outs[^1] + 1, day, strict) ? Truth.True
+            : Truth.Unknown;
+    }
+
+    /// <summary>
+    /// By rows of the mob or the herd. Two starts may be two bulls, or one written twice; the herd's end ends all. Kept is how many may run.
+    /// A mob that moves takes them along; "if somebody stays or may stay", both may have them.
+    /// </summary>
+    private Dictionary<string, Truth[]> ByRows(Spell spell, bool strict)
+    {
+        var truths = Mobs.ToDictionary(mob => mob, _ => new Truth[coverage.Dusk - coverage.Dawn + 1]);
+        var running = Mobs.ToDictionary(mob => mob, _ => new HashSet<int> { 0 });
+        var byDay = farm.GroupEvents.ToLookup(row => row.Day);
+        for (var day = coverage.Dawn; day <= coverage.Dusk; day++)
+        {
+            var today = new Dictionary<string, Truth>();
+            var rowsOfDay = byDay[day].ToList();
+            foreach (var mob in Mobs)
+            {
+                (today[mob], running[mob]) = Day(rowsOfDay, spell, mob, day, strict, running[mob]);
+            }
+
+            foreach (var move in rowsOfDay.Where(row => row.Target is not null))
+            {
+                foreach (var mob in Mobs.Where(mob => (move.Mob ?? mob) == mob && mob != move.Target && today[mob] != Truth.False))
+                {
+                    var all = !farm.Animals.Any(animal => Stays(animal.Index, mob, day));
+                    today[move.Target!] = Kleene.Or(today[move.Target!], all ? today[mob] : Truth.Unknown);
+                    // What both have may be one bull, written for the whole herd, or two.
+                    var together = running[move.Target!].SelectMany(there => running[mob].SelectMany(here => Enumerable.Range(Math.Max(here, there), Math.Min(here, there) + 1))).ToHashSet();
+                    running[move.Target!] = all ? together : [.. running[move.Target!], .. together];
+                    running[mob] = all ? [0] : [0, .. running[mob]];
+                }
+            }
+
+            foreach (var mob in Mobs)
+            {
+                truths[mob][day - coverage.Dawn] = today[mob];
+                running[mob] = endings.EndsAll(spell, day) ? [0] : running[mob];
+            }
+        }
+
+        return truths;
+    }
+
+    private bool Stays(int animal, string mob, int day) => farm.Presence.At(animal, day) != Truth.False
+        && (farm.Mobs.At(animal, day) is { } now ? now == mob : farm.Mobs.At(animal, day - 1) == mob);
+
+    private (Truth Today, HashSet<int> After) Day(List<GroupEvent> rowsOfDay, Spell spell, string mob, int day, bool strict, HashSet<int> before)
+    {
+        var rows = rowsOfDay.Where(row => row.Mob is null || row.Mob == mob).ToList();
+        var starts = rows.Any(row => row.Kind.Id == spell.From.Id);
+        var ends = rows.Where(row => row.Kind.Id == spell.Until.Id).ToList();
+        var today = new HashSet<bool>();
+        var after = new HashSet<int>();
+        foreach (var was in before)
+        {
+            foreach (var start in starts ? [true] : MayHide(spell.From, false, day, strict) ? [false, true] : new[] { false })
+            {
+                foreach (var end in ends.Count > 0 ? [true] : (was > 0 || start) && MayHide(spell.Until, true, day, strict) ? [false, true] : new[] { false })
+                {
+                    today.Add(was > 0 || start || end);
+                    if (start == end)
+                    {
+                        after.Add(was);
+                    }
+                    else if (end)
+                    {
+                        after.Add(ends.Count == 0 || ends.Exists(row => row.Mob is null) ? 0 : Math.Max(was - 1, 0));
+                    }
+                    else
+                    {
+                        // Nobody wrote it down: of several that may be hidden, one is enough. Written: another bull, or the same again.
+                        after.UnionWith(was == 0 ? [1] : starts ? [was, was + 1] : [was]);
+                    }
+                }
+            }
+        }
+
+        return (today.Count > 1 ? Truth.Unknown : Kleene.Of(today.Single()), after);
+    }
+
+    /// <summary>
+    /// Whether one may have happened to a mob, unrecorded: a row of nobody known, or of a mob that cannot be read. That a bull was in before the
+    /// farm promised anything is for each animal that was there to answer, not for the mob.
+    /// </summary>
+    private bool MayHide(Kind kind, bool isEnd, int day, bool strict)
+    {
+        if (day > farm.Known)
+        {
+            return strict;
+        }
+
+        if (!_hidden.TryGetValue(kind.Id, out var days))
+        {
+            var promise = new PromiseReference(keeping, kind, farm.Known, farm.LatestEntry(kind));
+            var rows = farm.Unread.Where(row => row.Animal is null && !row.OfGroup && row.MayBeA(kind)).ToList();
+            _hidden[kind.Id] = days = [.. Enumerable.Range(coverage.Dawn, farm.Known - coverage.Dawn + 1).Select(one =>
+                rows.Exists(row => row.MayBeIn(one, one)) || (promise.Since is not { } since || one < since ? isEnd : !promise.Holds(one)))];
+        }
+
+        return days[day - coverage.Dawn];
+    }
+}
