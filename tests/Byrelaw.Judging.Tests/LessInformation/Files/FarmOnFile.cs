@@ -25,7 +25,7 @@ internal sealed record FarmOnFile(string Name, Rulebook Rulebook, RecordFiles Re
         return new Judge(rulebook, Byrelaw.Judging.Promises.Believed.Of(rulebook, herd)).JudgeAll();
     }
 
-    /// <summary>Of two lines of one animal the better counts: somebody will read that one.</summary>
+    /// <summary>Of two lines of one animal the better counts: somebody will read that one. Nor do zeros, spaces and unseen signs make two of one.</summary>
     private static Dictionary<(string List, string Animal), Answer> Answers(Draft draft)
     {
         var answers = new Dictionary<(string List, string Animal), Answer>();
@@ -33,7 +33,7 @@ internal sealed record FarmOnFile(string Name, Rulebook Rulebook, RecordFiles Re
         {
             foreach (var animal in list.Animals)
             {
-                var place = (list.Choice.List, animal.Number);
+                var place = (list.Choice.List, animal.Number.Replace(" ", "", StringComparison.Ordinal).Replace("\u200b", "", StringComparison.Ordinal).TrimStart('0'));
                 if (!answers.TryGetValue(place, out var other) || Worth(animal.Answer) > Worth(other))
                 {
                     answers[place] = animal.Answer;

@@ -36,6 +36,9 @@ public sealed class GarbledFilesTests
     public void A_decimal_comma_lets_nobody_through() => Check(FileGarblings.TypeADecimalComma);
 
     [Fact]
+    public void An_animal_under_two_numbers_lets_nobody_through() => Check(FileGarblings.SplitAnAnimal);
+
+    [Fact]
     public void A_renamed_column_lets_nobody_through() => Check(FileGarblings.RenameAColumn);
 
     [Fact]
