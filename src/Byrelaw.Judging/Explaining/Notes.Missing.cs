@@ -115,6 +115,8 @@ internal sealed partial class Notes
     public void WhatRuns(int male, bool isMobInDoubt) => AddMissing(new Missing(
         isMobInDoubt ? MissingReason.BullsMobNotKnown : MissingReason.MayBeABull, days.Herd.Numbers[male], null, null, SettledBy.Yards));
 
+    public void WhoHasNoNumber() => AddMissing(new Missing(MissingReason.MayBeABull, "an animal without a number", null, null, SettledBy.Yards));
+
     public void TooFewOfTheMob(int kind, int from, int to, int needed) =>
         AddMissing(MissingReason.TooFewOfTheMob, kind, from, to, ByWhom(kind), 0, needed);
 

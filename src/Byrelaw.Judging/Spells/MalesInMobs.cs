@@ -10,6 +10,9 @@ namespace Byrelaw.Judging.Spells;
 /// <param name="spell">Which spell.</param>
 internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own, Spell spell)
 {
+    /// <summary>In place of an animal: one whose number cannot be read.</summary>
+    public const int WithoutNumber = -2;
+
     private readonly Herd _herd = days.Herd;
     private readonly KindRun _starts = days.Herd.OwnRun(spell.From.Id);
     private readonly KindRun _ends = days.Herd.OwnRun(spell.Until.Id);
@@ -28,6 +31,12 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
             {
                 Add(animal, age, stretches, anywhere, strict);
             }
+        }
+
+        // A row whose number cannot be read may be a bull's.
+        if (_herd.AnimalsWithoutNumber > 0)
+        {
+            anywhere.Add(new SpellStretch(Day.Start, Day.End, Truth.Unknown, WithoutNumber));
         }
     }
 

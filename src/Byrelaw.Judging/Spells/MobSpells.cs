@@ -110,7 +110,11 @@ internal sealed class MobSpells
                 continue;
             }
 
-            if (one.Male < 0)
+            if (one.Male == MalesInMobs.WithoutNumber)
+            {
+                notes.WhoHasNoNumber();
+            }
+            else if (one.Male < 0)
             {
                 notes.MobRow(one.Line);
             }

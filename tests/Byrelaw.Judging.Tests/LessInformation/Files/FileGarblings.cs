@@ -73,6 +73,11 @@ internal static class FileGarblings
                 ? RecordFiles.Line(With(cells, Animal, other))
                 : line)]);
 
+    /// <summary>Her number, or his, cannot be read any more.</summary>
+    public static Gen<RecordFiles?> LoseANumber(RecordFiles files) =>
+        from i in Gen.Int[1, files.Animals.Length - 1]
+        select (RecordFiles?)(files with { Animals = files.Animals.SetItem(i, RecordFiles.Line(With(RecordFiles.Cells(files.Animals[i]), 0, ""))) });
+
     /// <summary>A heading renamed: what stood below it is read no more.</summary>
     public static Gen<RecordFiles?> RenameAColumn(RecordFiles files) =>
         from ofEvents in Gen.Bool

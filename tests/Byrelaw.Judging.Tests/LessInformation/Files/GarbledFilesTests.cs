@@ -39,6 +39,9 @@ public sealed class GarbledFilesTests
     public void An_animal_under_two_numbers_lets_nobody_through() => Check(FileGarblings.SplitAnAnimal);
 
     [Fact]
+    public void A_number_that_cannot_be_read_lets_nobody_else_through() => Check(FileGarblings.LoseANumber);
+
+    [Fact]
     public void A_renamed_column_lets_nobody_through() => Check(FileGarblings.RenameAColumn);
 
     [Fact]
