@@ -11,7 +11,7 @@ internal sealed class DetailReader(EventReading reading, EventStage stage)
         foreach (var column in reading.Columns.Details)
         {
             var detail = column.DetailOf[kind.Id];
-            if (column.Cell < 0)
+            if (column.Cell < 0 || column.Cell == row.CutCell)
             {
                 if (detail >= 0)
                 {

@@ -40,6 +40,16 @@ public class DetailTests
     }
 
     [Fact]
+    public void A_detail_that_may_be_cut_is_not_read()
+    {
+        var text = "date,animal,kind,step\n2026-08-01,1001,hormone given,2\n2026-08-08,1001,hormone given,1";
+        var herd = HerdReader.Read(Read.Bytes(Read.Animals + "\n"), Read.Bytes(text), Base, null);
+
+        Cells(herd, "1001", "hormone given").ShouldBe("step 2; step unreadable", "`1` may be the start of `10`");
+        herd.Problems.Select(problem => problem.Code).ShouldBe(["R0110"]);
+    }
+
+    [Fact]
     public void A_number_is_read_as_one()
     {
         var herd = Of("date,animal,kind,step,device", "2026-08-01,1001,hormone given,0,in", "2026-08-08,1001,hormone given,a,out");
