@@ -20,7 +20,7 @@ internal static class ValueProblems
 
     public static Diagnostic Implausible(RowText row, int cell, string name, Scale plausible, Unit? unit) => row.Problem(
         cell, "R0213", Severity.Error,
-        $"no cow has {name} of `{row.Cells[cell].Value}`", $"expected {Number(plausible.From)} to {Number(plausible.To)}{(unit is null ? "" : $" {unit.Symbol}")}, what the rule files say is plausible",
+        $"`{row.Cells[cell].Value}` cannot be the {name} of a cow", $"expected {Number(plausible.From)} to {Number(plausible.To)}{(unit is null ? "" : $" {unit.Symbol}")}, what the rule files say is plausible",
         "look at the number and its unit; until then the value is not known");
 
     public static Diagnostic Negative(RowText row, int cell, string measure, double lowest = 0) => row.Problem(

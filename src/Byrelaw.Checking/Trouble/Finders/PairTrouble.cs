@@ -3,7 +3,7 @@ namespace Byrelaw.Checking.Trouble.Finders;
 /// <summary>Two rules of one list that no animal can meet together, and rules that ask nothing that another does not ask.</summary>
 internal static class PairTrouble
 {
-    // Of a list of more than 300 rules that all have to do with each other, not all twos are looked at: then less is claimed than could be.
+    // Of a list of more than 300 rules that all have to do with each other, not all pairs are looked at: then less is claimed than could be.
     private const int MostPairs = 50_000;
 
     public static IEnumerable<TroubleFound> Find(Study study)

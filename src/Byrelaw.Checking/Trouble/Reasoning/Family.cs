@@ -14,7 +14,7 @@ namespace Byrelaw.Checking.Trouble.Reasoning;
 /// <param name="rowOf">The row that one stands in, and its place there.</param>
 internal sealed class Family(int number, Func<int, int, bool> contains, Func<int, (string Row, long Place)> rowOf)
 {
-    // Of a thousand there are half a million twos, and those that have been spoken of are seldom spoken of again.
+    // Of a thousand there are half a million pairs, and those that have been spoken of are seldom spoken of again.
     private const int MostKnown = 4096;
 
     // Fewer than this are held each against each.
