@@ -20,6 +20,17 @@ internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles double
         }
     }
 
+    /// <summary>Adds what entries of some kinds put in doubt for animals that may be the same.</summary>
+    public void AddDoubles(EventStage stage, IEnumerable<int> kinds)
+    {
+        foreach (var kind in kinds)
+        {
+            AddDoubles(kind, stage.Events[kind]);
+            AddDoubles(kind, stage.Tests[kind]);
+            AddDoubles(kind, stage.Measures[kind]);
+        }
+    }
+
     /// <summary>Adds what entries of one kind put in doubt for animals that may be the same.</summary>
     public void AddDoubles<TResult>(int kind, ChunkedList<Staged<TResult>> rows)
         where TResult : struct

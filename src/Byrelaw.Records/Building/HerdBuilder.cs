@@ -41,7 +41,7 @@ internal sealed class HerdBuilder
         _gaps = new GapTable(knownDay, animals, doubles);
         KnownDay = knownDay;
         TakeOutImpossible();
-        Wrong = TakeOutWrong();
+        Wrong = WrongAnimals.TakenOut(vocabulary, animals, stages);
         _groups = _impossible.TakeOut(stages.SelectMany(stage => stage.Groups));
         _gaps.Add(gaps);
         _gaps.Add(stages.SelectMany(stage => stage.Gaps));
@@ -49,7 +49,7 @@ internal sealed class HerdBuilder
         _gaps.Add(Wrong.Select(row => new Gap(-1, row.Kind, row.Day, row.Day, row.Line)));
         foreach (var stage in stages)
         {
-            AddDoubles(stage, Enumerable.Range(0, vocabulary.Kinds.Length));
+            _gaps.AddDoubles(stage, Enumerable.Range(0, vocabulary.Kinds.Length));
             _gaps.AddDoubles(_mobMove, stage.Moves);
         }
     }
@@ -111,8 +111,8 @@ internal sealed class HerdBuilder
             () => BuildRuns(kind => kind is not EventKind));
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);
-        ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, membership, Membership, LatestMove()));
-        MobRows = MobRowsOf(groups);
+        ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, membership, Membership, _stages, _groups));
+        MobRows = MobRowsBuilder.Of(groups, _groupMoves, _isOfSpell);
         BuildRuns(kind => kind is EventKind);
         room.Make();
         MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
@@ -186,21 +186,6 @@ internal sealed class HerdBuilder
             }
         }
     });
-
-    private List<WrongAnimal> TakeOutWrong()
-    {
-        var wrong = new WrongAnimals(_vocabulary, _animals, _stages);
-        Parallel.For(0, _vocabulary.Kinds.Length, kind =>
-        {
-            foreach (var stage in _stages)
-            {
-                wrong.TakeOut(kind, stage.Events[kind]);
-                wrong.TakeOut(kind, stage.Tests[kind]);
-                wrong.TakeOut(kind, stage.Measures[kind]);
-            }
-        });
-        return wrong.Found;
-    }
 
     /// <summary>Rows of joining and leaving kinds in one run; the result is the kind's id.</summary>
     private SortedRun<int> StructuralRows()
@@ -281,7 +266,7 @@ internal sealed class HerdBuilder
             (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
             doubts.Add);
         _gaps.Add(doubts);
-        AddDoubles(_expanded, Enumerable.Range(0, _effects.Length).Where(kind => _effects[kind] != HerdEffect.None));
+        _gaps.AddDoubles(_expanded, Enumerable.Range(0, _effects.Length).Where(kind => _effects[kind] != HerdEffect.None));
         return [.. groups.Where(row => _effects[row.Kind] == HerdEffect.None)];
     }
 
@@ -295,45 +280,8 @@ internal sealed class HerdBuilder
             (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
             doubts.Add);
         _gaps.Add(doubts);
-        AddDoubles(_expanded, Enumerable.Range(0, _effects.Length).Where(kind => _effects[kind] == HerdEffect.None));
+        _gaps.AddDoubles(_expanded, Enumerable.Range(0, _effects.Length).Where(kind => _effects[kind] == HerdEffect.None));
     }
-
-    /// <summary>What happened to one of two that may be one animal may have happened to the other.</summary>
-    private void AddDoubles(EventStage stage, IEnumerable<int> kinds)
-    {
-        foreach (var kind in kinds)
-        {
-            _gaps.AddDoubles(kind, stage.Events[kind]);
-            _gaps.AddDoubles(kind, stage.Tests[kind]);
-            _gaps.AddDoubles(kind, stage.Measures[kind]);
-        }
-    }
-
-    /// <summary>The latest day on which anyone moved, or a mob; the first of all days for none.</summary>
-    private int LatestMove()
-    {
-        var latest = _groups.Where(row => row.Kind == _mobMove).Select(row => row.Day).DefaultIfEmpty(Day.Start).Max();
-        foreach (var stage in _stages)
-        {
-            for (var chunk = 0; chunk < stage.Moves.ChunkCount; chunk++)
-            {
-                foreach (ref var row in stage.Moves.Chunk(chunk))
-                {
-                    latest = row.Animal == Staged<int>.TakenOut ? latest : Math.Max(latest, row.Day);
-                }
-            }
-        }
-
-        return latest;
-    }
-
-    private MobRows MobRowsOf(List<GroupRow> groups) => new()
-    {
-        Spells = [.. groups.Where(row => _isOfSpell[row.Kind]).OrderBy(row => row.Day).ThenBy(row => row.Line)
-            .Select(row => new MobRow(row.Kind, row.Mob, row.Day, row.Line))],
-        Lines = groups.Where(row => _isOfSpell[row.Kind]).Select(row => row.Line).ToHashSet(),
-        Moves = [.. _groupMoves.OrderBy(row => row.Day).ThenBy(row => row.Line).Select(row => new MobMove(row.Mob, row.Target, row.Day, row.Line))],
-    };
 
     /// <summary>Whoever joins need only be born.</summary>
     private Presence BornBy(int animal, int day) =>

@@ -29,12 +29,13 @@ internal sealed class MobKept
     /// <param name="knownDay">The day the records reach.</param>
     /// <param name="kept">From when to when the farm can have kept records of each animal.</param>
     /// <param name="presence">Who is in the herd.</param>
-    /// <param name="latestMove">The latest move on record.</param>
-    public static MobKept Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, MembershipBuilder kept, Membership presence, int latestMove)
+    /// <param name="stages">Rows of single animals.</param>
+    /// <param name="groups">Rows of mobs and the herd.</param>
+    public static MobKept Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, MembershipBuilder kept, Membership presence, EventStage[] stages, IReadOnlyList<GroupRow> groups)
     {
         var move = vocabulary.MobMove.Id;
         var reach = new int[vocabulary.ById.Length];
-        Array.Fill(reach, keeping?.UpTo is null ? latestMove : knownDay);
+        Array.Fill(reach, keeping?.UpTo is null ? LatestMove(stages, groups, move) : knownDay);
         var promised = Promised.Of(vocabulary, keeping, reach, knownDay);
         var elsewhere = new List<int>();
         for (var animal = 0; animal < kept.Joined.Length; animal++)
@@ -69,6 +70,24 @@ internal sealed class MobKept
 
     /// <summary>The same of one animal.</summary>
     public bool Covers(int animal, int day) => day >= _membership.Joined[animal] && day <= _membership.Left[animal] && Covers(day);
+
+    /// <summary>The latest day on which anyone moved, or a mob; the first of all days for none.</summary>
+    private static int LatestMove(EventStage[] stages, IReadOnlyList<GroupRow> groups, int move)
+    {
+        var latest = groups.Where(row => row.Kind == move).Select(row => row.Day).DefaultIfEmpty(Day.Start).Max();
+        foreach (var stage in stages)
+        {
+            for (var chunk = 0; chunk < stage.Moves.ChunkCount; chunk++)
+            {
+                foreach (ref var row in stage.Moves.Chunk(chunk))
+                {
+                    latest = row.Animal == Staged<int>.TakenOut ? latest : Math.Max(latest, row.Day);
+                }
+            }
+        }
+
+        return latest;
+    }
 
     private static bool MayBeHereElsewhen(Membership presence, int animal, int joined, int left)
     {

@@ -19,14 +19,31 @@ internal sealed class WrongAnimals
         ["calving", "abortion", "heat", "mating", "transfer", "pregnancy test", "retained membranes", "metritis", "egg collection"];
 
     private readonly Lock _gate = new();
+    private readonly List<WrongAnimal> _found = [];
     private readonly AnimalRow[] _animals;
     private readonly Vocabulary _vocabulary;
     private readonly bool[] _isOfFemales;
     private readonly int[] _firstLeft;
     private readonly Dictionary<int, List<(int Day, EventKind Kind)>> _changes = [];
 
+    /// <summary>Takes them out of what was read.</summary>
+    public static IReadOnlyList<WrongAnimal> TakenOut(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages)
+    {
+        var wrong = new WrongAnimals(vocabulary, animals, stages);
+        Parallel.For(0, vocabulary.Kinds.Length, kind =>
+        {
+            foreach (var stage in stages)
+            {
+                wrong.TakeOut(kind, stage.Events[kind]);
+                wrong.TakeOut(kind, stage.Tests[kind]);
+                wrong.TakeOut(kind, stage.Measures[kind]);
+            }
+        });
+        return wrong._found;
+    }
+
     /// <summary>Takes who is male, and who left when by rows of her own.</summary>
-    public WrongAnimals(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages)
+    private WrongAnimals(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages)
     {
         _animals = animals;
         _vocabulary = vocabulary;
@@ -42,11 +59,8 @@ internal sealed class WrongAnimals
         }
     }
 
-    /// <summary>What was taken out.</summary>
-    public List<WrongAnimal> Found { get; } = [];
-
     /// <summary>Goes through rows about single animals.</summary>
-    public void TakeOut<TResult>(int kind, ChunkedList<Staged<TResult>> rows)
+    private void TakeOut<TResult>(int kind, ChunkedList<Staged<TResult>> rows)
         where TResult : struct
     {
         if (_vocabulary.Kinds[kind] is EventKind { Effect: not HerdEffect.None })
@@ -68,7 +82,7 @@ internal sealed class WrongAnimals
                 {
                     lock (_gate)
                     {
-                        Found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale ? null : LeftBefore(row.Animal, row.Day)));
+                        _found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale ? null : LeftBefore(row.Animal, row.Day)));
                     }
 
                     row.Animal = Staged<TResult>.TakenOut;

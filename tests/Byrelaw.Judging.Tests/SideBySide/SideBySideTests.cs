@@ -4,31 +4,17 @@ namespace Byrelaw.Judging.Tests.SideBySide;
 public sealed class SideBySideTests
 {
     [Fact]
-    public void The_judge_says_what_the_reference_says_of_random_rules_and_records() => Each.Hold(
-        JudgingCase.Any,
-        Cases.Count,
-        Difference.Of,
-        one =>
-        {
-            var smaller = Smaller.Of(one);
-            return $"{Difference.Of(smaller)}\n{smaller}";
-        });
+    public void The_judge_says_what_the_reference_says_of_random_rules_and_records() => SayTheSame(JudgingCase.Any, Cases.Count);
 
     [Fact]
-    public void They_say_the_same_of_bulls_and_the_mobs_they_run_with() => Each.Hold(
-        JudgingCase.Bulls,
-        Cases.Count / 2,
-        Difference.Of,
-        one =>
-        {
-            var smaller = Smaller.Of(one);
-            return $"{Difference.Of(smaller)}\n{smaller}";
-        });
+    public void They_say_the_same_of_bulls_and_the_mobs_they_run_with() => SayTheSame(JudgingCase.Bulls, Cases.Count / 2);
 
     [Fact]
-    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => Each.Hold(
-        JudgingCase.Doubtful,
-        Cases.Count / 2,
+    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => SayTheSame(JudgingCase.Doubtful, Cases.Count / 2);
+
+    private static void SayTheSame(Gen<JudgingCase> cases, long count) => Each.Hold(
+        cases,
+        count,
         Difference.Of,
         one =>
         {
