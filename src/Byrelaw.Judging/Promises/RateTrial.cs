@@ -15,32 +15,48 @@ internal static class RateTrial
     /// <summary>Entries on the promised days, and the years of cows on them.</summary>
     public static (int Found, double CowYears) Count(Herd herd, RateExpectation expectation)
     {
+        var kind = expectation.Kind.Id;
         var (found, days) = (0, 0L);
+        var perhaps = FirstPerhaps(herd, kind, ref days);
         for (var animal = 0; animal < herd.Count; animal++)
         {
-            found += FoundOf(herd, expectation.Kind.Id, animal);
-            days += CowDays(herd, expectation.Kind.Id, animal);
+            found += FoundOf(herd, kind, animal);
+            days += CowDays(herd, kind, animal, perhaps[animal]);
         }
 
-        return (found, (days + DaysOfOneUnknown(herd, expectation.Kind.Id)) / DaysInAYear);
+        return (found, days / DaysInAYear);
     }
 
-    /// <summary>A calving of an animal that cannot be read makes a cow of somebody.</summary>
-    private static long DaysOfOneUnknown(Herd herd, int kind)
+    /// <summary>By animal: the first day of a row that may be a calving of hers; <see cref="Day.End"/> for none. One of an animal that cannot be
+    /// read makes a cow of somebody: her days are added.</summary>
+    private static int[] FirstPerhaps(Herd herd, int kind, ref long days)
     {
-        var days = 0L;
-        if (herd.Vocabulary.Calving is { } calving && herd.Coverage.HasGaps[calving.Id])
+        var first = new int[herd.Count];
+        Array.Fill(first, Day.End);
+        if (herd.Vocabulary.Calving is not { } calving || !herd.Coverage.HasGaps[calving.Id])
         {
-            foreach (var gap in herd.Coverage.Gaps)
+            return first;
+        }
+
+        var oldEnough = herd.Coverage.NeededFrom[calving.Id];
+        foreach (var gap in herd.Coverage.Gaps)
+        {
+            if (gap.Kind >= 0 && gap.Kind != calving.Id)
             {
-                if (gap.Animal < 0 && (gap.Kind == calving.Id || gap.Kind < 0))
-                {
-                    days += Math.Max(0, herd.Coverage.Reach[kind] - Math.Max(gap.From, herd.Coverage.Since[kind]) + 1);
-                }
+                continue;
+            }
+
+            if (gap.Animal < 0)
+            {
+                days += Math.Max(0, herd.Coverage.Reach[kind] - Math.Max(gap.From, herd.Coverage.Since[kind]) + 1);
+            }
+            else if (gap.To >= oldEnough[gap.Animal])
+            {
+                first[gap.Animal] = Math.Min(first[gap.Animal], Math.Max(gap.From, oldEnough[gap.Animal]));
             }
         }
 
-        return days;
+        return first;
     }
 
     /// <summary>Whether so few are hard to believe.</summary>
@@ -63,7 +79,7 @@ internal static class RateTrial
 
     /// <summary>Days in the herd after her first calving on record, or the first row that may be one, as far as they are promised. Rows that
     /// may say that she came or left are passed over: they must not make few entries easier to believe.</summary>
-    private static int CowDays(Herd herd, int kind, int animal)
+    private static int CowDays(Herd herd, int kind, int animal, int perhapsFrom)
     {
         if (herd.Vocabulary.Calving is not { } calving || herd.Sexes[animal] is Sex.Male or Sex.Steer)
         {
@@ -71,7 +87,7 @@ internal static class RateTrial
         }
 
         var (joined, left) = (herd.Membership.JoinedOnRecord[animal], herd.Membership.LeftOnRecord[animal]);
-        var from = Math.Max(Math.Max(CowFrom(herd, calving.Id, animal), herd.Coverage.Since[kind]), joined);
+        var from = Math.Max(Math.Max(Math.Min(CowFrom(herd, calving.Id, animal), perhapsFrom), herd.Coverage.Since[kind]), joined);
         var to = Math.Min(herd.Coverage.Reach[kind], left);
         var days = Math.Max(0, to - from + 1);
         foreach (var hole in herd.Coverage.HolesOf(animal, kind))
@@ -82,23 +98,12 @@ internal static class RateTrial
         return Math.Max(0, days);
     }
 
-    /// <summary>The first day on which she may have been a cow; <see cref="Day.End"/> where nothing says so.</summary>
+    /// <summary>The first day on which she was a cow by what can be read, or may have been by a parity that cannot; <see cref="Day.End"/> where nothing says so.</summary>
     private static int CowFrom(Herd herd, int calving, int animal)
     {
-        var oldEnough = herd.Coverage.NeededFrom[calving][animal];
         var calvings = herd.Runs[calving].DaysOf(animal);
-        var first = calvings.Length > 0 ? calvings[0] : herd.RecordedParity[animal] is > 0 or Unreadable ? oldEnough : Day.End;
-        if (herd.Coverage.HasGaps[calving])
-        {
-            foreach (var gap in herd.Coverage.Gaps)
-            {
-                if (gap.Animal == animal && (gap.Kind == calving || gap.Kind < 0) && gap.To >= oldEnough)
-                {
-                    first = Math.Min(first, Math.Max(gap.From, oldEnough));
-                }
-            }
-        }
-
-        return first;
+        return calvings.Length > 0 ? calvings[0]
+            : herd.RecordedParity[animal] is > 0 or Unreadable ? herd.Coverage.NeededFrom[calving][animal]
+            : Day.End;
     }
 }
