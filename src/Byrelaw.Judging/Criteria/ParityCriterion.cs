@@ -1,68 +1,88 @@
 namespace Byrelaw.Judging.Criteria;
 
-/// <summary><c>parity at most 6</c>: as recorded, else as counted where calvings are covered from birth.</summary>
+/// <summary><c>parity at most 6</c>: as recorded for its day, taken on or back by calvings; else as counted where calvings are covered from birth.</summary>
 internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, int? calving)
     : LeafCriterion(days, condition, restsOnCoverage: true)
 {
+    private const int Unreadable = -2;
+    private const string Fact = "parity";
+    private const string FactsDay = "parity on";
+
     private readonly Limits _limits = Limits.Of(condition.Test);
+    private readonly Parities _parities = new(days, calving);
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
-        var counted = 0;
-        var isCovered = false;
-        var isStrictlyCovered = false;
-        var mayBeMore = false;
+        var parity = _parities.On(animal, day, ref until);
+        var truth = _limits.Accept(parity.Least, parity.Most);
+        if (notes is not null)
+        {
+            Note(animal, day, parity, truth, notes);
+        }
+
+        return Kleene.Of(truth, _limits.Accept(parity.Least, parity.MostStrictly));
+    }
+
+    private void Note(int animal, int day, Parity parity, Truth truth, Notes notes)
+    {
         if (calving is { } kind)
         {
-            var run = Days.Herd.Runs[kind];
-            var last = Runs.LastAtMost(run, animal, day);
-            counted = last + 1 - run.Starts[animal];
-            until = Math.Min(until, Days.NextEdge(animal, kind, day) - 1);
-            isCovered = Days.Covers(animal, kind, Day.Start, day);
-            mayBeMore = Days.Coverage.AnyGap(animal, kind, Day.Start, day);
-            isStrictlyCovered = isCovered && !Days.IsOpen(animal, kind, day);
-            for (var i = run.Starts[animal]; i <= last; i++)
+            var first = Days.Herd.Runs[kind].Starts[animal];
+            for (var i = first; i < first + parity.Counted; i++)
             {
-                notes?.Entry(kind, i);
+                notes.Entry(kind, i);
             }
         }
 
         var recorded = Days.Herd.RecordedParity[animal];
         if (recorded >= 0)
         {
-            notes?.Fact(animal, "parity", ValueText.Write(recorded));
+            notes.Fact(animal, Fact, ValueText.Write(recorded));
+            if (Days.Herd.ParityOn is { Length: > 0 } on && on[animal] is > Day.Start and < Day.End)
+            {
+                notes.Fact(animal, FactsDay, ValueText.WriteDay(on[animal]));
+            }
         }
 
-        var least = recorded >= 0 ? recorded : recorded == Unreadable ? 0 : counted;
-        var most = mayBeMore ? double.PositiveInfinity : Most(recorded, counted, isCovered);
-        var truth = _limits.Accept(least, most);
-        notes?.Number(least, most, null, null, 1, _limits);
+        notes.Number(parity.Least, parity.Most, null, null, 1, _limits);
         if (truth == Truth.Unknown)
         {
-            // A parity on record is not what is missing, unless more calvings speak against it.
-            if (recorded < counted)
-            {
-                notes?.FactMissing(animal, "parity", recorded == Unreadable);
-            }
-
-            if (calving is { } unread)
-            {
-                notes?.Unreadable(animal, unread, Day.Start, day);
-            }
+            Missing(animal, day, recorded, notes);
         }
         else if (truth == Truth.False)
         {
-            notes?.Remedy(most < _limits.Low ? new Remedy(RemedyKind.NewEvent, ["calving"]) : new Remedy(RemedyKind.ForGood, ["parity"]));
+            notes.Remedy(parity.Most < _limits.Low ? new Remedy(RemedyKind.NewEvent, ["calving"]) : new Remedy(RemedyKind.ForGood, [Fact]));
         }
-
-        return Kleene.Of(truth, _limits.Accept(least, mayBeMore ? most : Most(recorded, counted, isStrictlyCovered)));
     }
 
-    /// <summary>A recorded parity and more calvings than that contradict each other: it may be either, or between.</summary>
-    private static double Most(int recorded, int counted, bool isCovered) =>
-        recorded >= 0 ? Math.Max(counted, recorded)
-        : isCovered && recorded != Unreadable ? counted
-        : double.PositiveInfinity;
+    /// <summary>The cell, unless it is there and nothing speaks against it; calvings between its day and the one that is asked about; rows that
+    /// may be one more.</summary>
+    private void Missing(int animal, int day, int recorded, Notes notes)
+    {
+        var on = Days.Herd.DayOfParity(animal);
+        if (recorded >= 0 && on <= Day.Start)
+        {
+            notes.FactMissing(animal, FactsDay, isUnreadable: true);
+        }
+        else if (recorded < 0 || SpeaksAgainst(animal, on, recorded) || (on > Days.KnownDay && day < on))
+        {
+            notes.FactMissing(animal, Fact, recorded == Unreadable);
+        }
 
-    private const int Unreadable = -2;
+        if (calving is not { } kind)
+        {
+            return;
+        }
+
+        if (recorded >= 0 && on > Day.Start && day != on)
+        {
+            notes.NotKept(kind, Math.Min(day, on) + 1, Math.Max(day, on));
+        }
+
+        notes.Unreadable(animal, kind, Day.Start, recorded >= 0 && on > Day.Start ? Math.Max(day, on) : day);
+    }
+
+    private bool SpeaksAgainst(int animal, int on, int recorded) =>
+        (Days.Herd.ParityIsDoubted is { Length: > 0 } doubted && doubted[animal])
+        || (calving is { } kind && Days.Herd.Runs[kind] is var run && Runs.LastAtMost(run, animal, on) + 1 - run.Starts[animal] > recorded);
 }

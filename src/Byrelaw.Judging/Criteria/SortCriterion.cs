@@ -1,11 +1,13 @@
 namespace Byrelaw.Judging.Criteria;
 
 /// <summary>
-/// Female, cow or heifer. A cow is a female with a calving or a recorded parity above 0; a heifer a
-/// female for whom calving never happened, or with recorded parity 0; otherwise both are not known.
+/// Female, cow or heifer. A cow is a female with a calving on record, or a parity surely above 0; a heifer a
+/// female whose parity is surely 0; otherwise both are not known.
 /// </summary>
 internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) : Criterion
 {
+    private readonly Parities _parities = new(days, calving);
+
     public override Kleene On(int animal, int day, ref int until, Notes? notes)
     {
         var female = days.Herd.Sexes[animal] switch
@@ -29,44 +31,25 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
         return female & (sort == Audience.Cows ? cow : !cow);
     }
 
+    /// <summary>A calving on record makes a cow, whatever the parity says; else a parity that is surely above 0 does.</summary>
     private Truth Calved(int animal, int day, out Truth strict, ref int until)
     {
-        var recorded = days.Herd.RecordedParity[animal];
-        var calved = recorded > 0 ? Truth.True : recorded == 0 ? Truth.False : Truth.Unknown;
-        strict = calved;
-        if (calving is not { } kind)
+        if (calving is { } kind && FirstCalving(kind, animal) <= day)
         {
-            return calved;
+            return strict = Truth.True;
         }
 
-        var run = days.Herd.Runs[kind];
-        var start = run.Starts[animal];
-        if (start < run.Starts[animal + 1])
-        {
-            if (run.Days[start] <= day)
-            {
-                return strict = Truth.True;
-            }
-
-            until = Math.Min(until, run.Days[start] - 1);
-        }
-
-        until = Math.Min(until, days.NextCoverageEdge(animal, kind, day) - 1);
-        if (recorded == 0 && days.Coverage.AnyGap(animal, kind, Day.Start, day))
-        {
-            // A row that could not be read may be a calving: then the parity is out of date.
-            return strict = Truth.Unknown;
-        }
-
-        if (recorded < 0)
-        {
-            // A parity that could not be read may be above 0, whatever calvings are on record.
-            calved = recorded != Unreadable && days.Covers(animal, kind, Day.Start, day) ? Truth.False : Truth.Unknown;
-            strict = days.IsOpen(animal, kind, day) ? Truth.Unknown : calved;
-        }
-
-        return calved;
+        var parity = _parities.On(animal, day, ref until);
+        strict = Of(parity.Least, parity.MostStrictly);
+        return Of(parity.Least, parity.Most);
     }
 
-    private const int Unreadable = -2;
+    private int FirstCalving(int kind, int animal)
+    {
+        var run = days.Herd.Runs[kind];
+        var start = run.Starts[animal];
+        return start < run.Starts[animal + 1] ? run.Days[start] : Day.End;
+    }
+
+    private static Truth Of(int least, double most) => least > 0 ? Truth.True : most == 0 ? Truth.False : Truth.Unknown;
 }

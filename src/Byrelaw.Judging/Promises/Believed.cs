@@ -51,6 +51,9 @@ public static class Believed
             doubts.Add(new RowsInDoubt(RowDoubt.BoughtWithoutDay, [.. bought.Select(animal => new RowInDoubt(animal, Day.Start, herd.AnimalLines[animal], IsOfAnimals: true))]));
         }
 
+        var parities = ParityDoubts.Find(herd);
+        doubts.AddRange(ParityDoubts.Doubts(herd, parities));
+        holes.AddRange(ParityDoubts.Holes(herd, parities));
         if (doubts.Count == 0)
         {
             return herd;
@@ -64,7 +67,7 @@ public static class Believed
 
         var joined = (int[])herd.Coverage.Joined.Clone();
         bought.ForEach(animal => joined[animal] = Day.End);
-        return herd.With(herd.Coverage.With(since, reach, holes, joined), [.. doubts]);
+        return herd.With(herd.Coverage.With(since, reach, holes, joined), ParityDoubts.Marks(herd, parities)).With(doubts);
     }
 
     private static IEnumerable<Doubted> Try(Rulebook rulebook, Herd herd, RecordExpectation expectation, HashSet<int> fallen, List<Hole> holes)

@@ -33,10 +33,22 @@ internal static class EnoughCounts
         var most = 0;
         for (var animal = 0; animal < herd.Count; animal++)
         {
-            most = Math.Max(most, Math.Max(herd.RecordedParity[animal], calving is null ? 0 : herd.Runs[calving.Id].DaysOf(animal).Length));
+            var calvings = calving is null ? [] : herd.Runs[calving.Id].DaysOf(animal);
+            most = Math.Max(most, Math.Max(calvings.Length, herd.RecordedParity[animal] + Since(calvings, herd.DayOfParity(animal))));
         }
 
         return most;
+    }
+
+    private static int Since(ReadOnlySpan<int> days, int day)
+    {
+        var since = 0;
+        foreach (var one in days)
+        {
+            since += one > day ? 1 : 0;
+        }
+
+        return since;
     }
 
     /// <summary>Every animal with a result, and every row of a mob, which stands for one more.</summary>

@@ -54,6 +54,6 @@ public sealed class NumberTuner
     {
         ArgumentNullException.ThrowIfNull(tuning);
         ArgumentNullException.ThrowIfNull(judged);
-        return MarginGroups.Of(tuning, judged, new Traits(_judge.Days.Herd, tuning.Number, tuning.Choice));
+        return MarginGroups.Of(tuning, judged, new Traits(_judge.Days, tuning.Number, tuning.Choice));
     }
 }

@@ -4,13 +4,14 @@ namespace Byrelaw.Judging.Tuning;
 
 /// <summary>What is so of one animal on the first judging day. What the tuned number is about is left out: that those let in by a
 /// number of days since calving calved at one time is no news.</summary>
-internal sealed class Traits(Herd herd, RuleNumber number, Choice choice)
+internal sealed class Traits(HerdDays days, RuleNumber number, Choice choice)
 {
     private const int Band = 4;
-    private readonly Herd _herd = herd;
+    private readonly Herd _herd = days.Herd;
     private readonly int _day = Day.Number(choice.JudgedFrom);
-    private readonly EventKind? _calving = herd.Vocabulary.Calving;
-    private readonly bool _isAboutCalving = number.Condition is TimeSinceCondition since && since.Kinds.Any(kind => kind.Id == herd.Vocabulary.Calving?.Id);
+    private readonly EventKind? _calving = days.Herd.Vocabulary.Calving;
+    private readonly Parities _parities = new(days, days.Herd.Vocabulary.Calving?.Id);
+    private readonly bool _isAboutCalving = number.Condition is TimeSinceCondition since && since.Kinds.Any(kind => kind.Id == days.Herd.Vocabulary.Calving?.Id);
     private readonly bool _isAboutSort = number.Rule.Audience is Audience.Cows or Audience.Heifers;
     private readonly bool _isAboutParity = number.Condition is ParityCondition;
 
@@ -50,10 +51,11 @@ internal sealed class Traits(Herd herd, RuleNumber number, Choice choice)
 
         var run = _herd.Runs[_calving.Id];
         var last = Runs.LastAtMost(run, animal, _day);
-        var parity = Math.Max(_herd.RecordedParity[animal], last + 1 - run.Starts[animal]);
-        if (!_isAboutParity && parity > 0)
+        var until = int.MaxValue;
+        var parity = _parities.On(animal, _day, ref until);
+        if (!_isAboutParity && parity.Least == parity.Most)
         {
-            traits.Add(new Trait(TraitKind.Parity, "", parity.ToString(CultureInfo.InvariantCulture)));
+            traits.Add(new Trait(TraitKind.Parity, "", parity.Least.ToString(CultureInfo.InvariantCulture)));
         }
 
         if (!_isAboutCalving && last >= run.Starts[animal])

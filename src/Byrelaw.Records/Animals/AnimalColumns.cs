@@ -3,7 +3,7 @@ namespace Byrelaw.Records.Animals;
 /// <summary>The columns of <c>animals.csv</c>.</summary>
 internal sealed class AnimalColumns
 {
-    private const string Expected = "expected `animal`, `born`, `sex`, `mob`, `parity` or a fact that the rule files declare";
+    private const string Expected = "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on` or a fact that the rule files declare";
 
     private static readonly string[] Required = ["animal"];
 
@@ -33,6 +33,7 @@ internal sealed class AnimalColumns
             ["sex"] = "sex",
             ["mob"] = "mob",
             ["parity"] = "parity",
+            ["parity on"] = "parity on",
         };
         foreach (var fact in vocabulary.Facts)
         {

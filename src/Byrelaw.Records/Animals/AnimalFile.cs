@@ -128,6 +128,7 @@ internal sealed class AnimalFile
             BornLast = IsCut("born") ? Day.End : last,
             Sex = IsCut("sex") ? Sex.NotKnown : SexOf(row),
             Parity = IsCut("parity") ? -2 : ParityOf(row),
+            ParityOn = IsCut("parity on") ? Day.Start : ParityOn(row),
             Mob = IsCut("mob") ? AnimalRow.MobUnreadable : MobOf(row),
         });
         foreach (var fact in _stage.Facts)
@@ -194,6 +195,24 @@ internal sealed class AnimalFile
 
         _problems.Add(FactProblems.Parity(row.Text(), cell));
         return -2;
+    }
+
+    private int ParityOn(CsvRows row)
+    {
+        var cell = _columns.Map["parity on"];
+        var text = row.Cell(cell);
+        if (text.IsEmpty)
+        {
+            return _columns.Map.IsDoubled("parity on") ? Day.Start : Day.End;
+        }
+
+        if (DateCell.TryRead(text, out var day))
+        {
+            return day;
+        }
+
+        _problems.Add(RecordDateProblems.NotADayOfParity(row.Text(), cell));
+        return Day.Start;
     }
 
     private int MobOf(CsvRows row)

@@ -13,6 +13,10 @@ internal struct AnimalRow
     public int BornFirst;
     public int BornLast;
     public int Parity;
+
+    /// <summary>The day that the parity is of; <see cref="Day.End"/> where none is said, <see cref="Day.Start"/> where it cannot be read.</summary>
+    public int ParityOn;
+
     public int Mob;
     public Sex Sex;
 
@@ -23,6 +27,7 @@ internal struct AnimalRow
         BornFirst = Day.Start,
         BornLast = Day.End,
         Parity = -2,
+        ParityOn = Day.End,
         Mob = MobUnreadable,
     };
 
@@ -36,10 +41,13 @@ internal struct AnimalRow
         Line = Line,
         BornFirst = Math.Max(BornFirst, other.BornFirst),
         BornLast = Math.Min(BornLast, other.BornLast),
-        Parity = Parity == -1 ? other.Parity : other.Parity == -1 || Parity == other.Parity ? Parity : -2,
+        Parity = Parity == -1 ? other.Parity : other.Parity == -1 || SaysAsMany(other) ? Parity : -2,
+        ParityOn = Parity == -1 ? other.ParityOn : ParityOn,
         Mob = Mob == NoMob ? other.Mob : other.Mob == NoMob || Mob == other.Mob ? Mob : MobUnreadable,
         Sex = Sex == Sex.NotKnown ? other.Sex : Sex,
     };
+
+    private readonly bool SaysAsMany(AnimalRow other) => Parity == other.Parity && (Parity == -1 || ParityOn == other.ParityOn);
 
     /// <summary>What two rows of one animal say together: what they say differently is not known.</summary>
     public readonly AnimalRow Merge(AnimalRow other) => new()
@@ -47,7 +55,8 @@ internal struct AnimalRow
         Line = Line,
         BornFirst = BornFirst == other.BornFirst && BornLast == other.BornLast ? BornFirst : Day.Start,
         BornLast = BornFirst == other.BornFirst && BornLast == other.BornLast ? BornLast : Day.End,
-        Parity = Parity == other.Parity ? Parity : -2,
+        Parity = SaysAsMany(other) ? Parity : -2,
+        ParityOn = ParityOn,
         Mob = Mob == other.Mob ? Mob : MobUnreadable,
         Sex = Sex == other.Sex ? Sex : Sex.NotKnown,
     };

@@ -25,6 +25,10 @@ public sealed record ExpectationStrained(EntryExpectation Expectation, int Count
 /// <summary>Entries that contradict other records of the same animal: from each to her next, kinds are not known of her.</summary>
 public sealed record Contradictions(EntryExpectation Expectation, ImmutableArray<Unexpected> Entries) : Doubted;
 
+/// <summary>Animals whose parity is higher than the calvings on record, though all their calvings are promised.</summary>
+/// <param name="Animals">Their places.</param>
+public sealed record ParityTooHigh(ImmutableArray<int> Animals) : Doubted;
+
 /// <summary>A kind of which implausibly few entries are on record: its promise does not count.</summary>
 /// <param name="Expectation">Which.</param>
 /// <param name="Found">Entries on the promised days.</param>

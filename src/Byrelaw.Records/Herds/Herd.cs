@@ -32,6 +32,16 @@ public sealed class Herd
     /// <summary>The parity in <c>animals.csv</c>; -1 where blank, -2 where it could not be read.</summary>
     public required int[] RecordedParity { get; init; }
 
+    /// <summary>The day that each parity is of; <see cref="Day.End"/> for <see cref="Today"/>, <see cref="Day.Start"/> where it could not be
+    /// read. Empty: today for all.</summary>
+    public int[] ParityOn { get; init; } = [];
+
+    /// <summary>The day the records reach today, whatever day they are read as known on: facts without a date are of that day.</summary>
+    public LocalDate? Today { get; init; }
+
+    /// <summary>By animal: whether her parity speaks against her calvings, so that neither is believed. Empty: of none.</summary>
+    public bool[] ParityIsDoubted { get; init; } = [];
+
     /// <summary>Lines of <c>animals.csv</c>, from 1.</summary>
     public required int[] AnimalLines { get; init; }
 
@@ -93,14 +103,22 @@ public sealed class Herd
     /// <summary>The same herd with other promises.</summary>
     /// <param name="coverage">What may be taken as complete.</param>
     /// <param name="doubted">What is not believed.</param>
-    public Herd With(Coverage coverage, ImmutableArray<Doubted> doubted) => With(Runs, coverage, doubted);
+    public Herd With(Coverage coverage, ImmutableArray<Doubted> doubted) => With(Runs, coverage, doubted, ParityIsDoubted);
 
     /// <summary>The same herd with other entries.</summary>
     /// <param name="runs">By kind id.</param>
     /// <param name="coverage">What may be taken as complete.</param>
-    public Herd With(KindRun[] runs, Coverage coverage) => With(runs, coverage, Doubted);
+    public Herd With(KindRun[] runs, Coverage coverage) => With(runs, coverage, Doubted, ParityIsDoubted);
 
-    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted) => new()
+    /// <summary>The same herd, where parities speak against calvings.</summary>
+    /// <param name="coverage">What may be taken as complete.</param>
+    /// <param name="parityIsDoubted">By animal.</param>
+    public Herd With(Coverage coverage, bool[] parityIsDoubted) => With(Runs, coverage, Doubted, parityIsDoubted);
+
+    /// <summary>The same herd with other doubts.</summary>
+    public Herd With(IEnumerable<Doubted> doubted) => With(Runs, Coverage, [.. doubted], ParityIsDoubted);
+
+    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted, bool[] parityIsDoubted) => new()
     {
         Vocabulary = Vocabulary,
         Numbers = Numbers,
@@ -109,6 +127,9 @@ public sealed class Herd
         BornEarliest = BornEarliest,
         BornLatest = BornLatest,
         RecordedParity = RecordedParity,
+        ParityOn = ParityOn,
+        Today = Today,
+        ParityIsDoubted = parityIsDoubted,
         AnimalLines = AnimalLines,
         AnimalsWithoutNumber = AnimalsWithoutNumber,
         Facts = Facts,
@@ -129,6 +150,9 @@ public sealed class Herd
         AnimalsFile = AnimalsFile,
         EventsFile = EventsFile,
     };
+
+    /// <summary>The day that her parity is of; <see cref="Day.Start"/> where it could not be read.</summary>
+    public int DayOfParity(int animal) => ParityOn.Length == 0 || ParityOn[animal] == Day.End ? Day.Number(Today ?? KnownDay) : ParityOn[animal];
 
     /// <summary>Her own entries of a kind: without those of her mob's.</summary>
     public KindRun OwnRun(int kind) => (OwnRuns.Length == 0 ? null : OwnRuns[kind]) ?? Runs[kind];

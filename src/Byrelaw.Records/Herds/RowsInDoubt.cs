@@ -35,6 +35,9 @@ public enum RowDoubt
 
     /// <summary>An animal that was bought, by its own row, and no day on which she came.</summary>
     BoughtWithoutDay,
+
+    /// <summary>A parity, or the day that it is of, that cannot be read.</summary>
+    ParityUnreadable,
 }
 
 /// <summary>A row of one of the two files.</summary>

@@ -36,6 +36,15 @@ internal static class RecordDateProblems
         $"`{row.Cells[cell].Value}` is not a date of birth",
         "expected a date, a month or a year, such as `2024-08-19`, `2024-08` or `2024`", DateAdvice.For(row.Cells[cell].Value));
 
+    public static Diagnostic NotADayOfParity(RowText row, int cell) => row.Problem(
+        cell, "R0127", Severity.Error,
+        $"`{row.Cells[cell].Value}` is not the day of a parity", Expected, DateAdvice.For(row.Cells[cell].Value));
+
+    public static Diagnostic ParityAfterKnownDay(RowText row, int cell, int knownDay) => row.Problem(
+        cell, "R0127", Severity.Error,
+        $"a parity of `{row.Cells[cell].Value}`, which is after {Iso(knownDay)}, the day the records reach", "expected that day or an earlier one",
+        Further);
+
     public static Diagnostic BornAfterKnownDay(RowText row, int cell, int knownDay) => row.Problem(
         cell, "R0126", Severity.Error,
         $"born `{row.Cells[cell].Value}`, which is after {Iso(knownDay)}, the day the records reach",

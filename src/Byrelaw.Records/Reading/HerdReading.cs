@@ -75,7 +75,7 @@ internal sealed class HerdReading
             _doubted.AddRange(builder.Impossible.Where(row => row.Born is null).Select(row => (RowDoubt.FarAhead, new RowInDoubt(row.Gap.Animal, Day.Start, row.Gap.Line))));
         }
 
-        Herd = HerdOf(vocabulary, animals, builder, days.IsReached, doubles, digest);
+        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest);
     }
 
     private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
@@ -127,7 +127,7 @@ internal sealed class HerdReading
     /// <summary>A file that cannot be read might have said anything.</summary>
     private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
-    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, bool reachesADay, Doubles doubles, IncrementalHash digest) => new()
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest) => new()
     {
         Vocabulary = vocabulary,
         Numbers = animals.Numbers,
@@ -136,6 +136,8 @@ internal sealed class HerdReading
         BornEarliest = Array.ConvertAll(animals.Rows, row => row.BornFirst),
         BornLatest = Array.ConvertAll(animals.Rows, row => row.BornLast),
         RecordedParity = Array.ConvertAll(animals.Rows, row => row.Parity),
+        ParityOn = Array.ConvertAll(animals.Rows, row => row.ParityOn),
+        Today = Day.Date(days.Today),
         AnimalLines = Array.ConvertAll(animals.Rows, row => row.Line),
         Facts = animals.Facts,
         AnimalsWithoutNumber = animals.WithoutNumber,
@@ -149,7 +151,7 @@ internal sealed class HerdReading
         Membership = builder.Membership,
         Coverage = builder.Coverage,
         KnownDay = Day.Date(builder.KnownDay),
-        ReachesADay = reachesADay,
+        ReachesADay = days.IsReached,
         Problems = [.. InOrder(_animalProblems), .. InOrder(_eventProblems)],
         Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,

@@ -7,11 +7,13 @@ internal sealed class LateProblems
 
     private readonly List<int> _bornTooLate = [];
     private readonly List<int> _bornTooEarly = [];
+    private readonly List<int> _parityTooLate = [];
 
     /// <summary>Lines of births that are too long ago.</summary>
     public IReadOnlyList<int> BornTooEarly => _bornTooEarly;
 
-    /// <summary>Makes births after the known day, and those more than 30 years before it, births on a day that is not known.</summary>
+    /// <summary>Makes births after the known day, and those more than 30 years before it, births on a day that is not known, and
+    /// parities of a later day parities of a day that is not known.</summary>
     public static LateProblems TakeOutBirths(int knownDay, AnimalTable animals)
     {
         var problems = new LateProblems();
@@ -28,6 +30,12 @@ internal sealed class LateProblems
                 problems._bornTooEarly.Add(row.Line);
                 (row.BornFirst, row.BornLast) = (Day.Start, Day.End);
             }
+
+            if (row.ParityOn > knownDay && row.ParityOn < Day.End)
+            {
+                problems._parityTooLate.Add(row.Line);
+                row.ParityOn = Day.Start;
+            }
         }
 
         return problems;
@@ -36,7 +44,7 @@ internal sealed class LateProblems
     /// <summary>What is wrong in the animals' file: births after the known day, and animals named twice.</summary>
     public IEnumerable<Diagnostic> OfAnimals(AnimalTable animals, int knownDay, Func<IEnumerable<int>, Dictionary<int, RowText>> find)
     {
-        var texts = find([.. _bornTooLate, .. _bornTooEarly, .. animals.Duplicates.Select(row => row.Line)]);
+        var texts = find([.. _bornTooLate, .. _bornTooEarly, .. _parityTooLate, .. animals.Duplicates.Select(row => row.Line)]);
         foreach (var line in _bornTooLate)
         {
             yield return RecordDateProblems.BornAfterKnownDay(texts[line], animals.Columns!.Map["born"], knownDay);
@@ -45,6 +53,11 @@ internal sealed class LateProblems
         foreach (var line in _bornTooEarly)
         {
             yield return RecordDateProblems.BornLongAgo(texts[line], animals.Columns!.Map["born"], OldestYears);
+        }
+
+        foreach (var line in _parityTooLate)
+        {
+            yield return RecordDateProblems.ParityAfterKnownDay(texts[line], animals.Columns!.Map["parity on"], knownDay);
         }
 
         foreach (var (line, firstLine) in animals.Duplicates)

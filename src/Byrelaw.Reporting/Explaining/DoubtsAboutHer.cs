@@ -19,6 +19,12 @@ public static class DoubtsAboutHer
             }
         }
 
+        foreach (var high in herd.Doubted.OfType<ParityTooHigh>().Where(high => high.Animals.Contains(animal.Animal)))
+        {
+            var said = DoubtWords.Of(high with { Animals = [animal.Animal] }, herd);
+            sentences.Add($"{said.Lead}. {said.Effect} {said.Settle}");
+        }
+
         foreach (var said in DoubtWords.Of(herd).Where(said => Awaits(animal, said, herd)))
         {
             sentences.Add($"{said.Effect} See “What is doubted” on the list’s page.");

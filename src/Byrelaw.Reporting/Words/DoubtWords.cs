@@ -25,6 +25,7 @@ public static class DoubtWords
         ExpectationFails fails => Fails(fails, herd),
         ExpectationStrained strained => Strained(strained, herd),
         Contradictions contradictions => Contradicted(contradictions, herd),
+        ParityTooHigh high => ParityWords.Of(high, herd),
         TooFewEntries few => TooFew(few),
         ExpectationUnreadable unreadable => Unreadable(unreadable),
         FallenSilent silent => Silent(silent),

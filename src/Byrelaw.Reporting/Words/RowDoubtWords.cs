@@ -59,6 +59,10 @@ internal static class RowDoubtWords
             $"{(count == 1 ? "An animal was bought" : $"{count} animals were bought")}, and nothing says when {(count == 1 ? "she" : "they")} came: {where}",
             $"Nothing is taken to be complete for {(count == 1 ? "her" : "them")}.",
             "Write a row for the day on which each came."),
+        RowDoubt.ParityUnreadable => new("parity_unreadable",
+            $"{(count == 1 ? "A parity" : "Parities")} that cannot be read, or not of which day {(count == 1 ? "it is" : "they are")}: {where}",
+            $"{(count == 1 ? "It" : "They")} may be higher than the calvings on record, so calvings are not known of {(count == 1 ? "her" : "these animals")} on any day.",
+            "Write a number from 0 to 20 there, and a day such as 2026-09-01; a blank cell says that her calvings are to be counted."),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt.Why, "a reason without words"),
     };
 

@@ -6,8 +6,8 @@ namespace Byrelaw.Judging.Tests.Generators;
 public static class FarmCsv
 {
     public static byte[] Animals(PlainFarm farm) => Write(
-        ["animal", "born", "sex", "mob", "parity", .. farm.FactNames],
-        farm.Animals.Select(row => new[] { row.Number, row.Born, row.Sex, row.Mob, row.Parity }.Concat(row.Facts)));
+        ["animal", "born", "sex", "mob", "parity", "parity on", .. farm.FactNames],
+        farm.Animals.Select(row => new[] { row.Number, row.Born, row.Sex, row.Mob, row.Parity, row.ParityOn }.Concat(row.Facts)));
 
     public static byte[] Events(PlainFarm farm) => Write(
         ["date", "animal", "kind", "value", "unit", "recorded"],

@@ -61,8 +61,9 @@ public static class GenFarms
             from sex in Gen.Frequency((17, Gen.Const("F")), (3, Gen.Const("M")), (1, Gen.Const("steer")), (tidy ? 0 : 1, Gen.OneOf("", "cow")))
             from mob in Gen.Frequency((3, Gen.OneOf("Home", "Back")), (1, Gen.Const("")))
             from parity in Gen.Frequency((6, Gen.Const("")), (3, Gen.OneOf("0", "1", "2", "3")), (tidy ? 0 : 1, Gen.OneOf("two", "-1")))
+            from parityOn in Gen.Frequency((4, Gen.Const("")), (2, season.Past.Select(Text)), (tidy ? 0 : 1, Gen.OneOf("spring", Text(season.Known.PlusDays(9)))))
             from facts in InTurn(Words.Vocabulary.Facts.Select(fact => FactCell(season, fact, tidy)))
-            select new AnimalRow(number, birth, sex, mob, parity, facts);
+            select new AnimalRow(number, birth, sex, mob, parity, facts, parityOn);
     }
 
     private static Gen<string> FactCell(Season season, Fact fact, bool tidy)

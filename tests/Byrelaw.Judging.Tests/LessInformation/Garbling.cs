@@ -36,7 +36,7 @@ public static class Garbling
 
     /// <summary>
     /// Blanking a fact makes <c>is not recorded</c> true: that is what the condition asks, so it is left out. So is a birth
-    /// that shows other rows to be wrong: without it, a row dated before it can no longer be told from a right one.
+    /// that shows other rows, or the parity, to be wrong: without it, a row dated before it can no longer be told from a right one.
     /// </summary>
     public static Gen<JudgingCase?> GarbleAnAnimal(JudgingCase one)
     {
@@ -48,7 +48,7 @@ public static class Garbling
         return
             from i in Gen.Int[0, one.Farm.Animals.Length - 1]
             let row = one.Farm.Animals[i]
-            from column in Gen.Int[one.Farm.Events.Any(other => IsTooEarly(other, row)) ? 1 : 0, 3 + row.Facts.Length]
+            from column in Gen.Int[one.Farm.Events.Any(other => IsTooEarly(other, row)) || IsTooYoungForHerParity(one, row) ? 1 : 0, 3 + row.Facts.Length]
             from text in column == Parity ? Gen.Const("n/a") : Gen.OneOf("", "n/a")
             select one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
     }
@@ -60,6 +60,14 @@ public static class Garbling
     private static bool IsTooEarly(EventRow row, AnimalRow animal) =>
         (row.Animal == animal.Number || row.Animal.StartsWith("mob:", StringComparison.Ordinal) || row.Animal == "herd")
         && string.CompareOrdinal(row.Date, EarliestDate(row.Kind, animal.Born)) < 0;
+
+    /// <summary>Whether her birth says that she cannot have calved by a day that her parity is of, or that is judged.</summary>
+    private static bool IsTooYoungForHerParity(JudgingCase one, AnimalRow animal)
+    {
+        var judged = one.Rulebook.Programme!.Choices.Select(choice => one.On ?? choice.JudgedFrom).Min();
+        return CellReading.Number(animal.Parity) > 0
+            && string.CompareOrdinal(EarliestDate("calving", animal.Born), new[] { LocalDatePattern.Iso.Format(judged), animal.ParityOn }.Where(day => day.Length > 0).Min(StringComparer.Ordinal)) > 0;
+    }
 
     private static string EarliestDate(string kind, string born)
     {

@@ -1,3 +1,4 @@
+using Byrelaw.Judging.Promises;
 using Byrelaw.Judging.Tests.Reference;
 
 namespace Byrelaw.Judging.Tests.SideBySide;
@@ -9,6 +10,7 @@ public static class Difference
     public static string? Of(JudgingCase one)
     {
         var herd = HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records, one.KnownOn);
+        herd = ParityDoubts.Laid(herd);
         var draft = new Judge(one.Rulebook, herd, one.KnownOn).JudgeAll(one.On);
         var reference = new ReferenceJudge(one.Rulebook, one.Farm, one.KnownOn, one.On);
         if (DayNumber.Of(herd.KnownDay) != reference.Knowledge.Farm.Known)

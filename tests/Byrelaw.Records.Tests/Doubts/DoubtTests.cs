@@ -37,7 +37,7 @@ public class DoubtTests
     [Fact]
     public void What_is_hard_to_believe_is_said_and_suspends_nothing()
     {
-        var check = RecordsCheck.Read(Read.Bytes(Read.Whole(Animals)), Read.Bytes(Read.Whole(Events)), Words.Vocabulary, Words.Keeping(complete: [(Words.Calving, "2010-01-01"), (Words.BullIn, "2020-01-01")]));
+        var check = RecordsCheck.Read(Read.Bytes(Read.Whole(Animals)), Read.Bytes(Read.Whole(Events)), Words.Vocabulary, Words.Keeping(upTo: "2025-07-01", complete: [(Words.Calving, "2010-01-01"), (Words.BullIn, "2020-01-01")]));
 
         check.Herd.Problems.ShouldBeEmpty();
         check.Doubts.ShouldAllBe(doubt => doubt.Severity == Severity.Warning);

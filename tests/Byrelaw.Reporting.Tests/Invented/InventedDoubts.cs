@@ -83,6 +83,9 @@ internal static class InventedDoubts
         ("not for males", Rows(RowDoubt.NotForMales, Row(6, 30))),
         ("after leaving", Rows(RowDoubt.AfterLeaving, Row(5, 30), Row(5, 31))),
         ("bought without a day", Rows(RowDoubt.BoughtWithoutDay, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true))),
+        ("parity unreadable", Rows(RowDoubt.ParityUnreadable, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true), new RowInDoubt(3, Day.Start, 5, IsOfAnimals: true))),
+        ("parity too high", new ParityTooHigh([2])),
+        ("parities too high", new ParityTooHigh([2, 4])),
         ("one identity", new TwoNumbers([new DoubleNumbers(0, 1, Likeness.Identity)])),
         ("numbers alike", new TwoNumbers([new DoubleNumbers(0, 1, Likeness.Identity), new DoubleNumbers(2, 3, Likeness.Number), new DoubleNumbers(2, 4, Likeness.Said)])),
     ];

@@ -27,7 +27,7 @@ internal sealed class InventedHerd(InventedWords words, Func<string, string> alt
             Sexes = [.. _animals.Select(animal => animal.Sex)],
             BornEarliest = born,
             BornLatest = born,
-            RecordedParity = [.. Enumerable.Repeat(-1, count)],
+            RecordedParity = [.. Enumerable.Repeat(3, count)],
             AnimalLines = [.. Enumerable.Range(2, count)],
             Facts = [new FactColumn { States = [.. Enumerable.Repeat(FactState.Known, count)], Texts = [.. _animals.Select((_, i) => alter($"55400070004{i:0000}"))] }],
             Runs = [.. kinds.Select(Run)],

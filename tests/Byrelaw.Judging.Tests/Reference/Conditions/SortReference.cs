@@ -1,8 +1,8 @@
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>
-/// "A cow is a female with a calving or a recorded parity above 0; a heifer a female for whom calving never happened, or
-/// with recorded parity 0; otherwise both are not known."
+/// "A cow is a female with a calving, or a parity surely above 0; a heifer a female whose parity is surely 0; otherwise both are not
+/// known."
 /// </summary>
 public static class SortReference
 {
@@ -23,18 +23,10 @@ public static class SortReference
         _ => AnimalSort.NotKnown,
     };
 
+    /// <summary>"Surely above 0 is a cow, surely 0 a heifer"; a calving on record makes a cow whatever the column says.</summary>
     private static Truth HasCalved(Knowledge knowledge, Moment moment)
     {
-        var animal = knowledge.Farm.Animals[moment.Animal];
-        var parity = animal.Parity;
-        if (Calvings.Counted(knowledge, moment) > 0 || parity > 0)
-        {
-            return Truth.True;
-        }
-
-        // A recorded parity of 0 does not outweigh a row that may be a calving.
-        // One that could not be read may be above 0.
-        var never = (Calvings.CoveredFromBirth(knowledge, moment) && !animal.ParityUnreadable) || (parity == 0 && !Calvings.MayBeUnread(knowledge, moment));
-        return never ? Truth.False : Truth.Unknown;
+        var (least, most) = ParityReference.Between(knowledge, moment);
+        return least > 0 || Calvings.Sure(knowledge, moment.Animal, moment.Day) > 0 ? Truth.True : most == 0 ? Truth.False : Truth.Unknown;
     }
 }

@@ -22,6 +22,7 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         AgeCondition => Animal.BornFirst is { } first && Animal.BornLast is { } last
             ? [Fact("born", first == last ? Iso(first) : $"{Iso(first)} to {Iso(last)}")] : [],
         ParityCondition => (Animal.Parity is { } parity ? new[] { Fact("parity", Text(parity, null)) } : [])
+            .Concat(Animal is { Parity: not null, SaysParityOn: true, ParityOn: { } on } ? [Fact("parity on", Iso(on))] : [])
             .Concat(knowledge.Rulebook.Vocabulary.Calving is { } calving ? UpTo(moment.Day, (EventKind)calving) : []),
         FactNumberCondition number => Known(number.Fact).Concat(Animal.Facts[number.Fact.Id].IsKnown ? Limits(number.Test) : []),
         FactTextCondition text => Known(text.Fact),

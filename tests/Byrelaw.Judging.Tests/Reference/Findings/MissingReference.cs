@@ -55,13 +55,27 @@ public sealed class MissingReference(Knowledge knowledge)
     private static Missing Unreadable(string fact, AnimalAsRead animal) =>
         new(MissingReason.FactUnreadable, fact, null, null, SettledBy.Yards, PlainFarm.LineOf(animal.Index));
 
-    /// <summary>The cell, unless it is there and nothing speaks against it; and rows that may be one calving more.</summary>
+    /// <summary>The cell, unless it is there and nothing speaks against it; calvings between its day and this one; rows that may be one more.</summary>
     private IEnumerable<Missing> Parity(AnimalAsRead animal, MissingDays days, Moment moment)
     {
+        var on = animal.Parity is null ? null : animal.ParityOn;
         IEnumerable<Missing> cell = animal.ParityUnreadable ? [Unreadable("parity", animal)]
-            : animal.Parity >= Calvings.Counted(knowledge, moment) ? []
-            : [Blank("parity")];
-        return cell.Concat(knowledge.Rulebook.Vocabulary.Calving is { } calving ? days.Unread(calving, knowledge.Coverage.Dawn, moment.Day) : []);
+            : animal.Parity is null ? [Blank("parity")]
+            : on is null ? [Unreadable("parity on", animal)]
+            : Calvings.Sure(knowledge, moment.Animal, on.Value) > animal.Parity || knowledge.Coverage.ParityIsDoubted(moment.Animal)
+                || (on > knowledge.Farm.Known && moment.Day < on) ? [Blank("parity")]
+            : [];
+        if (knowledge.Rulebook.Vocabulary.Calving is not { } calving)
+        {
+            return cell;
+        }
+
+        if (on is { } its && its != moment.Day)
+        {
+            cell = cell.Concat(days.NotKept(MissingReason.NotKept, calving, Math.Min(its, moment.Day) + 1, Math.Max(its, moment.Day)));
+        }
+
+        return cell.Concat(days.Unread(calving, knowledge.Coverage.Dawn, Math.Max(on ?? moment.Day, moment.Day)));
     }
 
     private IEnumerable<Missing> Looked(IReadOnlyList<Window> windows, Kind kind, Moment moment, Func<Stretch, IEnumerable<Missing>> look) =>

@@ -10,14 +10,17 @@ public sealed class CoverageReference
     private readonly RecordKeeping? _keeping;
     private readonly Predicate<Unread> _passedOver;
     private readonly Dictionary<int, int[]> _uncoveredBefore = [];
+    private readonly EventKind? _calving;
 
     /// <param name="farm">What the rows say.</param>
     /// <param name="keeping">What the farm says is complete.</param>
     /// <param name="dawn">A day before everything on record, declared or born.</param>
     /// <param name="dusk">The last day anything is judged on.</param>
+    /// <param name="calving">What calving is called; null where nothing is.</param>
     /// <param name="passedOver">Rows that are no doubt here; null for none.</param>
-    public CoverageReference(FarmAsRead farm, RecordKeeping? keeping, int dawn, int dusk, Predicate<Unread>? passedOver = null)
+    public CoverageReference(FarmAsRead farm, RecordKeeping? keeping, int dawn, int dusk, EventKind? calving, Predicate<Unread>? passedOver = null)
     {
+        _calving = calving;
         _passedOver = passedOver ?? (_ => false);
         _farm = farm;
         _keeping = keeping;
@@ -66,6 +69,35 @@ public sealed class CoverageReference
     /// <summary>The first day that the farm promises a kind since; null where it does not.</summary>
     public int? DeclaredSince(Kind kind) => new PromiseReference(_keeping, kind, _farm.Known, _farm.LatestEntry(kind)).Since;
 
+    /// <summary>
+    /// "Parity 3 on record, calving promised for her whole life and fewer calvings by its day: calving is uncovered for her everywhere." A parity that
+    /// cannot be read, or of which nobody knows the day, may be one.
+    /// </summary>
+    public bool ParityIsDoubted(int place)
+    {
+        if (_calving is not { } calving || _farm.Animals[place] is not { BornFirst: not null, IsFemale: not false } animal)
+        {
+            return false;
+        }
+
+        var needed = NeededFrom(animal, calving);
+        if (animal.ParityUnreadable || animal is { Parity: > 0, ParityOn: null })
+        {
+            return _farm.Known >= needed && IsPromised(needed, _farm.Known);
+        }
+
+        return animal is { Parity: { } number, ParityOn: { } on }
+            && _farm.Of(place, calving).Where(row => row.Day <= on).Select(row => row.Day).Distinct().Count() < number
+            && IsPromised(needed, on);
+
+        bool IsPromised(int from, int to)
+        {
+            var promise = new PromiseReference(_keeping, calving, _farm.Known, _farm.LatestEntry(calving));
+            return from > to || Enumerable.Range(from, to - from + 1).All(day =>
+                day <= _farm.Known && promise.Holds(day) && day >= _farm.Presence.CoveredFrom(place) && day <= _farm.Presence.CoveredUntil(place));
+        }
+    }
+
     /// <summary>How many days before each day are not covered, counted from dawn: so that a stretch needs no walk.</summary>
     private int[] UncoveredBefore(int animal, Kind kind, bool strict)
     {
@@ -112,6 +144,7 @@ public sealed class CoverageReference
         var from = _farm.Presence.CoveredFrom(animal);
         var until = strict ? Math.Min(_farm.Known, _farm.Presence.CoveredUntil(animal)) : _farm.Presence.CoveredUntil(animal);
         var needed = NeededFrom(_farm.Animals[animal], kind);
-        return day => day < needed || (day >= from && day <= until && promise.Holds(day));
+        var isDoubted = kind.Id == _calving?.Id && ParityIsDoubted(animal);
+        return day => day < needed || (!isDoubted && day >= from && day <= until && promise.Holds(day));
     }
 }

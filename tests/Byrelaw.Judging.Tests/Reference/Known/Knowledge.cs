@@ -18,12 +18,13 @@ public sealed class Knowledge
             .Concat(Farm.MobResults.Select(row => row.Day))
             .Concat(Farm.Unread.Select(row => row.Day).OfType<int>())
             .Concat(Farm.Animals.Select(animal => animal.BornFirst).OfType<int>())
+            .Concat(Farm.Animals.Select(animal => animal.ParityOn).OfType<int>())
             .Concat((rulebook.Records?.Complete ?? []).Select(complete => DayNumber.Of(complete.Since)))
             .Concat((rulebook.Programme?.Dates ?? []).Select(date => DayNumber.Of(date.Date)))
             .Concat(ends.Select(DayNumber.Of))
             .Append(Farm.Known);
-        var dusk = Math.Max(Farm.Known, ends.Select(date => DayNumber.Of(date.PlusYears(1))).DefaultIfEmpty(0).Max());
-        Coverage = new CoverageReference(Farm, rulebook.Records, dates.Min() - 2, dusk);
+        var dusk = Math.Max(Math.Max(Farm.Known, Farm.Animals.Select(animal => animal.ParityOn ?? 0).DefaultIfEmpty(0).Max()), ends.Select(date => DayNumber.Of(date.PlusYears(1))).DefaultIfEmpty(0).Max());
+        Coverage = new CoverageReference(Farm, rulebook.Records, dates.Min() - 2, dusk, rulebook.Vocabulary.Calving);
         Anchors = new AnchorReference(Farm, Coverage);
         Windows = new WindowReference(Farm, Coverage, Anchors);
         Where = new WhereReference(Farm, Coverage, rulebook.Records, rulebook.Vocabulary.MobMove);

@@ -20,7 +20,7 @@ public sealed class SpellReference
 
         // "A mob's or herd's `bull out` is also an entry of each member's, its `bull in` is not": whose it is, then, is no doubt of hers.
         var starts = vocabulary.Spells.Select(spell => spell.From.Id).ToHashSet();
-        var own = new CoverageReference(farm, keeping, coverage.Dawn, coverage.Dusk, row => row.OfGroup && row.Kind is { } kind && starts.Contains(kind.Id));
+        var own = new CoverageReference(farm, keeping, coverage.Dawn, coverage.Dusk, calving: null, row => row.OfGroup && row.Kind is { } kind && starts.Contains(kind.Id));
         var endings = new SpellEndsReference(farm, keeping);
         _where = new WhereReference(farm, coverage, keeping, vocabulary.MobMove);
         _own = new OwnSpellReference(farm, own, endings);

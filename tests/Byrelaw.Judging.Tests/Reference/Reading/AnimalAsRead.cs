@@ -52,6 +52,12 @@ public sealed record AnimalAsRead
 
     public required bool ParityUnreadable { get; init; }
 
+    /// <summary>The day that the parity is of; null where that cannot be read.</summary>
+    public required int? ParityOn { get; init; }
+
+    /// <summary>Whether a column says it.</summary>
+    public required bool SaysParityOn { get; init; }
+
     /// <summary>By fact id.</summary>
     public required FactCell[] Facts { get; init; }
 
@@ -75,6 +81,8 @@ public sealed record AnimalAsRead
             Mob = row.Mob.Length == 0 ? null : NameFolding.Fold(row.Mob),
             Parity = parity,
             ParityUnreadable = parity is null && row.Parity.Length > 0,
+            ParityOn = CellReading.Day(row.ParityOn),
+            SaysParityOn = row.ParityOn.Length > 0,
             Facts = [.. facts],
         };
     }

@@ -14,6 +14,8 @@ public sealed class FarmAsRead
         Known = KnownDay.Of(keeping, knownOn, seen.Select(row => row.row), Animals);
         var today = KnownDay.Today(keeping, knownOn, farm.Events, Animals);
         Animals = [.. Animals.Select(animal => animal.BornFirst > today ? animal with { BornFirst = null, BornLast = null } : animal)];
+        // "Parity has a day: a column `parity on`, else the day the records reach today."
+        Animals = [.. Animals.Select(animal => animal with { ParityOn = !animal.SaysParityOn ? today : animal.ParityOn > today ? null : animal.ParityOn })];
         var leaveOut = keeping?.LeaveOut.Select(left => NameFolding.Fold(left.Word)).ToHashSet() ?? [];
         var rows = seen
             .Select(row => RowAsRead.Read(row.row, row.Line, places, vocabulary))

@@ -17,7 +17,8 @@ public sealed record PlainFarm(ImmutableArray<string> FactNames, ImmutableArray<
 /// <param name="Mob">A mob's name or blank.</param>
 /// <param name="Parity">A number, blank or nonsense.</param>
 /// <param name="Facts">Cells of the fact columns, in the order of <see cref="PlainFarm.FactNames"/>.</param>
-public sealed record AnimalRow(string Number, string Born, string Sex, string Mob, string Parity, ImmutableArray<string> Facts);
+/// <param name="ParityOn">The day that the parity is of: a date, blank or nonsense.</param>
+public sealed record AnimalRow(string Number, string Born, string Sex, string Mob, string Parity, ImmutableArray<string> Facts, string ParityOn = "");
 
 /// <summary>One row of <c>events.csv</c>.</summary>
 /// <param name="Date">ISO date, blank or nonsense.</param>
