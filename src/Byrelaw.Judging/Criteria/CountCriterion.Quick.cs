@@ -129,24 +129,25 @@ internal sealed partial class CountCriterion
             return false;
         }
 
-        until = Math.Min(own, next - 1);
-        if (low > day)
-        {
-            until = Math.Min(until, low - 1);
-        }
-
+        own = Math.Min(own, next - 1);
         if (day <= Days.KnownDay)
         {
-            until = Math.Min(until, Days.KnownDay);
             answer = _covered[count];
-        }
-        else
-        {
-            // Strictly, the anchor may have been today, and all sorts of things since.
-            answer = next > day && low <= day ? Kleene.Of(_covered[count].Assumed, _anythingGoes) : Kleene.Unknown;
-            return low <= day && (count == 0 || LastOf(animal, day) < day);
+            until = Math.Min(own, Math.Min(Days.KnownDay, low > day ? low - 1 : Days.KnownDay));
+            return true;
         }
 
+        if (low > day || (count > 0 && LastOf(animal, day) > Days.KnownDay))
+        {
+            return false;
+        }
+
+        // Strictly, more may have happened today, and the anchor may have been on any day since the known day: then all of these came before it.
+        var opens = _anchored.LowFrom(Days.KnownDay + 1);
+        var strict = _limits.Accept(count, double.PositiveInfinity);
+        var afresh = opens <= day ? _anythingGoes : _limits.Accept(0, 0);
+        answer = Kleene.Of(_covered[count].Assumed, strict == afresh ? strict : Truth.Unknown);
+        until = opens <= day ? own : Math.Min(own, opens - 1);
         return true;
     }
 

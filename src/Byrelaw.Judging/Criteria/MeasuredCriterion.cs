@@ -32,22 +32,45 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         until = day;
         var assumed = bounds.IsCertain ? recorded : ForEveryAnchor(animal, day, strict: false, reading, recorded, ref pending);
         var strict = ForEveryAnchor(animal, day, strict: true, reading, recorded, ref pending);
+
+        // All other windows lie within this one, but what changed may then have begun with another sample.
+        pending |= condition.Aggregate != Aggregate.Change && IsAwaited(animal, bounds);
         return Kleene.Of(assumed, strict, pending);
     }
 
     /// <summary>The answer stands only if it is the same for every day on which the anchor may have been.</summary>
     private Truth ForEveryAnchor(int animal, int day, bool strict, in WindowSet.Reading reading, Truth recorded, ref bool pending)
     {
+        var truth = recorded;
         foreach (var possible in Windows.Possible(animal, day, strict, reading, new OwnEdges(Days, animal, KindId)))
         {
-            if (Over(animal, Windows.For(KindId, possible), ref pending, null) != recorded)
+            var bounds = Windows.For(KindId, possible);
+            truth = Over(animal, bounds, ref pending, null) == recorded ? truth : Truth.Unknown;
+            pending |= condition.Aggregate == Aggregate.Change && IsAwaited(animal, bounds);
+        }
+
+        return truth;
+    }
+
+    /// <summary>Whether a sample in a window that is looked at has no known result, whatever it may be.</summary>
+    private bool IsAwaited(int animal, Bounds bounds)
+    {
+        var last = Runs.LastAtMost(Run, animal, bounds.High);
+        var first = Math.Max(Run.Starts[animal], Runs.LastAtMost(Run, animal, bounds.Low - 1) + 1);
+        for (var i = first; i <= last; i++)
+        {
+            if (IsNotKnown(i) && IsLookedAt(i, first, last))
             {
-                return Truth.Unknown;
+                return true;
             }
         }
 
-        return recorded;
+        return false;
     }
+
+    /// <summary>Of a change, only what is between the earliest and the latest day is not.</summary>
+    private bool IsLookedAt(int place, int first, int last) =>
+        condition.Aggregate != Aggregate.Change || Run.Days[place] == Run.Days[first] || Run.Days[place] == Run.Days[last];
 
     protected override Truth TruthOf(int animal, int place, ref bool pending, Notes? notes)
     {
@@ -147,9 +170,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
         var isPlain = true;
         for (var i = first; i <= last; i++)
         {
-            // One between the earliest and the latest day changes no change.
-            var isLookedAt = condition.Aggregate != Aggregate.Change || Run.Days[i] == Run.Days[first] || Run.Days[i] == Run.Days[last];
-            if (isLookedAt && Run.Low[i] != Run.High[i])
+            if (IsLookedAt(i, first, last) && Run.Low[i] != Run.High[i])
             {
                 isPlain = false;
                 isPending |= IsNotKnown(i);

@@ -124,12 +124,14 @@ internal sealed class HerdBuilder
     private (MembershipBuilder Membership, List<GroupRow> Groups) BuildMembership(IReadOnlyList<string> mobNames)
     {
         var ownMoves = SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves)]);
+        var (numbering, rows) = NumberMobs(mobNames, ownMoves);
+        ownMoves = ownMoves with { Results = Array.ConvertAll(ownMoves.Results, numbering.Of) };
         var ownRows = StructuralRows();
         bool[] forGood = [.. _vocabulary.Kinds.Select(kind => kind is EventKind { IsForGood: true })];
         var membership = new MembershipBuilder(_animals, ownRows, _effects, forGood, _gaps.Gaps);
         Membership = membership.Build();
         var known = _gaps.Gaps.Count;
-        var groups = ExpandMoves(mobNames, ownMoves, Membership);
+        var groups = ExpandMoves(rows, numbering.Names, ownMoves, Membership);
         var rest = ExpandJoiningAndLeaving(groups, Membership);
         if (rest.Count < groups.Count || _gaps.Gaps.Count > known)
         {
@@ -138,6 +140,32 @@ internal sealed class HerdBuilder
         }
 
         return (membership, rest);
+    }
+
+    /// <summary>Numbers the mobs, in the cells of animals too. A row about a mob that nothing else names may be about anyone, before it is asked
+    /// who is in the herd.</summary>
+    /// <returns>With the rows about known mobs and the herd.</returns>
+    private (MobNumbering Numbering, List<GroupRow> Rows) NumberMobs(IReadOnlyList<string> mobNames, SortedRun<int> ownMoves)
+    {
+        var targets = _groups.Where(row => row.Kind == _mobMove).Select(row => row.Target);
+        var numbering = new MobNumbering(mobNames, _animals, ownMoves.Results.Concat(targets));
+        var known = new List<GroupRow>();
+        foreach (var row in _groups)
+        {
+            if (numbering.Of(row) is { } numbered)
+            {
+                known.Add(numbered);
+            }
+            else
+            {
+                OfUnknownMob.Add(row);
+                _gaps.Add([new Gap(-1, row.Kind, row.Day, row.Day, row.Line)]);
+            }
+        }
+
+        numbering.Number(_animals);
+        Array.ForEach(_stages, stage => numbering.Number(stage.Moves));
+        return (numbering, known);
     }
 
     private void BuildRuns(Func<Kind, bool> which)
@@ -213,47 +241,24 @@ internal sealed class HerdBuilder
         return SortedRun<int>.Of(_animals.Length, [rows]);
     }
 
-    /// <summary>Works out who is in which mob. What is left are the rows about known mobs that are no moves.</summary>
-    private List<GroupRow> ExpandMoves(IReadOnlyList<string> mobNames, SortedRun<int> ownMoves, Membership presence)
+    /// <summary>Works out who is in which mob. What is left are the rows that are no moves.</summary>
+    private List<GroupRow> ExpandMoves(List<GroupRow> rows, string[] mobNames, SortedRun<int> ownMoves, Membership presence)
     {
         bool IsMove(int kind) => kind == _mobMove;
-        var groupMoves = _groups.Where(row => IsMove(row.Kind)).ToArray();
+        _groupMoves = [.. rows.Where(row => IsMove(row.Kind))];
         var moves = new GroupMoves(_animals, ownMoves, new GapIndex(_gaps.Gaps, IsMove), presence);
-        if (groupMoves.Length > 0)
+        var allMoves = ownMoves;
+        if (_groupMoves.Length > 0)
         {
-            moves.Expand(groupMoves);
+            moves.Expand(_groupMoves);
             _gaps.Add(moves.Doubts);
             _gaps.AddDoubles(_mobMove, moves.Moves);
+            AddAll(moves.Moves, _expanded.Moves);
+            allMoves = SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves), moves.Moves]);
         }
 
-        var allMoves = groupMoves.Length == 0
-            ? ownMoves
-            : SortedRun<int>.Of(_animals.Length, [.. _stages.Select(stage => stage.Moves), moves.Moves]);
-        var numbering = new MobNumbering(mobNames, _animals, allMoves.Results.Concat(groupMoves.Select(row => row.Target)));
-        var known = new List<GroupRow>();
-        foreach (var row in _groups)
-        {
-            if (numbering.Of(row) is { } numbered)
-            {
-                known.Add(numbered);
-            }
-            else
-            {
-                OfUnknownMob.Add(row);
-                _gaps.Add([new Gap(-1, row.Kind, row.Day, row.Day, row.Line)]);
-            }
-        }
-
-        for (var i = 0; i < _animals.Length; i++)
-        {
-            _animals[i].Mob = numbering.Of(_animals[i].Mob);
-        }
-
-        var finalMoves = allMoves with { Results = Array.ConvertAll(allMoves.Results, numbering.Of) };
-        Mobs = new MobStaysBuilder(_animals, ownMoves, finalMoves, new GapIndex(_gaps.Gaps, IsMove)).Build(numbering.Names);
-        AddAll(moves.Moves, _expanded.Moves);
-        _groupMoves = [.. known.Where(row => IsMove(row.Kind))];
-        return [.. known.Where(row => !IsMove(row.Kind))];
+        Mobs = new MobStaysBuilder(_animals, ownMoves, allMoves, new GapIndex(_gaps.Gaps, IsMove)).Build(mobNames);
+        return [.. rows.Where(row => !IsMove(row.Kind))];
     }
 
     private List<GroupRow> ExpandJoiningAndLeaving(List<GroupRow> groups, Membership presence)

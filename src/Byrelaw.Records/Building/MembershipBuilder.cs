@@ -103,7 +103,8 @@ internal sealed class MembershipBuilder
     private void AddChanges(int animal, Presence state)
     {
         var at = _animals[animal].BornFirst;
-        var isGoneForGood = false;
+        int? goneForGood = null;
+        var isBack = false;
         var i = _rows.Starts[animal];
         var end = _rows.Starts[animal + 1];
         while (true)
@@ -122,7 +123,7 @@ internal sealed class MembershipBuilder
 
             var (line, kind) = (_rows.Lines[i], _rows.Results[i]);
             var (joins, leaves, forGood) = DayOf(ref i, end);
-            isGoneForGood |= forGood;
+            (goneForGood, isBack) = forGood ? (day, false) : (goneForGood, isBack || joins || MayHaveJoined(animal, goneForGood, day));
             if (_gaps.First(animal, day, day + 1) is not null)
             {
                 state = Presence.NotKnown;
@@ -134,21 +135,19 @@ internal sealed class MembershipBuilder
                 state = Presence.Out;
                 Add(day, state, line, kind);
             }
-            else if ((joins && leaves) || (joins && isGoneForGood))
+            else
             {
-                // In and out again, or out and in again; or back from the dead: nobody can tell, up to the next row about it.
-                state = Presence.NotKnown;
-                Add(day, state, line, kind);
-            }
-            else if (!isGoneForGood)
-            {
-                state = joins ? Presence.In : Presence.Out;
+                // In and out again, or out and in again, nobody can tell up to the next row about it; and back from the dead, never.
+                state = (joins && leaves) || (goneForGood is not null && isBack) ? Presence.NotKnown : joins ? Presence.In : Presence.Out;
                 Add(day, state, line, kind);
             }
 
             at = day + 1;
         }
     }
+
+    /// <summary>Whether a row that could not be read may have brought her back after she was gone for good.</summary>
+    private bool MayHaveJoined(int animal, int? goneForGood, int day) => goneForGood is { } gone && _joinGaps.First(animal, gone + 1, day + 1) is not null;
 
     /// <summary>
     /// From the latest day on which she joined or may have joined. To the first day after she surely joined

@@ -43,4 +43,25 @@ internal sealed class MobNumbering
         row.Mob == GroupRow.WholeHerd ? row with { Target = Of(row.Target) }
         : Of(row.Mob) is var mob and >= 0 ? row with { Mob = mob, Target = Of(row.Target) }
         : null;
+
+    /// <summary>Numbers the mobs in the cells of animals.</summary>
+    public void Number(AnimalRow[] animals)
+    {
+        for (var i = 0; i < animals.Length; i++)
+        {
+            animals[i].Mob = Of(animals[i].Mob);
+        }
+    }
+
+    /// <summary>Numbers where animals move to.</summary>
+    public void Number(ChunkedList<Staged<int>> moves)
+    {
+        for (var chunk = 0; chunk < moves.ChunkCount; chunk++)
+        {
+            foreach (ref var row in moves.Chunk(chunk))
+            {
+                row.Result = Of(row.Result);
+            }
+        }
+    }
 }

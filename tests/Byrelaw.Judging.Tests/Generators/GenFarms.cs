@@ -9,6 +9,7 @@ public static class GenFarms
     public static readonly decimal[] Scores = [1m, 3.5m, 4m, 4.5m, 4.6m, 5.5m, 5.7m, 10m];
     public static readonly decimal[] Coppers = [3m, 6.9m, 7m, 7.5m, 10m, 12m];
 
+    private static readonly string[] ResultKinds = ["weight", "body condition", "serum copper", "BVD virus", "uterine check"];
     private static readonly string[] AllNumbers = ["7", "12", "101", "B2", "B12", "9", "450", "1423"];
 
     public static readonly ImmutableArray<string> FactNames = [.. Words.Vocabulary.Facts.Select(fact => fact.Name)];
@@ -17,7 +18,32 @@ public static class GenFarms
         from count in Gen.Frequency((4, Gen.Int[1, 3]), (1, Gen.Int[4, 8]))
         from animals in InTurn(AllNumbers.Take(count).Select(number => Animal(season, number, tidy)))
         from rows in Gen.Int[0, 6 * count].SelectMany(rows => Row(season, [.. animals.Select(animal => animal.Number)], tidy).Array[rows])
-        select new PlainFarm(FactNames, animals, [.. rows.Except(rows.Where(IsGroupMove).Skip(1))]);
+        from again in Again(rows, tidy)
+        select new PlainFarm(FactNames, animals, [.. rows.Except(rows.Where(IsGroupMove).Skip(1)), .. again]);
+
+    /// <summary>Now and then a second result of one day, and another one: measured twice, or two samples.</summary>
+    private static Gen<ImmutableArray<EventRow>> Again(EventRow[] rows, bool tidy)
+    {
+        ImmutableArray<EventRow> results = [.. rows.Where(row => ResultKinds.Contains(row.Kind))];
+        if (results.IsEmpty)
+        {
+            return Gen.Const(ImmutableArray<EventRow>.Empty);
+        }
+
+        var again = Gen.OneOf([.. results]).SelectMany(
+            row => OfKind(row.Kind, tidy).Select(other => other with { Date = row.Date, Animal = row.Animal, Recorded = row.Recorded }));
+        return Gen.Frequency((1, Gen.Const(0)), (1, Gen.Int[1, 3])).SelectMany(count => again.Array[count]).Select(more => more.ToImmutableArray());
+    }
+
+    private static Gen<EventRow> OfKind(string kind, bool tidy) => kind switch
+    {
+        "weight" => Weight(tidy),
+        "body condition" => Score(tidy),
+        "serum copper" => Copper(tidy),
+        "BVD virus" => Virus(tidy),
+        "uterine check" => Uterus(tidy),
+        _ => throw new ArgumentException($"no results of {kind} are drawn", nameof(kind)),
+    };
 
     /// <summary>Where whole mobs move one after another, the reference, which looks at single animals first, does not follow.</summary>
     private static bool IsGroupMove(EventRow row) => row.Kind == "mob" && (row.Animal == "herd" || row.Animal.StartsWith("mob:", StringComparison.Ordinal));
@@ -107,14 +133,15 @@ public static class GenFarms
             (2, Answer(tidy).Select(row => row with { Animal = whom })));
     }
 
-    private static Gen<EventRow> Result(bool tidy)
-    {
-        var weight = Amount(Weights, tidy).Select(value => new EventRow("", "", "weight", value, "kg"));
-        var grams = Gen.OneOf(Weights).Select(value => new EventRow("", "", "weight", (value * 1000).ToString("0", CultureInfo.InvariantCulture), "g"));
-        var score = Amount(Scores, tidy).Select(value => new EventRow("", "", "body condition", value));
-        var copper = Amount(Coppers, tidy).Select(value => new EventRow("", "", "serum copper", value, "umol/L"));
-        return Gen.Frequency((3, weight), (1, grams), (4, score), (4, copper));
-    }
+    private static Gen<EventRow> Result(bool tidy) => Gen.Frequency((4, Weight(tidy)), (4, Score(tidy)), (4, Copper(tidy)));
+
+    private static Gen<EventRow> Weight(bool tidy) => Gen.Frequency(
+        (3, Amount(Weights, tidy).Select(value => new EventRow("", "", "weight", value, "kg"))),
+        (1, Gen.OneOf(Weights).Select(value => new EventRow("", "", "weight", (value * 1000).ToString("0", CultureInfo.InvariantCulture), "g"))));
+
+    private static Gen<EventRow> Score(bool tidy) => Amount(Scores, tidy).Select(value => new EventRow("", "", "body condition", value));
+
+    private static Gen<EventRow> Copper(bool tidy) => Amount(Coppers, tidy).Select(value => new EventRow("", "", "serum copper", value, "umol/L"));
 
     private static Gen<string> Amount(decimal[] values, bool tidy)
     {
@@ -126,11 +153,15 @@ public static class GenFarms
             (tidy ? 0 : 1, Gen.OneOf("", "pending")));
     }
 
-    private static Gen<EventRow> Answer(bool tidy) => Gen.OneOf(
+    private static Gen<EventRow> Answer(bool tidy) => Gen.OneOf(Virus(tidy), Uterus(tidy));
+
+    private static Gen<EventRow> Virus(bool tidy) =>
         Gen.Frequency((6, Gen.OneOf("positive", "negative", "negative", "suspect")), (tidy ? 0 : 1, Gen.OneOf("pending", "", "haemolysed")))
-            .Select(answer => new EventRow("", "", "BVD virus", answer)),
+            .Select(answer => new EventRow("", "", "BVD virus", answer));
+
+    private static Gen<EventRow> Uterus(bool tidy) =>
         Gen.Frequency((6, Gen.OneOf("clean", "discharge")), (tidy ? 0 : 1, Gen.OneOf("pending", "sore")))
-            .Select(answer => new EventRow("", "", "uterine check", answer)));
+            .Select(answer => new EventRow("", "", "uterine check", answer));
 
     /// <summary>One cell of a row made unreadable.</summary>
     public static Gen<EventRow> Garbled(Season season, EventRow row) => Gen.Frequency(

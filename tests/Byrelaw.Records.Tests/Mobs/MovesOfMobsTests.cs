@@ -31,6 +31,14 @@ public class MovesOfMobsTests
     }
 
     [Fact]
+    public void A_death_in_a_mob_that_nobody_is_in_may_be_of_a_cow_bought_back_so_she_may_have_moved_before()
+    {
+        var herd = Herd("2025-02-01,mob:North,mob,Hill,", "2025-06-26,mob:Nowhere,death,,", "2025-06-29,1001,purchase,,");
+
+        Shown.Stays(herd, "1001").ShouldBe("? from start (2)", "on 1 February 2025 she may have been here, and in North");
+    }
+
+    [Fact]
     public void Two_mobs_can_change_places_on_one_day()
     {
         var herd = Herd("2025-01-01,1003,mob,South,", "2026-02-01,mob:North,mob,South,", "2026-02-01,mob:South,mob,North,");

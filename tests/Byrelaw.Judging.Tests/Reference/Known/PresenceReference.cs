@@ -49,10 +49,11 @@ public sealed class PresenceReference
             return Truth.Unknown;
         }
 
-        // "For good: joined on the same day, she is out; joined later, her presence is not known."
+        // "For good: joined on the same day, she is out; joined later, her presence is not known." A row that may be one counts as one.
         if (changes.LastOrDefault(change => change.Day <= day && change.IsForGood) is { IsForGood: true } good)
         {
-            return changes.Any(change => change.Effect == HerdEffect.Joins && change.Day > good.Day && change.Day <= day) ? Truth.Unknown : Truth.False;
+            return changes.Any(change => change.Effect == HerdEffect.Joins && change.Day > good.Day && change.Day <= day)
+                || hidden.Any(row => row.MayJoin && row.MayBeIn(good.Day + 1, day)) ? Truth.Unknown : Truth.False;
         }
 
         if (last.Effect != HerdEffect.None)
