@@ -77,6 +77,7 @@ internal static class Sides
         AtLeastAgo ago => Orders(order => Time(subject, ago.Near, "ago", order)),
         BetweenAgo ago => Orders(order => Time(subject, ago.Near, "ago", order)).Concat(Orders(order => Time(subject, ago.Far, "ago", order))),
         BeforeDate before => Orders(order => Time(subject, before.Length, $"before {Subjects.Of(before.Date)}", order)),
+        FromAfterSpell after => Orders(order => Time(subject, after.Wait, $"after {after.Spell.Name}", order)),
         FromAfterLast after => Orders(order => Time(subject, after.Wait, $"after {Subjects.Of(after.Kinds)}", order)),
         SinceDate since => Orders(order => Day(subject, Subjects.Of(since.Date), order)),
         _ => [],

@@ -79,6 +79,9 @@ internal sealed class Touches(Example example, Herd herd, int animal)
                 case BeforeDate { Date.Value: { } day } before when date <= day:
                     yield return Sides.Time(subject, before.Length, $"before {Subjects.Of(before.Date)}", before.Length.After(date).CompareTo(day));
                     break;
+                case FromAfterSpell after when LastOf([after.Spell.Until]) is { } end:
+                    yield return Sides.Time(subject, after.Wait, $"after {after.Spell.Name}", after.Wait.After(end).CompareTo(date));
+                    break;
                 case FromAfterLast after when LastOf(after.Kinds) is { } last:
                     yield return Sides.Time(subject, after.Wait, $"after {Subjects.Of(after.Kinds)}", after.Wait.After(last).CompareTo(date));
                     break;

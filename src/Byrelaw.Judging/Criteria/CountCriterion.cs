@@ -59,6 +59,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             tally.IsStrictlyCovered &= bounds.High < bounds.Low || !Days.IsOpen(animal, kind, bounds.High);
             tally.IsCertain &= bounds.IsCertain;
             tally.IsStrictlyCertain &= bounds.IsStrictlyCertain;
+            tally.BeginsEarlier |= bounds.StrictlyEarlier > 0;
         }
 
         var assumed = tally.IsCertain || _limits.IsOneSided(0)
@@ -74,7 +75,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             }
         }
 
-        return Kleene.Of(assumed, strict, tally.IsPending && assumed == Truth.Unknown);
+        return Kleene.Of(assumed, strict, (tally.IsPending || tally.BeginsEarlier) && assumed == Truth.Unknown);
     }
 
     private Truth Strict(int animal, int day, Truth assumed, in Tally tally, in WindowSet.Reading reading, ref int until)
@@ -89,7 +90,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             return Truth.Unknown;
         }
 
-        return tally.IsStrictlyCertain || _limits.IsOneSided(0)
+        return tally.IsStrictlyCertain || (!tally.BeginsEarlier && _limits.IsOneSided(0))
             ? _limits.Accept(tally.StrictLeast, tally.IsCovered && tally.IsStrictlyCovered ? tally.Most : double.PositiveInfinity)
             : ForEveryAnchor(animal, day, strict: true, reading, ref until);
     }
@@ -289,6 +290,8 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
                     return new Remedy(RemedyKind.Time, []);
                 case SinceLast since:
                     return new Remedy(RemedyKind.NewEvent, [.. since.Kinds.Select(kind => kind.Name)]);
+                case FromAfterSpell after:
+                    return new Remedy(RemedyKind.NewEvent, [after.Spell.Until.Name]);
                 case FromAfterLast after:
                     return new Remedy(RemedyKind.NewEvent, [.. after.Kinds.Select(kind => kind.Name)]);
             }
@@ -313,6 +316,10 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         public bool IsStrictlyCovered;
         public bool IsCertain;
         public bool IsStrictlyCertain;
+
+        /// <summary>With coverage stopping at the known day, a window may begin earlier.</summary>
+        public bool BeginsEarlier;
+
         public bool IsPending;
     }
 }

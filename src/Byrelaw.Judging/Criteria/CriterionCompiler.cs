@@ -81,6 +81,7 @@ internal sealed class CriterionCompiler
             low: new Reckoning(before.Length).FirstReaching(Day.Number(date)), highStands: Day.Number(date)),
         SinceDate since when DayOf(since.Date) is { } date => new PlainWindow(low: Day.Number(date)),
         SinceLast since => new AnchoredWindow(Anchor(since.Kinds), null),
+        FromAfterSpell after => new AfterSpellWindow(_days, after.Spell, new Reckoning(after.Wait)),
         FromAfterLast after => new AnchoredWindow(Anchor(after.Kinds), new Reckoning(after.Wait)),
         SinceBirth or Ever => new PlainWindow(),
         _ => throw MissingKind.Of(window, nameof(CriterionCompiler)),

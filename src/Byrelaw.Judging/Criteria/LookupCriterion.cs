@@ -32,7 +32,8 @@ internal abstract partial class LookupCriterion(HerdDays days, Condition conditi
         }
 
         var answer = Look(animal, day, reading, Windows.For(KindId, reading), ref until, notes);
-        return reading.IsStrictlyKnown ? answer : Kleene.Of(answer.Assumed, Truth.Unknown, answer.IsPending);
+        return reading.IsStrictlyKnown && reading.Together.StrictlyEarlier == 0 ? answer
+            : Kleene.Of(answer.Assumed, reading.IsStrictlyKnown ? answer.Strict : Truth.Unknown, answer.IsPending || reading.Together.StrictlyEarlier > 0);
     }
 
     /// <summary>Decides once the windows are known.</summary>

@@ -58,13 +58,14 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
 
     private Truth In(int animal, in Bounds bounds, bool strict, Notes? notes)
     {
-        var (sure, maybe) = _spell.Latest(animal, bounds.Low, bounds.High, strict, notes);
-        notes?.Spell(sure >= bounds.Low ? sure : null);
+        var low = strict ? bounds.StrictLow : bounds.Low;
+        var (sure, maybe) = _spell.Latest(animal, low, bounds.High, strict, notes);
+        notes?.Spell(sure >= low ? sure : null);
         if (sure >= (strict ? bounds.StrictLatest : bounds.Latest))
         {
             return Truth.True;
         }
 
-        return sure >= bounds.Low || maybe >= bounds.Low ? Truth.Unknown : Truth.False;
+        return sure >= low || maybe >= low ? Truth.Unknown : Truth.False;
     }
 }

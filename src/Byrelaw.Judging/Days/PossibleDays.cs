@@ -19,7 +19,9 @@ internal readonly struct PossibleDays(HerdDays days, int animal, bool strict)
     public List<(int First, int Second)> Of<TEdges>(WindowReader first, WindowReader? second, in WindowSet.Reading reading, int day, TEdges edges)
         where TEdges : struct, IEdges
     {
-        var (low, otherLow) = (reading.First.Bounds.Low, reading.Second.Bounds.Low);
+        var (low, otherLow) = strict
+            ? (reading.First.Bounds.StrictLow, reading.Second.Bounds.StrictLow)
+            : (reading.First.Bounds.Low, reading.Second.Bounds.Low);
         var firsts = Lows(first, second, low, otherLow, day, edges);
         if (second is null)
         {
@@ -70,20 +72,17 @@ internal readonly struct PossibleDays(HerdDays days, int animal, bool strict)
     private List<int> Lows<TEdges>(WindowReader window, WindowReader? other, int low, int otherLow, int day, TEdges edges)
         where TEdges : struct, IEdges
     {
-        var until = int.MaxValue;
-        var reading = window.Anchor?.Read(animal, day, ref until, null) ?? default;
-        if (window.Anchor is null || reading.State != AnchorState.Recorded)
+        if (window.InDoubt(animal, day, strict) is not var (from, latest))
         {
             return [low];
         }
 
         var lows = new List<int> { low };
-        var latest = strict ? reading.StrictLatest : reading.Latest;
-        for (var at = reading.Last + 1; at <= latest;)
+        for (var at = from; at <= latest;)
         {
             days.Steps?.Take();
             var first = window.LowFrom(at);
-            if (window.Anchor.MayHaveHappened(animal, at, at, strict))
+            if (window.MayHaveBeen(animal, at, strict))
             {
                 lows.Add(first);
             }
@@ -91,7 +90,7 @@ internal readonly struct PossibleDays(HerdDays days, int animal, bool strict)
             // A window may begin on the day after its first one, for the anchor's own kinds: so the day before an edge is one too.
             var turn = Turn(Math.Min(edges.Next(first), Next(first, [otherLow, otherLow + 1, day, day + 1, days.KnownDay + 1])), first);
             var reaching = window.AnchorReaching(turn);
-            var next = Math.Min(reaching > at ? reaching : int.MaxValue, window.Anchor.NextTurn(animal, at));
+            var next = Math.Min(reaching > at ? reaching : int.MaxValue, window.NextTurn(animal, at));
             at = other is { SkipsAnchorDay: true, Anchor: { } anchor } ? Math.Min(next, SameDay(anchor, at, day)) : next;
         }
 

@@ -24,6 +24,16 @@ internal abstract class WindowReader
     /// <summary>The window's first day for an anchor on a day.</summary>
     public virtual int LowFrom(int anchor) => anchor;
 
+    /// <summary>The days between which what the window is anchored to may have been later than surely known, both included; null where
+    /// its first day is certain.</summary>
+    public virtual (int From, int To)? InDoubt(int animal, int day, bool strict) => null;
+
+    /// <summary>Whether, of the days in doubt, it may have been on this one.</summary>
+    public virtual bool MayHaveBeen(int animal, int day, bool strict) => false;
+
+    /// <summary>The first day after another on which that may change.</summary>
+    public virtual int NextTurn(int animal, int day) => int.MaxValue;
+
     /// <summary>The first day of an anchor for which the window's first day reaches another; that far off where none does.</summary>
     public virtual int AnchorReaching(int low) => low;
 }
@@ -85,6 +95,17 @@ internal sealed class AnchoredWindow : WindowReader
         _wait = wait;
         SkipsAnchorDay = wait is null;
     }
+
+    public override (int From, int To)? InDoubt(int animal, int day, bool strict)
+    {
+        var until = int.MaxValue;
+        var reading = Anchor!.Read(animal, day, ref until, null);
+        return reading.State == AnchorState.Recorded ? (reading.Last + 1, strict ? reading.StrictLatest : reading.Latest) : null;
+    }
+
+    public override bool MayHaveBeen(int animal, int day, bool strict) => Anchor!.MayHaveHappened(animal, day, day, strict);
+
+    public override int NextTurn(int animal, int day) => Anchor!.NextTurn(animal, day);
 
     public override int LowFrom(int anchor) => _wait is null ? anchor : _wait.After(anchor);
 

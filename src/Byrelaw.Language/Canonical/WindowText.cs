@@ -18,6 +18,7 @@ internal static class WindowText
         BetweenAgo ago => $"between {DemandText.Between(ago.Near, ago.Far)} ago",
         BeforeDate before => $"in the {before.Length} before {Of(before.Date, name)}",
         SinceLast since => $"since last {Kinds(since.Kinds, name)}",
+        FromAfterSpell after => $"from {after.Wait} after last {name(after.Spell.Name)}",
         FromAfterLast { IsDayOf: true } from => $"from day {NumberText.Of(from.Wait.Count)} of last {Kinds(from.Kinds, name)}",
         FromAfterLast from => $"from {from.Wait} after last {Kinds(from.Kinds, name)}",
         SinceDate since => $"since {Of(since.Date, name)}",

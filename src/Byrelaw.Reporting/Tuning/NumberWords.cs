@@ -68,6 +68,7 @@ internal static class NumberWords
         BetweenAgo => $"{Unit(number)} ago",
         AtLeastAgo => $"{Unit(number)} ago, at least",
         BeforeDate before => $"{Unit(number)} before {before.Date.Name ?? "the date"}",
+        FromAfterSpell after => $"{Unit(number)} after last {after.Spell.Name} from which results count",
         FromAfterLast after => $"{Unit(number)} after last {Names(after.Kinds)} from which results count",
         _ => Unit(number),
     };

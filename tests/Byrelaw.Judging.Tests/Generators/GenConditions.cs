@@ -43,6 +43,8 @@ public sealed class GenConditions(Season season)
         Gen.Const(new DateReference("first transfer", season.FirstTransfer)),
         season.Past.Select(date => new DateReference(null, date)));
 
+    private static readonly Gen<Window> AfterBull = GenLengths.Any.Select(wait => (Window)new FromAfterSpell(wait, Words.WithBull) { Span = Words.Nowhere });
+
     private Gen<Window> AnyWindow => Gen.Frequency<Window>(
         (5, GenLengths.Any.Select(length => (Window)new InTheLast(length) { Span = Words.Nowhere })),
         (2, GenLengths.Any.Select(length => (Window)new AtLeastAgo(length) { Span = Words.Nowhere })),
@@ -50,6 +52,7 @@ public sealed class GenConditions(Season season)
         (2, Gen.Select(GenLengths.Any, AnyDate, (length, date) => (Window)new BeforeDate(length, date) { Span = Words.Nowhere })),
         (4, LastKinds.Select(kinds => (Window)new SinceLast(kinds) { Span = Words.Nowhere })),
         (3, Gen.Select(GenLengths.Any, LastKinds, (wait, kinds) => (Window)new FromAfterLast(wait, kinds) { Span = Words.Nowhere })),
+        (1, AfterBull),
         (1, AnyDate.Select(date => (Window)new SinceDate(date) { Span = Words.Nowhere })),
         (1, Gen.Const((Window)new SinceBirth { Span = Words.Nowhere })),
         (1, Gen.Const((Window)new Ever { Span = Words.Nowhere })));
@@ -154,6 +157,7 @@ public sealed class GenConditions(Season season)
         {
             var anchored = Gen.Frequency<Window>(
                 (2, LastKinds.Select(kinds => (Window)new SinceLast(kinds) { Span = Words.Nowhere })),
+                (1, AfterBull),
                 (1, Gen.Select(GenLengths.Any, LastKinds, (wait, kinds) => (Window)new FromAfterLast(wait, kinds) { Span = Words.Nowhere })));
             var windows = Gen.Frequency(
                 (1, anchored.Select(one => ImmutableArray.Create(one))),

@@ -32,11 +32,15 @@ public static class GenRulebooks
             Files = [Words.Nowhere.File],
         });
 
+    /// <summary>A spell that runs passes nothing, whatever the records say after it ends: safer than the letter, which asks what they would say.</summary>
+    private static IfNotKnown PassesNothingAfterSpells(Rule rule, Rulebook rulebook) =>
+        rule.IfNotKnown == IfNotKnown.Pass && rule.Needs.Leaves(rulebook).Any(leaf => leaf.Windows.Any(window => window is FromAfterSpell)) ? IfNotKnown.Ask : rule.IfNotKnown;
+
     /// <summary>As the reader marks them: "a broken bullet breaks its list, a broken define its users".</summary>
     public static Rulebook AsBound(Rulebook rulebook) => rulebook with
     {
         Defines = [.. rulebook.Defines.Select(define => define with { IsBroken = define.IsBroken || Broken.Is(define.Condition, rulebook) })],
-        Rules = [.. rulebook.Rules.Select(rule => rule with { IsBroken = Broken.Is(rule, rulebook) })],
+        Rules = [.. rulebook.Rules.Select(rule => rule with { IsBroken = Broken.Is(rule, rulebook), IfNotKnown = PassesNothingAfterSpells(rule, rulebook) })],
         Prefers = [.. rulebook.Prefers.Select(prefer => prefer with { IsBroken = prefer.IsBroken || Broken.Is(prefer.Condition, rulebook) })],
     };
 

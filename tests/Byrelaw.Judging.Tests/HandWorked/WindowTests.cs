@@ -42,6 +42,21 @@ public sealed class WindowTests
         Farm.With("2026-08-01,7,calving", check).Says("latest uterine check from 21 days after last calving is clean", "2026-09-01").ShouldBe(said);
 
     [Theory]
+    [InlineData("2026-08-31,7,uterine check,clean", "2026-09-10", "Unknown")] // 34 days after the bull left on 28 July
+    [InlineData("2026-09-01,7,uterine check,clean", "2026-09-10", "True")]
+    [InlineData("2026-09-01,7,uterine check,clean", "2026-07-20", "Unknown")] // he was with her
+    public void From_35_days_after_the_last_of_a_spell_opens_35_days_after_its_end(string check, string on, string said) =>
+        Farm.With("2026-06-20,7,bull in", "2026-07-28,7,bull out", check).Says("latest uterine check from 35 days after last running with bull is clean", on).ShouldBe(said);
+
+    [Fact]
+    public void A_spell_without_end_keeps_the_window_after_it_empty() =>
+        Farm.With("2026-06-20,7,bull in", "2026-09-01,7,uterine check,clean").Says("latest uterine check from 35 days after last running with bull is clean", "2026-09-10").ShouldBe("Unknown");
+
+    [Fact]
+    public void Without_a_spell_the_window_runs_from_birth() =>
+        Farm.With("2026-08-31,7,uterine check,clean").Says("latest uterine check from 35 days after last running with bull is clean", "2026-09-10").ShouldBe("True");
+
+    [Theory]
     [InlineData("2024-02-28", "False")]
     [InlineData("2024-02-29", "True")]
     public void A_month_after_31_January_is_the_end_of_February(string on, string said) =>

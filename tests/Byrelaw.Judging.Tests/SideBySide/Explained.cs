@@ -56,7 +56,8 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
         }
 
         IEnumerable<Missing> reference = finding.Truth == Truth.Unknown ? new MissingReference(knowledge).Of(finding.Condition, moment) : [];
-        return Differ("missing", finding.Missing.Select(one => Dated(one, moment.Animal)), reference.Select(one => Dated(one, moment.Animal)));
+        var spells = SpellsOf(finding.Condition);
+        return Differ("missing", finding.Missing.Where(one => !IsOfSpell(one, spells)).Select(one => Dated(one, moment.Animal)), reference.Where(one => !IsOfSpell(one, spells)).Select(one => Dated(one, moment.Animal)));
     }
 
     /// <summary>The records that it names, what was found in them, and how far that is from the limit.</summary>
@@ -69,12 +70,20 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
             ?? ((margin is { } theirs ? finding.Margin is { } ours && IsNear(ours, (double)theirs) : finding.Margin is null) ? null : $"margin {finding.Margin}, reference {margin}");
     }
 
+    /// <summary>The spells that windows run from: what is missing of them, and their rows, is not compared.</summary>
+    private static List<Spell> SpellsOf(Condition condition) => [.. condition.Windows.OfType<FromAfterSpell>().Select(window => window.Spell)];
+
+    private bool IsOfSpell(Missing missing, List<Spell> spells) => spells.Count > 0
+        && (missing.Reason is MissingReason.MobNotKnown or MissingReason.BullsMobNotKnown or MissingReason.MayBeABull || missing.Subject is "born"
+            || missing.Subject == knowledge.Rulebook.Vocabulary.MobMove.Name || spells.Exists(spell => missing.Subject == spell.From.Name || missing.Subject == spell.Until.Name));
+
     /// <summary>Rows of her mob or the herd that may be hers, and what makes the company of her mob: told beside what is hers, and not compared.</summary>
     private bool IsOfOthers(Evidence evidence, Condition condition) => evidence.Fact is null
         ? knowledge.Farm.GroupResults.Any(row => row.Result.Line == evidence.Line)
+            || SpellsOf(condition).Exists(after => evidence.Kind is EventKind { IsMobMove: true } || evidence.Kind == after.From || evidence.Kind == after.Until)
             || (condition is SpellCondition spell && (evidence.Kind is EventKind { IsMobMove: true }
                 || (evidence.Kind == spell.Spell.From && knowledge.Farm.GroupEvents.Any(row => row.Line == evidence.Line))))
-        : condition is SpellCondition;
+        : condition is SpellCondition || SpellsOf(condition).Count > 0;
 
     private static bool IsSame(Found ours, Found theirs) => (ours, theirs) switch
     {

@@ -34,6 +34,7 @@ public static class Snippets
             - latest pregnancy test from 28 days after last mating or transfer is negative
             - latest pregnancy test from day 28 of last transfer is negative
             - at least day 24 of last transfer
+            - latest pregnancy test from 35 days after last running with bull is negative
             - no weighing with method not tape with belly at least 60 cm with ease recorded in the last 30 days
 
         define cycling

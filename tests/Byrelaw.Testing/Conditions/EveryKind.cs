@@ -34,6 +34,7 @@ public static class EveryKind
           needs all of
             - between 1 and 3 heat or mating since last calving
             - no positive virus from 5 days after last calving or mating
+            - latest virus from 5 weeks after last running with bull is negative
             - at most 4 doubtful virus or heat between 4 weeks and 3 months ago
             - at least 1 heat since 2026-01-02
             - at least 1 heat since birth

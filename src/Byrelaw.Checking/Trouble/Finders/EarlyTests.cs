@@ -22,7 +22,7 @@ internal static class EarlyTests
     }
 
     /// <summary>The window that lets an early test in, where no other window keeps it out.</summary>
-    private static SinceLast? Since(ImmutableArray<Window> windows) => windows.Any(window => window is FromAfterLast or AtLeastAgo or BetweenAgo)
+    private static SinceLast? Since(ImmutableArray<Window> windows) => windows.Any(window => window is FromAfterLast or FromAfterSpell or AtLeastAgo or BetweenAgo)
         ? null
         : windows.OfType<SinceLast>().FirstOrDefault();
 }

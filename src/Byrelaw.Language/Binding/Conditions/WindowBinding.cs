@@ -48,8 +48,13 @@ internal static class WindowBinding
         return length is { } found && date is not null ? new BeforeDate(found, date) { Span = before.Span } : null;
     }
 
-    private static FromAfterLast? FromAfter(this Context context, FromAfterLastSyntax from)
+    private static Window? FromAfter(this Context context, FromAfterLastSyntax from)
     {
+        if (from is { IsDayOf: false, Kinds: [var only] } && context.Names.Find(only.Text) is SpellSymbol { Spell: var spell })
+        {
+            return spell is not null && context.Length(from.Wait) is { } after ? new FromAfterSpell(after, spell) { Span = from.Span } : null;
+        }
+
         var (wait, kinds) = (context.Length(from.Wait), context.Kinds(from.Kinds));
         return wait is { } length && kinds is { } found ? new FromAfterLast(length, found) { IsDayOf = from.IsDayOf, Span = from.Span } : null;
     }

@@ -57,8 +57,8 @@ public sealed class ConditionParts
 
         public override Spell? Spell(Spell spell)
         {
-            parts._kinds.Add(spell.From);
-            parts._kinds.Add(spell.Until);
+            (_isInWindow ? parts._windowKinds : parts._kinds).Add(spell.From);
+            (_isInWindow ? parts._windowKinds : parts._kinds).Add(spell.Until);
             return spell;
         }
 

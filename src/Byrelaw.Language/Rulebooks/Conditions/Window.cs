@@ -61,6 +61,17 @@ public sealed record FromAfterLast(TimeLength Wait, ImmutableArray<Kind> Kinds) 
     }
 }
 
+/// <summary><c>from 35 days after last running with bull</c>: e is not before the last day of her last such spell + N. While it
+/// runs there is no such day.</summary>
+public sealed record FromAfterSpell(TimeLength Wait, Spell Spell) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part)
+    {
+        var wait = others.Length(Wait, part);
+        return others.Spell(Spell) is { } spell ? this with { Wait = wait, Spell = spell } : null;
+    }
+}
+
 /// <summary><c>since 2026-06-01</c>: from that day, or from a date of the programme.</summary>
 public sealed record SinceDate(DateReference Date) : Window
 {

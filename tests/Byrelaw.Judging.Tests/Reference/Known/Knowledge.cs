@@ -26,9 +26,9 @@ public sealed class Knowledge
         var dusk = Math.Max(Math.Max(Farm.Known, Farm.Animals.Select(animal => animal.ParityOn ?? 0).DefaultIfEmpty(0).Max()), ends.Select(date => DayNumber.Of(date.PlusYears(1))).DefaultIfEmpty(0).Max());
         Coverage = new CoverageReference(Farm, rulebook.Records, dates.Min() - 2, dusk, rulebook.Vocabulary.Calving);
         Anchors = new AnchorReference(Farm, Coverage);
-        Windows = new WindowReference(Farm, Coverage, Anchors);
         Where = new WhereReference(Farm, Coverage, rulebook.Records, rulebook.Vocabulary.MobMove);
         Spells = new SpellReference(Farm, Coverage, rulebook.Records, rulebook.Vocabulary);
+        Windows = new WindowReference(Farm, Coverage, Anchors, Spells);
     }
 
     public Rulebook Rulebook { get; }

@@ -43,6 +43,30 @@ public sealed class SpellReference
         return any;
     }
 
+    /// <summary>Each day that may have been the last on which she was in it, as seen on the day of judging; null stands for never: "latest day that is
+    /// surely one, and every later one that may be".</summary>
+    public IEnumerable<int?> Last(Spell spell, Moment moment)
+    {
+        var days = Days(spell, moment);
+        int? sure = null;
+        var maybe = new List<int?>();
+        for (var day = _coverage.Dawn; day <= moment.Day; day++)
+        {
+            switch (days[day - _coverage.Dawn])
+            {
+                case Truth.True:
+                    sure = day;
+                    maybe.Clear();
+                    break;
+                case Truth.Unknown:
+                    maybe.Add(day);
+                    break;
+            }
+        }
+
+        return maybe.Prepend(sure);
+    }
+
     private Truth[] Days(Spell spell, Moment moment)
     {
         var key = (moment.Animal, spell.Name, moment.Strict);

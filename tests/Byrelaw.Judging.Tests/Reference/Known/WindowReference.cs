@@ -16,7 +16,7 @@ public sealed record Stretch(int From, int To, IReadOnlyList<(int Day, IReadOnly
 }
 
 /// <summary>"Windows, with d the day of judging and e the event's day. A count has one or two windows (both must hold)."</summary>
-public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage, AnchorReference anchors)
+public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage, AnchorReference anchors, SpellReference spells)
 {
     private readonly Dictionary<Window, Stretch[]> _fixed = new(ReferenceEqualityComparer.Instance);
 
@@ -79,6 +79,10 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
             case FromAfterLast from:
                 // "e >= last calving + 21 days"
                 return FromAnchor(from.Kinds, last => new Stretch(Sums.After(from.Wait, last), day, []));
+            case FromAfterSpell after:
+                // "`last` of a spell is the end of her last one. While it runs the window is empty."
+                return spells.Last(after.Spell, new Moment(animal, day, strict))
+                    .Select(last => last is { } on ? new Stretch(Sums.After(after.Wait, on), day, []) : new Stretch(Birth(animal), day, []));
             case SinceBirth:
                 return [new Stretch(Birth(animal), day, [])];
             default:

@@ -41,7 +41,7 @@ internal sealed class WindowClaims(Quantities quantities, Happenings happenings)
         SinceLast since => Claim.Of([.. since.Kinds.Select(kind => Bound.Longer(happenings.Of(kind).Ago, day, default, from))]),
         FromAfterLast after => Claim.Of([.. after.Kinds.Select(kind => Bound.Longer(happenings.Of(kind).Ago, day, DaysLong.Of(after.Wait), from))]),
         SinceDate { Date: var date } => Claim.Of(Bound.Longer(happenings.Since(date), day, default, from)),
-        SinceBirth or Ever => Claim.Anything,
+        SinceBirth or Ever or FromAfterSpell => Claim.Anything,
         _ => throw MissingKind.Of(window, nameof(WindowClaims)),
     };
 
@@ -56,6 +56,7 @@ internal sealed class WindowClaims(Quantities quantities, Happenings happenings)
             [happenings.Happened(anchor, from).And(Together.Of(Bound.NotLonger(anchor.Ago, what.Ago, DaysLong.Of(after.Wait).Plus(-1), from)))])))
             .Or(new Claim([happenings.Never(what, from)])),
         SinceDate { Date: var date } => Claim.Of(Bound.Longer(what.Ago, happenings.Since(date), new DaysLong(0, 1), from)),
+        FromAfterSpell => Claim.Anything,
         _ => new Claim([happenings.Never(what, from)]),
     };
 
