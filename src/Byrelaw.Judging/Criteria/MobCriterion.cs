@@ -47,7 +47,7 @@ internal abstract class MobCriterion(
         var strict = reading.IsStrictlyKnown ? ForEveryAnchor(strict: true, ref pending) : Truth.Unknown;
 
         // A result that is awaited is of the widest days, and the others lie within them.
-        pending |= AnyNotKnown(results.Of(mob, Math.Max(bounds.Low, since), bounds.High));
+        pending |= (assumed == Truth.Unknown || reading.IsStrictlyKnown) && AnyNotKnown(results.Of(mob, Math.Max(bounds.Low, since), bounds.High));
         return Kleene.Of(assumed, strict, pending);
 
         Truth ForEveryAnchor(bool strict, ref bool pending)

@@ -6,7 +6,16 @@ public static class ResultNotKnown
     /// <summary>The condition is not known, and one of those that make it so looks at such a sample.</summary>
     public static bool StandsIn(Condition condition, Knowledge knowledge, Moment moment) =>
         ConditionReference.At(condition, knowledge, moment) == Truth.Unknown
-        && Leaves.Of(condition, knowledge, moment).Any(leaf => leaf.Decides && IsUsedBy(leaf.Condition, knowledge, moment));
+        && Leaves.Of(condition, knowledge, moment).Any(leaf => leaf.Decides && IsUsed(leaf.Condition, knowledge, moment));
+
+    /// <summary>Strictly, it may not be known what days are looked at; a result that is awaited in those that there are otherwise is awaited all the same.</summary>
+    private static bool IsUsed(Condition leaf, Knowledge knowledge, Moment moment)
+    {
+        var otherwise = moment with { Strict = false };
+        return moment.Strict && knowledge.Windows.Possible(leaf.Windows, moment.Animal, moment.Day, strict: true) is null
+            ? ConditionReference.At(leaf, knowledge, otherwise) == Truth.Unknown && IsUsedBy(leaf, knowledge, otherwise)
+            : IsUsedBy(leaf, knowledge, moment);
+    }
 
     private static bool IsUsedBy(Condition leaf, Knowledge knowledge, Moment moment) => leaf switch
     {
