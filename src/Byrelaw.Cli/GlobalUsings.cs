@@ -2,6 +2,7 @@
 global using System.CommandLine;
 global using System.Text;
 global using Byrelaw.Cli.Files;
+global using Byrelaw.Disk;
 global using Byrelaw.Judging;
 global using Byrelaw.Judging.Verdicts;
 global using Byrelaw.Language.Diagnostics;

@@ -2,6 +2,7 @@
 global using System.Globalization;
 global using System.Text;
 global using System.Text.Json;
+global using Byrelaw.Disk;
 global using Byrelaw.Judging;
 global using Byrelaw.Judging.Lists;
 global using Byrelaw.Language.Diagnostics;

@@ -1,5 +1,6 @@
 // What most files here speak of. A namespace stands here only where none of its names clashes with another's.
 global using System.Text;
+global using Byrelaw.Disk;
 global using Byrelaw.Judging;
 global using Byrelaw.Judging.Promises;
 global using Byrelaw.Judging.Verdicts;

@@ -12,5 +12,11 @@ public sealed class RuleFilesOnDisk(WorkFolder work) : IRuleFiles
     public string Show(string path) => work.Show(path);
 
     /// <inheritdoc/>
-    public byte[]? Read(string path) => File.Exists(path) ? File.ReadAllBytes(path) : null;
+    /// <exception cref="IOException">It is a pipe or a device, or cannot be read.</exception>
+    public byte[]? Read(string path)
+    {
+        // What a run that was cut off left half unpacked is finished first: half of it would be no rulebook that anybody wrote.
+        FilesTogether.FinishAround(path);
+        return RegularFile.Read(path);
+    }
 }

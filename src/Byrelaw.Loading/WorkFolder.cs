@@ -10,10 +10,10 @@ public sealed record WorkFolder(string Here)
         ? throw new CannotDoException("no file's name holds the character NUL")
         : Path.GetFullPath(path, Here);
 
-    /// <summary>A path as people are shown it: relative to where they work, forward slashes.</summary>
+    /// <summary>A path as people are shown it: relative to where they work, forward slashes, without signs that a terminal would act on.</summary>
     public string Show(string path)
     {
         var relative = Path.GetRelativePath(Here, path).Replace(Path.DirectorySeparatorChar, '/');
-        return relative.StartsWith("../../../", StringComparison.Ordinal) ? path.Replace(Path.DirectorySeparatorChar, '/') : relative;
+        return PlainText.Clean(relative.StartsWith("../../../", StringComparison.Ordinal) ? path.Replace(Path.DirectorySeparatorChar, '/') : relative);
     }
 }

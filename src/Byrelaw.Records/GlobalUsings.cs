@@ -2,6 +2,7 @@
 global using System.Collections.Immutable;
 global using System.Globalization;
 global using System.Text;
+global using Byrelaw.Disk;
 global using Byrelaw.Language.Diagnostics;
 global using Byrelaw.Language.Rulebooks;
 global using Byrelaw.Language.Rulebooks.Words;

@@ -5,6 +5,7 @@ global using System.Text;
 global using System.Text.Json;
 global using Byrelaw.Checking.Comparing;
 global using Byrelaw.Checking.Coverage;
+global using Byrelaw.Disk;
 global using Byrelaw.Judging.Comparing;
 global using Byrelaw.Judging.Truths;
 global using Byrelaw.Judging.Tuning;

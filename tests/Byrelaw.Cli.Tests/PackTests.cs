@@ -30,6 +30,32 @@ public sealed class PackTests : IDisposable
     }
 
     [Fact]
+    public void Packs_of_the_same_rules_are_counted_where_they_lie()
+    {
+        _farm.Run("pack", "spring.byre", "-o", "a.pack").Out.ShouldContain("a.pack: number 1, ");
+        _farm.Run("pack", "recipients.byre", "-o", "other.pack").Out.ShouldContain("other.pack: number 1, ");
+        _farm.Run("pack", "spring.byre", "-o", "b.pack").Out.ShouldContain("b.pack: number 2, ");
+        _farm.Run("pack", "spring.byre", "-o", "c.pack", "--number", "7").Out.ShouldContain("c.pack: number 7, ");
+        _farm.Run("pack", "spring.byre", "-o", "d.pack", "--number", "0").ShouldBeOneClearLine("--number wants a whole number from 1 on");
+    }
+
+    [Fact]
+    public void A_key_that_others_may_read_is_warned_of()
+    {
+        _farm.Run("key", "adviser.key").Code.ShouldBe(ExitCode.Done);
+        _farm.Run("pack", "spring.byre", "-o", "a.pack", "--sign", "adviser.key").Err.ShouldBeEmpty();
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Skip("who may read a file is said otherwise there");
+            return;
+        }
+
+        File.SetUnixFileMode(_farm.At("adviser.key"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead);
+        _farm.Run("pack", "spring.byre", "-o", "b.pack", "--sign", "adviser.key").Err
+            .ShouldBe("warning: others on this machine may read adviser.key, and whoever reads it can sign in your name. Keep it to yourself: chmod 600 adviser.key\n");
+    }
+
+    [Fact]
     public void A_file_that_differs_is_not_written_over_unless_that_is_asked_for()
     {
         _farm.Run("pack", "spring.byre", "-o", "hand-on.pack");
@@ -89,7 +115,7 @@ public sealed class PackTests : IDisposable
         run.Out.ShouldBeEmpty();
         run.Err.ShouldBe(
             """
-            hand-on.pack:6: error: what follows is not what was packed: its SHA-256 is another
+            hand-on.pack:7: error: what follows is not what was packed: its SHA-256 is another
               help: it was changed on its way; ask for it again, as an attached file and not as text in a message
             Nothing was unpacked.
 

@@ -35,7 +35,7 @@ internal static class CarryCommand
             reading.Rulebook.Programme is null ? $"{programme} has no programme to carry on"
             : $"{to} does not come after the season of {programme}; say with --first-date where its first date moves to");
         var target = doors.Full(file ?? Path.Combine(Path.GetDirectoryName(programme) ?? "", FileName(programme, season)));
-        WholeFile.WriteNew(target, carried.Text, doors);
+        NewFile.Write(target, Encoding.UTF8.GetBytes(carried.Text), doors);
         doors.Out.Write(CarryText.Of(carried, doors.Show(full), doors.Show(target)));
         return ExitCode.Done;
     }

@@ -94,6 +94,7 @@ internal static class DraftCommand
     {
         using var bar = new ProgressBar(doors, "Writing");
         var files = Report.FilesOf(draft);
-        ReportFolder.Write(folder, Report.Of(draft, inputs), written => bar.Report((written, files)));
+        var kept = ReportFolder.Write(folder, Report.Of(draft, inputs), written => bar.Report((written, files)));
+        KeptNotes.Say(kept, folder, doors);
     }
 }

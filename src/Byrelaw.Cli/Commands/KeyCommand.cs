@@ -14,14 +14,16 @@ internal static class KeyCommand
     private static int Run(string file, Doors doors)
     {
         var (full, open) = (doors.Full(file), doors.Full(file + ".pub"));
-        if (File.Exists(open))
+        if (new[] { full, open }.FirstOrDefault(Path.Exists) is { } there)
         {
-            throw new CannotDoException($"{doors.Show(open)} is there already; nothing was changed. Give another name");
+            throw new CannotDoException($"{doors.Show(there)} is there already; nothing was changed. Give another name");
         }
 
         var key = PackSigning.NewPrivateKey();
-        WholeFile.WriteNew(full, KeyFile.OfPrivate(key), doors, forOwnerOnly: true);
-        WholeFile.WriteNew(open, KeyFile.OfPublic(PackSigning.PublicKeyOf(key)), doors);
+        FilesTogether.Write(Path.GetDirectoryName(full)!, [
+            new(Path.GetFileName(full), Encoding.UTF8.GetBytes(KeyFile.OfPrivate(key)), WholeFile.OwnerOnly),
+            new(Path.GetFileName(open), Encoding.UTF8.GetBytes(KeyFile.OfPublic(PackSigning.PublicKeyOf(key)))),
+        ], onlyNew: true);
         doors.Out.WriteLine($"{doors.Show(full)}: your private key. Whoever has it can sign in your name: keep it to yourself.");
         doors.Out.WriteLine($"{doors.Show(open)}: your public key. Hand it to those who are to check your packs, by a way that they trust.");
         return ExitCode.Done;

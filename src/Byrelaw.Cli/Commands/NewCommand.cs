@@ -24,8 +24,10 @@ internal static class NewCommand
         var way = rulesets is null ? $"../{RulesetsFolder.Name}" : Path.GetRelativePath(target, rulesets).Replace(Path.DirectorySeparatorChar, '/');
         var name = PlainText.Clean(Path.GetFileName(target));
         var files = NewFarm.Files(name.Length == 0 ? "Our programme" : name, way, NewFarm.FactsOf(rulesets, doors));
-        WholeFolder.Write(target, fresh =>
+        WholeFolder.Write(target, (there, fresh) =>
         {
+            // Somebody may have put files there while this run waited for its turn.
+            Refuse(there, folder);
             foreach (var (path, text) in files)
             {
                 WholeFolder.Put(fresh, path, Encoding.UTF8.GetBytes(text.ReplaceLineEndings("\n")));

@@ -59,7 +59,7 @@ internal static class PlanCommand
         var target = doors.Full(folder);
         ReportFolder.Check(target);
         var logged = LogOfJudging.Add(plan.Draft, "plan", programme, by, doors);
-        ReportFolder.Write(target, PlanReport.Of(plan));
+        KeptNotes.Say(ReportFolder.Write(target, PlanReport.Of(plan)), target, doors);
         doors.Out.Write(PlanSummaryText.Of(plan));
         doors.Out.WriteLine($"\nThe whole plan: {doors.Show(target)}/index.html; for the farmer: {doors.Show(target)}/expectations.html; for a calendar: {doors.Show(target)}/calendar.ics");
         doors.Out.Write(logged);

@@ -83,7 +83,7 @@ internal static class TidyCommand
         var shown = PlainText.Clean(result.Source.Path);
         if (!result.IsTidy)
         {
-            WholeFile.Replace(path, result.Text!, doors);
+            WholeFile.Replace(path, Encoding.UTF8.GetBytes(result.Text!));
         }
 
         doors.Out.WriteLine($"{shown}: {(result.IsTidy ? "tidy already" : "tidied")}");

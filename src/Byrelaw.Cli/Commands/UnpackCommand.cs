@@ -17,7 +17,7 @@ internal static class UnpackCommand
 
     private static int Run(string file, string folder, string? signer, bool replace, Doors doors)
     {
-        var (pack, problem) = Read(file, doors);
+        var (pack, problem) = PackOnDisk.Read(file, doors);
         problem ??= Packer.Check(pack!, JudgedWith.NameAndVersion) ?? SignatureProblem(pack!, signer, doors);
         if (problem is not null)
         {
@@ -27,28 +27,16 @@ internal static class UnpackCommand
             return ExitCode.Bad;
         }
 
-        doors.Out.WriteLine($"{PlainText.Clean(file)}: made with {PlainText.Clean(pack!.MadeWith)}, rulebook {pack.Fingerprint}");
+        doors.Out.WriteLine($"{PlainText.Clean(file)}: number {pack!.Issue.Number}, packed on {LocalDatePattern.Iso.Format(pack.Issue.PackedOn)} with {PlainText.Clean(pack.MadeWith)}, rulebook {pack.Fingerprint}");
         doors.Out.WriteLine(SignedBy(pack, signer));
         return Write(pack, doors.Full(folder), replace, doors);
-    }
-
-    private static (Pack? Pack, PackProblem? Problem) Read(string file, Doors doors)
-    {
-        var full = doors.Full(file);
-        if (!File.Exists(full))
-        {
-            throw new CannotDoException($"no such file: {file}");
-        }
-
-        // A file that is far too large is not even read.
-        return new FileInfo(full).Length > PackLimits.Bytes ? PackReader.Read(new byte[PackLimits.Bytes + 1]) : PackReader.Read(File.ReadAllBytes(full));
     }
 
     private static PackProblem? SignatureProblem(Pack pack, string? signer, Doors doors)
     {
         if (pack.Signature is not null && !PackSigning.IsGenuine(pack))
         {
-            return new PackProblem(5, "the signature does not belong to these rules", "do not unpack it; ask where it comes from");
+            return new PackProblem(6, "the signature does not belong to this pack", "do not unpack it; ask where it comes from");
         }
 
         if (signer is null)
@@ -57,7 +45,7 @@ internal static class UnpackCommand
         }
 
         var full = doors.Full(signer);
-        var key = File.Exists(full) ? KeyFile.ReadPublic(File.ReadAllText(full)) : throw new CannotDoException($"no such file: {signer}");
+        var key = RegularFile.Exists(full) ? KeyFile.ReadPublic(File.ReadAllText(full)) : throw new CannotDoException($"no such file: {signer}");
         if (key is null)
         {
             throw new CannotDoException($"{signer} is not a public key that `byrelaw key` has made");
@@ -65,7 +53,7 @@ internal static class UnpackCommand
 
         return pack.Signature is null ? new PackProblem(0, "nobody has signed it", "ask for a signed one, or leave --signed-by away")
             : pack.Signature.PublicKey.AsSpan().SequenceEqual(key) ? null
-            : new PackProblem(5, $"another key than {signer} has signed it", "ask whose key it is before you trust the pack");
+            : new PackProblem(6, $"another key than {signer} has signed it", "ask whose key it is before you trust the pack");
     }
 
     private static string SignedBy(Pack pack, string? signer) => pack.Signature is null ? "Nobody has signed it."
@@ -110,20 +98,29 @@ internal static class UnpackCommand
             doors.Out.Write(WhatChanges(pack, folder, doors));
         }
 
-        if (differing.Count > 0 && !replace)
+        if (!replace && (differing.Count > 0 || IsOlder(pack, folder)))
         {
-            doors.Err.WriteLine(
-                $"{Numbers.Count(differing.Count, "file differs", "files differ")} from what is there, and nothing was written. "
-                + $"Unpack into a new folder to look at it, also with byrelaw compare and your records; --replace writes over {(differing.Count == 1 ? "it" : "them")}.");
+            doors.Err.WriteLine(WhyNotWritten(pack, folder, differing.Count));
             return ExitCode.Bad;
         }
 
-        foreach (var file in differing.Concat(others.Where(file => UnpackTarget.StateOf(folder, file) == TargetState.New)))
-        {
-            WholeFile.Write(UnpackTarget.PathOf(folder, file), file.Bytes.AsSpan());
-        }
-
+        FilesTogether.Write(folder, [
+            .. differing.Concat(others.Where(file => UnpackTarget.StateOf(folder, file) == TargetState.New)).Select(file => new FileToWrite(file.Path, file.Bytes.AsMemory())),
+            UnpackedFrom.With(folder, pack),
+        ]);
         doors.Out.WriteLine($"Unpacked. Next: byrelaw check {doors.Show(Path.Combine(folder, pack.Opens))}");
         return ExitCode.Done;
+    }
+
+    private static bool IsOlder(Pack pack, string folder) => UnpackedFrom.Last(folder, pack.Opens) is { } last && pack.Issue.IsBefore(last);
+
+    private static string WhyNotWritten(Pack pack, string folder, int differing)
+    {
+        var why = differing == 0 ? "Nothing was written."
+            : $"{Numbers.Count(differing, "file differs", "files differ")} from what is there, and nothing was written. Unpack into a new folder to look at it, also with byrelaw compare and your records; "
+                + $"--replace writes over {(differing == 1 ? "it" : "them")}.";
+        return IsOlder(pack, folder) && UnpackedFrom.Last(folder, pack.Opens) is { } last
+            ? $"This pack is older than the one that was unpacked here before: that was number {last.Number}, packed on {LocalDatePattern.Iso.Format(last.PackedOn)}. --replace goes back to it all the same. {why}"
+            : why;
     }
 }

@@ -45,15 +45,14 @@ internal static class VerifyCommand
 
     private static LocalDate? Day(string? day) => day is not null && LocalDatePattern.Iso.Parse(day) is { Success: true, Value: var date } ? date : null;
 
-    private static LoadedProgramme? Programme(string file, LocalDate? knownOn, Doors doors) => File.Exists(file)
+    private static LoadedProgramme? Programme(string file, LocalDate? knownOn, Doors doors) => RegularFile.Exists(file)
         ? LoadedProgramme.Read(file, knownOn, doors.Folder, _ => { })
         : throw new CannotDoException($"{doors.Show(file)}, which the report was drawn up from, is not there; say with --programme FILE where it is now");
 
     /// <summary>The rules of a pack, and the records where the report says.</summary>
     private static LoadedProgramme? Packed(string rules, KeptReport kept, Doors doors)
     {
-        var path = doors.Full(rules);
-        var (pack, problem) = File.Exists(path) ? PackReader.Read(File.ReadAllBytes(path)) : throw new CannotDoException($"no such file: {rules}");
+        var (pack, problem) = PackOnDisk.Read(rules, doors);
         problem ??= Packer.Check(pack!, JudgedWith.NameAndVersion);
         if (problem is not null)
         {

@@ -32,7 +32,7 @@ internal static class UnpackTarget
             throw new CannotDoException($"{file.Path} cannot be unpacked: a folder or a link lies there; nothing was changed");
         }
 
-        return !File.Exists(path) ? TargetState.New
+        return !RegularFile.Exists(path) ? TargetState.New
             : file.Bytes.AsSpan().SequenceEqual(File.ReadAllBytes(path)) ? TargetState.Same
             : TargetState.Differs;
     }

@@ -72,9 +72,26 @@ internal sealed class Lexer
     private void Comment()
     {
         var end = _text.AsSpan(_at).IndexOfAny('\r', '\n');
-        var length = end < 0 ? _text.Length - _at : end;
-        _comments.Add(new SourceSpan(_file, _at, length));
-        _at += length;
+        end = end < 0 ? _text.Length : _at + end;
+        while (UnseenSigns.First(_text.AsSpan(_at, end - _at)) is >= 0 and var unseen)
+        {
+            Comment(unseen);
+            var sign = new SourceSpan(_file, _at + unseen, 1);
+            Add(new Token(TokenKind.Bad, sign) { Problem = TextProblems.UnseenSign(sign) });
+            _lineHasTokens = true;
+        }
+
+        Comment(end - _at);
+        _at = end;
+    }
+
+    /// <summary>A comment, or the part of one before or after a sign that may not stand in it.</summary>
+    private void Comment(int length)
+    {
+        if (length > 0)
+        {
+            _comments.Add(new SourceSpan(_file, _at, length));
+        }
     }
 
     private void Add(Token token)

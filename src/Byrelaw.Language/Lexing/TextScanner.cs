@@ -31,9 +31,9 @@ internal static class TextScanner
                 problem ??= TextProblems.UnknownEscape(new SourceSpan(file, at, at + 1 < text.Length && text[at + 1] is not ('\n' or '\r') ? 2 : 1));
                 value.Append(c);
             }
-            else if (char.IsControl(c) && c != '\t')
+            else if (UnseenSigns.IsOne(c))
             {
-                problem ??= TextProblems.ControlCharacter(new SourceSpan(file, at, 1));
+                problem ??= TextProblems.UnseenSign(new SourceSpan(file, at, 1));
             }
             else
             {

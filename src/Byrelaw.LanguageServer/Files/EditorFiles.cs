@@ -41,7 +41,8 @@ internal sealed class EditorFiles : IRuleFiles
 
         try
         {
-            return File.Exists(path) ? FirstBytes(path) : null;
+            FilesTogether.FinishAround(path);
+            return RegularFile.Exists(path) ? FirstBytes(path) : null;
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {

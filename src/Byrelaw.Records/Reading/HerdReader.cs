@@ -44,6 +44,6 @@ public static class HerdReader
             throw new RecordsNotFoundException($"there is no folder {(shownFolder.Length == 0 ? folder : shownFolder)}");
         }
 
-        return File.Exists(path) ? RecordFile.At(shown, path) : throw new RecordsNotFoundException($"there is no file {shown}");
+        return RegularFile.Exists(path) ? RecordFile.At(shown, path) : throw new RecordsNotFoundException($"there is no file {shown}");
     }
 }

@@ -54,26 +54,19 @@ public static class CalendarText
         void Line(string line) => AppendFolded(text, line);
     }
 
-    /// <summary>Backslash, semicolon, comma and line ends as RFC 5545, 3.3.11 writes them; other control characters go.</summary>
+    /// <summary>Backslash, semicolon, comma and line ends as RFC 5545, 3.3.11 writes them; other control characters go, and marks that turn the direction of writing become U+FFFD.</summary>
     private static string Escaped(string text)
     {
         var escaped = new StringBuilder(text.Length);
         foreach (var c in text.ReplaceLineEndings("\n"))
         {
-            switch (c)
+            _ = c switch
             {
-                case '\\' or ';' or ',':
-                    escaped.Append('\\').Append(c);
-                    break;
-                case '\n':
-                    escaped.Append("\\n");
-                    break;
-                case var control when char.IsControl(control) && control != '\t':
-                    break;
-                default:
-                    escaped.Append(c);
-                    break;
-            }
+                '\\' or ';' or ',' => escaped.Append('\\').Append(c),
+                '\n' => escaped.Append("\\n"),
+                _ when char.IsControl(c) && c != '\t' => escaped,
+                _ => escaped.Append(PlainText.TurnsDirection(c) ? '\uFFFD' : c),
+            };
         }
 
         return escaped.ToString();

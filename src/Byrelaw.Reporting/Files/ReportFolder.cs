@@ -17,20 +17,27 @@ public static class ReportFolder
     private const string ManifestHead = "# Files of this report. The next report replaces them and leaves all others alone.";
 
     /// <summary>Writes a report.</summary>
-    /// <param name="target">The folder; made where it is missing.</param>
+    /// <param name="target">The folder, or a link to one; made where it is missing.</param>
     /// <param name="files">Made while they are written.</param>
     /// <param name="written">Told after each file how many are written.</param>
-    /// <exception cref="IOException">Something cannot be written; the target is as it was.</exception>
-    /// <exception cref="UnauthorizedAccessException">The same.</exception>
-    public static void Write(string target, IEnumerable<ReportFile> files, Action<int>? written = null)
+    /// <returns>Which files of an older report people had filled in or changed, and under which names they are kept.</returns>
+    /// <exception cref="IOException">Something cannot be written, or another run is writing there; the target is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">Something may not be written; the target is as it was.</exception>
+    public static IReadOnlyList<KeptFile> Write(string target, IEnumerable<ReportFile> files, Action<int>? written = null)
     {
-        target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
         Check(target);
-        WholeFolder.Write(target, fresh =>
-        {
-            WriteAll(fresh, files, written);
-            KeepForeign(target, fresh);
-        });
+        var kept = new KeptInReport();
+        WholeFolder.Write(
+            target,
+            (older, fresh) =>
+            {
+                // Somebody may have put files there while this run waited for its turn.
+                Check(older);
+                WriteAll(fresh, files, written);
+                kept.Bring(older, fresh);
+            },
+            late: kept.Bring);
+        return kept.Kept;
     }
 
     private static void WriteAll(string folder, IEnumerable<ReportFile> files, Action<int>? written)
@@ -62,7 +69,7 @@ public static class ReportFolder
     /// <exception cref="IOException">It may not; the message says why.</exception>
     public static void Check(string target)
     {
-        target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target));
+        target = WholeFolder.PlaceOf(target);
         if (File.Exists(target))
         {
             throw new IOException($"{target} is a file; a report needs a folder");
@@ -77,28 +84,6 @@ public static class ReportFolder
         if (Directory.Exists(target) && here.StartsWith(Path.TrimEndingDirectorySeparator(target) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
         {
             throw new IOException($"{target} is the folder you work in; give another one");
-        }
-    }
-
-    /// <summary>Copies what is not the older report's own, so that notes laid beside its pages stay.</summary>
-    private static void KeepForeign(string target, string fresh)
-    {
-        var manifest = Path.Combine(target, Manifest);
-        if (!File.Exists(manifest))
-        {
-            return;
-        }
-
-        var own = new HashSet<string>(FilesIn(target).Select(file => file.Path), StringComparer.Ordinal) { Manifest };
-        foreach (var path in Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories))
-        {
-            var name = Path.GetRelativePath(target, path);
-            var copy = Path.Combine(fresh, name);
-            if (!own.Contains(name.Replace(Path.DirectorySeparatorChar, '/')) && !File.Exists(copy))
-            {
-                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-                File.Copy(path, copy);
-            }
         }
     }
 }

@@ -11,7 +11,7 @@ public sealed record CompareJson(
     public static string Of(ComparisonReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return JsonSerializer.Serialize(
+        return SeenJson.Of(
             new CompareJson(
                 report.OldFile, report.NewFile, JudgedWith.NameAndVersion, Fingerprint.Of(report.Rules.Old), Fingerprint.Of(report.Rules.New),
                 report.Rules.IsEmpty, [.. report.Rules.Differences.Select(DifferenceJson.Of)], report.Herd?.New.Herd.Fingerprint,

@@ -6,7 +6,7 @@ public static class JsonText
     /// <summary>A draft, or a part of one that was cut out of it.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="inputs">What it was drawn up from, where that is to be told.</param>
-    public static string Of(Draft draft, InputsJson? inputs = null) => JsonSerializer.Serialize(Shape(draft, inputs), JsonShapes.Readable.DraftJson);
+    public static string Of(Draft draft, InputsJson? inputs = null) => SeenJson.Of(Shape(draft, inputs), JsonShapes.Readable.DraftJson);
 
     /// <summary>The same before it is written.</summary>
     internal static DraftJson Shape(Draft draft, InputsJson? inputs) => new(
@@ -18,14 +18,14 @@ public static class JsonText
 
     /// <summary>Problems in files.</summary>
     public static string Of(IEnumerable<Diagnostic> problems) =>
-        JsonSerializer.Serialize(new ProblemsJson([.. problems.Select(Problem)]), JsonShapes.Readable.ProblemsJson);
+        SeenJson.Of(new ProblemsJson([.. problems.Select(Problem)]), JsonShapes.Readable.ProblemsJson);
 
     /// <summary>Problems in records, and what of them is doubted.</summary>
     public static string Of(IEnumerable<Diagnostic> problems, Herd herd) =>
-        JsonSerializer.Serialize(new RecordsJson([.. problems.Select(Problem)], DoubtJson.Of(herd)), JsonShapes.Readable.RecordsJson);
+        SeenJson.Of(new RecordsJson([.. problems.Select(Problem)], DoubtJson.Of(herd)), JsonShapes.Readable.RecordsJson);
 
     /// <summary>Problems in files, and what of each rule no worked example shows.</summary>
-    public static string Of(IEnumerable<Diagnostic> problems, IEnumerable<RuleCoverage> coverage) => JsonSerializer.Serialize(
+    public static string Of(IEnumerable<Diagnostic> problems, IEnumerable<RuleCoverage> coverage) => SeenJson.Of(
         new CheckJson([.. problems.Select(Problem)], [.. coverage.Select(rule => new CoverageJson(
             rule.Name, rule.List, rule.Span.File.Path, rule.Span.Line, rule.HasExample, rule.NotShown))]),
         JsonShapes.Readable.CheckJson);

@@ -10,7 +10,7 @@ public sealed record TuneJson(
     {
         ArgumentNullException.ThrowIfNull(tuned);
         var choice = tuned.Judged.Choice;
-        return JsonSerializer.Serialize(
+        return SeenJson.Of(
             new TuneJson(
                 tuned.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprint.Of(tuned.Rulebook), tuned.Herd.Fingerprint,
                 ReachWords.Iso(tuned.Herd), choice.List, LocalDatePattern.Iso.Format(choice.JudgedFrom), LocalDatePattern.Iso.Format(choice.JudgedTo),

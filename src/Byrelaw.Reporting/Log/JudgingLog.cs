@@ -69,6 +69,8 @@ public static class JudgingLog
     /// <summary>Opens it, after waiting for another run that has it open; the system closes it to others meanwhile.</summary>
     private static FileStream Open(string path, FileMode mode, FileAccess access, FileShare share)
     {
+        // Refuses a pipe before it is opened: that would wait for ever.
+        RegularFile.Exists(path);
         for (var waited = TimeSpan.Zero; ; waited += Pause)
         {
             try

@@ -8,6 +8,8 @@ namespace Byrelaw.Reporting.Log;
 /// </summary>
 internal sealed record LogLine
 {
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
     private const string HashKey = ",\"hash\":\"";
     private const string HashKind = "sha256:";
     private const int HexDigits = 64;
@@ -35,10 +37,13 @@ internal sealed record LogLine
     public static ImmutableArray<LogLine> Read(ReadOnlySpan<byte> bytes)
     {
         var lines = ImmutableArray.CreateBuilder<LogLine>();
+        bytes = bytes.StartsWith(ByteOrderMark) ? bytes[ByteOrderMark.Length..] : bytes;
         while (!bytes.IsEmpty)
         {
+            // Tools that keep versions of files, and editors, may turn every line end into CRLF: that changes no word of the log.
             var end = bytes.IndexOf((byte)'\n');
-            lines.Add(Read(end < 0 ? bytes : bytes[..end], lines.Count + 1, isEnded: end >= 0));
+            var line = end < 0 ? bytes : bytes[..end];
+            lines.Add(Read(line is [.. var words, (byte)'\r'] ? words : line, lines.Count + 1, isEnded: end >= 0));
             bytes = end < 0 ? [] : bytes[(end + 1)..];
         }
 

@@ -18,13 +18,13 @@ public sealed record KeptReport(string Folder, DraftJson Draft, ImmutableArray<s
         var folder = Directory.Exists(path) ? path : Path.GetDirectoryName(path)!;
         var isFolder = File.Exists(Path.Combine(folder, ReportFolder.Manifest));
         var json = isFolder ? Path.Combine(folder, DraftFile) : path;
-        if (!File.Exists(json) || DraftIn(json) is not { Inputs: not null } draft)
+        if (!RegularFile.Exists(json) || DraftIn(json) is not { Inputs: not null } draft)
         {
             return null;
         }
 
         var files = isFolder ? ReportFolder.FilesIn(folder).Where(file => file.Digest is not null).ToList() : [];
-        var there = files.ToLookup(file => File.Exists(Path.Combine(folder, file.Path)));
+        var there = files.ToLookup(file => RegularFile.Exists(Path.Combine(folder, file.Path)));
         return new KeptReport(
             folder, draft, [.. there[true].Where(file => ReportFolder.DigestOf(File.ReadAllBytes(Path.Combine(folder, file.Path))) != file.Digest).Select(file => file.Path)],
             [.. there[false].Select(file => file.Path)]);

@@ -41,12 +41,16 @@ public static class PackReader
 
         public Pack Read()
         {
-            if (NextLine() != PackWriter.FirstLine)
+            if (NextLine() is var first && first != PackManifest.FirstLine)
             {
-                throw new PackFault(1, $"this is not a pack: its first line is not `{PackWriter.FirstLine}`", "give a file that `byrelaw pack` has written");
+                throw first == PackManifest.FirstLine + "\r" ? new PackFault(1, "its line ends are not as they were written")
+                    : first == "byrelaw pack 1"
+                    ? new PackFault(1, "this pack is of the first kind, whose signatures cover the rules and not the files", "ask for it to be packed again with this version of the program")
+                    : new PackFault(1, $"this is not a pack: its first line is not `{PackManifest.FirstLine}`", "give a file that `byrelaw pack` has written");
             }
 
             var madeWith = InQuotes(NextLine(), "made with ");
+            var issue = PackIssue.Read(NextLine()) ?? throw NotAsWritten();
             var opens = InQuotes(NextLine(), "opens ");
             var fingerprint = After(NextLine(), "rulebook ");
             var line = NextLine();
@@ -64,13 +68,13 @@ public static class PackReader
                 if (head.StartsWith("canonical text, ", StringComparison.Ordinal))
                 {
                     var canonical = Encoding.UTF8.GetString(Content(head["canonical text, ".Length..]));
-                    var digest = PackWriter.Digest(_bytes[.._at]);
+                    var digest = PackManifest.Digest(_bytes[.._at]);
                     if (After(NextLine(), PackWriter.LastLine) != digest)
                     {
                         throw new PackFault(_line, "the pack as a whole is not what was packed: its SHA-256 is another");
                     }
 
-                    return Finished(new Pack(madeWith, opens, fingerprint, canonical, files.ToImmutable(), signature));
+                    return Finished(new Pack(madeWith, issue, opens, fingerprint, canonical, files.ToImmutable(), signature));
                 }
 
                 files.Add(File(head, files));
@@ -85,12 +89,12 @@ public static class PackReader
                 throw new PackFault(_line + 1, "something follows the end of the pack");
             }
 
-            if (PackWriter.Digest(Encoding.UTF8.GetBytes(pack.Canonical)) != pack.Fingerprint)
+            if (PackManifest.Digest(Encoding.UTF8.GetBytes(pack.Canonical)) != pack.Fingerprint)
             {
-                throw new PackFault(4, "the fingerprint is not that of the canonical text");
+                throw new PackFault(5, "the fingerprint is not that of the canonical text");
             }
 
-            return pack.Files.Any(file => file.Path == pack.Opens) ? pack : throw new PackFault(3, $"the pack does not hold the file that it opens, `{pack.Opens}`");
+            return pack.Files.Any(file => file.Path == pack.Opens) ? pack : throw new PackFault(4, $"the pack does not hold the file that it opens, `{pack.Opens}`");
         }
 
         private PackedFile File(string head, ImmutableArray<PackedFile>.Builder earlier)
@@ -121,10 +125,13 @@ public static class PackReader
             return new PackedFile(path, [.. Content(rest[(end + 3)..])]);
         }
 
-        /// <summary>Whether two paths cannot lie side by side on every machine: some take no notice of capitals.</summary>
-        private static bool Clash(string one, string other) =>
-            string.Equals(one, other, StringComparison.OrdinalIgnoreCase)
-            || one.StartsWith(other + "/", StringComparison.OrdinalIgnoreCase) || other.StartsWith(one + "/", StringComparison.OrdinalIgnoreCase);
+        /// <summary>Whether two paths cannot lie side by side on every machine: some take no notice of capitals, or of how an accent is written.</summary>
+        private static bool Clash(string one, string other)
+        {
+            (one, other) = (ComposedText.Of(one), ComposedText.Of(other));
+            return string.Equals(one, other, StringComparison.OrdinalIgnoreCase)
+                || one.StartsWith(other + "/", StringComparison.OrdinalIgnoreCase) || other.StartsWith(one + "/", StringComparison.OrdinalIgnoreCase);
+        }
 
         private ReadOnlySpan<byte> Content(string said)
         {
@@ -135,7 +142,7 @@ public static class PackReader
             }
 
             var content = _bytes.Slice(_at, length);
-            if (PackWriter.Digest(content) != said[(end + " bytes, ".Length)..])
+            if (PackManifest.Digest(content) != said[(end + " bytes, ".Length)..])
             {
                 throw new PackFault(_line, "what follows is not what was packed: its SHA-256 is another");
             }

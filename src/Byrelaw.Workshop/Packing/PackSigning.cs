@@ -3,7 +3,7 @@ using Org.BouncyCastle.Math.EC.Rfc8032;
 
 namespace Byrelaw.Workshop.Packing;
 
-/// <summary>Signs packs and checks their signatures: Ed25519 as in RFC 8032, over the canonical text in UTF-8.</summary>
+/// <summary>Signs packs and checks their signatures: Ed25519 as in RFC 8032, over the manifest in UTF-8.</summary>
 public static class PackSigning
 {
     /// <summary>Bytes of a private key's seed and of a public key.</summary>
@@ -24,10 +24,15 @@ public static class PackSigning
     public static Pack Sign(Pack pack, byte[] privateKey)
     {
         ArgumentNullException.ThrowIfNull(pack);
-        var text = Encoding.UTF8.GetBytes(pack.Canonical);
+        return pack with { Signature = new PackSignature([.. PublicKeyOf(privateKey)], [.. Sign(Encoding.UTF8.GetBytes(PackManifest.Of(pack)), privateKey)]) };
+    }
+
+    /// <summary>The signature of some bytes.</summary>
+    internal static byte[] Sign(byte[] message, byte[] privateKey)
+    {
         var signature = new byte[Ed25519.SignatureSize];
-        Ed25519.Sign(privateKey, 0, text, 0, text.Length, signature, 0);
-        return pack with { Signature = new PackSignature([.. PublicKeyOf(privateKey)], [.. signature]) };
+        Ed25519.Sign(privateKey, 0, message, 0, message.Length, signature, 0);
+        return signature;
     }
 
     /// <summary>Whether a pack's signature is that of its public key; false for a pack that nobody signed.</summary>
@@ -39,7 +44,7 @@ public static class PackSigning
             return false;
         }
 
-        var text = Encoding.UTF8.GetBytes(pack.Canonical);
+        var text = Encoding.UTF8.GetBytes(PackManifest.Of(pack));
         return Ed25519.Verify([.. signed.Signature], 0, [.. signed.PublicKey], 0, text, 0, text.Length);
     }
 }

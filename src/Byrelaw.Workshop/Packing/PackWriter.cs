@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-
 namespace Byrelaw.Workshop.Packing;
 
 /// <summary>
@@ -8,7 +6,6 @@ namespace Byrelaw.Workshop.Packing;
 /// </summary>
 public static class PackWriter
 {
-    internal const string FirstLine = "byrelaw pack 1";
     internal const string LastLine = "end of pack, ";
 
     /// <summary>The bytes of the pack.</summary>
@@ -16,10 +13,11 @@ public static class PackWriter
     {
         ArgumentNullException.ThrowIfNull(pack);
         using var bytes = new MemoryStream();
-        Line(bytes, FirstLine);
-        Line(bytes, $"made with \"{pack.MadeWith}\"");
-        Line(bytes, $"opens \"{pack.Opens}\"");
-        Line(bytes, $"rulebook {pack.Fingerprint}");
+        foreach (var line in PackManifest.Head(pack))
+        {
+            Line(bytes, line);
+        }
+
         if (pack.Signature is { } signature)
         {
             Line(bytes, $"signed ed25519 {Convert.ToBase64String(signature.PublicKey.AsSpan())} {Convert.ToBase64String(signature.Signature.AsSpan())}");
@@ -27,21 +25,18 @@ public static class PackWriter
 
         foreach (var file in pack.Files)
         {
-            Section(bytes, $"file \"{file.Path}\"", file.Bytes.AsSpan());
+            Section(bytes, PackManifest.FileLine(file), file.Bytes.AsSpan());
         }
 
-        Section(bytes, "canonical text", Encoding.UTF8.GetBytes(pack.Canonical));
-        Line(bytes, LastLine + Digest(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
+        Section(bytes, PackManifest.CanonicalLine(pack), Encoding.UTF8.GetBytes(pack.Canonical));
+        Line(bytes, LastLine + PackManifest.Digest(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
         return bytes.ToArray();
     }
-
-    /// <summary>The SHA-256 of some bytes as packs write it.</summary>
-    internal static string Digest(ReadOnlySpan<byte> bytes) => "sha256:" + Convert.ToHexStringLower(SHA256.HashData(bytes));
 
     private static void Section(MemoryStream bytes, string head, ReadOnlySpan<byte> content)
     {
         Line(bytes, "");
-        Line(bytes, $"{head}, {content.Length} bytes, {Digest(content)}");
+        Line(bytes, head);
         bytes.Write(content);
         Line(bytes, "");
     }

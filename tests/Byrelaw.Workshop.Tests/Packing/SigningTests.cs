@@ -3,7 +3,7 @@ namespace Byrelaw.Workshop.Tests.Packing;
 public sealed class SigningTests
 {
     private static readonly Pack Pack =
-        Packer.Of("rules.byre", [new PackedFile("rules.byre", [.. "event heat\n"u8])], "byrelaw 0").Pack!;
+        Packer.Of("rules.byre", [new PackedFile("rules.byre", [.. "event heat\n"u8])], "byrelaw 0", new PackIssue(new LocalDate(2026, 10, 4), 3)).Pack!;
 
     // RFC 8032, section 7.1, TEST 1: secret key and public key.
     [Fact]
@@ -14,8 +14,7 @@ public sealed class SigningTests
     // RFC 8032, section 7.1, TEST 1: the signature of the empty message.
     [Fact]
     public void A_signature_is_the_one_that_the_standard_gives() => Convert.ToHexStringLower(PackSigning.Sign(
-            Pack with { Canonical = "" },
-            Convert.FromHexString("9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60")).Signature!.Signature.AsSpan())
+            [], Convert.FromHexString("9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60")))
         .ShouldBe("e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e06522490155"
             + "5fb8821590a33bacc61e39701cf9b46bd25bf5f0595bbe24655141438e7a100b");
 
@@ -25,6 +24,11 @@ public sealed class SigningTests
         var signed = PackReader.Read(PackWriter.Write(PackSigning.Sign(Pack, PackSigning.NewPrivateKey()))).Pack!;
         PackSigning.IsGenuine(signed).ShouldBeTrue();
         PackSigning.IsGenuine(signed with { Canonical = signed.Canonical + " " }).ShouldBeFalse();
+        PackSigning.IsGenuine(signed with { MadeWith = "byrelaw 1" }).ShouldBeFalse();
+        PackSigning.IsGenuine(signed with { Issue = signed.Issue with { Number = 4 } }).ShouldBeFalse();
+        PackSigning.IsGenuine(signed with { Issue = signed.Issue with { PackedOn = signed.Issue.PackedOn.PlusDays(1) } }).ShouldBeFalse();
+        PackSigning.IsGenuine(signed with { Files = signed.Files.Add(new PackedFile("z.byre", [])) }).ShouldBeFalse();
+        PackSigning.IsGenuine(signed with { Files = [signed.Files[0] with { Bytes = [.. "event heat # !\n"u8] }] }).ShouldBeFalse();
         PackSigning.IsGenuine(Pack).ShouldBeFalse();
     }
 

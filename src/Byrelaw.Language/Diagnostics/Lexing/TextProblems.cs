@@ -18,8 +18,8 @@ internal static class TextProblems
         "B0103", at, $"{Quoted.Of(at)} means nothing inside a text", @"only `\""` and `\\` do",
         @"for the sign `\` itself write `\\`").Or(new Proposal(at with { Length = 1 }, @"\\"));
 
-    public static Diagnostic ControlCharacter(SourceSpan at) => Problem.Error(
-        "B0104", at, $"an invisible control character (U+{(int)at.Text[0]:X4}) stands inside this text", null, "delete it")
+    public static Diagnostic UnseenSign(SourceSpan at) => Problem.Error(
+        "B0104", at, $"an invisible {(UnseenSigns.TurnsDirection(at.Text[0]) ? "mark" : "control character")} (U+{(int)at.Text[0]:X4}) stands inside this text", null, "delete it")
         .Or(new Proposal(at, ""));
 
     public static Diagnostic MixedScripts(SourceSpan at) => Problem.Error(

@@ -1,4 +1,4 @@
-namespace Byrelaw.Reporting.Words;
+namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Makes text from files safe to show anywhere: on a terminal, in a table, in a page.</summary>
 public static class PlainText
@@ -40,9 +40,8 @@ public static class PlainText
         return clean.Length == 0 ? words.Length == 0 ? "" : " " : $"{(IsBlank(words[0]) ? " " : "")}{clean}{(IsBlank(words[^1]) ? " " : "")}";
     }
 
-    private static bool IsBlank(char c) => char.IsWhiteSpace(c) || char.IsControl(c);
+    /// <summary>Whether a sign turns the direction of writing, so that a line reads otherwise than it is.</summary>
+    public static bool TurnsDirection(char sign) => UnseenSigns.TurnsDirection(sign);
 
-    private static bool TurnsDirection(char c) =>
-        c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200E' or '\u200F' or '\uFEFF'
-        || char.GetUnicodeCategory(c) is UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
+    private static bool IsBlank(char c) => char.IsWhiteSpace(c) || char.IsControl(c);
 }
