@@ -75,7 +75,7 @@ public sealed class WritersTurn : IDisposable
                 Options = OperatingSystem.IsWindows() ? FileOptions.DeleteOnClose : FileOptions.None,
             });
         }
-        catch (IOException exception) when (IsInUse(exception))
+        catch (IOException exception) when (InUse.IsTheReason(exception))
         {
             return null;
         }
@@ -110,7 +110,4 @@ public sealed class WritersTurn : IDisposable
         var there = new FileInfo(path);
         return there.Exists && there.Length == sign;
     }
-
-    /// <summary>EWOULDBLOCK on Linux and macOS, ERROR_SHARING_VIOLATION on Windows: .NET hands on the system's own number.</summary>
-    private static bool IsInUse(IOException exception) => exception.HResult is 11 or 35 or unchecked((int)0x80070020);
 }

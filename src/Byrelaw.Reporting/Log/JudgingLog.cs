@@ -77,15 +77,12 @@ public static class JudgingLog
             {
                 return new FileStream(path, mode, access, share, bufferSize: 0);
             }
-            catch (IOException exception) when (IsInUse(exception) && waited < Patience)
+            catch (IOException exception) when (InUse.IsTheReason(exception) && waited < Patience)
             {
                 Thread.Sleep(Pause);
             }
         }
     }
-
-    /// <summary>EWOULDBLOCK on Linux and macOS, ERROR_SHARING_VIOLATION on Windows: .NET hands on the system's own number.</summary>
-    private static bool IsInUse(IOException exception) => exception.HResult is 11 or 35 or unchecked((int)0x80070020);
 
     private static byte[] All(FileStream file)
     {

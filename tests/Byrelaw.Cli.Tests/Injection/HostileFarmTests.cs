@@ -1,4 +1,4 @@
-using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Byrelaw.Cli.Tests.Injection;
 
@@ -6,7 +6,7 @@ namespace Byrelaw.Cli.Tests.Injection;
 /// Whatever stands in names, reasons, numbers and file names, nothing that a terminal, a calendar or a spreadsheet would act on comes out of any
 /// command. What pages make of such words is tested beside the pages.
 /// </summary>
-public sealed class HostileFarmTests : IDisposable
+public sealed partial class HostileFarmTests : IDisposable
 {
     // Escapes of terminals (ECMA-48: colour, title, clearing the screen, a C1 introducer), marks that turn the direction of writing (Unicode Standard
     // Annex 9), markup, a formula (OWASP, "CSV Injection"), and parts of iCalendar and Markdown.
@@ -85,13 +85,38 @@ public sealed class HostileFarmTests : IDisposable
             text.ShouldNotContain("\r\nDTSTART;VALUE=DATE:20200101");
         }
 
-        foreach (var file in Directory.EnumerateFiles(_farm.Folder, "draft.csv", SearchOption.AllDirectories))
+        foreach (var folder in new[] { report, report + " plan" }.Select(_farm.At).Where(Directory.Exists))
         {
-            Harmless(File.ReadAllText(file).Replace("\r\n", "\n", StringComparison.Ordinal), file);
-            File.ReadAllText(file).ShouldNotContain(",=cmd");
-            File.ReadAllText(file).ShouldNotContain("\n@SUM");
+            var files = Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToList();
+            files.ShouldNotBeEmpty();
+            files.ForEach(Written);
         }
     }
+
+    /// <summary>A file that people open: nothing in it that is unseen, is run, or is taken for a formula.</summary>
+    private static void Written(string file)
+    {
+        var text = File.ReadAllText(file).Replace("\r\n", "\n", StringComparison.Ordinal);
+        Harmless(text, file);
+        var danger = Path.GetExtension(file) switch
+        {
+            ".html" => MarkupInHtml().Match(text),
+            ".md" => MarkupInMarkdown().Match(text),
+            ".csv" => Formula().Match(text),
+            _ => Match.Empty,
+        };
+        Assert.False(danger.Success, $"{file}: {danger.Value}");
+    }
+
+    [GeneratedRegex(@"<script>alert|href=""javascript", RegexOptions.IgnoreCase)]
+    private static partial Regex MarkupInHtml();
+
+    /// <summary>As it would be run: not after a backslash, which makes words of it.</summary>
+    [GeneratedRegex(@"(?<!\\)<script>alert|(?<!\\)\]\(javascript", RegexOptions.IgnoreCase)]
+    private static partial Regex MarkupInMarkdown();
+
+    [GeneratedRegex(@"(^|[,\n])""?[=@+]")]
+    private static partial Regex Formula();
 
     private static void Harmless(string text, string where)
     {
