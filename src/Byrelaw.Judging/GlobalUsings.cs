@@ -6,6 +6,7 @@ global using Byrelaw.Judging.Explaining;
 global using Byrelaw.Judging.Herdmates;
 global using Byrelaw.Judging.Lists;
 global using Byrelaw.Judging.Mobs;
+global using Byrelaw.Judging.Passing;
 global using Byrelaw.Judging.Spells;
 global using Byrelaw.Judging.Truths;
 global using Byrelaw.Judging.Verdicts;

@@ -9,11 +9,15 @@ internal sealed class CriterionCompiler
     private readonly DefineCriterion[] _defines;
     private readonly Dictionary<int, MobResults> _mobResults = [];
 
+    // Only where a rule passes what is not known does it matter why it is not.
+    private readonly Bars? _bars;
+
     public CriterionCompiler(HerdDays days, Rulebook rulebook)
     {
         _days = days;
         _programme = rulebook.Programme;
         _calving = rulebook.Vocabulary.Calving?.Id;
+        _bars = rulebook.Rules.Any(rule => rule.IfNotKnown == IfNotKnown.Pass) ? new Bars(days, _calving) : null;
         _defines = new DefineCriterion[rulebook.Defines.Length];
         for (var i = 0; i < _defines.Length; i++)
         {
@@ -28,11 +32,27 @@ internal sealed class CriterionCompiler
         Audience.Everyone => null,
         Audience.Named when named is not null => Compile(named),
         Audience.Named => BrokenCriterion.Instance,
-        _ => new SortCriterion(_days, audience, _calving),
+        _ => WithBar(new SortCriterion(_days, audience, _calving), bars => bars.OfSort()),
     };
 
     /// <summary>The criterion for a condition.</summary>
-    public Criterion Compile(Condition condition) => condition switch
+    public Criterion Compile(Condition condition) => condition is NamedCondition or ListCondition or BrokenCondition || NamesAnUnsetDate(condition)
+        ? Whole(condition)
+        : WithBar(Whole(condition), bars => bars.Of(condition, WindowsOf(condition)));
+
+    private Criterion WithBar(Criterion asked, Func<Bars, Bar> bar) => _bars is null ? asked : new BarringCriterion(asked, bar(_bars));
+
+    private WindowSet? WindowsOf(Condition condition) => condition switch
+    {
+        CountCondition count => Compile(count.Windows),
+        MeasuredCondition measured => Compile(measured.Windows),
+        TestCondition test => Compile(test.Windows),
+        MobMeasuredCondition mob => OfTheMob(mob.Windows),
+        MobCountCondition mob => OfTheMob(mob.Windows),
+        _ => null,
+    };
+
+    private Criterion Whole(Condition condition) => condition switch
     {
         _ when NamesAnUnsetDate(condition) => BrokenCriterion.Instance,
         CountCondition count => new CountCriterion(_days, count, Compile(count.Windows)),

@@ -72,16 +72,16 @@ internal sealed class ListCriterion(Criterion[] items, int atLeast) : Criterion
     private Kleene AtLeast(int animal, int day, ref int until, Notes? notes)
     {
         int assumedTrue = 0, assumedMaybe = 0, strictTrue = 0, strictMaybe = 0;
-        var pending = false;
+        var pending = Kleene.True;
         foreach (var item in items)
         {
             var one = item.On(animal, day, ref until, notes);
             Add(one.Assumed, ref assumedTrue, ref assumedMaybe);
             Add(one.Strict, ref strictTrue, ref strictMaybe);
-            pending |= one.IsPending;
+            pending = pending.OrPending(one);
         }
 
-        return Kleene.Of(Of(assumedTrue, assumedMaybe), Of(strictTrue, strictMaybe), pending);
+        return Kleene.Of(Of(assumedTrue, assumedMaybe), Of(strictTrue, strictMaybe)).OrPending(pending).Normal();
     }
 
     private static void Add(Truth truth, ref int sure, ref int maybe)

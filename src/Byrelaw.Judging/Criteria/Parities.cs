@@ -40,6 +40,12 @@ internal sealed class Parities(HerdDays days, int? calving)
             : Later(animal, day, on, recorded, counted, ref until);
     }
 
+    /// <summary>Whether calvings on record speak against her parity: more of them by its day, or too few.</summary>
+    public bool SpeakAgainstEachOther(int animal) =>
+        days.Herd.RecordedParity[animal] is var recorded and >= 0
+        && ((days.Herd.ParityIsDoubted is { Length: > 0 } doubted && doubted[animal])
+            || (calving is { } kind && Counted(kind, animal, days.Herd.DayOfParity(animal)) > recorded));
+
     private Parity ByCalvings(int animal, int day, int counted, bool isBlank)
     {
         var isCovered = isBlank && calving is { } kind && days.Covers(animal, kind, Day.Start, day);

@@ -64,7 +64,7 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
         {
             notes.FactMissing(animal, FactsDay, isUnreadable: true);
         }
-        else if (recorded < 0 || SpeaksAgainst(animal, on, recorded) || (on > Days.KnownDay && day < on))
+        else if (recorded < 0 || _parities.SpeakAgainstEachOther(animal) || (on > Days.KnownDay && day < on))
         {
             notes.FactMissing(animal, Fact, recorded == Unreadable);
         }
@@ -81,8 +81,4 @@ internal sealed class ParityCriterion(HerdDays days, ParityCondition condition, 
 
         notes.Unreadable(animal, kind, Day.Start, recorded >= 0 && on > Day.Start ? Math.Max(day, on) : day);
     }
-
-    private bool SpeaksAgainst(int animal, int on, int recorded) =>
-        (Days.Herd.ParityIsDoubted is { Length: > 0 } doubted && doubted[animal])
-        || (calving is { } kind && Days.Herd.Runs[kind] is var run && Runs.LastAtMost(run, animal, on) + 1 - run.Starts[animal] > recorded);
 }

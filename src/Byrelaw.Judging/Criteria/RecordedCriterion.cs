@@ -1,15 +1,15 @@
 namespace Byrelaw.Judging.Criteria;
 
-/// <summary><c>official identity is recorded</c>. A cell that could not be read is neither.</summary>
+/// <summary><c>official identity is recorded</c>. A cell that could not be read is neither, nor is one of a column that is not there.</summary>
 internal sealed class RecordedCriterion(HerdDays days, RecordedCondition condition)
     : LeafCriterion(days, condition, restsOnCoverage: false)
 {
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
         var column = Days.Herd.Facts[condition.Fact.Id];
-        if (column.States[animal] == FactState.Unreadable)
+        if (!column.IsThere || column.States[animal] == FactState.Unreadable)
         {
-            notes?.FactMissing(animal, condition.Fact.Name, isUnreadable: true);
+            notes?.FactMissing(animal, condition.Fact.Name, isUnreadable: column.IsThere);
             return Kleene.Unknown;
         }
 

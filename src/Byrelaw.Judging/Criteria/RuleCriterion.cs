@@ -63,7 +63,7 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         notes?.BeginNot();
         var own = int.MaxValue;
         var applied = appliesTo.On(animal, day, ref own, notes);
-        if (appliesTo is SortCriterion)
+        if (rule.Audience is not (Audience.Everyone or Audience.Named))
         {
             // A cow is never a heifer again; a heifer may calve, and the rule is hers no more.
             notes?.Node(applied.Assumed, isForGood: rule.Audience != Audience.Heifers);

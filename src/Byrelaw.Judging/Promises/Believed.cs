@@ -27,7 +27,7 @@ public static class Believed
             if (SilenceTrial.Of(herd, kind.Id) is var (from, to))
             {
                 reach[kind.Id] = from - 1;
-                holes.Add(new Hole(-1, kind.Id, from, to));
+                holes.Add(new Hole(-1, kind.Id, from, to, IsDoubt: true));
                 doubts.Add(new FallenSilent(kind, from, to));
             }
         }
@@ -59,15 +59,15 @@ public static class Believed
             return herd;
         }
 
-        var since = (int[])herd.Coverage.Since.Clone();
+        var (since, setAside) = ((int[])herd.Coverage.Since.Clone(), Array.ConvertAll(herd.Coverage.Since, _ => Day.End));
         foreach (var kind in fallen)
         {
-            since[kind] = Day.End;
+            (since[kind], setAside[kind]) = (Day.End, since[kind]);
         }
 
         var joined = (int[])herd.Coverage.Joined.Clone();
         bought.ForEach(animal => joined[animal] = Day.End);
-        return herd.With(herd.Coverage.With(since, reach, holes, joined), ParityDoubts.Marks(herd, parities)).With(doubts);
+        return herd.With(herd.Coverage.With(since, reach, holes, joined, setAside), ParityDoubts.Marks(herd, parities)).With(doubts);
     }
 
     private static IEnumerable<Doubted> Try(Rulebook rulebook, Herd herd, RecordExpectation expectation, HashSet<int> fallen, List<Hole> holes)
@@ -93,7 +93,7 @@ public static class Believed
                 var ofHers = EntryTrial.OnPromises(herd, entries, Waived(rulebook, herd, entries)).Failing;
                 if (ofHers.Count > 0)
                 {
-                    holes.AddRange(ofHers.SelectMany(entry => entries.Else.Select(kind => new Hole(entry.Animal, kind.Id, entry.Day, NextOf(herd, entries, entry) - 1))));
+                    holes.AddRange(ofHers.SelectMany(entry => entries.Else.Select(kind => new Hole(entry.Animal, kind.Id, entry.Day, NextOf(herd, entries, entry) - 1, IsDoubt: true))));
                     yield return new Contradictions(entries, [.. ofHers]);
                 }
 

@@ -21,7 +21,7 @@ internal static class ParityDoubts
     }
 
     /// <summary>Calvings are not known of them on any day.</summary>
-    public static IEnumerable<Hole> Holes(Herd herd, List<int> found) => found.Select(animal => new Hole(animal, herd.Vocabulary.Calving!.Id, Day.Start, Day.End));
+    public static IEnumerable<Hole> Holes(Herd herd, List<int> found) => found.Select(animal => new Hole(animal, herd.Vocabulary.Calving!.Id, Day.Start, Day.End, IsDoubt: true));
 
     /// <summary>By animal of the herd.</summary>
     public static bool[] Marks(Herd herd, List<int> found)

@@ -8,7 +8,8 @@ namespace Byrelaw.Judging.Truths;
 /// <remarks>
 /// Each truth is two bits, "can be true" and "can be false" (both set: unknown), so that Kleene's
 /// connectives are a few bit operations on both at once. Two more bits remember that an unknown
-/// comes from a sample whose result is not known: <c>if not known pass</c> must not pass those.
+/// comes from something that is there and cannot be relied on, such as a sample whose result is not known: <c>if not known pass</c> must not
+/// pass those.
 /// </remarks>
 internal readonly record struct Kleene(byte Bits)
 {
@@ -55,6 +56,15 @@ internal readonly record struct Kleene(byte Bits)
 
     public static Kleene operator !(Kleene a) =>
         new((byte)(((a.Bits & CanBeTrue) << 1) | ((a.Bits & CanBeFalse) >> 1) | (a.Bits & (PendingAssumed | PendingStrict))));
+
+    /// <summary>The same, where an unknown may not pass if another's may not, each of the two truths by itself.</summary>
+    public Kleene OrPending(Kleene other) => new((byte)(Bits | (other.Bits & (PendingAssumed | PendingStrict))));
+
+    /// <summary>The same without what is said of unknowns that are none: equal answers have equal bits.</summary>
+    public Kleene Normal() => Normal(Bits);
+
+    /// <summary>The same, where an unknown may not pass.</summary>
+    public Kleene Barred() => Of(Assumed, Strict, pending: true);
 
     /// <summary>Puts True in the place of each unknown that does not come from a sample with an unknown result.</summary>
     public Kleene Pass()

@@ -120,12 +120,13 @@ internal sealed class AnimalFile
         }
 
         _stage.Numbers.Add(number);
-        var (first, last) = Born(row);
+        var (first, last) = IsCut("born") ? (Day.Start, Day.End) : Born(row);
         _stage.Rows.Add(new AnimalRow
         {
             Line = row.Line,
-            BornFirst = IsCut("born") ? Day.Start : first,
-            BornLast = IsCut("born") ? Day.End : last,
+            BornFirst = first,
+            BornLast = last,
+            BirthIsUnreadable = first <= Day.Start && (row.Cell(_columns.Map["born"]).Length > 0 || _columns.Map.IsDoubled("born")),
             Sex = IsCut("sex") ? Sex.NotKnown : SexOf(row),
             Parity = IsCut("parity") ? -2 : ParityOf(row),
             ParityOn = IsCut("parity on") ? Day.Start : ParityOn(row),

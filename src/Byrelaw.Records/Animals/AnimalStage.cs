@@ -12,6 +12,9 @@ internal struct AnimalRow
     public int Line;
     public int BornFirst;
     public int BornLast;
+
+    /// <summary>Something stands there as her birth, and cannot be read.</summary>
+    public bool BirthIsUnreadable;
     public int Parity;
 
     /// <summary>The day that the parity is of; <see cref="Day.End"/> where none is said, <see cref="Day.Start"/> where it cannot be read.</summary>
@@ -26,6 +29,7 @@ internal struct AnimalRow
         Line = line,
         BornFirst = Day.Start,
         BornLast = Day.End,
+        BirthIsUnreadable = true,
         Parity = -2,
         ParityOn = Day.End,
         Mob = MobUnreadable,
@@ -41,6 +45,7 @@ internal struct AnimalRow
         Line = Line,
         BornFirst = Math.Max(BornFirst, other.BornFirst),
         BornLast = Math.Min(BornLast, other.BornLast),
+        BirthIsUnreadable = BirthIsUnreadable || other.BirthIsUnreadable,
         Parity = Parity == -1 ? other.Parity : other.Parity == -1 || SaysAsMany(other) ? Parity : -2,
         ParityOn = Parity == -1 ? other.ParityOn : ParityOn,
         Mob = Mob == NoMob ? other.Mob : other.Mob == NoMob || Mob == other.Mob ? Mob : MobUnreadable,
@@ -55,6 +60,7 @@ internal struct AnimalRow
         Line = Line,
         BornFirst = BornFirst == other.BornFirst && BornLast == other.BornLast ? BornFirst : Day.Start,
         BornLast = BornFirst == other.BornFirst && BornLast == other.BornLast ? BornLast : Day.End,
+        BirthIsUnreadable = BirthIsUnreadable || other.BirthIsUnreadable || BornFirst != other.BornFirst || BornLast != other.BornLast,
         Parity = SaysAsMany(other) ? Parity : -2,
         ParityOn = ParityOn,
         Mob = Mob == other.Mob ? Mob : MobUnreadable,

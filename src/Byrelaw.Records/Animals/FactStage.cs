@@ -94,6 +94,7 @@ internal sealed class FactStage(Fact fact, int cell, bool isDoubled)
     /// <summary>The column in the order of the herd.</summary>
     public FactColumn InOrder(int[] order) => new()
     {
+        IsThere = cell >= 0 || isDoubled,
         States = [.. order.Select(row => _states[row])],
         Numbers = IsNumber ? [.. order.Select(row => _numbers[row])] : [],
         Texts = IsNumber ? [] : [.. order.Select(row => _texts[row])],

@@ -38,6 +38,9 @@ public sealed class Coverage
     /// <summary>By kind id: the first day of the last promise with a reason and an agreement; <see cref="Day.End"/> for none. Empty: nowhere.</summary>
     public int[] AgreedFrom { get; init; } = [];
 
+    /// <summary>By kind id: the first day of a promise that is not believed of anybody; <see cref="Day.End"/> for none. Empty: nowhere.</summary>
+    public int[] SetAside { get; init; } = [];
+
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
     public Hole[] Holes { get; init; } = [];
 
@@ -78,6 +81,7 @@ public sealed class Coverage
         Holes = Holes,
         NoneFrom = NoneFrom,
         AgreedFrom = AgreedFrom,
+        SetAside = SetAside,
         NeededFrom = NeededFrom,
         Joined = Joined,
         Left = Left,
@@ -94,8 +98,10 @@ public sealed class Coverage
     /// <param name="reach">By kind id.</param>
     /// <param name="holes">In any order.</param>
     /// <param name="joined">By animal; null for as it was.</param>
-    public Coverage With(int[] since, int[] reach, IEnumerable<Hole> holes, int[]? joined = null) => new()
+    /// <param name="setAside">By kind id; null for as it was.</param>
+    public Coverage With(int[] since, int[] reach, IEnumerable<Hole> holes, int[]? joined = null, int[]? setAside = null) => new()
     {
+        SetAside = setAside ?? SetAside,
         Since = since,
         Reach = reach,
         NoneFrom = NoneFrom,

@@ -16,6 +16,9 @@ public enum FactState : byte
 /// <summary>One fact over the whole herd, indexed by animal.</summary>
 public sealed class FactColumn
 {
+    /// <summary>Whether there is such a column: without one nobody's value is known, nor whether it was written down.</summary>
+    public bool IsThere { get; init; } = true;
+
     /// <summary>Whether each animal has a value.</summary>
     public required FactState[] States { get; init; }
 

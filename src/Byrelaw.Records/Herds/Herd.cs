@@ -29,6 +29,9 @@ public sealed class Herd
     /// <summary>Last possible day of birth; <see cref="Day.End"/> where not known.</summary>
     public required int[] BornLatest { get; init; }
 
+    /// <summary>By animal: whether something stands there as her birth that cannot be read, or cannot be. Empty: of none.</summary>
+    public bool[] BirthIsUnreadable { get; init; } = [];
+
     /// <summary>The parity in <c>animals.csv</c>; -1 where blank, -2 where it could not be read.</summary>
     public required int[] RecordedParity { get; init; }
 
@@ -126,6 +129,7 @@ public sealed class Herd
         Sexes = Sexes,
         BornEarliest = BornEarliest,
         BornLatest = BornLatest,
+        BirthIsUnreadable = BirthIsUnreadable,
         RecordedParity = RecordedParity,
         ParityOn = ParityOn,
         Today = Today,

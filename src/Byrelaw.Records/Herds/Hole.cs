@@ -8,4 +8,5 @@ namespace Byrelaw.Records.Herds;
 /// <param name="Kind">The kind's id.</param>
 /// <param name="From">The first day.</param>
 /// <param name="To">The last.</param>
-public readonly record struct Hole(int Animal, int Kind, int From, int To);
+/// <param name="IsDoubt">Whether the farm says that it is covered, and is not believed.</param>
+public readonly record struct Hole(int Animal, int Kind, int From, int To, bool IsDoubt = false);

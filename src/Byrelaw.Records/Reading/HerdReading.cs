@@ -135,6 +135,7 @@ internal sealed class HerdReading
         Sexes = Array.ConvertAll(animals.Rows, row => row.Sex),
         BornEarliest = Array.ConvertAll(animals.Rows, row => row.BornFirst),
         BornLatest = Array.ConvertAll(animals.Rows, row => row.BornLast),
+        BirthIsUnreadable = Array.ConvertAll(animals.Rows, row => row.BirthIsUnreadable),
         RecordedParity = Array.ConvertAll(animals.Rows, row => row.Parity),
         ParityOn = Array.ConvertAll(animals.Rows, row => row.ParityOn),
         Today = Day.Date(days.Today),

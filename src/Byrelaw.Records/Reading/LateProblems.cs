@@ -23,12 +23,12 @@ internal sealed class LateProblems
             if (row.BornFirst > knownDay)
             {
                 problems._bornTooLate.Add(row.Line);
-                (row.BornFirst, row.BornLast) = (Day.Start, Day.End);
+                (row.BornFirst, row.BornLast, row.BirthIsUnreadable) = (Day.Start, Day.End, true);
             }
             else if (row.BornFirst > Day.Start && row.BornLast < oldest)
             {
                 problems._bornTooEarly.Add(row.Line);
-                (row.BornFirst, row.BornLast) = (Day.Start, Day.End);
+                (row.BornFirst, row.BornLast, row.BirthIsUnreadable) = (Day.Start, Day.End, true);
             }
 
             if (row.ParityOn > knownDay && row.ParityOn < Day.End)

@@ -17,9 +17,10 @@ public static class GenFarms
     public static Gen<PlainFarm> For(Season season, bool tidy = false) =>
         from count in Gen.Frequency((4, Gen.Int[1, 3]), (1, Gen.Int[4, 8]))
         from animals in InTurn(AllNumbers.Take(count).Select(number => Animal(season, number, tidy)))
+        from lost in Gen.Frequency((6, Gen.Const(-1)), (tidy ? 0 : 1, Gen.Int[0, FactNames.Length - 1]))
         from rows in Gen.Int[0, 6 * count].SelectMany(rows => Row(season, [.. animals.Select(animal => animal.Number)], tidy).Array[rows])
         from again in Again(rows, tidy)
-        select new PlainFarm(FactNames, animals, [.. rows.Except(rows.Where(IsGroupMove).Skip(1)), .. again]);
+        select new PlainFarm(lost < 0 ? FactNames : FactNames.SetItem(lost, "no such fact"), animals, [.. rows.Except(rows.Where(IsGroupMove).Skip(1)), .. again]);
 
     /// <summary>Now and then a second result of one day, and another one: measured twice, or two samples.</summary>
     private static Gen<ImmutableArray<EventRow>> Again(EventRow[] rows, bool tidy)

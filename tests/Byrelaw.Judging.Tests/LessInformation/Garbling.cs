@@ -18,9 +18,10 @@ public static class Garbling
 
     /// <summary>
     /// Not a row that contradicts a birth: with its animal or date garbled it contradicts nothing any more. Nor one dated before
-    /// the age at which its kind is said to be possible: one of that kind that cannot be read is taken not to be of those days.
+    /// the age at which its kind is said to be possible: one of that kind that cannot be read is taken not to be of those days. Nor one of an
+    /// animal that it cannot be about, which may be anybody's as it stands.
     /// </summary>
-    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, row => !one.Farm.Animals.Any(animal => IsTooEarly(row, animal)), row => Gen.Frequency(
+    public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, row => !one.Farm.Animals.Any(animal => IsTooEarly(row, animal)) && !IsOfAWrongAnimal(one, row), row => Gen.Frequency(
         (3, Gen.OneOf(Nonsense).Select(date => row with { Date = date })),
         (3, Gen.OneOf("", "9999", "mob:", "herd?").Select(animal => row with { Animal = animal })),
         (3, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),
@@ -50,11 +51,23 @@ public static class Garbling
             let row = one.Farm.Animals[i]
             from column in Gen.Int[one.Farm.Events.Any(other => IsTooEarly(other, row)) || IsTooYoungForHerParity(one, row) ? 1 : 0, 3 + row.Facts.Length]
             from text in column == Parity ? Gen.Const("n/a") : Gen.OneOf("", "n/a")
-            select one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
+            select column == Sex && one.Farm.Events.Any(other => other.Animal == row.Number && IsOfAWrongAnimal(one, other))
+                ? null
+                : one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
     }
+
+    private const int Sex = 1;
 
     /// <summary>A blank parity says "count the calvings", which is another thing to say, not less.</summary>
     private const int Parity = 3;
+
+    /// <summary>Whether it says of a male what only females have, or anything of one that has left for good, or is what shows that of another row; or
+    /// ends a spell that never began.</summary>
+    private static bool IsOfAWrongAnimal(JudgingCase one, EventRow row) =>
+        (row.Kind == "bull out" && !one.Farm.Events.Any(other => other.Animal == row.Animal && other.Kind == "bull in" && string.CompareOrdinal(other.Date, row.Date) <= 0))
+        || one.Farm.Animals.Any(animal => animal.Number == row.Animal && animal.Sex is "M" or "steer")
+        || one.Farm.Events.Any(other => other.Animal == row.Animal
+            && ((other.Kind == "death" && string.CompareOrdinal(other.Date, row.Date) < 0) || (row.Kind == "death" && string.CompareOrdinal(row.Date, other.Date) < 0)));
 
     /// <summary>Whether a row that may be hers is dated before her birth, or before the age at which its kind may happen. ISO dates sort as texts do.</summary>
     private static bool IsTooEarly(EventRow row, AnimalRow animal) =>
@@ -127,6 +140,23 @@ public static class Garbling
             Rules = [.. one.Rulebook.Rules.Select(rule => rule.IfNotKnown == IfNotKnown.Pass ? rule with { IfNotKnown = IfNotKnown.Ask } : rule)],
         },
     };
+
+    /// <summary>Every rule passes what is not known, but those of safety.</summary>
+    public static JudgingCase WithPass(JudgingCase one) => one with
+    {
+        Rulebook = one.Rulebook with
+        {
+            Rules = [.. one.Rulebook.Rules.Select(rule => rule.IsSafety ? rule : rule with { IfNotKnown = IfNotKnown.Pass })],
+        },
+    };
+
+    /// <summary>A cell of <c>animals.csv</c> that cannot be read: none that is blank, and none that any text is right in.</summary>
+    public static Gen<JudgingCase?> SmudgeAnAnimal(JudgingCase one) => GarbleAnAnimal(one).Select(less =>
+        less is null || less.Farm.Animals.Zip(one.Farm.Animals).Any(pair => IsBlanked(pair.First, pair.Second)) ? null : less);
+
+    private static bool IsBlanked(AnimalRow less, AnimalRow row) =>
+        (less.Born.Length == 0 && row.Born.Length > 0) || (less.Sex.Length == 0 && row.Sex.Length > 0) || (less.Mob.Length == 0 && row.Mob.Length > 0)
+        || less.Facts.Zip(row.Facts).Any(fact => fact.First.Length == 0 && fact.Second.Length > 0);
 
     /// <summary>Whether any condition asks that something is not on record.</summary>
     public static bool AsksForNothingOnRecord(Rulebook book) =>

@@ -22,8 +22,18 @@ public sealed class LessInformationTests
     [Fact]
     public void Keeping_less_complete_records_lets_nobody_through() => Check(Garbling.KeepLess);
 
-    private static void Check(Func<JudgingCase, Gen<JudgingCase?>> garble) => Each.Hold(
-        JudgingCase.Any.Select(Garbling.WithoutPass).SelectMany(one => garble(one).Select(less => (One: one, Less: less))),
+    /// <summary>"With `pass` on every rule but these, no cell made unreadable lets anybody in."</summary>
+    [Fact]
+    public void Where_every_rule_passes_what_is_not_known_a_row_that_cannot_be_read_lets_nobody_through() => Check(Garbling.GarbleARow, Garbling.WithPass);
+
+    [Fact]
+    public void Where_every_rule_passes_what_is_not_known_a_result_that_is_not_known_lets_nobody_through() => Check(Garbling.BlankAResult, Garbling.WithPass);
+
+    [Fact]
+    public void Where_every_rule_passes_what_is_not_known_a_smudged_animal_lets_nobody_through() => Check(Garbling.SmudgeAnAnimal, Garbling.WithPass);
+
+    private static void Check(Func<JudgingCase, Gen<JudgingCase?>> garble, Func<JudgingCase, JudgingCase>? pass = null) => Each.Hold(
+        JudgingCase.Any.Select(pass ?? Garbling.WithoutPass).SelectMany(one => garble(one).Select(less => (One: one, Less: less))),
         Cases.Count / 2,
         pair => pair.Less is null ? null : LetThrough(pair.One, pair.Less),
         pair => $"{pair.One}\n--- and with less\n{pair.Less}");

@@ -100,7 +100,7 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
     {
         var earliest = Math.Max(knowledge.Coverage.Dawn, knowledge.Farm.Animals[animal].BornFirst ?? int.MinValue);
         var from = missing.From is { } day && (DayNumber.Of(day) > earliest || missing.From == missing.To) ? missing.From : null;
-        return from > missing.To || (missing.To is { } to && DayNumber.Of(to) <= knowledge.Coverage.Dawn) ? missing with { From = null, To = null } : missing with { From = from };
+        return missing.From > missing.To || (missing.To is { } to && DayNumber.Of(to) <= knowledge.Coverage.Dawn) ? missing with { From = null, To = null } : missing with { From = from };
     }
 
     private static string? Differ<T>(string what, IEnumerable<T> judged, IEnumerable<T> reference)

@@ -6,7 +6,8 @@ public static class ResultNotKnown
     /// <summary>The condition is not known, and one of those that make it so looks at such a sample.</summary>
     public static bool StandsIn(Condition condition, Knowledge knowledge, Moment moment) =>
         ConditionReference.At(condition, knowledge, moment) == Truth.Unknown
-        && Leaves.Of(condition, knowledge, moment).Any(leaf => leaf.Decides && IsUsed(leaf.Condition, knowledge, moment));
+        && Leaves.Of(condition, knowledge, moment).Any(leaf => leaf is { Decides: true, Truth: Truth.Unknown }
+            && (IsUsed(leaf.Condition, knowledge, moment) || new Barred(knowledge, moment.Animal, moment.Day).Is(leaf.Condition)));
 
     /// <summary>Strictly, it may not be known what days are looked at; a result that is awaited in those that there are otherwise is awaited all the same.</summary>
     private static bool IsUsed(Condition leaf, Knowledge knowledge, Moment moment)

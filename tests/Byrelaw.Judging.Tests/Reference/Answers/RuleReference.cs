@@ -57,6 +57,8 @@ public static class RuleReference
 
     private static bool IsBarred(Rule rule, Knowledge knowledge, Moment moment) =>
         ResultNotKnown.StandsIn(rule.Needs, knowledge, moment)
+        || (rule.Audience is Audience.Cows or Audience.Heifers or Audience.Females && Applies(rule, knowledge, moment) == Truth.Unknown
+            && new Barred(knowledge, moment.Animal, moment.Day).OfSort())
         || (rule.AppliesTo is { } named && ResultNotKnown.StandsIn(named, knowledge, moment));
 
     private static Waiver? WaiverOn(Rule rule, Knowledge knowledge, Moment moment) =>

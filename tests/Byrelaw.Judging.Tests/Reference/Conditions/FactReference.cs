@@ -21,7 +21,7 @@ public static class FactReference
                 return facts[date.Fact.Id].Day is { } day ? Kleene.Of((day == DayNumber.Of(date.Date)) != date.IsNot) : Truth.Unknown;
             case RecordedCondition recorded:
                 var cell = facts[recorded.Fact.Id];
-                var truth = cell.IsKnown ? Truth.True : cell.IsBlank ? Truth.False : Truth.Unknown;
+                var truth = cell.IsKnown ? Truth.True : cell is { IsBlank: true, HasNoColumn: false } ? Truth.False : Truth.Unknown;
                 return recorded.IsNot ? Kleene.Not(truth) : truth;
             default:
                 throw new ArgumentOutOfRangeException(nameof(condition));

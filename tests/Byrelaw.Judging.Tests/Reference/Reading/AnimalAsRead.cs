@@ -3,8 +3,13 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// <summary>A fact's cell: blank, read or unreadable.</summary>
 public sealed record FactCell(bool IsBlank, decimal? Number, string? Text, int? Day)
 {
+    /// <summary>"A fact that no source has is not known, and so is `is recorded` of it."</summary>
+    public static readonly FactCell NoColumn = new(true, null, null, null) { HasNoColumn = true };
+
     public static readonly FactCell Blank = new(true, null, null, null);
     public static readonly FactCell Unreadable = new(false, null, null, null);
+
+    public bool HasNoColumn { get; init; }
 
     public bool IsKnown => Number is not null || Text is not null || Day is not null;
 
@@ -39,6 +44,9 @@ public sealed record AnimalAsRead
     /// <summary>Last possible day of birth; null where not known.</summary>
     public required int? BornLast { get; init; }
 
+    /// <summary>Something stands there that is no birth, or cannot be.</summary>
+    public required bool BirthUnreadable { get; init; }
+
     /// <summary>True for F, false for M, null for anything else.</summary>
     public required bool? IsFemale { get; init; }
 
@@ -67,7 +75,7 @@ public sealed record AnimalAsRead
         var facts = vocabulary.Facts.Select(fact =>
         {
             var column = farm.FactNames.IndexOf(fact.Name);
-            return column < 0 ? FactCell.Blank : FactCell.Read(fact, row.Facts[column]);
+            return column < 0 ? FactCell.NoColumn : FactCell.Read(fact, row.Facts[column]);
         });
         var parity = CellReading.Number(row.Parity) is { } number && number >= 0 && number == Math.Truncate(number) ? (int?)number : null;
         return new AnimalAsRead
@@ -76,6 +84,7 @@ public sealed record AnimalAsRead
             Number = row.Number,
             BornFirst = first,
             BornLast = last,
+            BirthUnreadable = first is null && row.Born.Length > 0,
             IsFemale = row.Sex switch { "F" => true, "M" or "steer" => false, _ => null },
             IsSteer = row.Sex == "steer",
             Mob = row.Mob.Length == 0 ? null : NameFolding.Fold(row.Mob),

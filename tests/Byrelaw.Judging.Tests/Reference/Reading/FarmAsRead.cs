@@ -13,7 +13,7 @@ public sealed class FarmAsRead
         var seen = farm.Events.Select((row, i) => (row, Line: PlainFarm.LineOf(i))).Where(row => KnownDay.IsSeen(row.row, knownOn)).ToList();
         Known = KnownDay.Of(keeping, knownOn, seen.Select(row => row.row), Animals);
         var today = KnownDay.Today(keeping, knownOn, farm.Events, Animals);
-        Animals = [.. Animals.Select(animal => animal.BornFirst > today ? animal with { BornFirst = null, BornLast = null } : animal)];
+        Animals = [.. Animals.Select(animal => animal.BornFirst > today ? animal with { BornFirst = null, BornLast = null, BirthUnreadable = true } : animal)];
         // "Parity has a day: a column `parity on`, else the day the records reach today."
         Animals = [.. Animals.Select(animal => animal with { ParityOn = !animal.SaysParityOn ? today : animal.ParityOn > today ? null : animal.ParityOn })];
         var leaveOut = keeping?.LeaveOut.Select(left => NameFolding.Fold(left.Word)).ToHashSet() ?? [];
