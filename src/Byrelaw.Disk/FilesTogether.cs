@@ -70,6 +70,19 @@ public static class FilesTogether
         }
     }
 
+    /// <summary>Finishes what a run that was cut off has decided in a folder, and clears what it had not decided yet.</summary>
+    /// <param name="folder">Full path.</param>
+    /// <exception cref="IOException">It cannot be done.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be.</exception>
+    public static void FinishIn(string folder)
+    {
+        if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder, ".*byrelaw-files-*", new EnumerationOptions { AttributesToSkip = 0 }).Any())
+        {
+            using var turn = WritersTurn.Take(In(folder, Decided));
+            Settle(folder);
+        }
+    }
+
     private static string In(string folder, string name) => Path.Combine(folder, name);
 
     private static void Stage(string folder, string staged, IReadOnlyCollection<FileToWrite> files)

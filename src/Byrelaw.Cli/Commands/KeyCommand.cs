@@ -14,6 +14,9 @@ internal static class KeyCommand
     private static int Run(string file, Doors doors)
     {
         var (full, open) = (doors.Full(file), doors.Full(file + ".pub"));
+
+        // A run that was cut off between the two halves is finished first.
+        FilesTogether.FinishIn(Path.GetDirectoryName(full)!);
         if (new[] { full, open }.FirstOrDefault(Path.Exists) is { } there)
         {
             throw new CannotDoException($"{doors.Show(there)} is there already; nothing was changed. Give another name");

@@ -81,7 +81,11 @@ internal static class TidyCommand
     private static int Write(TidyResult result, string path, Doors doors)
     {
         var shown = PlainText.Clean(result.Source.Path);
-        if (!result.IsTidy)
+        if (result.IsTidy)
+        {
+            LeftOvers.ClearBeside(path);
+        }
+        else
         {
             WholeFile.Replace(path, Encoding.UTF8.GetBytes(result.Text!));
         }

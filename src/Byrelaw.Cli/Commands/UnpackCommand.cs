@@ -84,6 +84,7 @@ internal static class UnpackCommand
             throw new CannotDoException($"{doors.Show(folder)} is a file; nothing was changed");
         }
 
+        FilesTogether.FinishIn(folder);
         var others = new List<PackedFile>();
         var differing = new List<PackedFile>();
         foreach (var file in pack.Files)

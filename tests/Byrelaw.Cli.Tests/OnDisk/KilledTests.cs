@@ -59,11 +59,12 @@ public sealed class KilledTests : IDisposable
         var found = Part(Only(place, Look()), path => !IsLeftOver(path));
         var isOne = Same(found, Only(place, start)) || Same(found, Only(place, after));
         var again = RealProgram.Run(_farm.Folder, command);
-        var isWhole = Same(Only(place, Look()), Only(place, after)) && !Look().Keys.Any(IsLeftOver);
+        var whole = Look();
+        var isWhole = Same(Only(place, whole), Only(place, after)) && !whole.Keys.Any(IsLeftOver);
         Restore(place, start);
         Assert.True(
             isOne && isWhole,
-            $"killed after {instant} ms: {(isOne ? "" : "neither the old nor the new:\n" + Differing(found, Only(place, after)))}{(isWhole ? "" : $"\nthe next run does not end: {again}\n{Differing(Only(place, Look()), Only(place, after))}")}");
+            $"killed after {instant} ms: {(isOne ? "" : "neither the old nor the new:\n" + Differing(found, Only(place, after)))}{(isWhole ? "" : $"\nthe next run does not end: {again}\n{Differing(whole, after)}")}");
     }
 
     private static string Differing(SortedDictionary<string, string> one, SortedDictionary<string, string> other) => string.Join(
