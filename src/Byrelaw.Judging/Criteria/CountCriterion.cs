@@ -6,15 +6,10 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
 {
     private readonly Limits _limits = Limits.Of(condition.Test);
 
-    /// <summary>Each kind once, with the answers of it that count; none for an event.</summary>
-    private readonly (int Kind, byte[] Answers)[] _counted =
-        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind =>
-            (kind.Key, kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct().ToArray()))];
-
-    private readonly GroupSamples?[] _groups =
-        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind => kind.First().Answer < 0 ? null : GroupSamples.Of(days, kind.Key))];
-
-    private readonly int[] _kinds = [.. condition.Counted.Select(counted => counted.Kind.Id).Distinct()];
+    /// <summary>Each kind once, with the answers of it that count.</summary>
+    private readonly EntryCounter[] _counters =
+        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind => new EntryCounter(
+            days, kind.Key, [.. kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct()]))];
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {
@@ -25,17 +20,14 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             return Kleene.Unknown;
         }
 
-        var tally = new Tally { IsCovered = true, IsStrictlyCovered = reading.IsStrictlyKnown, IsCertain = true, IsStrictlyCertain = true };
-        for (var i = 0; i < _counted.Length; i++)
+        var tally = new EntryTally { IsCovered = true, IsStrictlyCovered = reading.IsStrictlyKnown, IsCertain = true, IsStrictlyCertain = true };
+        foreach (var counter in _counters)
         {
-            var (kind, answers) = _counted[i];
+            var kind = counter.Kind;
             var bounds = windows.For(kind, reading);
-            var first = answers.Length == 0
-                ? CountEvents(animal, kind, bounds, ref tally, notes)
-                : CountAnswers(animal, kind, answers, bounds, ref tally, notes);
-            if (_groups[i] is { } group)
+            var first = counter.Count(animal, bounds, ref tally, notes);
+            if (counter.Groups is { } group)
             {
-                CountPerhapsHers(group, animal, kind, answers, bounds, ref tally, notes);
                 windows.LimitBy(group.Edges, day, reading, ref until);
             }
 
@@ -52,7 +44,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
             {
                 tally.IsCovered = false;
                 // A row that cannot be read may be a sample, its result not known.
-                tally.IsPending |= answers.Length > 0 && Days.Coverage.AnyGap(animal, kind, bounds.Low, bounds.High);
+                tally.IsPending |= counter.IsOfAnswers && Days.Coverage.AnyGap(animal, kind, bounds.Low, bounds.High);
                 notes?.NotKept(kind, bounds.Low, bounds.High);
             }
 
@@ -78,7 +70,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         return Kleene.Of(assumed, strict, (tally.IsPending || tally.BeginsEarlier) && assumed == Truth.Unknown);
     }
 
-    private Truth Strict(int animal, int day, Truth assumed, in Tally tally, in WindowSet.Reading reading, ref int until)
+    private Truth Strict(int animal, int day, Truth assumed, in EntryTally tally, in WindowSet.Reading reading, ref int until)
     {
         if (day <= Days.KnownDay || assumed == Truth.Unknown)
         {
@@ -93,117 +85,6 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         return tally.IsStrictlyCertain || (!tally.BeginsEarlier && _limits.IsOneSided(0))
             ? _limits.Accept(tally.StrictLeast, tally.IsCovered && tally.IsStrictlyCovered ? tally.Most : double.PositiveInfinity)
             : ForEveryAnchor(animal, day, strict: true, reading, ref until);
-    }
-
-    /// <summary>Counts events; each stands once a day. Returns the day of the first in the window, or int.MaxValue.</summary>
-    private int CountEvents(int animal, int kind, in Bounds bounds, ref Tally tally, Notes? notes)
-    {
-        var run = Days.Herd.Runs[kind];
-        var runDays = run.Days;
-        var start = run.Starts[animal];
-        var first = int.MaxValue;
-        for (var i = Runs.LastAtMost(run, animal, bounds.High); i >= start && runDays[i] >= bounds.Low; i--)
-        {
-            Days.Steps?.Take();
-            first = runDays[i];
-            tally.Most++;
-            tally.Least += first >= bounds.Latest ? 1 : 0;
-            tally.StrictLeast += first >= bounds.StrictLatest ? 1 : 0;
-            notes?.Entry(kind, i);
-        }
-
-        return first;
-    }
-
-    /// <summary>Counts days with an answer, each answer once a day. A result that is not known may be any one answer: it counts
-    /// only where doubt does.</summary>
-    private int CountAnswers(int animal, int kind, byte[] answers, in Bounds bounds, ref Tally tally, Notes? notes)
-    {
-        var run = Days.Herd.Runs[kind];
-        var start = run.Starts[animal];
-        var first = int.MaxValue;
-        var i = Runs.LastAtMost(run, animal, bounds.High);
-        while (i >= start && run.Days[i] >= bounds.Low)
-        {
-            Days.Steps?.Take();
-            first = run.Days[i];
-            var latest = i;
-            var notKnown = 0;
-            for (; i >= start && run.Days[i] == first; i--)
-            {
-                notKnown += run.Answers[i] == KindRun.NotKnown ? 1 : 0;
-                if (run.Answers[i] == KindRun.NotKnown || Array.IndexOf(answers, run.Answers[i]) >= 0)
-                {
-                    notes?.Entry(kind, i);
-                }
-            }
-
-            var found = 0;
-            foreach (var answer in answers)
-            {
-                found += Array.IndexOf(run.Answers, answer, i + 1, latest - i) >= 0 ? 1 : 0;
-            }
-
-            var perhaps = Math.Min(notKnown, answers.Length - found);
-            tally.Most += found + perhaps;
-            tally.Least += first >= bounds.Latest ? found : 0;
-            tally.StrictLeast += first >= bounds.StrictLatest ? found : 0;
-            if (perhaps > 0)
-            {
-                tally.IsPending = true;
-                for (var place = i + 1; notes is not null && place <= latest; place++)
-                {
-                    if (run.Answers[place] == KindRun.NotKnown)
-                    {
-                        notes.Pending(kind, place);
-                    }
-                }
-            }
-        }
-
-        return first;
-    }
-
-    /// <summary>Results of her mob or the herd may be hers, each as any one of her own: they may add the answers that a day of hers does not have.</summary>
-    private void CountPerhapsHers(GroupSamples group, int animal, int kind, byte[] answers, in Bounds bounds, ref Tally tally, Notes? notes)
-    {
-        var run = Days.Herd.Runs[kind];
-        var place = group.Last(animal, bounds.Low, bounds.High);
-        while (place >= 0)
-        {
-            var day = group.DayOf(place);
-            var (open, found, both) = (0, 0, new bool[answers.Length]);
-            for (var i = Runs.LastAtMost(run, animal, day); i >= run.Starts[animal] && run.Days[i] == day; i--)
-            {
-                open += run.Answers[i] == KindRun.NotKnown ? 1 : 0;
-                if (Array.IndexOf(answers, run.Answers[i]) is var own and >= 0 && !both[own])
-                {
-                    both[own] = true;
-                    found++;
-                }
-            }
-
-            var before = Math.Min(answers.Length, found + open);
-            for (; place >= 0 && group.DayOf(place) == day; place = group.Last(animal, bounds.Low, bounds.High, place))
-            {
-                var answer = group.AnswerOf(place);
-                open += answer == KindRun.NotKnown ? 1 : 0;
-                if (Array.IndexOf(answers, answer) is var perhaps and >= 0 && !both[perhaps])
-                {
-                    both[perhaps] = true;
-                    found++;
-                }
-
-                if (answer == KindRun.NotKnown || Array.IndexOf(answers, answer) >= 0)
-                {
-                    notes?.Row(kind, day, group.LineOf(place), answer == KindRun.NotKnown ? null : (Days.Herd.Vocabulary.Kinds[kind] as TestKind)?.Answers[answer]);
-                }
-            }
-
-            var more = Math.Min(answers.Length, found + open) - before;
-            tally.Most += more;
-            tally.IsPending |= more > 0;
-        }
     }
 
     /// <summary>For a single window that ends on the day of judging: until the next event, until the first in the
@@ -235,33 +116,34 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
     }
 
     /// <summary>An exact number neither only grows nor only shrinks with the window, so the days on which the
-    /// anchor may have been are tried in turn, of those that nothing tells apart one.</summary>
+    /// anchor may have been are tried in turn, of those that nothing tells apart one. What there is to count is gone through once.</summary>
     private Truth ForEveryAnchor(int animal, int day, bool strict, in WindowSet.Reading reading, ref int until)
     {
         until = day;
+        int[] kinds = [.. _counters.Select(counter => counter.Kind)];
+        GroupSamples?[] groups = [.. _counters.Select(counter => counter.Groups)];
+        var readings = windows.Possible(animal, day, strict, reading, new WithGroupDays<KindsEdges>(new KindsEdges(Days, animal, kinds), groups));
+        var counts = new CountsByFirstDay[_counters.Length];
+        for (var i = 0; i < counts.Length; i++)
+        {
+            counts[i] = new CountsByFirstDay(_counters[i], animal, windows.For(kinds[i], reading));
+        }
+
         Truth? together = null;
-        foreach (var possible in windows.Possible(animal, day, strict, reading, new WithGroupDays<KindsEdges>(new KindsEdges(Days, animal, _kinds), _groups)))
+        foreach (var possible in readings)
         {
             Days.Steps?.Take();
-            var tally = new Tally();
-            var isCovered = true;
-            for (var i = 0; i < _counted.Length; i++)
+            var (least, most, isCovered) = (0, 0, true);
+            for (var i = 0; i < counts.Length; i++)
             {
-                var (kind, answers) = _counted[i];
-                var bounds = windows.For(kind, possible);
-                _ = answers.Length == 0
-                    ? CountEvents(animal, kind, bounds, ref tally, null)
-                    : CountAnswers(animal, kind, answers, bounds, ref tally, null);
-                if (_groups[i] is { } group)
-                {
-                    CountPerhapsHers(group, animal, kind, answers, bounds, ref tally, null);
-                }
-
-                isCovered &= Days.Covers(animal, kind, bounds.Low, bounds.High)
-                    && !(strict && bounds.High >= bounds.Low && Days.IsOpen(animal, kind, bounds.High));
+                var bounds = windows.For(kinds[i], possible);
+                var (own, perhaps) = counts[i].From(bounds.Low);
+                (least, most) = (least + own, most + perhaps);
+                isCovered &= Days.Covers(animal, kinds[i], bounds.Low, bounds.High)
+                    && !(strict && bounds.High >= bounds.Low && Days.IsOpen(animal, kinds[i], bounds.High));
             }
 
-            var truth = _limits.Accept(tally.Least, isCovered ? tally.Most : double.PositiveInfinity);
+            var truth = _limits.Accept(least, isCovered ? most : double.PositiveInfinity);
             if (together is { } before && before != truth)
             {
                 return Truth.Unknown;
@@ -278,7 +160,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         var names = condition.Counted.Select(counted => counted.Kind.Name).Distinct(StringComparer.Ordinal);
         if (most < _limits.Low)
         {
-            return new Remedy(_counted[0].Answers.Length == 0 ? RemedyKind.NewEvent : RemedyKind.NewResult, [.. names]);
+            return new Remedy(!_counters[0].IsOfAnswers ? RemedyKind.NewEvent : RemedyKind.NewResult, [.. names]);
         }
 
         // Too many: only a window that moves on, or a new anchor, can leave some of them behind.
@@ -298,28 +180,5 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
         }
 
         return new Remedy(RemedyKind.ForGood, [.. names]);
-    }
-
-    /// <summary>What was counted, over all kinds.</summary>
-    private struct Tally
-    {
-        /// <summary>How many there are, wherever her anchor may have been.</summary>
-        public int Least;
-
-        /// <summary>The same with coverage stopping at the known day.</summary>
-        public int StrictLeast;
-
-        /// <summary>How many there may be, of those on record.</summary>
-        public int Most;
-
-        public bool IsCovered;
-        public bool IsStrictlyCovered;
-        public bool IsCertain;
-        public bool IsStrictlyCertain;
-
-        /// <summary>With coverage stopping at the known day, a window may begin earlier.</summary>
-        public bool BeginsEarlier;
-
-        public bool IsPending;
     }
 }

@@ -34,9 +34,10 @@ internal sealed class SpellCriterion(HerdDays days, SpellCondition condition, Wi
                 until = Math.Min(until, bounds.Low - 1);
             }
 
-            if (bounds.Latest > bounds.High || bounds.StrictLatest > bounds.High)
+            var latest = Math.Max(bounds.Latest, bounds.StrictLatest);
+            if (latest > bounds.High || (latest == bounds.High && windows.AnyHighStands))
             {
-                // The latest first day that the window may have is not reached yet: until it is, every day may tell.
+                // The latest first day that the window may have is not reached yet, or is passed from tomorrow on: then every day may tell.
                 until = day;
             }
 

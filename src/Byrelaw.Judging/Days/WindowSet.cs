@@ -10,6 +10,7 @@ internal sealed class WindowSet
     {
         _days = days;
         _windows = windows;
+        AnyHighStands = Array.Exists(windows, window => window.HighStands is not null);
         Only = windows.Length == 1 && windows[0].HighMoves is null && windows[0].HighStands is null ? windows[0] : null;
     }
 
@@ -18,6 +19,9 @@ internal sealed class WindowSet
 
     /// <summary>The only window, where its first day moves or stands, and its last is the day of judging or lags behind it.</summary>
     public PlainWindow? OnlyPlain => _windows is [PlainWindow { HighStands: null } plain] ? plain : null;
+
+    /// <summary>Whether the last day of some window stands, so that the day of judging passes it.</summary>
+    public bool AnyHighStands { get; }
 
     /// <summary>A set's reading for one animal and day: each window on its own, for up to two.</summary>
     public readonly record struct Reading(WindowReading First, WindowReading Second)

@@ -36,17 +36,33 @@ public sealed class StepsTests
         ((double)twice / steps).ShouldBeLessThan(2.5, $"{steps} steps for 400 results, {twice} for 800");
     }
 
+    [Theory]
+    [InlineData("exactly 400 heat since last mating", "heat,,")]
+    [InlineData("between 100 and 200 heat since last mating", "heat,,")]
+    [InlineData("exactly 400 clean check since last mating", "check,clean,")]
+    [InlineData("exactly 400 heat or clean check since last mating", "heat,,")]
+    public void So_do_exact_counts(string demand, string row)
+    {
+        var (steps, twice) = (Judged(demand, row, 400), Judged(demand, row, 800));
+        ((double)twice / steps).ShouldBeLessThan(2.5, $"{steps} steps for 400 entries, {twice} for 800");
+    }
+
     /// <summary>The steps that one day takes, of an animal weighed on each of so many days, whose matings nobody keeps.</summary>
-    private static long Weighed(string aggregate, string demand, int results)
+    private static long Weighed(string aggregate, string demand, int results) => Judged($"{aggregate} weight since last mating {demand}", "weight,300,kg", results);
+
+    /// <summary>The same of any demand and row.</summary>
+    private static long Judged(string demand, string row, int entries)
     {
         var rulebook = RulebookReader.Read("rules.byre", new OneFile($"""
             event mating
+            event heat
             measure weight  in kg
+            test check answers clean, dirty
 
             rules for recipients
 
             rule "R"
-              needs {aggregate} weight since last mating {demand}
+              needs {demand}
               because "so"
 
             records "r"
@@ -56,8 +72,8 @@ public sealed class StepsTests
               transfer on 2026-09-30
               choose recipients from females, judged on first transfer
             """))!.Rulebook;
-        var from = new LocalDate(2026, 9, 30).PlusDays(-results);
-        var rows = string.Concat(Enumerable.Range(0, results).Select(day => $"{LocalDatePattern.Iso.Format(from.PlusDays(day + 1))},1,weight,300,kg\n"));
+        var from = new LocalDate(2026, 9, 30).PlusDays(-entries);
+        var rows = string.Concat(Enumerable.Range(0, entries).Select(day => $"{LocalDatePattern.Iso.Format(from.PlusDays(day + 1))},1,{row}\n"));
         var herd = HerdReader.Read(
             "animal,born,sex\n1,2020-05-01,F\n"u8.ToArray(), Encoding.UTF8.GetBytes($"date,animal,kind,value,unit\n{LocalDatePattern.Iso.Format(from)},1,mating,,\n{rows}"), rulebook.Vocabulary, rulebook.Records);
         var days = new Judge(rulebook, herd).Days;
