@@ -184,7 +184,7 @@ public sealed class Judge
 
     /// <summary>The animals of a list, and the numbers named that are not in the records.</summary>
     internal (int[] Animals, List<string> Unknown) CandidatesOf(Choice choice, LocalDate? on) =>
-        Candidates.Of(PlanOf(choice), choice, DaysOf(choice), other =>
+        Candidates.Find(PlanOf(choice), choice, DaysOf(choice), other =>
         {
             var source = _programme.Choices.First(candidate => candidate.List == other);
             return CandidatesOf(JudgingDays.On(source, on), on).Animals;

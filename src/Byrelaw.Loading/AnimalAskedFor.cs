@@ -15,7 +15,7 @@ public static class AnimalAskedFor
             return animal;
         }
 
-        var near = NearestName.Of(number, herd.Numbers);
+        var near = NearestName.To(number, herd.Numbers);
         throw new CannotDoException($"no animal {number} in {herd.AnimalsFile}{(near is null ? "" : $"; did you mean {near}?")}");
     }
 }

@@ -42,7 +42,7 @@ public static class RuleToTune
             return $"“{dropped.Rule.Name}” is dropped on this farm, so no number of it counts";
         }
 
-        var near = NearestName.Of(asked, rulebook.Rules.Select(rule => rule.Name));
+        var near = NearestName.To(asked, rulebook.Rules.Select(rule => rule.Name));
         return $"no rule “{asked}”; {(near is null ? $"there are {Phrases.And([.. rulebook.Rules.Select(rule => $"“{rule.Name}”")])}" : $"did you mean “{near}”?")}";
     }
 }

@@ -39,7 +39,7 @@ public static class UnknownAnimals
         var inLine = span.Text.IndexOf($"\"{number}\"", StringComparison.Ordinal);
         var start = span.Start + Math.Max(0, inLine);
         var line = span.File.LineAt(start);
-        var near = NearestName.Of(number, herd.Numbers);
+        var near = NearestName.To(number, herd.Numbers);
         return new Diagnostic(
             code, severity, span.File.Path, line, span.File.ColumnAt(start), inLine < 0 ? 1 : number.Length + 2,
             $"no animal `{number}` in {herd.AnimalsFile}", null,

@@ -6,14 +6,14 @@ namespace Byrelaw.Checking.MadeUp;
 internal static class FittingDetails
 {
     /// <summary>One value for each detail that is spoken of; where none was found, the judge will say so.</summary>
-    public static ImmutableArray<(string Detail, string Value)> Of(KindFilter filter) =>
-        [.. filter.Tests.DistinctBy(test => test.Place).Select(test => (test.Detail.Name, Of(test)))];
+    public static ImmutableArray<(string Detail, string Value)> For(KindFilter filter) =>
+        [.. filter.Tests.DistinctBy(test => test.Place).Select(test => (test.Detail.Name, For(test)))];
 
-    private static string Of(DetailTest test) => test switch
+    private static string For(DetailTest test) => test switch
     {
         DetailIs { IsNot: false } one => one.Values[0],
         DetailIs none => test.Detail.Values.FirstOrDefault(value => !none.Values.Contains(value)) ?? (test.Detail.Type == FactType.Date ? "2000-01-01" : "other than that"),
-        DetailNumber number => Of(number),
+        DetailNumber number => For(number),
         _ => test.Detail.Type switch
         {
             FactType.OneOf => test.Detail.Values[0],
@@ -24,7 +24,7 @@ internal static class FittingDetails
         },
     };
 
-    private static string Of(DetailNumber number)
+    private static string For(DetailNumber number)
     {
         var low = number.Test.Low.Value;
         var fitting = number.IsNot || number.Test.Comparison == Comparison.MoreThan ? low + 1 : number.Test.Comparison == Comparison.LessThan ? low - 1 : low;

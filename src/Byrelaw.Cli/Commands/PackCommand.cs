@@ -35,7 +35,7 @@ internal static class PackCommand
         var root = CommonFolder.Of([.. files.Kept.Keys]);
         var (target, opens) = (doors.Full(file), InPack(doors.Full(programme), root));
         var issue = new PackIssue(Today(doors), number ?? PackOnDisk.NewestNumber(Path.GetDirectoryName(target)!, opens) + 1);
-        var (pack, problem) = Packer.Of(opens, files.Kept.Select(kept => new PackedFile(InPack(kept.Key, root), kept.Value)), JudgedWith.NameAndVersion, issue);
+        var (pack, problem) = Packer.Pack(opens, files.Kept.Select(kept => new PackedFile(InPack(kept.Key, root), kept.Value)), JudgedWith.NameAndVersion, issue);
         if (pack is null)
         {
             throw new CannotDoException($"this cannot be packed: {problem!.Found}; {problem.Mend}");

@@ -7,15 +7,15 @@ internal sealed class CauseFinder(Trials trials, IReadOnlyList<Change> changes)
 
     public Cause Find((string List, string Number) who)
     {
-        var (was, now) = (trials.Of(ChangeSet.None, who), trials.Of(_all, who));
+        var (was, now) = (trials.ToldWith(ChangeSet.None, who), trials.ToldWith(_all, who));
 
         // What changes nothing alone and is not missed among all may still matter in between; then all are tried.
-        var likely = new ChangeSet([.. _all.Members.Where(change => trials.Of(ChangeSet.Of(change), who) != was || trials.Of(_all.Without(change), who) != now)]);
-        var fewest = Fewest(trials.Of(likely, who) == now ? likely : _all, who, now);
-        var spare = fewest.Members.Where(change => trials.Of(_all.Without(change), who) == now).ToList();
+        var likely = new ChangeSet([.. _all.Members.Where(change => trials.ToldWith(ChangeSet.Of(change), who) != was || trials.ToldWith(_all.Without(change), who) != now)]);
+        var fewest = Fewest(trials.ToldWith(likely, who) == now ? likely : _all, who, now);
+        var spare = fewest.Members.Where(change => trials.ToldWith(_all.Without(change), who) == now).ToList();
         return new Cause(
             Named(fewest),
-            [.. fewest.Members.Select(change => trials.Of(ChangeSet.Of(change), who) != was)],
+            [.. fewest.Members.Select(change => trials.ToldWith(ChangeSet.Of(change), who) != was)],
             spare.Count == 0 ? [] : Named(Fewest(_all.Without(spare[0]), who, now)));
     }
 
@@ -24,7 +24,7 @@ internal sealed class CauseFinder(Trials trials, IReadOnlyList<Change> changes)
     {
         while (true)
         {
-            var spare = from.Members.Where(change => trials.Of(from.Without(change), who) == now).Take(1).ToList();
+            var spare = from.Members.Where(change => trials.ToldWith(from.Without(change), who) == now).Take(1).ToList();
             if (spare.Count == 0)
             {
                 return from;

@@ -33,9 +33,9 @@ public static class HerdComparer
         var now = ByWho(@new);
         return now.Keys.Concat(before.Keys.Where(who => !now.ContainsKey(who)))
             .Select(who => new AnimalDifference(who.List, who.Number, before.GetValueOrDefault(who), now.GetValueOrDefault(who)))
-            .Where(animal => Of(animal.Old, between.NameNow) != Of(animal.New, name => name));
+            .Where(animal => ToldOf(animal.Old, between.NameNow) != ToldOf(animal.New, name => name));
 
-        static Told? Of(AnimalJudgement? judgement, Func<string, string> nameNow) => judgement is null ? null : Told.Of(judgement, nameNow);
+        static Told? ToldOf(AnimalJudgement? judgement, Func<string, string> nameNow) => judgement is null ? null : Told.Of(judgement, nameNow);
     }
 
     private static Dictionary<(string List, string Number), AnimalJudgement> ByWho(Draft draft) =>

@@ -13,12 +13,12 @@ internal sealed class Trials
     public Trials(RulebookComparison between, IReadOnlyList<Change> changes, Draft old, Draft @new, Func<Rulebook, Herd> read, Action judged)
     {
         (_between, _changes, _read, _judged) = (between, changes, read, judged);
-        _told[Key(ChangeSet.None)] = Of(old, between.NameNow);
-        _told[Key(ChangeSet.All(changes.Count))] = Of(@new, name => name);
+        _told[Key(ChangeSet.None)] = AllTold(old, between.NameNow);
+        _told[Key(ChangeSet.All(changes.Count))] = AllTold(@new, name => name);
     }
 
     /// <summary>What is told of one animal; null where the list does not take her.</summary>
-    public Told? Of(ChangeSet with, (string List, string Number) who) => All(with).GetValueOrDefault(who);
+    public Told? ToldWith(ChangeSet with, (string List, string Number) who) => All(with).GetValueOrDefault(who);
 
     /// <summary>What is told of all animals.</summary>
     public Dictionary<(string List, string Number), Told> All(ChangeSet with)
@@ -26,7 +26,7 @@ internal sealed class Trials
         if (!_told.TryGetValue(Key(with), out var told))
         {
             var mixed = _between.Mix([.. with.Members.SelectMany(change => _changes[change].Parts)]);
-            _told[Key(with)] = told = Of(new Judge(mixed, HerdOf(mixed, with)).JudgeAll(), name => name);
+            _told[Key(with)] = told = AllTold(new Judge(mixed, HerdOf(mixed, with)).JudgeAll(), name => name);
             _judged();
         }
 
@@ -50,7 +50,7 @@ internal sealed class Trials
         return herd;
     }
 
-    private static Dictionary<(string List, string Number), Told> Of(Draft draft, Func<string, string> nameNow) =>
+    private static Dictionary<(string List, string Number), Told> AllTold(Draft draft, Func<string, string> nameNow) =>
         draft.Lists.SelectMany(list => list.Animals.Select(animal => (list.Choice.List, animal)))
             .ToDictionary(one => (one.List, one.animal.Number), one => Told.Of(one.animal, nameNow));
 

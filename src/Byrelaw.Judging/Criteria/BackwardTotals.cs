@@ -13,7 +13,7 @@ internal sealed class BackwardTotals(KindRun run, Aggregate aggregate)
     /// <param name="first">The place of the first result; of the same animal as the last.</param>
     /// <param name="last">That of the last.</param>
     /// <param name="steps">How many were added.</param>
-    public (double Low, double High) Of(int first, int last, out int steps)
+    public (double Low, double High) Between(int first, int last, out int steps)
     {
         if (last != _last)
         {

@@ -81,7 +81,7 @@ internal sealed class ListCriterion(Criterion[] items, int atLeast) : Criterion
             pending = pending.OrPending(one);
         }
 
-        return Kleene.Of(Of(assumedTrue, assumedMaybe), Of(strictTrue, strictMaybe)).OrPending(pending).Normal();
+        return Kleene.Of(TruthOf(assumedTrue, assumedMaybe), TruthOf(strictTrue, strictMaybe)).OrPending(pending).Normal();
     }
 
     private static void Add(Truth truth, ref int sure, ref int maybe)
@@ -90,6 +90,6 @@ internal sealed class ListCriterion(Criterion[] items, int atLeast) : Criterion
         maybe += truth == Truth.Unknown ? 1 : 0;
     }
 
-    private Truth Of(int sure, int maybe) =>
+    private Truth TruthOf(int sure, int maybe) =>
         sure >= atLeast ? Truth.True : sure + maybe < atLeast ? Truth.False : Truth.Unknown;
 }

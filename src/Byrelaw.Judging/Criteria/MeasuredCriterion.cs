@@ -203,7 +203,7 @@ internal sealed class MeasuredCriterion(HerdDays days, MeasuredCondition conditi
                 var (latestLow, latestHigh) = OfDay(last, -1);
                 return (Limits.Round(latestLow - earliestHigh), Limits.Round(latestHigh - earliestLow));
             default:
-                var totals = _totals.Of(first, last, out var steps);
+                var totals = _totals.Between(first, last, out var steps);
                 Days.Steps?.Take(steps);
                 return totals;
         }

@@ -47,7 +47,7 @@ internal abstract class MobCriterion(
         var strict = reading.IsStrictlyKnown ? ForEveryAnchor(strict: true, ref pending) : Truth.Unknown;
 
         // A result that is awaited is of the widest days, and the others lie within them.
-        pending |= (assumed == Truth.Unknown || reading.IsStrictlyKnown) && AnyNotKnown(results.Of(mob, Math.Max(bounds.Low, since), bounds.High));
+        pending |= (assumed == Truth.Unknown || reading.IsStrictlyKnown) && AnyNotKnown(results.Sampled(mob, Math.Max(bounds.Low, since), bounds.High));
         return Kleene.Of(assumed, strict, pending);
 
         Truth ForEveryAnchor(bool strict, ref bool pending)
@@ -73,7 +73,7 @@ internal abstract class MobCriterion(
 
     private Truth Over(int animal, int mob, int from, int to, ref bool pending, Notes? notes)
     {
-        var sample = results.Of(mob, from, to);
+        var sample = results.Sampled(mob, from, to);
         foreach (var result in sample.Results)
         {
             notes?.Row(measure.Id, result.Day, result.Line, ValueText.WriteResult(result.Low, result.High, measure.Unit?.Symbol) ?? Notes.Unsettled);

@@ -40,8 +40,8 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
         }
 
         var parity = _parities.On(animal, day, ref until);
-        strict = Of(parity.Least, parity.MostStrictly);
-        return Of(parity.Least, parity.Most);
+        strict = TruthOf(parity.Least, parity.MostStrictly);
+        return TruthOf(parity.Least, parity.Most);
     }
 
     private int FirstCalving(int kind, int animal)
@@ -51,5 +51,5 @@ internal sealed class SortCriterion(HerdDays days, Audience sort, int? calving) 
         return start < run.Starts[animal + 1] ? run.Days[start] : Day.End;
     }
 
-    private static Truth Of(int least, double most) => least > 0 ? Truth.True : most == 0 ? Truth.False : Truth.Unknown;
+    private static Truth TruthOf(int least, double most) => least > 0 ? Truth.True : most == 0 ? Truth.False : Truth.Unknown;
 }

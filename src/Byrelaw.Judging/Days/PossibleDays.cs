@@ -16,7 +16,7 @@ internal readonly struct PossibleDays(HerdDays days, int animal, bool strict)
     /// <param name="reading">How they read.</param>
     /// <param name="day">The day of judging.</param>
     /// <param name="edges">The days that differ, for what is looked for in the windows.</param>
-    public List<(int First, int Second)> Of<TEdges>(WindowReader first, WindowReader? second, in WindowSet.Reading reading, int day, TEdges edges)
+    public List<(int First, int Second)> Pairs<TEdges>(WindowReader first, WindowReader? second, in WindowSet.Reading reading, int day, TEdges edges)
         where TEdges : struct, IEdges
     {
         var (low, otherLow) = strict

@@ -66,7 +66,7 @@ internal sealed class WindowSet
         where TEdges : struct, IEdges =>
         _windows.Length == 0
             ? [reading]
-            : new PossibleDays(_days, animal, strict).Of(_windows[0], _windows.Length > 1 ? _windows[1] : null, reading, day, edges).ConvertAll(lows => new Reading(
+            : new PossibleDays(_days, animal, strict).Pairs(_windows[0], _windows.Length > 1 ? _windows[1] : null, reading, day, edges).ConvertAll(lows => new Reading(
                 reading.First with { Bounds = reading.First.Bounds.From(lows.First) },
                 reading.Second with { Bounds = reading.Second.Bounds.From(lows.Second) }));
 

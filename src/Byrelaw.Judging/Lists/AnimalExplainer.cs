@@ -38,11 +38,11 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
             NotBefore = conclusion.NotBefore == int.MaxValue ? null : Day.Date(conclusion.NotBefore),
             TooLate = conclusion.Answer == Answer.Later && finalTransfer is { } final && conclusion.ReadyFrom > Day.Number(final),
             ForGood = conclusion.Answer == Answer.No && rules.Any(rule => rule.ForGood && rule.Rule?.OnTheDay != true),
-            NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Of(rules, Day.Date(days.First), days.Length) : [],
+            NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Find(rules, Day.Date(days.First), days.Length) : [],
             Rules = rules.ToImmutable(),
             Prefers = prefers,
             Score = score,
-            Settle = conclusion.Answer == Answer.Ask ? _settling.Of(animal, rules, conclusion) : [],
+            Settle = conclusion.Answer == Answer.Ask ? _settling.Find(animal, rules, conclusion) : [],
             Timeline = timeline,
         };
     }

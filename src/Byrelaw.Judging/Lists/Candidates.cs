@@ -8,7 +8,7 @@ internal static class Candidates
     /// <param name="choice">What the programme asks for.</param>
     /// <param name="days">The judging days.</param>
     /// <param name="ofOtherList">The animals of a list by its name, for a choice from another list.</param>
-    public static (int[] Animals, List<string> Unknown) Of(ListPlan plan, Choice choice, JudgingDays days, Func<string, int[]> ofOtherList)
+    public static (int[] Animals, List<string> Unknown) Find(ListPlan plan, Choice choice, JudgingDays days, Func<string, int[]> ofOtherList)
     {
         var herd = plan.Days.Herd;
         var unknown = new List<string>();

@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Lists;
 /// <summary>Finds two rules that each hold on later days, but never on the same ones.</summary>
 internal static class NeverTogether
 {
-    public static ImmutableArray<string> Of(IReadOnlyList<RuleJudgement> rules, LocalDate judged, int length)
+    public static ImmutableArray<string> Find(IReadOnlyList<RuleJudgement> rules, LocalDate judged, int length)
     {
         var turning = rules.Where(rule => rule.Rule?.OnTheDay != true && rule.Timeline.Stretches.Any(s => s.Truth == Truth.True)).ToList();
         if (rules.Any(rule => rule.Answer == RuleAnswer.NotMet && rule.TurnsOn is null && rule.Rule?.OnTheDay != true))

@@ -6,7 +6,7 @@ namespace Byrelaw.Judging.Lists;
 /// </summary>
 internal sealed class Settling(ListPlan plan, int length)
 {
-    public ImmutableArray<Missing> Of(int animal, IEnumerable<RuleJudgement> rules, Conclusion conclusion)
+    public ImmutableArray<Missing> Find(int animal, IEnumerable<RuleJudgement> rules, Conclusion conclusion)
     {
         var missing = new List<Missing>();
         if (conclusion.NotBefore == int.MaxValue)

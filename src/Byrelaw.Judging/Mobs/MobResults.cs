@@ -54,7 +54,7 @@ internal sealed class MobResults
     }
 
     /// <summary>What was sampled of a mob on the days given. Remembered: her whole mob asks the same.</summary>
-    public MobSample Of(int mob, int from, int to)
+    public MobSample Sampled(int mob, int from, int to)
     {
         if (!_samples.TryGetValue((mob, from, to), out var sample))
         {
@@ -74,7 +74,7 @@ internal sealed class MobResults
             {
                 for (var to = from; to < days.Count; to++)
                 {
-                    yield return Of(mob, days[from], days[to]);
+                    yield return Sampled(mob, days[from], days[to]);
                 }
             }
         }

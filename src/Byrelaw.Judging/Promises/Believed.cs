@@ -24,7 +24,7 @@ public static class Believed
         // How far a kind reaches is found first; then all expectations are tried on what is promised, and all take effect at once.
         foreach (var kind in Promised(herd, herd.Vocabulary.Kinds))
         {
-            if (SilenceTrial.Of(herd, kind.Id) is var (from, to))
+            if (SilenceTrial.Find(herd, kind.Id) is var (from, to))
             {
                 reach[kind.Id] = from - 1;
                 holes.Add(new Hole(-1, kind.Id, from, to, IsDoubt: true));

@@ -11,7 +11,7 @@ internal static class SilenceTrial
     private const int Years = 3;
 
     /// <summary>The silent days; null where nothing is strange.</summary>
-    public static (int From, int To)? Of(Herd herd, int kind)
+    public static (int From, int To)? Find(Herd herd, int kind)
     {
         var (since, reach) = (herd.Coverage.Since[kind], herd.Coverage.Reach[kind]);
         int[] days = [.. herd.Runs[kind].Days.Distinct().Order()];

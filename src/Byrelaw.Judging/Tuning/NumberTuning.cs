@@ -28,7 +28,7 @@ public sealed record NumberTuning(RuleNumber Number, Choice Choice, ImmutableArr
     }
 
     /// <summary>A value of a step's that a person would write: the one in force, where it is of the step; else, in as few decimals as do, the nearest to it.</summary>
-    public decimal ValueOf(int step) => PlainValue.Of(Steps[step].Range, Current);
+    public decimal ValueOf(int step) => PlainValue.In(Steps[step].Range, Current);
 
     /// <summary>Who answers differently in two steps.</summary>
     public IEnumerable<ChangedAnswer> Changes(int from, int to)

@@ -6,7 +6,7 @@ internal static class PlainValue
     private const int Decimals = 6;
 
     /// <summary>Of the values with the fewest decimals the nearest to another value.</summary>
-    public static decimal Of(ValueRange range, decimal near)
+    public static decimal In(ValueRange range, decimal near)
     {
         if (range.Holds(near))
         {

@@ -78,7 +78,7 @@ internal sealed class Namespace
             return null;
         }
 
-        var spelling = NearestName.Of(written, _spellings.Where(entry => wanted(_symbols[entry.Key])).Select(entry => (entry.Key, entry.Value)));
+        var spelling = NearestName.To(written, _spellings.Where(entry => wanted(_symbols[entry.Key])).Select(entry => (entry.Key, entry.Value)));
         return spelling is null ? null : (spelling, Find(spelling)!);
     }
 }

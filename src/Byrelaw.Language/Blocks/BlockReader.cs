@@ -100,7 +100,7 @@ internal sealed class BlockReader
     private static bool MayBeRecord(LogicalLine line, string head) =>
         line.Tokens[0].Kind != TokenKind.Bullet
         && (line.Tokens.Any(token => token.Kind == TokenKind.Date) || !LineTable.HomesOf(head).Any(home => home is BlockKind.Rule or BlockKind.Change or BlockKind.Waive))
-        && !(line.Tokens.Length <= 3 && line.Tokens[^1].Kind == TokenKind.Text && NearestName.Of(line.Tokens[0].Text, LineTable.Heads.Keys) is not null);
+        && !(line.Tokens.Length <= 3 && line.Tokens[^1].Kind == TokenKind.Text && NearestName.To(line.Tokens[0].Text, LineTable.Heads.Keys) is not null);
 
     private bool MayBeCondition(BlockKind kind, LogicalLine line, string head)
     {

@@ -60,14 +60,14 @@ internal static class Declarations
         (start, value) => new BlankIsClause(value) { Span = start.Span.To(value.Span) },
         Leaf.Word("blank", "`blank is`"), Leaf.Word("is").Then(Leaf.DeclaredName("a value of the detail before it")));
 
-    public static readonly Parser<Token, LineSyntax> Event = Of(DeclarationKind.Event, Also, NotBefore, Herd, Detail, BlankIs);
+    public static readonly Parser<Token, LineSyntax> Event = Declared(DeclarationKind.Event, Also, NotBefore, Herd, Detail, BlankIs);
 
-    public static readonly Parser<Token, LineSyntax> Measure = Of(
+    public static readonly Parser<Token, LineSyntax> Measure = Declared(
         DeclarationKind.Measure, Also, Try(InTheYards), InUnit, OnScale, MolarMass, Plausible, Detail, BlankIs);
 
-    public static readonly Parser<Token, LineSyntax> Test = Of(DeclarationKind.Test, Also, Answers, InTheYards, Detail, BlankIs);
+    public static readonly Parser<Token, LineSyntax> Test = Declared(DeclarationKind.Test, Also, Answers, InTheYards, Detail, BlankIs);
 
-    public static readonly Parser<Token, LineSyntax> Fact = Of(DeclarationKind.Fact, Also, InUnit, IsType, Plausible);
+    public static readonly Parser<Token, LineSyntax> Fact = Declared(DeclarationKind.Fact, Also, InUnit, IsType, Plausible);
 
     public static readonly Parser<Token, LineSyntax> Add = Map<Token, Token, NameSyntax, ImmutableArray<ClauseSyntax>, LineSyntax>(
         (start, name, clauses) => new AddDetailsLine(name, clauses) { Span = start.Span.To(clauses[^1].Span) },
@@ -100,7 +100,7 @@ internal static class Declarations
     private static Parser<Token, Func<Token, ClauseSyntax>> Type(string word, FactType type) =>
         Leaf.Word(word).Select<Func<Token, ClauseSyntax>>(token => start => new IsTypeClause(type) { Span = start.Span.To(token.Span) });
 
-    private static Parser<Token, LineSyntax> Of(DeclarationKind kind, params IEnumerable<Parser<Token, ClauseSyntax>> clauses) =>
+    private static Parser<Token, LineSyntax> Declared(DeclarationKind kind, params IEnumerable<Parser<Token, ClauseSyntax>> clauses) =>
         Map<Token, Token, NameSyntax, IEnumerable<ClauseSyntax>, LineSyntax>(
             (start, name, said) =>
             {

@@ -109,7 +109,7 @@ internal sealed class HerdBuilder
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);
         ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, _where.Kept, Membership, _stages, _groups));
-        MobRows = MobRowsBuilder.Of(groups, _where.MovesOfMobs, _isOfSpell);
+        MobRows = MobRowsBuilder.Build(groups, _where.MovesOfMobs, _isOfSpell);
         runs.Build(kind => kind is EventKind, _isOfSpell);
         _gaps.Add(runs.Doubts);
         (Runs, OwnRuns) = (runs.Runs, runs.OwnRuns);

@@ -36,12 +36,12 @@ internal sealed class MobNumbering
     public string[] Names { get; }
 
     /// <summary>The number of a mob; <see cref="MobStays.NotKnown"/> for one that is named nowhere else.</summary>
-    public int Of(int mob) => mob < 0 ? mob : _final[mob];
+    public int NumberOf(int mob) => mob < 0 ? mob : _final[mob];
 
     /// <summary>The same row with the mob's number, or null where nothing else names that mob.</summary>
-    public GroupRow? Of(GroupRow row) =>
-        row.Mob == GroupRow.WholeHerd ? row with { Target = Of(row.Target) }
-        : Of(row.Mob) is var mob and >= 0 ? row with { Mob = mob, Target = Of(row.Target) }
+    public GroupRow? Numbered(GroupRow row) =>
+        row.Mob == GroupRow.WholeHerd ? row with { Target = NumberOf(row.Target) }
+        : NumberOf(row.Mob) is var mob and >= 0 ? row with { Mob = mob, Target = NumberOf(row.Target) }
         : null;
 
     /// <summary>Numbers the mobs in the cells of animals.</summary>
@@ -49,7 +49,7 @@ internal sealed class MobNumbering
     {
         for (var i = 0; i < animals.Length; i++)
         {
-            animals[i].Mob = Of(animals[i].Mob);
+            animals[i].Mob = NumberOf(animals[i].Mob);
         }
     }
 
@@ -60,7 +60,7 @@ internal sealed class MobNumbering
         {
             foreach (ref var row in moves.Chunk(chunk))
             {
-                row.Result = Of(row.Result);
+                row.Result = NumberOf(row.Result);
             }
         }
     }

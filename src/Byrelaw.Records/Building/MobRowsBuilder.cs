@@ -7,7 +7,7 @@ internal static class MobRowsBuilder
     /// <param name="groups">Rows of known mobs and of the herd that are no moves.</param>
     /// <param name="moves">Moves of known mobs and of the herd.</param>
     /// <param name="isOfSpell">By kind id: whether it begins or ends a spell.</param>
-    public static MobRows Of(IReadOnlyList<GroupRow> groups, IReadOnlyList<GroupRow> moves, bool[] isOfSpell)
+    public static MobRows Build(IReadOnlyList<GroupRow> groups, IReadOnlyList<GroupRow> moves, bool[] isOfSpell)
     {
         GroupRow[] spells = [.. groups.Where(row => isOfSpell[row.Kind]).OrderBy(row => row.Day).ThenBy(row => row.Line)];
         return new MobRows

@@ -33,7 +33,7 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
     {
         var ownMoves = SortedRun<int>.Of(animals.Length, [.. stages.Select(stage => stage.Moves)]);
         var (numbering, rows) = NumberMobs(mobNames, groups, ownMoves);
-        ownMoves = ownMoves with { Results = Array.ConvertAll(ownMoves.Results, numbering.Of) };
+        ownMoves = ownMoves with { Results = Array.ConvertAll(ownMoves.Results, numbering.NumberOf) };
         var joining = new JoiningAndLeaving(vocabulary, animals, stages, expanded);
         Kept = joining.Membership(gaps.Gaps);
         Membership = Kept.Build();
@@ -59,7 +59,7 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
         var known = new List<GroupRow>();
         foreach (var row in groups)
         {
-            if (numbering.Of(row) is { } numbered)
+            if (numbering.Numbered(row) is { } numbered)
             {
                 known.Add(numbered);
             }

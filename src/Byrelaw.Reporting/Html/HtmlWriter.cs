@@ -8,7 +8,7 @@ public static class HtmlWriter
     {
         if (!part.Blocks.Any(block => block is Picture))
         {
-            return MarkdownToHtml.Of(part.Markdown);
+            return MarkdownToHtml.Convert(part.Markdown);
         }
 
         var html = new StringBuilder();
@@ -17,7 +17,7 @@ public static class HtmlWriter
         {
             if (block is Picture picture)
             {
-                html.Append(MarkdownToHtml.Of(MarkdownWriter.Write(words))).Append(picture.Html);
+                html.Append(MarkdownToHtml.Convert(MarkdownWriter.Write(words))).Append(picture.Html);
                 words.Clear();
             }
             else
@@ -26,6 +26,6 @@ public static class HtmlWriter
             }
         }
 
-        return html.Append(MarkdownToHtml.Of(MarkdownWriter.Write(words))).ToString();
+        return html.Append(MarkdownToHtml.Convert(MarkdownWriter.Write(words))).ToString();
     }
 }

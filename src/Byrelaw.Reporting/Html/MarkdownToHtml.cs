@@ -13,7 +13,7 @@ public static class MarkdownToHtml
     public static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().Build();
 
     /// <summary>The HTML of one part; links to Markdown files lead to the HTML beside them.</summary>
-    public static string Of(string markdown)
+    public static string Convert(string markdown)
     {
         var document = Markdig.Markdown.Parse(markdown, Pipeline);
         foreach (var link in document.Descendants<LinkInline>())

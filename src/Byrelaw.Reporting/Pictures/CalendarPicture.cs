@@ -33,7 +33,7 @@ internal static class CalendarPicture
         var last = shown.Max(entry => entry.To).PlusDays(6);
         var model = Chart.Empty();
         model.PlotMargins = new OxyThickness(132, 10, 16, 42);
-        model.Axes.Add(DayAxis.Of(first, last));
+        model.Axes.Add(DayAxis.Between(first, last));
         var axis = new CategoryAxis { Position = AxisPosition.Left, MinorTickSize = 0, MajorTickSize = 0, GapWidth = 0.5 };
         axis.Labels.AddRange(rows.Select(row => row.Row));
         model.Axes.Add(axis);

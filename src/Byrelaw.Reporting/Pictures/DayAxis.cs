@@ -8,7 +8,7 @@ namespace Byrelaw.Reporting.Pictures;
 internal static class DayAxis
 {
     /// <summary>The axis, with a tick where each month begins.</summary>
-    public static LinearAxis Of(LocalDate first, LocalDate last)
+    public static LinearAxis Between(LocalDate first, LocalDate last)
     {
         var months = new List<double>();
         for (var month = new LocalDate(first.Year, first.Month, 1); month <= last; month = month.PlusMonths(1))

@@ -14,7 +14,7 @@ internal static class ReadyByDatePicture
         var last = calendar.Rounds.IsEmpty ? ready.Ready.Length - 1 : Period.DaysBetween(ready.First, calendar.Rounds[^1].FinalTransfer) + DaysAfter;
         var days = Math.Clamp(last, 1, ready.Ready.Length - 1);
         var model = Chart.Empty();
-        model.Axes.Add(DayAxis.Of(ready.First, ready.First.PlusDays(days)));
+        model.Axes.Add(DayAxis.Between(ready.First, ready.First.PlusDays(days)));
         model.Axes.Add(Chart.Counting("recipients", Enumerable.Range(0, days + 1).Max(day => ready.Ready[day] + ready.Asked[day])));
         model.Series.Add(Steps(Enumerable.Range(0, days + 1).Select(day => ready.Ready[day] + ready.Asked[day]), LineStyle.Dash));
         model.Series.Add(Steps(ready.Ready.Take(days + 1), LineStyle.Solid));

@@ -10,7 +10,7 @@ internal static class VisitsPicture
     {
         var (first, last) = (options[0].Collection.PlusDays(-3), options[^1].Collection.PlusDays(3));
         var model = Chart.Empty();
-        model.Axes.Add(DayAxis.Of(first, last));
+        model.Axes.Add(DayAxis.Between(first, last));
         model.Axes.Add(Chart.Counting("animals", options.Max(option => Math.Max(option.Recipients.AtMost, option.Donors.AtMost))));
         model.Series.Add(Line(options.Select(option => new DataPoint(DayAxis.Place(first, option.Collection), option.Recipients.AtMost)), MarkerType.Circle, LineStyle.Solid));
         model.Series.Add(Line(options.Select(option => new DataPoint(DayAxis.Place(first, option.Collection), option.Donors.AtMost)), MarkerType.Square, LineStyle.Dash));

@@ -9,15 +9,15 @@ internal static class Differing
         .. ByName(Defines(pairs, old, @new)),
         .. Rules(pairs).OrderBy(rule => rule.Rule.List, StringComparer.Ordinal).ThenBy(rule => NameFolding.Fold(rule.Name), StringComparer.Ordinal),
         .. ByName(Prefers(pairs)),
-        .. WaiverDetails.Of(pairs, old, @new),
-        .. FarmDetails.Of(old, @new),
-        .. PlanDetails.Of(old, @new),
+        .. WaiverDetails.Between(pairs, old, @new),
+        .. FarmDetails.Between(old, @new),
+        .. PlanDetails.Between(old, @new),
     ];
 
     private static IEnumerable<Difference> Words(Pairs pairs) =>
-        pairs.Kinds.Select(pair => WordDetails.Of(pair, kind => kind.Name, VocabularyText.Of, WordDetails.Between))
-            .Concat(pairs.Facts.Select(pair => WordDetails.Of(pair, fact => fact.Name, VocabularyText.Of, WordDetails.Between)))
-            .Concat(pairs.Spells.Select(pair => WordDetails.Of(pair, spell => spell.Name, VocabularyText.Of, (_, _) => [])))
+        pairs.Kinds.Select(pair => WordDetails.Difference(pair, kind => kind.Name, VocabularyText.Of, WordDetails.Between))
+            .Concat(pairs.Facts.Select(pair => WordDetails.Difference(pair, fact => fact.Name, VocabularyText.Of, WordDetails.Between)))
+            .Concat(pairs.Spells.Select(pair => WordDetails.Difference(pair, spell => spell.Name, VocabularyText.Of, (_, _) => [])))
             .OfType<Difference>();
 
     private static IEnumerable<Difference> Defines(Pairs pairs, Rulebook old, Rulebook @new)

@@ -75,7 +75,7 @@ internal static partial class Slips
 
     private static IEnumerable<Proposal> Misspelt(TypedStatement statement, IEnumerable<int> unknown, IReadOnlySet<string> known) =>
         from word in unknown
-        let meant = NearestName.Of(statement.Bare(word).Text, known)
+        let meant = NearestName.To(statement.Bare(word).Text, known)
         where meant is not null
         select new Proposal(statement.Bare(word), meant);
 

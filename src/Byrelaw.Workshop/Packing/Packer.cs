@@ -9,7 +9,7 @@ public static class Packer
     /// <param name="madeWith">The program and its version.</param>
     /// <param name="issue">Which pack of these rules it is.</param>
     /// <returns>The pack, or why these files cannot be packed.</returns>
-    public static (Pack? Pack, PackProblem? Problem) Of(string opens, IEnumerable<PackedFile> files, string madeWith, PackIssue issue)
+    public static (Pack? Pack, PackProblem? Problem) Pack(string opens, IEnumerable<PackedFile> files, string madeWith, PackIssue issue)
     {
         ImmutableArray<PackedFile> sorted = [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)];
         foreach (var file in sorted)

@@ -161,7 +161,7 @@ public sealed class TamperedPacksTests : IDisposable
     private Pack Remade(string rule)
     {
         var changed = Rewritten(_pack, "at least 56 days", rule);
-        return Packer.Of(changed.Opens, changed.Files, changed.MadeWith, changed.Issue).Pack!;
+        return Packer.Pack(changed.Opens, changed.Files, changed.MadeWith, changed.Issue).Pack!;
     }
 
     private static string Change(string text, string from, string to)

@@ -21,7 +21,7 @@ public sealed class PackTests
         from contents in Content.Array[4]
         let paths = names.Select(pair => $"{pair.Item1}/{pair.Item2}.byre").Distinct().ToList()
         let files = paths.Select((path, i) => new PackedFile(path, [.. contents[i]]))
-        select Packer.Of(paths[0], [.. files.Take(1)], Program, Issue).Pack! with { Files = [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)] };
+        select Packer.Pack(paths[0], [.. files.Take(1)], Program, Issue).Pack! with { Files = [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)] };
 
     [Fact]
     public void What_was_packed_comes_back_byte_for_byte() => Packs.Hold(
@@ -93,5 +93,5 @@ public sealed class PackTests
     }
 
     private static Pack OneFile(string text) =>
-        Packer.Of("rules.byre", ImmutableArray.Create(new PackedFile("rules.byre", [.. Encoding.UTF8.GetBytes(text)])), Program, Issue).Pack!;
+        Packer.Pack("rules.byre", ImmutableArray.Create(new PackedFile("rules.byre", [.. Encoding.UTF8.GetBytes(text)])), Program, Issue).Pack!;
 }

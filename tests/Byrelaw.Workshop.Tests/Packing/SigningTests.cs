@@ -3,7 +3,7 @@ namespace Byrelaw.Workshop.Tests.Packing;
 public sealed class SigningTests
 {
     private static readonly Pack Pack =
-        Packer.Of("rules.byre", [new PackedFile("rules.byre", [.. "event heat\n"u8])], "byrelaw 0", new PackIssue(new LocalDate(2026, 10, 4), 3)).Pack!;
+        Packer.Pack("rules.byre", [new PackedFile("rules.byre", [.. "event heat\n"u8])], "byrelaw 0", new PackIssue(new LocalDate(2026, 10, 4), 3)).Pack!;
 
     // RFC 8032, section 7.1, TEST 1: secret key and public key.
     [Fact]

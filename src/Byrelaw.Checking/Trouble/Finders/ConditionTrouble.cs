@@ -48,7 +48,7 @@ internal static class ConditionTrouble
             return findings;
         }
 
-        if (Of(study, name, condition, ifNotKnown) is { } finding)
+        if (TroubleOf(study, name, condition, ifNotKnown) is { } finding)
         {
             study.Troubled.Add(name);
             findings.Add(finding);
@@ -59,7 +59,7 @@ internal static class ConditionTrouble
 
     private static bool IsTroubled(Study study, Condition condition) => condition is NamedCondition named && study.Troubled.Contains(named.Define);
 
-    private static TroubleFound? Of(Study study, string name, Condition condition, IfNotKnown ifNotKnown)
+    private static TroubleFound? TroubleOf(Study study, string name, Condition condition, IfNotKnown ifNotKnown)
     {
         // A defined name is looked at where it is defined.
         if (condition is NamedCondition)

@@ -63,7 +63,7 @@ internal sealed class AnimalMaker(Vocabulary vocabulary, Quantities quantities, 
     private MadeUpRow Row(Kind kind, double ago, string result) =>
         new(day.PlusDays(-(int)ago), Number, kind.Declaration.Name, result, result.Length > 0 && kind is MeasureKind { Unit: { } unit } ? unit.Symbol : "")
         {
-            Details = kind.Filter is { } filter ? FittingDetails.Of(filter) : [],
+            Details = kind.Filter is { } filter ? FittingDetails.For(filter) : [],
         };
 
     /// <summary>Empty for an event; null for a result of which nothing is wanted.</summary>

@@ -7,7 +7,7 @@ internal static class AnimalTrial
 
     /// <summary>What rules say of the first animal of a herd on a day.</summary>
     /// <returns>One truth a rule; null where she could not be judged.</returns>
-    public static Truth[]? Of(Rulebook rulebook, MadeUpHerd made, LocalDate day, params Rule[] rules)
+    public static Truth[]? Run(Rulebook rulebook, MadeUpHerd made, LocalDate day, params Rule[] rules)
     {
         var herd = made.Read(rulebook.Vocabulary);
         if (herd.Problems.Length > 0 || rulebook.Files.IsEmpty)

@@ -85,7 +85,7 @@ internal sealed class Show
 
     private Diagnostic? With(Diagnostic problem, MadeUpHerd? made, Rule[] rules, Truth[] expected, string judged, Truth[] contradicting)
     {
-        if (made is null || _shown >= Most || AnimalTrial.Of(_study.Rulebook, made, _day, rules) is not { } truths)
+        if (made is null || _shown >= Most || AnimalTrial.Run(_study.Rulebook, made, _day, rules) is not { } truths)
         {
             return problem;
         }

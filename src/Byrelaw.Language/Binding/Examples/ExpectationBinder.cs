@@ -52,7 +52,7 @@ internal static class ExpectationBinder
             return (ExpectationOf.Define, found.Name);
         }
 
-        var near = NearestName.Of(name.Text, rules.Lists.Select(known => known.Name)) ?? context.Names.Nearest(name.Text, symbol => symbol is DefineSymbol)?.Spelling;
+        var near = NearestName.To(name.Text, rules.Lists.Select(known => known.Name)) ?? context.Names.Nearest(name.Text, symbol => symbol is DefineSymbol)?.Spelling;
         return context.None<(ExpectationOf, string)>(ExampleProblems.NoSuchTarget(name.Span, name.Text, found, near));
     }
 

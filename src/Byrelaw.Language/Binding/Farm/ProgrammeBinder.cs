@@ -60,7 +60,7 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             return list;
         }
 
-        var near = NearestName.Of(name.Text, rules.Lists.Select(other => other.Name));
+        var near = NearestName.To(name.Text, rules.Lists.Select(other => other.Name));
         context.Problems.Add(FarmProblems.NoRulesFor(name.Span, name.Text, near is null ? null : rules.Lists.First(other => other.Name == near)));
         rules.Broken.Add(new BrokenPart(name.Text, name.Span));
         return name.Text;

@@ -44,7 +44,7 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
     private static string? Nearest(string words)
     {
         var written = words.Split(' ');
-        return NearestName.Of(words, QuantityTable.Quantities.Select(entry => entry.Words).Concat(QuantityTable.Costs.Select(entry => entry.Words))
+        return NearestName.To(words, QuantityTable.Quantities.Select(entry => entry.Words).Concat(QuantityTable.Costs.Select(entry => entry.Words))
             .Select(known => string.Join(' ', written.Skip(known.Split(' ').Length).Prepend(known)))
             .Where(candidate => candidate != words));
     }

@@ -27,7 +27,7 @@ internal static class VisitsBinder
             if (!bound.Any(visits => NameFolding.Fold(visits.Name) == NameFolding.Fold(syntax.Name.Value)))
             {
                 file.Problems.Add(VisitProblems.UnknownVisits(
-                    syntax.Name.Span, syntax.Name.Value, NearestName.Of(syntax.Name.Value, bound.Select(visits => visits.Name))));
+                    syntax.Name.Span, syntax.Name.Value, NearestName.To(syntax.Name.Value, bound.Select(visits => visits.Name))));
             }
         }
 
@@ -64,7 +64,7 @@ internal static class VisitsBinder
             }
             else
             {
-                context.Problems.Add(VisitProblems.UnknownDayOff(word.Span, NearestName.Of(word.Text, DaysOffInWords)));
+                context.Problems.Add(VisitProblems.UnknownDayOff(word.Span, NearestName.To(word.Text, DaysOffInWords)));
             }
         }
 

@@ -24,7 +24,7 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
 
     /// <summary>The rule or preference whose name is nearest to one that nobody has; null where none is near.</summary>
     public (string Name, SourceSpan Span)? Nearest(string name) =>
-        _searches++ < MostSearches && NearestName.Of(name, _byName.Select(entry => (entry.Key, entry.Value.Name))) is { } near ? (near, Find(near)!.Span) : null;
+        _searches++ < MostSearches && NearestName.To(name, _byName.Select(entry => (entry.Key, entry.Value.Name))) is { } near ? (near, Find(near)!.Span) : null;
 
     /// <summary>The declared spelling of a list that there are rules for; null where there is none.</summary>
     public string? FindList(string name) => _lists.TryGetValue(NameFolding.Fold(name), out var list) ? list.Name : null;

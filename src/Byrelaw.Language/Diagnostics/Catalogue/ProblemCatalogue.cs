@@ -20,7 +20,7 @@ public static class ProblemCatalogue
     public static ProblemPage? Find(string code) => All.FirstOrDefault(page => page.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The code that is nearest to one that does not exist; null where none is near.</summary>
-    public static string? Nearest(string code) => NearestName.Of(code, All.Select(page => page.Code));
+    public static string? Nearest(string code) => NearestName.To(code, All.Select(page => page.Code));
 
     /// <summary>The sections of one page of the documentation, each headed <c>## CODE: title</c>.</summary>
     internal static IEnumerable<ProblemPage> Sections(string page)

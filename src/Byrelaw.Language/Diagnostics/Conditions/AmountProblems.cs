@@ -45,7 +45,7 @@ internal static partial class AmountProblems
     public static Diagnostic ShareDoesNotFit(SourceSpan at, string share, string name) => Problem.Error(
         "B0317", at, $"a share of {Quoted.Of(share)} cannot be compared with {Quoted.Of(name)}", "both must be declared in the same unit");
 
-    private static string? NearestUnit(SourceSpan at) => NearestName.Of(at.Text, UnitTable.All.Select(unit => unit.Symbol));
+    private static string? NearestUnit(SourceSpan at) => NearestName.To(at.Text, UnitTable.All.Select(unit => unit.Symbol));
 
     /// <summary>`between 8 and 6 days` with its numbers the other way round; a unit stays where it stands.</summary>
     private static IEnumerable<Proposal> OtherWayRound(SourceSpan at)

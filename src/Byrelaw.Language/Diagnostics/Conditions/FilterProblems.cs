@@ -6,7 +6,7 @@ internal static class FilterProblems
     public static Diagnostic NoSuchDetail(SourceSpan at, Kind kind)
     {
         string[] names = [.. kind.Details.Select(detail => detail.Name)];
-        var near = NearestName.Of(at.Text, names);
+        var near = NearestName.To(at.Text, names);
         return Problem.Error(
             "B0335", at, $"{Quoted.Of(at)} is no detail of {Quoted.Of(kind.Name)}",
             names.Length == 0 ? "it has none" : $"its {(names.Length == 1 ? "detail is" : "details are")} {Quoted.Either(names)}",

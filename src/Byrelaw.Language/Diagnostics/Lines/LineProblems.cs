@@ -9,7 +9,7 @@ internal static partial class LineProblems
     {
         var first = line.Tokens[0].Span;
         var known = LineTable.Heads.Keys.Concat(block is { } kind ? LineTable.Bodies(kind).Keys : []);
-        var near = NearestName.Of(line.Tokens[0].Text, known);
+        var near = NearestName.To(line.Tokens[0].Text, known);
         return Problem.Error(
             "B0401", first, $"no line starts with {Quoted.Of(first)}",
             block is { } inside && LineTable.HasBody(inside)

@@ -28,13 +28,13 @@ internal static class NameProblems
 
     public static Diagnostic NoSuchAnswer(SourceSpan at, string answer, string test, IReadOnlyList<string> answers) => Problem.Error(
         "B0206", at, $"{Quoted.Of(answer)} is not an answer of {Quoted.Of(test)}", answers.Count == 0 ? null : $"its answers are {Quoted.Either(answers)}",
-        NearestName.Of(answer, answers) is { } near ? $"did you mean `{near}`?" : null)
-        .OrAny(Instead(at, NearestName.Of(answer, answers) is { } meant ? at.Text.Replace(answer, meant, StringComparison.Ordinal) : null));
+        NearestName.To(answer, answers) is { } near ? $"did you mean `{near}`?" : null)
+        .OrAny(Instead(at, NearestName.To(answer, answers) is { } meant ? at.Text.Replace(answer, meant, StringComparison.Ordinal) : null));
 
     public static Diagnostic NoSuchValue(SourceSpan at, string value, string fact, IReadOnlyList<string> values) => Problem.Error(
         "B0207", at, $"{Quoted.Of(value)} is not a value of {Quoted.Of(fact)}", values.Count == 0 ? null : $"its values are {Quoted.Either(values)}",
-        NearestName.Of(value, values) is { } near ? $"did you mean `{near}`?" : null)
-        .OrAny(Instead(at, NearestName.Of(value, values)));
+        NearestName.To(value, values) is { } near ? $"did you mean `{near}`?" : null)
+        .OrAny(Instead(at, NearestName.To(value, values)));
 
     public static Diagnostic CircleOfDefines(SourceSpan at, IReadOnlyList<string> names) => Problem.Error(
         "B0208", at, $"{Quoted.Of(names[0])} is defined by itself", $"the circle is {string.Join(" -> ", names.Take(MostOfACircle).Select(Quoted.Of))}{(names.Count > MostOfACircle ? " -> ..." : "")}",

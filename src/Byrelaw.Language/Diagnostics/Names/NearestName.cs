@@ -6,13 +6,13 @@ public static class NearestName
     private const int Longest = 60;
 
     /// <summary>The nearest of some names, as spelt there; of several as near the first in order; null where none is near.</summary>
-    public static string? Of(string written, IEnumerable<string> known) => Of(written, Folded(known));
+    public static string? To(string written, IEnumerable<string> known) => To(written, Folded(known));
 
     /// <summary>The same where a wrong guess would do harm, as in records: null also where several are as near.</summary>
     public static string? OnlyOne(string written, IEnumerable<string> known) => Nearest(written, Folded(known)) is [var only] ? only : null;
 
     /// <summary>The nearest of names that are folded already.</summary>
-    internal static string? Of(string written, IEnumerable<(string Folded, string Spelling)> known) => Nearest(written, known).Min(StringComparer.Ordinal);
+    internal static string? To(string written, IEnumerable<(string Folded, string Spelling)> known) => Nearest(written, known).Min(StringComparer.Ordinal);
 
     /// <summary>All that are nearest, without doubles.</summary>
     private static List<string> Nearest(string written, IEnumerable<(string Folded, string Spelling)> known)

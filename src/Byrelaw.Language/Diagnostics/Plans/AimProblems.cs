@@ -30,7 +30,7 @@ internal static class AimProblems
     /// <param name="methods">Those that there are.</param>
     public static Diagnostic UnknownMethod(SourceSpan at, string name, IReadOnlyList<string> methods)
     {
-        var near = NearestName.Of(name, methods);
+        var near = NearestName.To(name, methods);
         return Problem.Error(
             "B1254", at, $"there is no method {Quoted.Of(name)}", methods.Count == 0 ? "no file declares any" : $"there {(methods.Count == 1 ? "is" : "are")} {Phrases.And([.. methods.Select(Quoted.Of)])}",
             near is not null ? $"did you mean {Quoted.Of(near)}?" : methods.Count == 0 ? "add a `use` for the file that it stands in" : null).OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);

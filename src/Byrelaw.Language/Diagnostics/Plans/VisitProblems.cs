@@ -19,7 +19,7 @@ internal static class VisitProblems
 
     public static Diagnostic NoVisitsTo(SourceSpan at, string name, string region, IReadOnlyList<string> regions) => NoVisits(
         at, $"no visits {Quoted.Of(name)} come to the region {Quoted.Of(region)}", $"they come to {Phrases.And([.. regions.Select(Quoted.Of)])}",
-        NearestName.Of(region, regions));
+        NearestName.To(region, regions));
 
     public static Diagnostic UnknownDayOff(SourceSpan at, string? near) => Problem.Error(
         "B1228", at, $"{Quoted.Of(at)} is not a day off", "expected a date, a weekday such as `Sundays`, or `holidays`", near is null ? null : $"did you mean {Quoted.Of(near)}?")

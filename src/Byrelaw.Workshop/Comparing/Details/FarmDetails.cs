@@ -3,7 +3,7 @@ namespace Byrelaw.Workshop.Comparing.Details;
 /// <summary>What differs in the programme and in what the farm says of its records: line by line, as the canonical text has them.</summary>
 internal static class FarmDetails
 {
-    public static IEnumerable<Difference> Of(Rulebook old, Rulebook @new)
+    public static IEnumerable<Difference> Between(Rulebook old, Rulebook @new)
     {
         if (Lines(old.Records is { } a ? FarmText.Of(a) : null, @new.Records is { } b ? FarmText.Of(b) : null) is { Count: > 0 } records)
         {

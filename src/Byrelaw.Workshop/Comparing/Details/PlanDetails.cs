@@ -7,7 +7,7 @@ internal static class PlanDetails
     private static readonly FrozenSet<string> Others =
         FrozenSet.ToFrozenSet(["event", "measure", "test", "fact", "spell", "define", "rules", "rule", "safety", "prefer", "change", "drop", "waive", "records", "programme"]);
 
-    public static IEnumerable<Difference> Of(Rulebook old, Rulebook @new)
+    public static IEnumerable<Difference> Between(Rulebook old, Rulebook @new)
     {
         var (was, now) = (Blocks(old), Blocks(@new));
         foreach (var head in was.Keys.Union(now.Keys).Order(StringComparer.Ordinal))

@@ -5,7 +5,7 @@ namespace Byrelaw.Workshop.Comparing.Details;
 /// <summary>Which waivers are new, gone or changed. Two are one if they set aside one rule for one animal.</summary>
 internal static class WaiverDetails
 {
-    public static IEnumerable<Difference> Of(Pairs pairs, Rulebook old, Rulebook @new)
+    public static IEnumerable<Difference> Between(Pairs pairs, Rulebook old, Rulebook @new)
     {
         foreach (var (before, now) in Matched(pairs, old, @new))
         {

@@ -6,7 +6,7 @@ namespace Byrelaw.Workshop.Comparing.Details;
 internal static class WordDetails
 {
     /// <summary>The difference of a pair; null for none.</summary>
-    public static WordDifference? Of<T>(Pair<T> pair, Func<T, string> name, Func<T, string> line, Func<T, T, IEnumerable<Detail>> between) where T : class
+    public static WordDifference? Difference<T>(Pair<T> pair, Func<T, string> name, Func<T, string> line, Func<T, T, IEnumerable<Detail>> between) where T : class
     {
         var (old, @new) = (pair.Old is { } a ? line(a) : null, pair.New is { } b ? line(b) : null);
         if (old == @new)
