@@ -19,6 +19,7 @@ internal static class NewCommand
         }
 
         var target = Path.TrimEndingDirectorySeparator(doors.Full(folder));
+        LeftOvers.ClearBeside(target);
         Refuse(target, folder);
         var rulesets = RulesetsFolder.Find(target);
         var way = rulesets is null ? $"../{RulesetsFolder.Name}" : Path.GetRelativePath(target, rulesets).Replace(Path.DirectorySeparatorChar, '/');
