@@ -54,7 +54,7 @@ internal sealed class Touches(Example example, Herd herd, int animal)
 
         var windows = condition.Windows;
         var kinds = Subjects.RecordsOf(condition);
-        var sampled = example.Records.Where(record => kinds.Contains(record.Kind) && windows.All(window => IsIn(window, record.Date))).Sum(record => Math.Max(1, record.OfHerMob));
+        var sampled = example.Records.Where(record => Meant.ByAny(kinds, record) && windows.All(window => IsIn(window, record.Date))).Sum(record => Math.Max(1, record.OfHerMob));
         return [Sides.Count(Sides.Sampled(condition), least, sampled)];
     }
 
@@ -98,9 +98,9 @@ internal sealed class Touches(Example example, Herd herd, int animal)
     private IEnumerable<LocalDate> DatesOf(Condition condition)
     {
         var kinds = Subjects.RecordsOf(condition);
-        return example.Records.Where(record => kinds.Contains(record.Kind) && record.Date <= _judged).Select(record => record.Date);
+        return example.Records.Where(record => Meant.ByAny(kinds, record) && record.Date <= _judged).Select(record => record.Date);
     }
 
     private LocalDate? LastOf(IEnumerable<Kind> kinds) =>
-        example.Records.Where(record => record.OfHerMob == 0 && record.Date <= _judged && kinds.Contains(record.Kind)).Select(record => (LocalDate?)record.Date).Max();
+        example.Records.Where(record => record.OfHerMob == 0 && record.Date <= _judged && Meant.ByAny(kinds, record)).Select(record => (LocalDate?)record.Date).Max();
 }

@@ -74,7 +74,7 @@ internal sealed record ExampleHerd(Herd Herd, int Animal, ImmutableArray<Diagnos
     private static IEnumerable<(ExampleRecord Record, MadeUpRow Row)> Rows(ExampleRecord record, Example example, string number)
     {
         var subject = record.OfHerMob > 0 ? $"mob:{MobOn(example, record)}" : number;
-        var row = new MadeUpRow(record.Date, subject, record.Kind.Name, record.Value, record.Unit, record.Span.Line);
+        var row = new MadeUpRow(record.Date, subject, record.Kind.Name, record.Value, record.Unit, record.Span.Line) { Details = record.Details };
         return Enumerable.Repeat((record, row), Math.Max(1, record.OfHerMob));
     }
 

@@ -154,7 +154,7 @@ internal sealed class EntryCounter(HerdDays days, int kind, byte[] answers)
 
                 if (answer == KindRun.NotKnown || Array.IndexOf(answers, answer) >= 0)
                 {
-                    notes?.Row(kind, day, group.LineOf(place), answer == KindRun.NotKnown ? null : (days.Herd.Vocabulary.Kinds[kind] as TestKind)?.Answers[answer]);
+                    notes?.Row(kind, day, group.LineOf(place), answer == KindRun.NotKnown ? null : (days.Herd.Vocabulary.ById[kind] as TestKind)?.Answers[answer]);
                 }
             }
 

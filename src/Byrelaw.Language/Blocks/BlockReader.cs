@@ -12,6 +12,7 @@ internal sealed class BlockReader
     private static readonly Parser<Token, LineSyntax> Condition = RuleLines.Condition.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> Recorded = ExampleLines.Recorded.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> OfHerMob = ExampleLines.OfHerMob.Before(Parser<Token>.End);
+    private static readonly Parser<Token, LineSyntax> BlankOf = FarmLines.BlankOf.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> Bullet = RuleLines.Bullet.Before(Parser<Token>.End);
 
     private readonly PhraseBook _phrases;
@@ -78,6 +79,10 @@ internal sealed class BlockReader
         else if (LineTable.Bodies(kind).TryGetValue(head, out var grammar))
         {
             Keep(Parse(line, grammar, 1, kind) as BodyLine);
+        }
+        else if (kind == BlockKind.Records && LineTable.SaysWhatBlankIs(line))
+        {
+            Keep(Parse(line, BlankOf, 0, kind) as BodyLine);
         }
         else if (kind == BlockKind.Example && MayBeRecord(line, head))
         {

@@ -53,9 +53,13 @@ internal static class LineTable
     public static bool StartsOtherwise(LogicalLine line, BlockKind? above) => line.WordAt(0) switch
     {
         "change" => line.WordAt(1) == "in",
+        "method" => above == BlockKind.Records && SaysWhatBlankIs(line),
         "records" => line.WordAt(1) == "to" && above == BlockKind.Example,
         _ => false,
     };
+
+    /// <summary>Whether a line of <c>records</c> says what a blank cell of a detail means; it starts with the detail's name.</summary>
+    public static bool SaysWhatBlankIs(LogicalLine line) => line.WordAt(1) is "is" or "of" && line.Tokens.Any(token => token.Is("is"));
 
     private static readonly (BlockKind Kind, Parser<Token, LineSyntax> Grammar) SafetyExpectation =
         (BlockKind.Expectation, HeadLines.SafetyExpectation.Before(Parser<Token>.End));

@@ -11,6 +11,7 @@ internal static class FarmText
         records.UpTo is { } day ? $"up to {NumberText.Of(day)}" : null,
         .. records.Complete.Select(Of).Order(StringComparer.Ordinal),
         .. records.Compared.Select(Of).Order(StringComparer.Ordinal),
+        .. records.Blanks.Select(blank => $"{NameText.Exact(blank.Kind.Details[blank.Place].Name)} of {NameText.Exact(blank.Kind.Name)} is {NameText.Exact(blank.Value)}").Order(StringComparer.Ordinal),
         .. records.LeaveOut.GroupBy(word => word.IsNot?.Name).OrderBy(words => words.Key, StringComparer.Ordinal).Select(words =>
             $"leave out {Names(words.Select(word => word.Word))}" + (words.Key is { } kind ? $", which is not {NameText.Exact(kind)}" : "")),
     ]);

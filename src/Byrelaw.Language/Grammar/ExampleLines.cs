@@ -41,13 +41,23 @@ internal static class ExampleLines
             (day, value) => (false, day, value.GetValueOrDefault()), Leaf.Date, Value.Optional()),
         Amount.Select<(bool, DateSyntax?, RecordedValueSyntax?)>(value => (false, null, value)));
 
-    public static readonly Parser<Token, LineSyntax> Recorded = Map<Token, ImmutableArray<NameSyntax>, Maybe<(bool IsOn, DateSyntax? Day, RecordedValueSyntax? Value)>, LineSyntax>(
-        (words, rest) =>
+    private static readonly Parser<Token, RecordedDetailSyntax> Detail = Map(
+        (start, detail, value) => new RecordedDetailSyntax(detail, value) { Span = start.Span.To(value.Span) },
+        Leaf.Word("with", "`with` and a detail"), Leaf.OneWord(token => token.IsNamePart, FilterClauses.Detail),
+        OneOf(
+            Amount,
+            Leaf.Date.Select(day => new RecordedValueSyntax(day.Span.Text, true, "", null) { Span = day.Span }),
+            Leaf.Name(FilterClauses.Value).Select(words => new RecordedValueSyntax(words.Text, false, "", null) { Span = words.Span })));
+
+    public static readonly Parser<Token, LineSyntax> Recorded = Map<Token, ImmutableArray<NameSyntax>, Maybe<((bool IsOn, DateSyntax? Day, RecordedValueSyntax? Value) Main, IEnumerable<RecordedDetailSyntax> Details)>, LineSyntax>(
+        (words, said) =>
         {
-            var (isOn, day, value) = rest.GetValueOrDefault();
-            return new RecordedLine(words, isOn, day, value) { Span = words[0].Span.To(value?.Span ?? day?.Span ?? words[^1].Span) };
+            var ((isOn, day, value), more) = said.GetValueOrDefault();
+            ImmutableArray<RecordedDetailSyntax> details = [.. more ?? []];
+            var last = details.IsEmpty ? value?.Span ?? day?.Span ?? words[^1].Span : details[^1].Span;
+            return new RecordedLine(words, isOn, day, value) { Details = details, Span = words[0].Span.To(last) };
         },
-        Words, Rest.Optional());
+        Words, Map((rest, details) => (rest, details), Rest, Detail.Several()).Optional());
 
     public static readonly Parser<Token, LineSyntax> OfHerMob = Map<Token, NumberSyntax, NameSyntax, DateSyntax, RecordedValueSyntax, LineSyntax>(
         (animals, measure, day, value) => new OfHerMobLine(animals, measure, day, value) { Span = animals.Span.To(value.Span) },

@@ -40,6 +40,11 @@ internal static class FarmLines
         Leaf.Comma.Labelled("`, which is not` and a kind").Then(Leaf.Word("which")).Then(OneOf(Leaf.Word("is"), Leaf.Word("are")))
             .Then(Leaf.Word("not")).Then(Leaf.Name("an event, measure or test")).Optional());
 
+    public static readonly Parser<Token, LineSyntax> BlankOf = Map<Token, NameSyntax, Maybe<NameSyntax>, NameSyntax, LineSyntax>(
+        (detail, kind, value) => new BlankOfLine(detail, kind.GetValueOrDefault(), value) { Span = detail.Span.To(value.Span) },
+        Leaf.OneWord(token => token.IsNamePart, FilterClauses.Detail), Leaf.Word("of", "`of` and a kind").Then(Leaf.Name("an event, measure or test")).Optional(),
+        Leaf.Word("is").Then(Leaf.Name(FilterClauses.Value)));
+
     private static readonly Parser<Token, (NumberSyntax Times, DurationSyntax Every)> Times = Map(
         (times, every) => (times, every),
         Leaf.Number, OneOf(Leaf.Word("times"), Leaf.Word("time", "")).Then(Leaf.Word("every")).Then(Leaf.Duration));

@@ -11,7 +11,17 @@ public sealed record RecordKeeping(
 {
     /// <summary>Numbers that look like one animal's, and what a person found.</summary>
     public ImmutableArray<ComparedNumbers> Compared { get; init; } = [];
+
+    /// <summary>What blank cells of details mean in these records, instead of what the rule files say.</summary>
+    public ImmutableArray<BlankOf> Blanks { get; init; } = [];
 }
+
+/// <summary>What a blank cell of a detail means in a farm's records.</summary>
+/// <param name="Kind">Whose detail.</param>
+/// <param name="Place">The place among its details.</param>
+/// <param name="Value">One of the detail's values, in its declared spelling.</param>
+/// <param name="Span">Where.</param>
+public sealed record BlankOf(Kind Kind, int Place, string Value, SourceSpan Span);
 
 /// <summary>What a person says of numbers that may be one animal's.</summary>
 /// <param name="Numbers">The farm's own, two at least; an animal goes by the first.</param>

@@ -24,7 +24,7 @@ internal static class DetailFit
         var fit = Fit.Yes;
         foreach (var test in filter.Tests)
         {
-            var one = Of(test, details.Of(line, test.Place));
+            var one = Of(test, details.Of(line, test.Place), details.BlankOf(filter.Of, test.Place));
             fit = one < fit ? one : fit;
         }
 
@@ -34,15 +34,16 @@ internal static class DetailFit
     /// <summary>Whether the entries of one day are meant: where they differ, it may be either.</summary>
     public static Fit Together(Fit one, Fit other) => one == other ? one : Fit.Perhaps;
 
-    private static Fit Of(DetailTest test, in DetailCell cell)
+    private static Fit Of(DetailTest test, in DetailCell cell, string? blankOnFarm)
     {
-        var isFilled = cell.State == FactState.Missing && test.Detail.BlankIs >= 0;
+        var blank = blankOnFarm ?? (test.Detail.BlankIs >= 0 ? test.Detail.Values[test.Detail.BlankIs] : null);
+        var isFilled = cell.State == FactState.Missing && blank is not null;
         switch (test)
         {
             case DetailRecorded:
                 return cell.State switch { FactState.Known => Fit.Yes, FactState.Missing => Yes(isFilled), _ => Fit.Perhaps };
             case DetailIs one when isFilled:
-                return Yes(Has(one.Values, test.Detail.Values[test.Detail.BlankIs]) != one.IsNot);
+                return Yes(Has(one.Values, blank!) != one.IsNot);
             case DetailIs one when cell.State == FactState.Known:
                 var text = test.Detail.Type == FactType.Date ? Day.Date((int)cell.Number).ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : cell.Text ?? "";
                 return Yes(Has(one.Values, text) != one.IsNot);

@@ -101,6 +101,7 @@ internal sealed class HerdBuilder
     /// <param name="room">Gives memory back between the steps.</param>
     public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, Room room)
     {
+        Details.Fill(keeping?.Blanks ?? []);
         var runs = new RunsBuilder(_vocabulary, _animals.Length, _stages, _expanded, Details);
         List<GroupRow> groups = [];
         Parallel.Invoke(

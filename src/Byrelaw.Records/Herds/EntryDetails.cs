@@ -16,6 +16,7 @@ public sealed class EntryDetails
     public static readonly EntryDetails None = new([]);
 
     private readonly DetailCell[] _cells;
+    private ImmutableArray<BlankOf> _blanks = [];
 
     /// <summary>Takes cells in any order.</summary>
     public EntryDetails(DetailCell[] cells)
@@ -23,6 +24,23 @@ public sealed class EntryDetails
         ArgumentNullException.ThrowIfNull(cells);
         _cells = cells;
         Sort();
+    }
+
+    /// <summary>Takes what the farm says that blank cells mean.</summary>
+    public void Fill(ImmutableArray<BlankOf> blanks) => _blanks = blanks;
+
+    /// <summary>What a blank cell of a detail means in these records; null where the farm does not say.</summary>
+    public string? BlankOf(Kind kind, int detail)
+    {
+        foreach (var blank in _blanks)
+        {
+            if (blank.Kind.Id == kind.Id && blank.Place == detail)
+            {
+                return blank.Value;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Gives the entries other lines: those of the text that made-up records are written in.</summary>

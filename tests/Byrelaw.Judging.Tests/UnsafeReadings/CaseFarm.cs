@@ -57,7 +57,7 @@ internal sealed partial class CaseFarm(IReadOnlyDictionary<string, string> stand
         var promised = rulebook.Records!.Complete.SelectMany(complete => complete.Kinds).Distinct().OrderBy(kind => kind.Id).ToList();
         var forAll = promised.Where(kind => herd.Coverage.Since[kind.Id] == Day.End).Select(kind => kind.Name).ToList();
         var forHer = herd.Coverage.Holes.Where(hole => hole.Animal >= 0).GroupBy(hole => hole.Animal)
-            .Select(holes => $"{string.Join(", ", holes.Select(hole => herd.Vocabulary.Kinds[hole.Kind].Name).Distinct())} for {herd.Numbers[holes.Key]}");
+            .Select(holes => $"{string.Join(", ", holes.Select(hole => herd.Vocabulary.ById[hole.Kind].Declaration.Name).Distinct())} for {herd.Numbers[holes.Key]}");
         var said = string.Join("; ", new[] { string.Join(", ", forAll) }.Concat(forHer).Where(part => part.Length > 0));
         return said.Length == 0 ? "none" : said;
     }

@@ -118,6 +118,7 @@ public static class Snippets
           not the same animal "1044", "1144"
             because "Both tags read in the yard."
             agreed by "farmer" on 2026-09-01
+          method of weighing is scale
           leave out foot trim
           leave out AI, which is not mating
 

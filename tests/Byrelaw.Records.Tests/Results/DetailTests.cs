@@ -49,6 +49,23 @@ public class DetailTests
         herd.Problems.Select(problem => problem.Code).ShouldBe(["R0110"]);
     }
 
+    [Theory]
+    [InlineData(null, "hand: 1, not hand: 0")]
+    [InlineData("ultrasound", "hand: 0, not hand: 1")]
+    public void What_a_blank_cell_means_is_the_farms_to_say_and_an_unreadable_one_is_neither(string? blank, string found)
+    {
+        var words = RulebookReader.Read("rulesets/recipients.byre", new Documents.BaseWords())!.Rulebook.Vocabulary;
+        var test = words.FindKind("pregnancy test")!;
+        var (hand, other) = (words.Filtered.First(kind => kind.Name == "pregnancy test with method hand"), words.Filtered.First(kind => kind.Name == "pregnancy test with method not hand"));
+        var nowhere = test.Declared;
+        var keeping = new RecordKeeping("", null, [], [], nowhere) { Blanks = blank is null ? [] : [new BlankOf(test, 0, blank, nowhere)] };
+
+        var herd = HerdReader.Read(
+            Read.Bytes(Read.Animals + "\n"), Read.Bytes("date,animal,kind,value,method\n2026-09-01,1001,scan,empty,\n2026-10-01,1001,scan,empty,ul?\n"), words, keeping);
+
+        $"hand: {herd.Runs[hand.Id].Days.Length}, not hand: {herd.Runs[other.Id].Days.Length}".ShouldBe(found);
+    }
+
     [Fact]
     public void A_number_is_read_as_one()
     {

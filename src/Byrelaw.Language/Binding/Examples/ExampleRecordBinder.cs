@@ -47,6 +47,9 @@ internal sealed class ExampleRecordBinder(Context context)
         var words = count < line.Words.Length ? Joined(line, count, line.Words.Length) : null;
         switch (symbol)
         {
+            case DateSymbol date when line.IsOn && !line.Details.IsEmpty:
+                context.Problems.Add(ExampleProblems.ValueNotTaken(line.Details[0].Span, date.Name, "a date of the programme, which has no details"));
+                break;
             case DateSymbol date when line.IsOn && words is null:
                 if (Once(date.Name, line.Span))
                 {
@@ -90,9 +93,37 @@ internal sealed class ExampleRecordBinder(Context context)
                 context.Problems.Add(ExampleProblems.NoValue(name.Span, kind.Name));
                 break;
             default:
-                Records.Add(new ExampleRecord(kind, line.Day!.Value, ValueOf(value), UnitOf(value), 0, line.Span));
+                Records.Add(new ExampleRecord(kind, line.Day!.Value, ValueOf(value), UnitOf(value), 0, line.Span) { Details = DetailsOf(kind, line) });
                 break;
         }
+    }
+
+    private ImmutableArray<(string Detail, string Value)> DetailsOf(Kind kind, RecordedLine line)
+    {
+        var details = ImmutableArray.CreateBuilder<(string Detail, string Value)>(line.Details.Length);
+        foreach (var said in line.Details)
+        {
+            var folded = NameFolding.Fold(said.Detail.Text);
+            if (kind.Details.FirstOrDefault(one => NameFolding.Fold(one.Name) == folded) is not { } detail)
+            {
+                context.Problems.Add(FilterProblems.NoSuchDetail(said.Detail.Span, kind));
+            }
+            else if (details.Any(one => one.Detail == detail.Name))
+            {
+                context.Problems.Add(LineProblems.Twice(said.Span, detail.Name, line.Details.First(one => NameFolding.Fold(one.Detail.Text) == folded).Span));
+            }
+            else if (detail.Type == FactType.OneOf && !detail.Values.Any(one => NameFolding.Fold(one) == NameFolding.Fold(said.Value.Text)))
+            {
+                context.Problems.Add(NameProblems.NoSuchValue(said.Value.Span, said.Value.Text, detail.Name, detail.Values));
+            }
+            else
+            {
+                var unit = UnitOf(said.Value);
+                details.Add((detail.Name, unit.Length > 0 ? $"{ValueOf(said.Value)} {unit}" : ValueOf(said.Value)));
+            }
+        }
+
+        return details.ToImmutable();
     }
 
     private void OfHerMob(OfHerMobLine line)
@@ -114,6 +145,12 @@ internal sealed class ExampleRecordBinder(Context context)
 
     private void Fact(string name, Fact? fact, RecordedLine line, NameSyntax at, NameSyntax? words)
     {
+        if (!line.Details.IsEmpty)
+        {
+            context.Problems.Add(ExampleProblems.ValueNotTaken(line.Details[0].Span, name, "a fact, which has no details"));
+            return;
+        }
+
         var isDate = fact?.Type == FactType.Date;
         var value = words?.Text ?? (isDate ? line.Day?.Span.Text : line.Day is null ? ValueOf(line.Value) : null);
         if (string.IsNullOrEmpty(value) || (line.Day is not null && !isDate))

@@ -13,7 +13,7 @@ internal static class RecordsBinder
             ? new RecordKeeping(
                 head.Folder?.Value ?? "", block.First<UpToLine>()?.Day.Value,
                 block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span)
-            { Compared = compared }
+            { Compared = compared, Blanks = BlanksBinder.Bind(context, block) }
             : null;
     }
 

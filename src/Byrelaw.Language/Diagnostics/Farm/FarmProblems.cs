@@ -51,6 +51,11 @@ internal static class FarmProblems
         "B0812", at, $"{Quoted.Of(at)} is not a number of days from 1 to 60", "transfers go over days")
         .OrAny(at.Text.Split(' ') is [var count, "week" or "weeks"] && int.TryParse(count, CultureInfo.InvariantCulture, out var weeks) ? [new Proposal(at, $"{weeks * 7} days")] : []);
 
+    public static Diagnostic BlankOfWhat(SourceSpan at, string detail, string value, ImmutableArray<string> kinds) => Problem.Error(
+        "B0839", at, kinds.IsEmpty ? $"no event, measure or test has a detail {Quoted.Of(detail)} that can be {Quoted.Of(value)}" : $"{Quoted.Of(detail)} can be {Quoted.Of(value)} of more than one: {string.Join(", ", kinds)}",
+        "a line that says what blank cells mean is about one of them",
+        kinds.IsEmpty ? "look for the spelling, or declare it, as in `add to pregnancy test  with method is one of ultrasound, hand`" : $"write `{detail} of {kinds[0]} is {value}`");
+
     public static Diagnostic OneNumber(SourceSpan at) => Problem.Error(
         "B0827", at, "one number is compared with nothing", "expected two numbers or more, such as `same animal \"301\", \"1301\"`");
 

@@ -19,7 +19,14 @@ internal sealed record AnimalLine(ExampleSort Sort, string Born) : BodyLine
 /// <param name="IsOn">Whether <c>on</c> stands before the day.</param>
 /// <param name="Day">The day; null for none.</param>
 /// <param name="Value">What stands after it; null for nothing.</param>
-internal sealed record RecordedLine(ImmutableArray<NameSyntax> Words, bool IsOn, DateSyntax? Day, RecordedValueSyntax? Value) : BodyLine;
+internal sealed record RecordedLine(ImmutableArray<NameSyntax> Words, bool IsOn, DateSyntax? Day, RecordedValueSyntax? Value) : BodyLine
+{
+    /// <summary>What more is on record of it.</summary>
+    public ImmutableArray<RecordedDetailSyntax> Details { get; init; } = [];
+}
+
+/// <summary><c>with method ultrasound</c>.</summary>
+internal sealed record RecordedDetailSyntax(NameSyntax Detail, RecordedValueSyntax Value) : SyntaxNode;
 
 /// <summary><c>5 of her mob serum copper 2026-09-01 8 umol/L</c>.</summary>
 internal sealed record OfHerMobLine(NumberSyntax Animals, NameSyntax Measure, DateSyntax Day, RecordedValueSyntax Value) : BodyLine;

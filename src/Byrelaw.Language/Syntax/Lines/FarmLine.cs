@@ -28,6 +28,12 @@ internal sealed record NoneOnFarmLine(ImmutableArray<NameSyntax> Kinds, DateSynt
 /// <param name="IsNot">What a person says that they are not, where a hint says they may be; null where nobody says so.</param>
 internal sealed record LeaveOutLine(ImmutableArray<NameSyntax> Names, NameSyntax? IsNot) : BodyLine;
 
+/// <summary><c>method is ultrasound</c>, <c>method of pregnancy test is ultrasound</c>: what a blank cell of the records means.</summary>
+/// <param name="Detail">The detail.</param>
+/// <param name="Kind">Whose; null for the one kind whose detail can be that.</param>
+/// <param name="Value">One of its values.</param>
+internal sealed record BlankOfLine(NameSyntax Detail, NameSyntax? Kind, NameSyntax Value) : BodyLine;
+
 /// <summary><c>collection on 2026-10-12</c>, <c>collection on a visit between A and B, 3 times every 14 days</c>.</summary>
 /// <param name="Days">As written; empty for a visit still to be chosen.</param>
 /// <param name="Between">The days between which the visit is to be; null where days are written.</param>
