@@ -14,8 +14,7 @@ internal sealed class AfterSpellWindow(HerdDays days, Spell spell, Reckoning wai
     {
         var (sure, maybe) = _spell.Latest(animal, Day.Start, day, strict: false, null);
         var strict = day > days.KnownDay ? _spell.Latest(animal, Day.Start, day, strict: true, null) : (Sure: sure, Maybe: maybe);
-        var last = Math.Max(Math.Max(sure, maybe), Math.Max(strict.Sure, strict.Maybe));
-        until = last >= day ? day : Math.Min(until, _spell.Edges(animal).Next(day) - 1);
+        until = Math.Min(until, _spell.Edges(animal).Next(day) - 1);
         if (notes is not null)
         {
             // What it was before its last sure day is of no matter.
