@@ -5,6 +5,7 @@ namespace Byrelaw.Language.Tests.Examples;
 public sealed class ExampleReadingTests
 {
     private const string Base = Rules.Words + """
+        add to heat  with cause is one of own, treatment
         define cycling
           at least 1 heat or mating since last calving
         rules for recipients
@@ -18,7 +19,7 @@ public sealed class ExampleReadingTests
     internal const string Everything = """
         example "Everything"
           female born 2021
-          oestrus 2026-09-28
+          oestrus 2026-09-28 with cause own
           BVD virus 2026-05-01 pending
           serum copper 2026-09-15 less than 3 umol/L
           body condition 2026-09-15 4.5
@@ -47,6 +48,7 @@ public sealed class ExampleReadingTests
         example.Records.Select(record => (record.Kind.Name, record.Value, record.Unit, record.OfHerMob)).ShouldBe([
             ("heat", "", "", 0), ("BVD virus", "pending", "", 0), ("serum copper", "<3", "umol/L", 0), ("body condition", "4.5", "", 0),
             ("mob", "Back hill", "", 0), ("serum copper", "8", "umol/L", 5)]);
+        example.Records[0].Details.ShouldBe([("cause", "own")]);
         example.Facts.Select(fact => (fact.Name, fact.Value)).ShouldBe([
             ("breed", "Jersey"), ("official identity", "NZ 12"), ("mature weight", "500 kg"), ("dam genomic date", "2026-02-01"), ("parity", "3")]);
         (example.Rank!.Rank, example.Rank.Of, example.Rank.Fact.Name).ShouldBe((20, 100, "breeding index"));
