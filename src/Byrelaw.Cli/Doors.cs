@@ -14,8 +14,11 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
     /// <summary>Opens what is given to the program to read; nothing unless someone says so.</summary>
     public Func<Stream> In { get; init; } = () => Stream.Null;
 
-    /// <summary>What the time is, for the log of judging; nothing else asks.</summary>
+    /// <summary>What the time is, for the log of judging, and for what day it is.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>What day it is here: agreements after it are not in force yet, and no records reach further.</summary>
+    public LocalDate Today => LocalDate.FromDateTime(Clock.GetLocalNow().Date);
 
     /// <summary>Whether judgings are logged; not where tests judge the repository's own examples.</summary>
     public bool KeepsLog { get; init; } = true;

@@ -13,11 +13,12 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
     /// <param name="knownOn">The day whose knowledge is asked for; null for today's.</param>
     /// <param name="work">Where relative paths start.</param>
     /// <param name="tell">Told what is wrong with the rules, then what is wrong with the records.</param>
+    /// <param name="today">What day it is; null where that is of no matter.</param>
     /// <returns>Null where the rule files leave no programme to judge; then the problems say why.</returns>
     /// <exception cref="CannotDoException">No such file, or it is not a programme's.</exception>
-    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell)
+    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null)
     {
-        var reading = ReadRules(path, knownOn, work);
+        var reading = ReadRules(path, knownOn, work, today);
         tell(reading.Problems);
         if (reading.Rulebook is not { Programme: not null, Records: { } keeping })
         {
@@ -34,11 +35,11 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
 
     /// <summary>Reads rule files alone.</summary>
     /// <exception cref="CannotDoException">No such file, or a folder.</exception>
-    public static RulebookReading ReadRules(string path, LocalDate? knownOn, WorkFolder work)
+    public static RulebookReading ReadRules(string path, LocalDate? knownOn, WorkFolder work, LocalDate? today = null)
     {
         var full = work.Full(path);
         return Directory.Exists(full)
             ? throw new CannotDoException($"{path} is a folder; give a rule file, such as {path.TrimEnd('/')}/spring.byre")
-            : RulebookReader.Read(full, new RuleFilesOnDisk(work), knownOn)?.Corrected() ?? throw new CannotDoException($"no such file: {path}");
+            : RulebookReader.Read(full, new RuleFilesOnDisk(work), knownOn, today)?.Corrected() ?? throw new CannotDoException($"no such file: {path}");
     }
 }

@@ -39,7 +39,7 @@ public sealed class NewTests : IDisposable
         unfilled.Code.ShouldBe(ExitCode.Bad);
         open.ShouldAllBe(line => unfilled.Err.Contains($"farm/programme.byre:{line.Number}:", StringComparison.Ordinal));
 
-        _farm.Write("farm/programme.byre", text.Replace(NewFarm.FillIn, "2026-10-12", StringComparison.Ordinal));
+        _farm.Write("farm/programme.byre", text.Replace(NewFarm.FillIn, "2026-09-21", StringComparison.Ordinal));
         var filled = _farm.Run("check", "farm/programme.byre");
         filled.Code.ShouldBe(ExitCode.Done, filled.Err);
         _farm.Run("records", "farm/records").Code.ShouldBe(ExitCode.Done);
@@ -60,7 +60,7 @@ public sealed class NewTests : IDisposable
     public void A_folder_named_with_quotes_gives_a_programme_that_can_be_read()
     {
         _farm.Run("new", "the \"old\" farm").Code.ShouldBe(ExitCode.Done);
-        _farm.Write("the \"old\" farm/programme.byre", File.ReadAllText(_farm.At("the \"old\" farm/programme.byre")).Replace(NewFarm.FillIn, "2026-10-12", StringComparison.Ordinal));
+        _farm.Write("the \"old\" farm/programme.byre", File.ReadAllText(_farm.At("the \"old\" farm/programme.byre")).Replace(NewFarm.FillIn, "2026-09-21", StringComparison.Ordinal));
         var run = _farm.Run("check", "the \"old\" farm/programme.byre");
         run.Code.ShouldBe(ExitCode.Done, run.Err);
     }

@@ -20,7 +20,7 @@ internal static class CarryCommand
     private static int Run(string programme, string to, LocalDate? first, string? file, Doors doors)
     {
         var season = NextSeason.Read(to) ?? throw new CannotDoException($"--to wants a season that ends in its year, such as \"spring 2027\", not `{to}`");
-        var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder);
+        var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder, doors.Today);
         var problems = new Problems();
         problems.Add(reading.Problems);
         if (reading.HasErrors)

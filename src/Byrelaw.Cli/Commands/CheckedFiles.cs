@@ -34,7 +34,7 @@ public sealed class CheckedFiles(Doors doors, string? keptHash = null)
     {
         try
         {
-            var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors.Folder);
+            var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors.Folder, doors.Today);
             Problems.Add(reading.Problems);
             Problems.Add(TroubleFinder.Find(reading.Rulebook));
             HasErrors |= reading.HasErrors;

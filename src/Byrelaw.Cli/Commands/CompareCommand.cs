@@ -32,7 +32,7 @@ internal static class CompareCommand
         }
 
         var problems = new Problems();
-        var (old, @new) = (LoadedProgramme.ReadRules(oldFile, knownOn, doors.Folder), LoadedProgramme.ReadRules(newFile, knownOn, doors.Folder));
+        var (old, @new) = (LoadedProgramme.ReadRules(oldFile, knownOn, doors.Folder, doors.Today), LoadedProgramme.ReadRules(newFile, knownOn, doors.Folder, doors.Today));
         problems.Add(old.Problems);
         problems.Add(@new.Problems);
         if (problems.Errors > 0)

@@ -34,7 +34,7 @@ internal static class DraftCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
         if (loaded is null)
         {
             return NotJudged(problems, json, doors);

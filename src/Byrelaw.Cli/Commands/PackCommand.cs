@@ -34,7 +34,7 @@ internal static class PackCommand
 
         var root = CommonFolder.Of([.. files.Kept.Keys]);
         var (target, opens) = (doors.Full(file), InPack(doors.Full(programme), root));
-        var issue = new PackIssue(Today(doors), number ?? PackOnDisk.NewestNumber(Path.GetDirectoryName(target)!, opens) + 1);
+        var issue = new PackIssue(doors.Today, number ?? PackOnDisk.NewestNumber(Path.GetDirectoryName(target)!, opens) + 1);
         var (pack, problem) = Packer.Pack(opens, files.Kept.Select(kept => new PackedFile(InPack(kept.Key, root), kept.Value)), JudgedWith.NameAndVersion, issue);
         if (pack is null)
         {
@@ -64,6 +64,4 @@ internal static class PackCommand
 
         return KeyFile.ReadPrivate(File.ReadAllText(full)) ?? throw new CannotDoException($"{file} is not a private key that `byrelaw key` has made");
     }
-
-    private static LocalDate Today(Doors doors) => LocalDate.FromDateTime(doors.Clock.GetLocalNow().Date);
 }

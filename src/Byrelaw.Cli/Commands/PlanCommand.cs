@@ -32,7 +32,7 @@ internal static class PlanCommand
     private static Plan? Load(string programme, LocalDate? today, LocalDate? knownOn, Doors doors, out Problems problems)
     {
         problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
         problems.Add(loaded is null ? [] : UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
         if (loaded is null || loaded.Reading.HasErrors)

@@ -18,7 +18,7 @@ internal static class PracticeOfAFile
         }
 
         var problems = new Problems();
-        var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors.Folder);
+        var reading = LoadedProgramme.ReadRules(file, knownOn: null, doors.Folder, doors.Today);
         problems.Add(reading.Problems);
         if (reading.HasErrors)
         {

@@ -25,7 +25,7 @@ internal static class RecordsCommand
         }
 
         var programme = rules ?? ProgrammeOf.Records(full, doors.Folder);
-        var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder);
+        var reading = LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder, doors.Today);
         var problems = new Problems();
         problems.Add(reading.Problems.Where(problem => problem.Severity == Severity.Error));
         var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records);

@@ -33,7 +33,7 @@ internal static class TuneCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, null, doors.Folder, problems.Add);
+        var loaded = LoadedProgramme.Read(programme, null, doors.Folder, problems.Add, doors.Today);
         if (loaded is null || loaded.Reading.HasErrors)
         {
             problems.Print(doors);

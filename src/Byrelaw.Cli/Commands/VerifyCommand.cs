@@ -46,7 +46,7 @@ internal static class VerifyCommand
     private static LocalDate? Day(string? day) => day is not null && LocalDatePattern.Iso.Parse(day) is { Success: true, Value: var date } ? date : null;
 
     private static LoadedProgramme? Programme(string file, LocalDate? knownOn, Doors doors) => RegularFile.Exists(file)
-        ? LoadedProgramme.Read(file, knownOn, doors.Folder, _ => { })
+        ? LoadedProgramme.Read(file, knownOn, doors.Folder, _ => { }, doors.Today)
         : throw new CannotDoException($"{doors.Show(file)}, which the report was drawn up from, is not there; say with --programme FILE where it is now");
 
     /// <summary>The rules of a pack, and the records where the report says.</summary>
@@ -60,7 +60,7 @@ internal static class VerifyCommand
         }
 
         var knownOn = Day(kept.Draft.Inputs!.KnownOn);
-        var reading = RulebookReader.Read(pack!.Opens, new PackedRuleFiles(pack), knownOn)!;
+        var reading = RulebookReader.Read(pack!.Opens, new PackedRuleFiles(pack), knownOn, doors.Today)!;
         if (reading.Rulebook is not { Programme: not null, Records: { } keeping })
         {
             throw new CannotDoException($"{rules} holds no programme to judge for");

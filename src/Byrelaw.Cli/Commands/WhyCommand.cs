@@ -19,7 +19,7 @@ internal static class WhyCommand
     private static int Run(string programme, string number, bool all, LocalDate? on, LocalDate? knownOn, bool json, Doors doors)
     {
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
         if (loaded is null)
         {
             return DraftCommand.NotJudged(problems, json, doors);

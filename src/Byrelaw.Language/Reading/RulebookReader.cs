@@ -10,9 +10,10 @@ public static class RulebookReader
     /// <summary>Reads, binds and resolves. Whatever the bytes are, the result says what is wrong with them; nothing is thrown.</summary>
     /// <param name="path">The programme's file, or a rule file on its own.</param>
     /// <param name="files">Where files come from.</param>
-    /// <param name="knownOn">Agreements after this day do not exist; null for all of them.</param>
+    /// <param name="knownOn">Agreements after this day do not exist; null for those of today.</param>
+    /// <param name="today">What day it is: agreements after it are not in force, and no records reach further. Null where nobody says: all are.</param>
     /// <returns>Null where there is no such file.</returns>
-    public static RulebookReading? Read(string path, IRuleFiles files, LocalDate? knownOn = null)
+    public static RulebookReading? Read(string path, IRuleFiles files, LocalDate? knownOn = null, LocalDate? today = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(files);
@@ -33,16 +34,21 @@ public static class RulebookReader
         }
 
         var names = new Namespace();
-        var rulebook = Bind(loaded, names, knownOn);
+        var rulebook = Bind(loaded, names, knownOn ?? today, today);
+        if (knownOn is null && today is { } now)
+        {
+            AgreementsToCome.Check(loaded.Files, now);
+        }
+
         return new RulebookReading(rulebook, [.. loaded.Files.SelectMany(file => file.Problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column))])
         {
             Parts = new ReadParts(loaded.Files, phrases, names),
             UsedWithExamples = loaded.UsedWithExamples(),
-            Asked = new ReadAsked(path, files, knownOn),
+            Asked = new ReadAsked(path, files, knownOn, today),
         };
     }
 
-    private static Rulebook Bind(FileLoader loaded, Namespace names, LocalDate? knownOn)
+    private static Rulebook Bind(FileLoader loaded, Namespace names, LocalDate? knownOn, LocalDate? today)
     {
         var (files, root) = (loaded.UsedFirst, loaded.Files[0]);
         var farm = FarmBlocks.Find(files);
@@ -72,7 +78,7 @@ public static class RulebookReader
         var plans = new PlanBinder(names, rules).Bind(files, visits);
         var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
         var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block).Bind(dates, aims!) : null;
-        var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping) : null;
+        var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping, knownOn, today) : null;
         if (programme is not null)
         {
             WaiversInTime.Check(programme, layers.Waivers, rules, root.Problems);

@@ -14,6 +14,9 @@ public sealed record RecordKeeping(
 
     /// <summary>What blank cells of details mean in these records, instead of what the rule files say.</summary>
     public ImmutableArray<BlankOf> Blanks { get; init; } = [];
+
+    /// <summary>What day it is: no records reach further. Null where nobody says.</summary>
+    public LocalDate? Today { get; init; }
 }
 
 /// <summary>What a blank cell of a detail means in a farm's records.</summary>

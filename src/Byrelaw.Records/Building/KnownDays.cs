@@ -12,9 +12,11 @@ internal readonly record struct KnownDays(int KnownDay, int Today, bool IsFarAhe
     {
         var upTo = keeping?.UpTo is { } said ? Day.Number(said) : (int?)null;
         var asked = knownOn is { } on ? Day.Number(on) : (int?)null;
+        var now = keeping?.Today is { } today ? Day.Number(today) : Day.End;
         var latest = entries.Latest > Day.Start ? entries.LatestNearOthers : LatestBirth(animals);
-        var knownDay = upTo is { } u && asked is { } a ? Math.Min(u, a) : upTo ?? asked ?? latest;
-        return new KnownDays(knownDay, Math.Max(upTo ?? latest, knownDay), upTo is null && asked is null && latest < entries.Latest, upTo is not null || asked is not null || latest > 0);
+        latest = Math.Min(latest, now);
+        var knownDay = Math.Min(now, upTo is { } u && asked is { } a ? Math.Min(u, a) : upTo ?? asked ?? latest);
+        return new KnownDays(knownDay, Math.Min(now, Math.Max(upTo ?? latest, knownDay)), upTo is null && asked is null && latest < entries.Latest && latest < now, upTo is not null || asked is not null || latest > 0);
     }
 
     private static int LatestBirth(AnimalRow[] animals)

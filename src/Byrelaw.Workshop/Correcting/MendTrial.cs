@@ -19,7 +19,7 @@ internal sealed class MendTrial(RereadParts draft, IReadOnlyList<Diagnostic> pro
         }
 
         var files = ReplacedFiles.WithShown(draft.Asked.Files, change.At.File.Path, change.Applied());
-        var after = RulebookReader.Read(draft.Asked.Path, files, draft.Asked.KnownOn)!.Problems.Where(other => other.Severity == Severity.Error).ToList();
+        var after = RulebookReader.Read(draft.Asked.Path, files, draft.Asked.KnownOn, draft.Asked.Today)!.Problems.Where(other => other.Severity == Severity.Error).ToList();
         return after.Count < _errors && Fits(InItsLine(problem, change, 0, after), leavesOthers);
     }
 

@@ -31,7 +31,7 @@ public sealed class LocalPracticePageTests
     {
         using var @out = new StringWriter { NewLine = "\n" };
         using var err = new StringWriter { NewLine = "\n" };
-        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root) with { KeepsLog = false });
+        var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root) with { KeepsLog = false, Clock = new FixedClock { Now = new(2027, 10, 12, 17, 0, 0, TimeSpan.Zero) } });
         return new Run(code, @out.ToString(), err.ToString());
     }
 }

@@ -24,7 +24,7 @@ public sealed class TuningPageTests
     {
         using var @out = new StringWriter { NewLine = "\n" };
         using var err = new StringWriter { NewLine = "\n" };
-        ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root)).ShouldBe(ExitCode.Done, err.ToString());
+        ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root) with { Clock = new FixedClock { Now = new(2026, 10, 12, 17, 0, 0, TimeSpan.Zero) } }).ShouldBe(ExitCode.Done, err.ToString());
         return @out.ToString();
     }
 }

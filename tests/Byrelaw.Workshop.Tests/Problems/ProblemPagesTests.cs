@@ -41,7 +41,7 @@ public sealed class ProblemPagesTests
             files.Add(name, bytes);
         }
 
-        var problems = RulebookReader.Read(example.Root, files)!.Corrected().Problems;
+        var problems = RulebookReader.Read(example.Root, files, today: new(2027, 6, 30))!.Corrected().Problems;
         return new Said(DiagnosticText.Of(problems), [.. problems.Select(problem => problem.Code)]);
     }
 }

@@ -10,6 +10,8 @@ public sealed partial class WrongFileTests
 {
     private static readonly string Folder = Repository.At("tests/Byrelaw.Workshop.Tests/Wrong/Files");
 
+    private static readonly NodaTime.LocalDate Today = new(2027, 6, 30);
+
     public static TheoryData<string> Names() =>
         new(Directory.EnumerateFileSystemEntries(Folder).Select(path => Path.GetFileNameWithoutExtension(path)).Where(name => name != "words").Order(StringComparer.Ordinal));
 
@@ -19,7 +21,7 @@ public sealed partial class WrongFileTests
     {
         var isFolder = Directory.Exists(Path.Combine(Folder, name));
         var path = isFolder ? $"{name}/farm.byre" : $"{name}.byre";
-        var reading = RulebookReader.Read(path, new RuleFilesInFolder(Folder)).ShouldNotBeNull().Corrected();
+        var reading = RulebookReader.Read(path, new RuleFilesInFolder(Folder), today: Today).ShouldNotBeNull().Corrected();
         reading.Problems.Select(problem => problem.Code).ShouldContain(name[..5]);
         Snapshot.Verify(DiagnosticText.Of(reading.Problems), name);
     }

@@ -3,17 +3,24 @@ namespace Byrelaw.Language.Binding.Farm;
 /// <summary>Binds what a farm says about its records. If any line of it is broken, nothing counts as complete.</summary>
 internal static class RecordsBinder
 {
-    /// <summary>Binds; null where the first line could not be read.</summary>
-    public static RecordKeeping? Bind(Context context, Block block)
+    /// <summary>Binds; null where the first line could not be read. What was agreed after <paramref name="knownOn"/> does not exist.</summary>
+    public static RecordKeeping? Bind(Context context, Block block, LocalDate? knownOn, LocalDate? today)
     {
-        var complete = Complete(context, block);
+        var complete = Complete(context, block)?.RemoveAll(promise => promise.Agreement?.On > knownOn);
         var leaveOut = LeaveOut(context, block);
-        var compared = ComparedNumbersBinder.Bind(context, block);
+        var compared = ComparedNumbersBinder.Bind(context, block).RemoveAll(one => one.Agreement.On > knownOn);
+        var upTo = block.First<UpToLine>()?.Day;
+        if (upTo?.Value > today)
+        {
+            context.Problems.Add(FarmProblems.UpToBeyondToday(upTo!.Span, today!.Value));
+            upTo = null;
+        }
+
         return block.Head is RecordsLine head
             ? new RecordKeeping(
-                head.Folder?.Value ?? "", block.First<UpToLine>()?.Day.Value,
+                head.Folder?.Value ?? "", upTo?.Value,
                 block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span)
-            { Compared = compared, Blanks = BlanksBinder.Bind(context, block) }
+            { Compared = compared, Blanks = BlanksBinder.Bind(context, block), Today = today }
             : null;
     }
 

@@ -41,6 +41,10 @@ internal static class FarmProblems
     public static Diagnostic UntilBeforeSince(SourceSpan at) => Problem.Error(
         "B0820", at, $"{Quoted.Of(at)} is before the day from which these records are kept", "`since` names the first day, `until` the last");
 
+    public static Diagnostic UpToBeyondToday(SourceSpan at, LocalDate today) => Problem.Error(
+        "B0831", at, $"{Quoted.Of(at)} has not come yet: today is {NodaTime.Text.LocalDatePattern.Iso.Format(today)}", "records reach no further than today, so this line does not count",
+        "write the last day up to which all is written down");
+
     public static Diagnostic LeftOutButDeclared(SourceSpan at, string name, SourceSpan? declared) => Problem.Error(
         "B0810", at, $"{Quoted.Of(name)} is declared{(declared is { } place ? $" ({Quoted.Place(place)})" : "")}", "only kinds that nobody declares are left out");
 

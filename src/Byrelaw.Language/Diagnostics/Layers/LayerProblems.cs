@@ -57,4 +57,10 @@ internal static class LayerProblems
 
     public static Diagnostic NotYet(SourceSpan at, string agreed, string list, SourceSpan choice) => Problem.Warning(
         "B0716", at, $"this waiver begins when it is agreed, on {agreed}", $"{Quoted.Of(list)} is judged before that ({Quoted.Place(choice)})");
+
+    public static Diagnostic AgreedLater(SourceSpan at, LocalDate on, LocalDate today) => Problem.Warning(
+        "B0830", at, $"agreed on {Iso(on)}; today is {Iso(today)}", "what was agreed to is not in force before that day",
+        "if it was agreed already, correct the day");
+
+    private static string Iso(LocalDate date) => NodaTime.Text.LocalDatePattern.Iso.Format(date);
 }
