@@ -132,6 +132,9 @@ internal sealed class MobSpells
     /// <summary>What each mob's company is, day by day.</summary>
     private sealed class Lines
     {
+        // Several threads look at animals side by side, each at one for many days before the next: a few places keep them apart.
+        private readonly Others?[] _others = new Others?[64];
+
         public Lines(int mobs, SpellsByMobRows rows, MalesInMobs males, bool strict)
         {
             Stretches = new List<SpellStretch>[mobs];
@@ -156,6 +159,7 @@ internal sealed class MobSpells
         /// <summary>For an animal that may be in any mob.</summary>
         public CompanyLine Any { get; }
 
+
         /// <summary>The company of a mob; where that is not known, of any. One of unknown sex is no company of its own.</summary>
         public CompanyLine For(int mob, int without)
         {
@@ -164,12 +168,25 @@ internal sealed class MobSpells
                 return mob == MobStays.NotKnown ? Any : OfMob[mob];
             }
 
+            var place = without % _others.Length;
+            if (_others[place] is not { } others || others.Without != without)
+            {
+                _others[place] = others = OthersThan(without);
+            }
+
+            return mob == MobStays.NotKnown ? others.Any : others.OfMob[mob];
+        }
+
+        private Others OthersThan(int without)
+        {
             var anywhere = CompanyLine.Of(Anywhere.FindAll(one => one.Male != without));
-            var others = Array.ConvertAll(Stretches, own => CompanyLine.Of([.. own.FindAll(one => one.Male != without), .. InDoubt(anywhere)]));
-            return mob == MobStays.NotKnown ? CompanyLine.SameForAll(others) : others[mob];
+            var ofMob = Array.ConvertAll(Stretches, own => CompanyLine.Of([.. own.FindAll(one => one.Male != without), .. InDoubt(anywhere)]));
+            return new Others(without, ofMob, CompanyLine.SameForAll(ofMob));
         }
 
         public IEnumerable<int> Changes => Stretches.SelectMany(own => own).Concat(Anywhere).SelectMany(one => new[] { one.From, one.To + 1 });
+
+        private sealed record Others(int Without, CompanyLine[] OfMob, CompanyLine Any);
 
         private static IEnumerable<SpellStretch> InDoubt(CompanyLine line)
         {
