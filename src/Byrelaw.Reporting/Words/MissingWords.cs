@@ -9,8 +9,12 @@ public static class MissingWords
     /// <summary>The task with the days it may be dated: <c>get a pregnancy test result (dated 30 August or later)</c>.</summary>
     public static string Task(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list) + When(missing, list);
 
-    /// <summary>The task for many animals, without days: <c>get a pregnancy test result</c>.</summary>
-    public static string TaskForMany(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list);
+    /// <summary>
+    /// The task for many animals, without days: <c>get a pregnancy test result</c>. How it is to be tested her own page says: a scan or, later, a hand is
+    /// one task in the yards.
+    /// </summary>
+    public static string TaskForMany(Missing missing, ListReport list) =>
+        Verb(missing.Reason) + What(missing.Reason == MissingReason.NoResult ? missing with { Filter = "" } : missing, list);
 
     /// <summary>A word or two for a narrow column: <c>no pregnancy test result</c>.</summary>
     public static string Brief(Missing missing, ListReport list) => missing.Reason switch
