@@ -13,11 +13,20 @@ internal sealed class CriterionCompiler
     private readonly Bars? _bars;
 
     public CriterionCompiler(HerdDays days, Rulebook rulebook)
+        : this(days, rulebook, bars: null)
+    {
+        if (rulebook.Rules.Any(rule => rule.IfNotKnown == IfNotKnown.Pass))
+        {
+            ForPassing = new CriterionCompiler(days, rulebook, new Bars(days, _calving));
+        }
+    }
+
+    private CriterionCompiler(HerdDays days, Rulebook rulebook, Bars? bars)
     {
         _days = days;
         _programme = rulebook.Programme;
         _calving = rulebook.Vocabulary.Calving?.Id;
-        _bars = rulebook.Rules.Any(rule => rule.IfNotKnown == IfNotKnown.Pass) ? new Bars(days, _calving) : null;
+        _bars = bars;
         _defines = new DefineCriterion[rulebook.Defines.Length];
         for (var i = 0; i < _defines.Length; i++)
         {
@@ -25,6 +34,9 @@ internal sealed class CriterionCompiler
             _defines[i] = new DefineCriterion(define.Name, define.IsBroken ? BrokenCriterion.Instance : Compile(define.Condition));
         }
     }
+
+    /// <summary>The same for rules that pass what is not known; null where no rule does.</summary>
+    public CriterionCompiler? ForPassing { get; }
 
     /// <summary>The criterion for a sort of animal; null for everyone.</summary>
     public Criterion? Compile(Audience audience, NamedCondition? named) => audience switch

@@ -26,11 +26,15 @@ internal sealed class ListPlan
     }
 
     /// <summary>One rule, ready to be asked.</summary>
-    public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook) => new(
-        rule,
-        compiler.Compile(rule.Audience, rule.AppliesTo),
-        rule.IsBroken ? BrokenCriterion.Instance : compiler.Compile(rule.Needs),
-        new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name)));
+    public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook)
+    {
+        compiler = rule.IfNotKnown == IfNotKnown.Pass ? compiler.ForPassing! : compiler;
+        return new RuleCriterion(
+            rule,
+            compiler.Compile(rule.Audience, rule.AppliesTo),
+            rule.IsBroken ? BrokenCriterion.Instance : compiler.Compile(rule.Needs),
+            new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name)));
+    }
 
     /// <summary>Whether answers rest on a rule: not on one that is left to the day itself, unless a line of it could not be read.</summary>
     public static bool IsJudged(Rule rule) => !rule.OnTheDay || rule.IsBroken;
