@@ -24,11 +24,11 @@ public static class Believed
         // How far a kind reaches is found first; then all expectations are tried on what is promised, and all take effect at once.
         foreach (var kind in Promised(herd, herd.Vocabulary.Kinds))
         {
-            if (SilenceTrial.Find(herd, kind.Id) is var (from, to))
+            if (SilenceTrial.Find(herd, kind.Id) is { } silence)
             {
-                reach[kind.Id] = from - 1;
-                holes.Add(new Hole(-1, kind.Id, from, to, IsDoubt: true));
-                doubts.Add(new FallenSilent(kind, from, to));
+                reach[kind.Id] = silence.From - 1;
+                holes.Add(new Hole(-1, kind.Id, silence.From, silence.To, IsDoubt: true));
+                doubts.Add(new FallenSilent(kind, silence.From, silence.To, silence.Strays));
             }
         }
 

@@ -1,8 +1,8 @@
 namespace Byrelaw.Judging.Promises;
 
 /// <summary>
-/// Whether a kind is no longer written down: after its last entry it is silent for more than a fortnight, on days that each of
-/// the last years filled with entries.
+/// Whether a kind is no longer written down: for more than a fortnight up to the reach it is silent, but for a stray entry, on days that
+/// each of the last years filled with entries.
 /// </summary>
 internal static class SilenceTrial
 {
@@ -10,8 +10,11 @@ internal static class SilenceTrial
     private const int FewestDays = 3;
     private const int Years = 3;
 
-    /// <summary>The silent days; null where nothing is strange.</summary>
-    public static (int From, int To)? Find(Herd herd, int kind)
+    // One entry typed late, or with a slip of the month, ends no silence: it may hold one day for every ten that the poorest of the years held.
+    private const int OneInSoMany = 10;
+
+    /// <summary>The longest silence, and how many days with an entry stand in it; null where nothing is strange.</summary>
+    public static Silence? Find(Herd herd, int kind)
     {
         var (since, reach) = (herd.Coverage.Since[kind], herd.Coverage.Reach[kind]);
         int[] days = [.. herd.Runs[kind].Days.Distinct().Order()];
@@ -22,25 +25,32 @@ internal static class SilenceTrial
 
         // A row that cannot be read may have been one in a year before; it breaks no silence now. One of any day may have been of each year.
         Gap[] unread = [.. herd.Coverage.Gaps.Where(gap => (gap.Kind == kind || gap.Kind < 0) && gap.From <= reach)];
-        var ofAnyDay = unread.Where(gap => gap.From <= Day.Start).DistinctBy(gap => (gap.Line, gap.Animal)).Count();
-        int[] maybe = [.. days.Concat(unread.Where(gap => gap.From > Day.Start).Select(gap => gap.From)).Distinct().Order()];
+        var ofAnyDay = unread.Where(IsOfManyDays).DistinctBy(gap => (gap.Line, gap.Animal)).Count();
+        int[] maybe = [.. days.Concat(unread.Where(gap => !IsOfManyDays(gap)).Select(gap => gap.From)).Distinct().Order()];
         var earliest = ofAnyDay > 0 ? since : maybe[0];
 
-        // Silent since the last entry; or only since a later row that may be one.
-        foreach (var last in maybe.Where(day => day >= days[^1]))
+        // A silence begins after an entry, or after a row that may be one, and not before the promise.
+        foreach (var from in maybe.Select(day => Math.Max(day + 1, since)).Distinct())
         {
-            var from = Math.Max(last + 1, since);
-            if (reach - from + 1 > LongestPlain && IsStrange(days[0], earliest, maybe, ofAnyDay, from, reach))
+            if (reach - from + 1 <= LongestPlain)
             {
-                return (from, reach);
+                break;
+            }
+
+            var strays = Count(days, from, reach);
+            if (IsStrange(days[0], earliest, maybe, ofAnyDay, strays, from, reach))
+            {
+                return new Silence(from, reach, strays);
             }
         }
 
         return null;
     }
 
+    private static bool IsOfManyDays(Gap gap) => gap.To > gap.From;
+
     /// <summary>Whether the same days of the years before held entries. Of those years count those that begin after the first entry.</summary>
-    private static bool IsStrange(int firstEntry, int earliest, int[] maybe, int ofAnyDay, int from, int reach)
+    private static bool IsStrange(int firstEntry, int earliest, int[] maybe, int ofAnyDay, int strays, int from, int reach)
     {
         var seen = 0;
         for (var years = 1; years <= Years; years++)
@@ -52,8 +62,14 @@ internal static class SilenceTrial
             }
 
             seen++;
-            int[] then = [.. maybe.Where(day => day >= first && day <= last)];
-            if (then.Length + ofAnyDay < FewestDays || LongestPause(then, ofAnyDay, first, last) * 2 >= reach - from + 1)
+            var then = Count(maybe, first, last) + ofAnyDay;
+            if (then < FewestDays || strays * OneInSoMany > then)
+            {
+                return false;
+            }
+
+            int[] on = [.. maybe.Where(day => day >= first && day <= last)];
+            if (LongestPause(on, ofAnyDay, first, last) * 2 >= reach - from + 1)
             {
                 return false;
             }
@@ -61,6 +77,11 @@ internal static class SilenceTrial
 
         return seen > 0;
     }
+
+    /// <summary>How many of some days, in order, lie between two, both included.</summary>
+    private static int Count(int[] days, int from, int to) => Place(days, to + 1) - Place(days, from);
+
+    private static int Place(int[] days, int day) => Array.BinarySearch(days, day) is var place && place < 0 ? ~place : place;
 
     /// <summary>In a small herd whole months are silent anyway: a silence is strange only where none of half its length was seen on those days.</summary>
     /// <param name="days">In order.</param>
@@ -89,3 +110,9 @@ internal static class SilenceTrial
 
     private static int YearsBefore(int day, int years) => Day.Number(Day.Date(day).PlusYears(-years));
 }
+
+/// <summary>Days on which a kind is not written down any more.</summary>
+/// <param name="From">The first.</param>
+/// <param name="To">The last: the kind's reach.</param>
+/// <param name="Strays">How many of them hold an entry all the same.</param>
+internal readonly record struct Silence(int From, int To, int Strays);

@@ -43,7 +43,8 @@ public sealed record ExpectationUnreadable(RecordExpectation Expectation, Immuta
 /// <param name="Kind">Which.</param>
 /// <param name="From">The first silent day.</param>
 /// <param name="To">The last.</param>
-public sealed record FallenSilent(Kind Kind, int From, int To) : Doubted;
+/// <param name="Strays">How many of these days hold an entry all the same.</param>
+public sealed record FallenSilent(Kind Kind, int From, int To, int Strays) : Doubted;
 
 /// <summary>A promise that begins after records that were not as expected, without a reason and an agreement.</summary>
 public sealed record BegunAfterTrouble(EntryExpectation Expectation, int Counted, int Failing, ImmutableArray<Kind> Fallen) : Doubted;

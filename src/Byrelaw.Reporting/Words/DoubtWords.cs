@@ -104,7 +104,9 @@ public static class DoubtWords
         };
 
     private static SaidDoubt Silent(FallenSilent doubt) =>
-        new("fallen_silent", $"No {doubt.Kind.Name} is on record from {Dates.Range(Day.Date(doubt.From), Day.Date(doubt.To))}, and in other years there were some on these days",
+        new("fallen_silent", doubt.Strays == 0
+            ? $"No {doubt.Kind.Name} is on record from {Dates.Range(Day.Date(doubt.From), Day.Date(doubt.To))}, and in other years there were some on these days"
+            : $"{Phrases.Sentence(doubt.Kind.Name)} is on record on {Numbers.Count(doubt.Strays, "day", "days")} only from {Dates.Range(Day.Date(doubt.From), Day.Date(doubt.To))}, and in each of the other years on at least ten times as many of these days",
             $"The promise for {doubt.Kind.Name} reaches {Dates.Long(Day.Date(doubt.From - 1))} and no further: what happened since is not known.",
             "Bring the book up to date; or promise anew from a day on which it is true.")
         { Limited = [doubt.Kind] };

@@ -115,11 +115,12 @@ public sealed class ExpectationTests
             Events = days.Select(day => $"{day:uuuu'-'MM'-'dd},1,mating,"),
             Records = "up to 2026-09-30\ncomplete for mating since 2020-01-01",
         }.Believe();
+        // Two of the last services stand in the silence: it may hold one day for every ten of a year before.
         var mating = herd.Vocabulary.FindKind("mating")!;
         var silent = herd.Doubted.OfType<FallenSilent>().Single();
-        (silent.Kind, Day.Date(silent.From)).ShouldBe((mating, new LocalDate(2026, 7, 13)));
-        Covers(herd, mating.Id, "2026-07-12", "2026-07-12").ShouldBeTrue();
-        Covers(herd, mating.Id, "2026-07-13", "2026-07-13").ShouldBeFalse();
+        (silent.Kind, Day.Date(silent.From)).ShouldBe((mating, new LocalDate(2026, 7, 7)));
+        Covers(herd, mating.Id, "2026-07-06", "2026-07-06").ShouldBeTrue();
+        Covers(herd, mating.Id, "2026-07-07", "2026-07-07").ShouldBeFalse();
         Covers(herd, mating.Id, "2026-10-01", "2026-10-01").ShouldBeTrue();
     }
 

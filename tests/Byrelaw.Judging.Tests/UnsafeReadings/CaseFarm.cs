@@ -9,8 +9,8 @@ internal sealed partial class CaseFarm(IReadOnlyDictionary<string, string> stand
 {
     private const string Mark = "  # not on trial";
     private const string RecordsHead = "records \"records\"\n";
-    // An error in a line that then does not count: the rest can be asked.
-    private const string UpToBeyondToday = "B0831";
+    // Errors in lines that then do not count, so that the rest can be asked: `up to` beyond today, a declared kind left out, and what nobody may drop.
+    private static readonly string[] OfOneLine = ["B0831", "B0810", "B0701"];
     private string _rules = "";
 
     /// <summary>What the program says to each question, in order.</summary>
@@ -18,7 +18,7 @@ internal sealed partial class CaseFarm(IReadOnlyDictionary<string, string> stand
     {
         _rules = Rules();
         var reading = RulebookReader.Read("farm.byre", this, today: new(2026, 10, 4))!;
-        var error = reading.Problems.FirstOrDefault(problem => problem.Severity == Severity.Error && problem.Code != UpToBeyondToday);
+        var error = reading.Problems.FirstOrDefault(problem => problem.Severity == Severity.Error && !OfOneLine.Contains(problem.Code));
         if (error is not null)
         {
             return [.. asked.Answers.Select(_ => $"cannot be asked ({error.Code})")];
