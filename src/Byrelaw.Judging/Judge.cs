@@ -196,5 +196,5 @@ public sealed class Judge
     /// <summary>The days a list is judged on.</summary>
     internal JudgingDays DaysOf(Choice choice) => JudgingDays.Of(choice, _programme, _days.KnownDay);
 
-    private AnimalExplainer ExplainerOf(Choice choice) => new(PlanOf(choice), DaysOf(choice), _programme.FinalTransfer);
+    private AnimalExplainer ExplainerOf(Choice choice) => new(PlanOf(choice), DaysOf(choice), _programme.LastTransfer);
 }

@@ -43,6 +43,12 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     /// <summary>Whether the list says who may be given a hormone.</summary>
     public bool IsForTreatment => Name.Contains("treatment", StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Whether a day is past by the records, while the days that are judged are not.</summary>
+    public bool IsPast(LocalDate day) => Herd.ReachesADay && day < Herd.KnownDay && Herd.KnownDay <= List.Choice.JudgedTo;
+
+    /// <summary>Whether a day is not past by the records: there is time until then.</summary>
+    public bool IsAhead(LocalDate day) => Herd.ReachesADay && day >= Herd.KnownDay;
+
     /// <summary>A date with little room: <c>7 Sep</c>.</summary>
     public string Short(LocalDate date) => Dates.Short(date, List.Choice.JudgedFrom.Year);
 

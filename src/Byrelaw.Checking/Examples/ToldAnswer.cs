@@ -4,7 +4,7 @@ namespace Byrelaw.Checking.Examples;
 /// <param name="Answer">Its words; <c>broken</c> for a rule that could not be read.</param>
 /// <param name="From">Since when, or from when.</param>
 /// <param name="Until">The first day with another answer; null for none within a year.</param>
-/// <param name="NotBefore">For a list's Ask.</param>
+/// <param name="NotBefore">For a list's Later.</param>
 /// <param name="BecauseOf">What it rests on.</param>
 /// <param name="Missing">What would settle it.</param>
 internal sealed record ToldAnswer(
@@ -43,7 +43,7 @@ internal sealed record ToldAnswer(
             _ => "no",
         },
         animal.ReadyFrom, animal.ReadyUntil?.PlusDays(1), animal.NotBefore,
-        [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)], [.. animal.Settle.Select(missing => missing.Subject).Distinct()]);
+        [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)], [.. animal.Settle.Concat(animal.ThenAsk).Select(missing => missing.Subject).Distinct()]);
 
     private static string WordsOf(RuleAnswer answer, ExpectationOf of) => answer switch
     {

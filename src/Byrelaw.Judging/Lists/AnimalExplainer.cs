@@ -1,12 +1,12 @@
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Writes down all that is said of one animal on one list. For one thread.</summary>
-internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate? finalTransfer)
+internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate? lastTransfer)
 {
     private readonly DayTimeline _all = new();
     private readonly Concluder _concluder = new(plan, days);
     private readonly RuleExplainer _rules = new(plan, days);
-    private readonly Settling _settling = new(plan, days.Length);
+    private readonly Settling _settling = new(plan, days);
 
     public AnimalJudgement Explain(int animal)
     {
@@ -36,13 +36,14 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
             ReadyFrom = conclusion.ReadyFrom == int.MaxValue ? null : Day.Date(conclusion.ReadyFrom),
             ReadyUntil = conclusion.ReadyUntil == int.MaxValue || conclusion.ReadyUntil == days.SpanLast ? null : Day.Date(conclusion.ReadyUntil),
             NotBefore = conclusion.NotBefore == int.MaxValue ? null : Day.Date(conclusion.NotBefore),
-            TooLate = conclusion.Answer == Answer.Later && finalTransfer is { } final && conclusion.ReadyFrom > Day.Number(final),
+            TooLate = conclusion.Answer == Answer.Later && lastTransfer is { } last && Math.Min(conclusion.ReadyFrom, conclusion.NotBefore) > Day.Number(last),
             ForGood = conclusion.Answer == Answer.No && rules.Any(rule => rule.ForGood && rule.Rule?.OnTheDay != true),
-            NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Find(rules, Day.Date(days.First), days.Length) : [],
+            NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Find(rules, days) : [],
             Rules = rules.ToImmutable(),
             Prefers = prefers,
             Score = score,
-            Settle = conclusion.Answer == Answer.Ask ? _settling.Find(animal, rules, conclusion) : [],
+            Settle = conclusion.Answer == Answer.Ask ? _settling.OnJudgingDays(animal, rules) : [],
+            ThenAsk = conclusion.NotBefore != int.MaxValue ? _settling.OnStretch(animal, rules, conclusion.NotBefore) : [],
             Timeline = timeline,
         };
     }

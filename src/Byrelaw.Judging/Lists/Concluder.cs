@@ -22,7 +22,7 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         var answer = AnswerOf(animal, out var later, out var laterUntil, out var maybe);
         if (!answer.MayBeUsed())
         {
-            return answer == Answer.Later ? new Conclusion(answer, later, laterUntil, int.MaxValue) : Conclusion.Without(answer, maybe);
+            return answer == Answer.Later ? new Conclusion(answer, later, laterUntil, maybe < later ? maybe : int.MaxValue) : Conclusion.Without(answer);
         }
 
         _line.Trace(all, animal, days.SpanFirst, days.SpanLast);
@@ -30,7 +30,8 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         return new Conclusion(answer, from, until, int.MaxValue);
     }
 
-    /// <summary>The answer alone, and where it looks ahead what it found there.</summary>
+    /// <summary>The answer alone, and where it looks ahead what it found there: the first later stretch on which all rules hold, and the first on
+    /// which none fails (never after the other).</summary>
     public Answer AnswerOf(int animal, out int later, out int laterUntil, out int maybe)
     {
         (later, laterUntil, maybe) = (int.MaxValue, 0, int.MaxValue);
@@ -55,14 +56,9 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         }
 
         _line.Trace(all, animal, days.First, days.SpanLast);
-        later = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out laterUntil);
-        if (later != int.MaxValue)
-        {
-            return Answer.Later;
-        }
-
-        maybe = _line.FirstRun(days.First + 1, days.Length, mayBeUnknown: true, out _);
-        return maybe != int.MaxValue ? Answer.Ask : Answer.No;
+        later = _line.LaterStretch(days, mayBeUnknown: false, out laterUntil);
+        maybe = _line.LaterStretch(days, mayBeUnknown: true, out _);
+        return maybe != int.MaxValue ? Answer.Later : Answer.No;
     }
 
     /// <summary>Whether one of these criteria by itself makes the answer No, whatever others there may be besides.</summary>
@@ -96,7 +92,7 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         }
     }
 
-    /// <summary>Whether a gate or rule fails on the judging days and holds on no later ones of the span.</summary>
+    /// <summary>Whether a gate or rule is stuck: it fails on the judging days and holds on no later stretch of the span.</summary>
     private bool SomeRuleNeverTurns(int animal)
     {
         for (var i = turning; i < _each.Length; i++)
@@ -104,7 +100,7 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
             if (_each[i].IsFalse)
             {
                 _line.Trace(judged[i], animal, days.First, days.SpanLast);
-                if (_line.FirstRun(days.First + 1, days.Length, mayBeUnknown: false, out _) == int.MaxValue)
+                if (_line.LaterStretch(days, mayBeUnknown: false, out _) == int.MaxValue)
                 {
                     return true;
                 }

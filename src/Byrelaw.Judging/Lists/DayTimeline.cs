@@ -46,12 +46,15 @@ internal sealed class DayTimeline
         return all;
     }
 
-    /// <summary>The first day on or after <paramref name="earliest"/> from which so many days in a row all satisfy; int.MaxValue for none.</summary>
-    /// <param name="earliest">The first day to look at.</param>
-    /// <param name="days">How many in a row.</param>
+    /// <summary>
+    /// The first later stretch on all days of which it satisfies: from a later judging day to the last of them, or as many days in a row as are
+    /// judged, after them.
+    /// </summary>
+    /// <param name="days">The judging days.</param>
     /// <param name="mayBeUnknown">Days that are not known satisfy too; else only true ones.</param>
-    /// <param name="until">The last day in a row.</param>
-    public int FirstRun(int earliest, int days, bool mayBeUnknown, out int until)
+    /// <param name="until">The last day in a row that satisfies.</param>
+    /// <returns>The first day of the stretch; int.MaxValue for none.</returns>
+    public int LaterStretch(JudgingDays days, bool mayBeUnknown, out int until)
     {
         for (var step = 0; step < Count; step++)
         {
@@ -60,20 +63,20 @@ internal sealed class DayTimeline
                 continue;
             }
 
-            var start = _from[step];
+            var start = Math.Max(_from[step], days.First + 1);
             while (step + 1 < Count && Satisfies(step + 1, mayBeUnknown))
             {
                 step++;
             }
 
             until = To(step);
-            if (Math.Max(start, earliest) + days - 1 <= until)
+            if (until >= days.EndOfStretch(start))
             {
-                return Math.Max(start, earliest);
+                return start;
             }
         }
 
-        until = 0;
+        until = int.MaxValue;
         return int.MaxValue;
     }
 

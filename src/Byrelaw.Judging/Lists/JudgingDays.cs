@@ -7,6 +7,10 @@ internal readonly record struct JudgingDays(int First, int Last, int SpanFirst, 
     /// <summary>How many days are judged in a row.</summary>
     public int Length => Last - First + 1;
 
+    /// <summary>The last day of the later stretch that begins on a day: the last judging day for one that begins on a judging day, else as many days
+    /// in a row as are judged.</summary>
+    public int EndOfStretch(int from) => from <= Last ? Last : from + Last - First;
+
     public static JudgingDays Of(Choice choice, Programme programme, int knownDay)
     {
         var first = Day.Number(choice.JudgedFrom);

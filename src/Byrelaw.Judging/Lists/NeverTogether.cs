@@ -1,9 +1,9 @@
 namespace Byrelaw.Judging.Lists;
 
-/// <summary>Finds two rules that each hold on later days, but never on the same ones.</summary>
+/// <summary>Finds two rules that each hold on a later stretch, but never both on one.</summary>
 internal static class NeverTogether
 {
-    public static ImmutableArray<string> Find(IReadOnlyList<RuleJudgement> rules, LocalDate judged, int length)
+    public static ImmutableArray<string> Find(IReadOnlyList<RuleJudgement> rules, JudgingDays days)
     {
         var turning = rules.Where(rule => rule.Rule?.OnTheDay != true && rule.Timeline.Stretches.Any(s => s.Truth == Truth.True)).ToList();
         if (rules.Any(rule => rule.Answer == RuleAnswer.NotMet && rule.TurnsOn is null && rule.Rule?.OnTheDay != true))
@@ -15,7 +15,7 @@ internal static class NeverTogether
         {
             for (var j = i + 1; j < turning.Count; j++)
             {
-                if (!HoldTogether(turning[i].Timeline, turning[j].Timeline, judged, length))
+                if (!HoldTogether(turning[i].Timeline, turning[j].Timeline, days))
                 {
                     return [turning[i].Name, turning[j].Name];
                 }
@@ -25,13 +25,17 @@ internal static class NeverTogether
         return [];
     }
 
-    private static bool HoldTogether(Timeline a, Timeline b, LocalDate judged, int length)
+    private static bool HoldTogether(Timeline a, Timeline b, JudgingDays days)
     {
-        var inARow = 0;
-        for (var day = judged.PlusDays(1); day <= a.Last; day = day.PlusDays(1))
+        var start = days.First + 1;
+        for (var day = start; day <= Day.Number(a.Last); day++)
         {
-            inARow = a.At(day).Truth == Truth.True && b.At(day).Truth == Truth.True ? inARow + 1 : 0;
-            if (inARow >= length)
+            var date = Day.Date(day);
+            if (a.At(date).Truth != Truth.True || b.At(date).Truth != Truth.True)
+            {
+                start = day + 1;
+            }
+            else if (day >= days.EndOfStretch(start))
             {
                 return true;
             }

@@ -43,7 +43,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
         var plain = criterion.Plain(animal, day, out var applies, ref until, notes);
         var waiver = plain.IsTrue ? null : criterion.WaiverOn(animal, day);
         var answer = truth == Truth.True && applies == Truth.False && NeverApplies(criterion, animal) ? RuleAnswer.DoesNotApply : ToAnswer(truth);
-        var turns = truth == Truth.False ? _line.FirstRun(days.First + 1, days.Length, false, out _) : int.MaxValue;
+        var turns = truth == Truth.False ? _line.LaterStretch(days, false, out _) : int.MaxValue;
         return judgement with
         {
             Answer = answer,
@@ -92,7 +92,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
 
     private RuleJudgement Gate(Gate gate, string name, Truth truth)
     {
-        var turns = truth == Truth.False ? _line.FirstRun(days.First + 1, days.Length, false, out _) : int.MaxValue;
+        var turns = truth == Truth.False ? _line.LaterStretch(days, false, out _) : int.MaxValue;
         return new RuleJudgement
         {
             Name = name,

@@ -1,50 +1,66 @@
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>
-/// Which records would settle an Ask: those behind the findings that are not known and decide a rule
+/// Which records would settle what is not known: those behind the findings that are not known and decide a rule
 /// that is not known. Each such record is in some smallest set that changes the answer.
 /// </summary>
-internal sealed class Settling(ListPlan plan, int length)
+internal sealed class Settling(ListPlan plan, JudgingDays days)
 {
-    public ImmutableArray<Missing> Find(int animal, IEnumerable<RuleJudgement> rules, Conclusion conclusion)
+    /// <summary>Of an Ask: what is not known on the judging days.</summary>
+    public ImmutableArray<Missing> OnJudgingDays(int animal, IEnumerable<RuleJudgement> rules)
     {
         var missing = new List<Missing>();
-        if (conclusion.NotBefore == int.MaxValue)
+        foreach (var rule in rules)
         {
-            foreach (var rule in rules)
+            if (rule.Answer == RuleAnswer.NotKnown && rule.Rule?.OnTheDay != true)
             {
-                if (rule.Answer == RuleAnswer.NotKnown && rule.Rule?.OnTheDay != true)
-                {
-                    AddGate(animal, rule, missing);
-                    Add(rule.Findings, missing);
-                }
-            }
-        }
-        else
-        {
-            // On a range of judging days what is missing may be missing on a later one of them only.
-            for (var day = conclusion.NotBefore; day < conclusion.NotBefore + length && missing.Count == 0; day++)
-            {
-                OnDay(animal, day, missing);
+                AddGate(animal, rule.Gate, missing);
+                Add(rule.Findings, missing);
             }
         }
 
         return [.. missing.Distinct()];
     }
 
-    /// <summary>She fails on the judging days; what is not known on the first later day on which she may pass.</summary>
-    private void OnDay(int animal, int day, List<Missing> missing)
+    /// <summary>Of a Later: what is not known on the first later stretch on which no rule fails. What is missing may be missing on a later day of it only.</summary>
+    public ImmutableArray<Missing> OnStretch(int animal, IEnumerable<RuleJudgement> rules, int from)
     {
+        var (missing, to) = (new List<Missing>(), days.EndOfStretch(from));
+        foreach (var gate in rules.Where(rule => rule.Gate != Gate.None))
+        {
+            if (NotKnownOn(gate.Gate == Gate.InTheHerd ? plan.Presence : plan.Sort, animal, from, to) is not null)
+            {
+                AddGate(animal, gate.Gate, missing);
+            }
+        }
+
         foreach (var rule in plan.Rules)
         {
-            var until = int.MaxValue;
-            if (!rule.Rule.OnTheDay && !rule.Rule.IsBroken && rule.On(animal, day, ref until, null).Assumed == Truth.Unknown)
+            if (!rule.Rule.OnTheDay && !rule.Rule.IsBroken && NotKnownOn(rule, animal, from, to) is { } day)
             {
                 var notes = new Notes(plan.Days, animal);
+                var until = int.MaxValue;
                 rule.Plain(animal, day, out _, ref until, notes);
                 Add(notes.Findings, missing);
             }
         }
+
+        return [.. missing.Distinct()];
+    }
+
+    /// <summary>The first day of a stretch on which something is not known.</summary>
+    private static int? NotKnownOn(Criterion criterion, int animal, int from, int to)
+    {
+        for (var day = from; day <= to; day++)
+        {
+            var until = int.MaxValue;
+            if (criterion.On(animal, day, ref until, null).Assumed == Truth.Unknown)
+            {
+                return day;
+            }
+        }
+
+        return null;
     }
 
     private static void Add(ImmutableArray<Finding> findings, List<Missing> missing)
@@ -58,10 +74,10 @@ internal sealed class Settling(ListPlan plan, int length)
         }
     }
 
-    private void AddGate(int animal, RuleJudgement rule, List<Missing> missing)
+    private void AddGate(int animal, Gate gate, List<Missing> missing)
     {
         var herd = plan.Days.Herd;
-        switch (rule.Gate)
+        switch (gate)
         {
             case Gate.InTheHerd:
                 var notes = new Notes(plan.Days, animal);

@@ -15,16 +15,17 @@ public sealed record AnimalJudgement
     /// <summary>The answer.</summary>
     public required Answer Answer { get; init; }
 
-    /// <summary>First day of the stretch in which the rules hold: the one with the judging days, or for Later the first later one.</summary>
+    /// <summary>First day of the stretch in which the rules hold: the one with the judging days, or for Later the first later one, which runs from a
+    /// later judging day to the last of them, or over as many days in a row after them; null where there is none.</summary>
     public LocalDate? ReadyFrom { get; init; }
 
     /// <summary>Last day of that stretch; null where it reaches the span's end.</summary>
     public LocalDate? ReadyUntil { get; init; }
 
-    /// <summary>For Later: past the programme's final transfer.</summary>
+    /// <summary>For Later: whichever of <see cref="ReadyFrom"/> and <see cref="NotBefore"/> comes first is past the programme's last transfer.</summary>
     public bool TooLate { get; init; }
 
-    /// <summary>For an Ask whose rules fail on the judging days: the first later day on which they may hold.</summary>
+    /// <summary>For Later: the first day of the first later stretch on which no rule fails but some are not known, where that is before she is ready.</summary>
     public LocalDate? NotBefore { get; init; }
 
     /// <summary>For No: nothing that can still happen changes it.</summary>
@@ -50,6 +51,9 @@ public sealed record AnimalJudgement
 
     /// <summary>For Ask: the records that would settle it, without doubles.</summary>
     public ImmutableArray<Missing> Settle { get; init; } = [];
+
+    /// <summary>For a Later with <see cref="NotBefore"/>: the records that are still to be asked for then, without doubles.</summary>
+    public ImmutableArray<Missing> ThenAsk { get; init; } = [];
 
     /// <summary>All rules together over the whole span.</summary>
     public required Timeline Timeline { get; init; }

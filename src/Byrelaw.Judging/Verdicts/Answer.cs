@@ -9,10 +9,10 @@ public enum Answer : byte
     /// <summary>They will hold if nothing happens after the known day.</summary>
     OnCourse,
 
-    /// <summary>They do not hold on the judging days, but will on later ones.</summary>
+    /// <summary>They do not hold on the judging days, but will on later ones, or may.</summary>
     Later,
 
-    /// <summary>The records do not say; something has to be found out.</summary>
+    /// <summary>No rule fails, and the records do not say whether all hold; something has to be found out.</summary>
     Ask,
 
     /// <summary>They do not hold, and time alone will not change that.</summary>

@@ -38,7 +38,8 @@ public sealed record RuleJudgement
     /// <summary>The first day from the first judging day on at which the answer is another; null for none in the span.</summary>
     public LocalDate? ChangesOn { get; init; }
 
-    /// <summary>For a rule that is not met: the first later day on which it holds; null for none in the span.</summary>
+    /// <summary>For a rule that is not met: the first day of the first later stretch on which it holds (see <see cref="AnimalJudgement.ReadyFrom"/>);
+    /// null for none in the span: the rule is stuck.</summary>
     public LocalDate? TurnsOn { get; init; }
 
     /// <summary>A not known that <c>if not known</c> replaced on a judging day; <see cref="IfNotKnown.Ask"/> for none.</summary>

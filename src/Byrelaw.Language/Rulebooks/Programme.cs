@@ -24,8 +24,20 @@ public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates,
         return null;
     }
 
-    /// <summary>The last day on which anything is transferred; null for a programme without transfers.</summary>
+    /// <summary>The last day on which anything is transferred, in the first session; null for a programme without transfers.</summary>
     public LocalDate? FinalTransfer => Date("final transfer");
+
+    /// <summary>The last day on which anything is transferred in the last session: as long after its collection as in the first. Null for a programme
+    /// without transfers.</summary>
+    public LocalDate? LastTransfer =>
+        FinalTransfer is { } final && Date("collection") is { } first ? final.PlusDays(Math.Max(0, Period.DaysBetween(first, LastCollection(first)))) : FinalTransfer;
+
+    private LocalDate LastCollection(LocalDate first) => Aims switch
+    {
+        { OnAVisit: not null, Repeat: { } repeat } => (repeat.Every with { Count = repeat.Every.Count * (repeat.Times - 1) }).After(first),
+        { Collections: { Length: > 1 } all } when all[0] == first => all[^1],
+        _ => first,
+    };
 }
 
 /// <summary>A named day of the programme.</summary>

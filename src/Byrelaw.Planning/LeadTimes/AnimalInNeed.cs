@@ -27,6 +27,7 @@ public sealed record AnimalInNeed(string Number, Need Why, string? Subject, stri
 
         bool MayBeUsed(AnimalJudgement animal) => animal.Answer switch
         {
+            Answer.Later when animal is { NotBefore: not null, TooLate: false } => true,
             Answer.No or Answer.Later => animal.Rules.Where(rule => rule.InTheWay).All(rule => rule.Answer == RuleAnswer.NotKnown || Settles(task, subjects, rule).Subject is not null),
             _ => true,
         };

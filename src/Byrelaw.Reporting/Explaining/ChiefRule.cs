@@ -10,7 +10,6 @@ public static class ChiefRule
         return inTheWay.Find(rule => rule.Answer == RuleAnswer.Broken) ?? report.Animal.Answer switch
         {
             Answer.Later => inTheWay.MaxBy(rule => rule.TurnsOn ?? LocalDate.MinIsoValue),
-            Answer.Ask when report.Animal.NotBefore is not null => inTheWay.Find(rule => rule.Answer == RuleAnswer.NotMet),
             Answer.Ask => Ask(inTheWay),
             Answer.No => inTheWay.Find(rule => rule.Answer == RuleAnswer.NotMet && rule.TurnsOn is null)
                 ?? inTheWay.Find(rule => rule.Answer == RuleAnswer.NotMet),

@@ -11,8 +11,7 @@ public static class Headline
         {
             Answer.Ready => $"Ready for {list.Days}",
             Answer.OnCourse => $"On course for {list.Days}",
-            Answer.Later => animal.ReadyFrom is { } from ? $"Later: ready from {Dates.Long(from)}" : "Later",
-            Answer.Ask when animal.NotBefore is { } day => $"Ask: not before {Dates.Long(day)}",
+            Answer.Later => $"Later: {WhenLater.Of(report, Dates.Long)}",
             Answer.Ask => $"Ask: {Open(report)}",
             _ when ChiefRule.Of(report) is { Gate: Gate.None, Answer: RuleAnswer.NotMet } chief && animal.NeverTogether.IsEmpty =>
                 $"No: {RuleWords.Told(chief, list)} ({chief.Name})",
@@ -30,10 +29,9 @@ public static class Headline
             Answer.Ready => (on + "she is ", "Ready", ReadySpan(report)),
             Answer.OnCourse => (on + "she is ", "On course", $": Ready {ReachWords.IfNothingHappens(list.Herd, Dates.Long)}."),
             Answer.Later when report.IsTooLate => (on + "the answer is ", "Later", ", and that is too late for this programme."),
+            Answer.Later when animal.ReadyFrom is null => (on + "the answer is ", "Later", ": not on those days, and the records do not say whether then."),
             Answer.Later => (on + "the answer is ", "Later", "."),
-            Answer.Ask when animal.NotBefore is { } day =>
-                (on + "the answer is ", "Ask", $": not before {Dates.Long(day)}{(report.IsTooLate ? ", which is too late for this programme" : "")}, and the records do not say whether then."),
-            Answer.Ask => (on + "the answer is ", "Ask", ": the records do not say."),
+            Answer.Ask => (on + "the answer is ", "Ask", ": no rule forbids her, and the records do not say whether all hold."),
             _ when animal.ForGood => (on + "the answer is ", "No", ", for good: nothing that can still happen changes it."),
             _ => (on + "the answer is ", "No", ": time alone does not change it."),
         };

@@ -8,16 +8,14 @@ public static class Reason
     {
         var (list, animal) = (report.On, report.Animal);
         var chief = ChiefRule.Of(report);
-        var found = chief is null ? "" : Named(chief, RuleWords.Told(chief, list));
+        var found = chief is null ? "" : Named(chief, WhyNotMet(chief, list));
         return animal.Answer switch
         {
             Answer.Ready => Ready(report),
             Answer.OnCourse => ReachWords.IfNothingHappens(list.Herd, list.Long),
             _ when chief is { Answer: RuleAnswer.Broken } => $"{chief.Name}: the rule cannot be read",
-            Answer.Ask when animal.NotBefore is { } day && chief is not null =>
-                $"{found}; {list.Short(day)} at the earliest, {(report.IsTooLate ? "too late" : "not known then")}",
-            Answer.Later when chief is not null => $"{found}{From(report)}{(report.IsTooLate ? ", too late" : "")}",
-            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => Named(chief, NotKnown(chief, list, animal.Settle)),
+            Answer.Later when chief is not null => $"{found}; {WhenLater.Of(report, list.Short)}",
+            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => Named(chief, NotKnown(chief, list, animal.Settle)) + InTime(report),
             Answer.Ask when list.List.IsBroken => "lines of the rule files cannot be read",
             Answer.No when animal.NeverTogether is [var one, var other, ..] => $"{one} and {other} never hold together",
             _ when chief is { Gate: not Gate.None } => GateReason(chief, list),
@@ -29,6 +27,13 @@ public static class Reason
     /// <summary>How many of the list's own rules there are that apply to her.</summary>
     public static int RulesThatApply(AnimalJudgement animal) =>
         animal.Rules.Count(rule => rule.Gate == Gate.None && rule.Answer != RuleAnswer.DoesNotApply && rule.Rule?.OnTheDay != true);
+
+    /// <summary>What was found; of a rule that asks nobody, that it is not known; of one that lapses within the judging days, on which it is good.</summary>
+    private static string WhyNotMet(RuleJudgement rule, ListReport list)
+    {
+        var good = WhenLater.Good(rule, list, list.Short);
+        return (rule.Replaced == IfNotKnown.Exclude ? "not known, and this rule asks nobody" : RuleWords.Told(rule, list)) + (good.Length == 0 ? "" : $"; {good}");
+    }
 
     /// <summary>A rule's name and what was found, without saying one thing twice: <c>Body condition: 3.5, 2 Oct</c>.</summary>
     private static string Named(RuleJudgement rule, string told) =>
@@ -47,8 +52,8 @@ public static class Reason
         return report.Animal.ReadyUntil is { } until ? $"{all}, until {report.On.Short(until)}" : all;
     }
 
-    private static string From(AnimalReport report) =>
-        report.Animal.ReadyFrom is { } from ? $"; ready from {report.On.Short(from)}" : "";
+    private static string InTime(AnimalReport report) => report.IsOutOfTime ? "; no longer in time"
+        : report.LastUsefulDay is { } last && report.On.IsAhead(last) ? $"; by {report.On.Short(last)}" : "";
 
     private static string NotKnown(RuleJudgement rule, ListReport list, IReadOnlyList<Missing> settle)
     {

@@ -31,8 +31,22 @@ public static class SmallestChange
         var lapse = animal.ReadyUntil is { } end ? Ends(report, end) : "";
         var time = animal.ReadyFrom is { } from
             ? $"Time alone: if nothing else happens she is ready from {list.Long(from)}{until}{lapse}."
-            : "Time alone.";
-        return time + HadItBeen(report);
+            : "Time alone is not enough.";
+        return time + ThenAsk(report) + HadItBeen(report);
+    }
+
+    /// <summary>What is still to be asked on the first later stretch on which no rule fails.</summary>
+    private static string ThenAsk(AnimalReport report)
+    {
+        if (report.Animal.NotBefore is not { } day)
+        {
+            return "";
+        }
+
+        var then = Phrases.Sentence(WhenLater.From(day, report.On, report.On.Long));
+        return report.ThenAsk is { IsEmpty: false } ask
+            ? $" {then} no rule fails, and this is still to be asked: {string.Join("; ", ask.Select(missing => MissingWords.Of(missing, report.On)))}."
+            : $" {then} no rule fails, but not all are known: mend what cannot be read.";
     }
 
     /// <summary>Which rule ends the stretch in which she is ready.</summary>

@@ -18,18 +18,20 @@ public static class ToDo
                 $"Show her to the vet on {list.Long(list.List.Choice.JudgedFrom)}, and look up her status again that day: nothing here orders a treatment.",
             Answer.Ready => $"Keep her as she is until {list.Long(list.List.Choice.JudgedTo)}.{OnTheDay(report)}",
             Answer.OnCourse => $"Leave her be, and write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}.{OnTheDay(report)}",
-            Answer.Later when animal.TooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
+            Answer.Later when report.IsTooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
+            Answer.Later when report.ToAsk is { IsEmpty: false } then => $"{Nothing(report)} {Then(report)}: {Phrases.Small(Ask(then, report))}",
             Answer.Later => $"{Nothing(report)} Keep her for then.",
-            Answer.Ask when report.IsTooLate =>
-                $"Nothing helps before {list.Long(animal.NotBefore!.Value)}. Leave her out of this programme, or find out for a later one: {Phrases.Small(Ask(report))}",
-            Answer.Ask => Ask(report),
+            Answer.Ask when report.IsOutOfTime => $"No longer in time for {list.Days}: {Phrases.Small(Ask(animal.Settle, report))}",
+            Answer.Ask => Ask(report.ToAsk is { IsEmpty: false } open ? open : animal.Settle, report),
             _ when animal.ForGood => "Leave her out.",
             _ => $"Leave her out, unless something changes: {Phrases.Small(SmallestChange.Of(report))}",
         };
     }
 
     private static string Nothing(AnimalReport report) =>
-        report.Animal.ReadyFrom is { } from ? $"Nothing helps before {report.On.Long(from)}." : "Nothing helps but time.";
+        (report.Animal.NotBefore ?? report.Animal.ReadyFrom) is { } from ? $"Nothing helps before {report.On.Long(from)}." : "Nothing helps but time.";
+
+    private static string Then(AnimalReport report) => $"If she is wanted {WhenLater.From(report.Animal.NotBefore!.Value, report.On, report.On.Long)}";
 
     private static string OnTheDay(AnimalReport report)
     {
@@ -37,9 +39,11 @@ public static class ToDo
         return rules.Count == 0 ? "" : $" On the day, look for: {Phrases.And(rules)}.";
     }
 
-    private static string Ask(AnimalReport report)
+    private static string By(Missing missing, AnimalReport report) =>
+        !report.IsAskedAfter && report.LastDayFor(missing) is var last && report.On.IsAhead(last) ? $", by {report.On.Long(last)}" : "";
+
+    private static string Ask(ImmutableArray<Missing> settle, AnimalReport report)
     {
-        var settle = report.Animal.Settle;
         if (settle.IsEmpty)
         {
             return "Find out what is not known in the table below.";
@@ -47,6 +51,6 @@ public static class ToDo
 
         var first = settle.FirstOrDefault(missing => missing.SettledBy == SettledBy.Yards) ?? settle[0];
         var more = settle.Length > 1 ? $" Then {Numbers.Count(settle.Length - 1, "more record", "more records")}, below." : "";
-        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {MissingWords.Where(first)}.{more}";
+        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {MissingWords.Where(first)}{By(first, report)}.{more}";
     }
 }

@@ -13,7 +13,7 @@ public static class WhyNot
         {
             Answer.Ready => Closest(report),
             Answer.OnCourse => OnCourse(report),
-            Answer.Ask when animal.NotBefore is not null => $"Not Ready because of {Because(report, RuleAnswer.NotMet, withClauses)}; not Later because {Then(report)}.",
+            Answer.Later when animal.NotBefore is not null => $"Out rather than Ready because of {Because(report, RuleAnswer.NotMet, withClauses)}; {Then(report)}.",
             Answer.Ask when report.InTheWay.Any(rule => rule.Answer == RuleAnswer.Broken) || list.List.IsBroken =>
                 "Ask rather than Ready because lines of the rule files cannot be read, and a broken rule lets no animal through.",
             Answer.Ask => $"Ask rather than Ready because of {Because(report, RuleAnswer.NotKnown, withClauses)}. Ask rather than No because no record rules her out.",
@@ -23,13 +23,13 @@ public static class WhyNot
         };
     }
 
-    /// <summary>What is not known on the first later day on which the rules may hold.</summary>
+    /// <summary>What is not known on the first later stretch on which no rule fails.</summary>
     private static string Then(AnimalReport report)
     {
         var rules = report.OpenThen.Select(rule => rule.Name).ToList();
-        var day = report.On.Long(report.Animal.NotBefore!.Value);
-        return rules.Count == 0 ? $"it is not known whether the rules hold on {day}"
-            : $"{Phrases.And(rules)} {(rules.Count == 1 ? "is" : "are")} not known on {day}";
+        var day = WhenLater.From(report.Animal.NotBefore!.Value, report.On, report.On.Long);
+        return rules.Count == 0 ? $"{day} it is not known whether the rules hold"
+            : $"{day} {Phrases.And(rules)} {(rules.Count == 1 ? "is" : "are")} not known";
     }
 
     private static string Because(AnimalReport report, RuleAnswer answer, bool withClauses)

@@ -26,10 +26,10 @@ public sealed record CountsJson(int Ready, int OnCourse, int Later, int Ask, int
 
 /// <summary>One animal on one list.</summary>
 public sealed record AnimalJson(
-    string Animal, string Answer, string? ReadyFrom, string? ReadyUntil, double Score,
-    IReadOnlyList<string> InTheWay, IReadOnlyList<MissingJson> Settle, IReadOnlyList<RuleJson> Rules);
+    string Animal, string Answer, string? ReadyFrom, string? ReadyUntil, string? NotBefore, double Score,
+    IReadOnlyList<string> InTheWay, IReadOnlyList<MissingJson> Settle, IReadOnlyList<MissingJson> ThenAsk, IReadOnlyList<RuleJson> Rules);
 
-/// <summary>A record that would settle an Ask.</summary>
+/// <summary>A record that would settle an Ask, or that is still to be asked for of a Later.</summary>
 public sealed record MissingJson(string Record, string Reason, string? From, string? To, string SettledBy, int? Line, int? Needed);
 
 /// <summary>One rule's answer.</summary>

@@ -44,9 +44,10 @@ public static class JsonText
         [.. list.List.Animals.Select(animal => Animal(animal, list))]);
 
     private static AnimalJson Animal(AnimalJudgement animal, ListReport list) => new(
-        animal.Number, Keys.Of(animal.Answer), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), animal.Score,
+        animal.Number, Keys.Of(animal.Answer), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), Iso(animal.NotBefore), animal.Score,
         [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)],
         [.. animal.Settle.Select(Missing)],
+        [.. animal.ThenAsk.Select(Missing)],
         [.. animal.Rules.Select(rule => Rule(rule, list))]);
 
     private static MissingJson Missing(Missing missing) => new(

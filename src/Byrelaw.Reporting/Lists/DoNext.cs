@@ -39,11 +39,11 @@ public static class DoNext
 
     private static string Task(FindOut found, ListReport list)
     {
-        var from = found.From is { } day && day > list.Herd.KnownDay ? $", not before {list.Long(day)}" : "";
+        var by = found.IsLater ? $"from {list.Long(found.By)}" : $"by {list.Long(found.By)}";
+        var from = !found.IsLater && found.From is { } day && day > list.Herd.KnownDay ? $", not before {list.Long(day)}" : "";
         var settles = found.Alone == found.Numbers.Count ? found.Alone switch { 1 => "That settles her.", 2 => "That settles both.", _ => "That settles all of them." }
             : found.Alone == 0 ? found.Numbers.Count == 1 ? "She needs more besides." : "Each of them needs more besides."
             : $"That settles {found.Alone} of them; the others need more besides.";
-        return $"{Phrases.Sentence(found.What)}, {found.Where}, for {Numbers.Count(found.Numbers.Count, "animal", "animals")} by "
-            + $"{list.Long(list.List.Choice.JudgedFrom)}{from}: {Phrases.FirstOf(found.Numbers, NumbersShown)}. {settles}";
+        return $"{Phrases.Sentence(found.What)}, {found.Where}, for {Numbers.Count(found.Numbers.Count, "animal", "animals")} {by}{from}: {Phrases.FirstOf(found.Numbers, NumbersShown)}. {settles}";
     }
 }

@@ -5,27 +5,30 @@ namespace Byrelaw.Reporting.Lists;
 /// <param name="Who">In the yards, or a laboratory or time.</param>
 /// <param name="Numbers">The animals, in order.</param>
 /// <param name="Alone">How many of them need nothing else.</param>
+/// <param name="By">The last day on which to begin, so that it is of use; for those who are to be asked about after the judging days only, from when.</param>
+/// <param name="IsLater">Whether it is for those.</param>
 /// <param name="From">The first day it may be dated, for the earliest of them; null for any.</param>
 /// <param name="Where">Who can find out, in words.</param>
-public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> Numbers, int Alone, LocalDate? From, string Where)
+public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> Numbers, int Alone, LocalDate By, bool IsLater, LocalDate? From, string Where)
 {
-    /// <summary>All that would settle an Ask of the list while it can still be of use, what settles most first.</summary>
+    /// <summary>All that would settle an Ask of the list, or a Later that is to be asked about, while it can still be of use; what settles most first.</summary>
     public static IReadOnlyList<FindOut> Of(ListReport list)
     {
-        var asked = list.List.Animals.Where(animal => animal.Answer == Answer.Ask && !new AnimalReport(list, animal).IsTooLate)
-            .SelectMany(animal => animal.Settle.Select(missing => (Animal: animal, Missing: missing, What: WhatFor(animal, missing, list))));
+        var asked = list.List.Animals.Select(animal => new AnimalReport(list, animal)).SelectMany(report => report.ToAsk.Select(missing =>
+            (report.Animal, Missing: missing, What: WhatFor(report.Animal, missing, list), By: report.IsAskedAfter ? report.AskedFor : report.LastDayFor(missing), IsLater: report.IsAskedAfter)));
         return [.. asked
-            .GroupBy(one => (one.What, one.Missing.SettledBy))
+            .GroupBy(one => (one.What, one.Missing.SettledBy, one.By, one.IsLater))
             .Select(group => Group(group.Key.What, group.Key.SettledBy, [.. group], list))
-            .OrderByDescending(found => found.Alone).ThenByDescending(found => found.Numbers.Count).ThenBy(found => found.What, StringComparer.Ordinal)];
+            .OrderBy(found => found.IsLater).ThenByDescending(found => found.Alone).ThenByDescending(found => found.Numbers.Count).ThenBy(found => found.By)
+            .ThenBy(found => found.What, StringComparer.Ordinal)];
     }
 
-    private static FindOut Group(string what, SettledBy who, List<(AnimalJudgement Animal, Missing Missing, string What)> group, ListReport list)
+    private static FindOut Group(string what, SettledBy who, List<(AnimalJudgement Animal, Missing Missing, string What, LocalDate By, bool IsLater)> group, ListReport list)
     {
         var animals = group.Select(one => one.Animal).Distinct().ToList();
-        var alone = animals.Count(animal => animal.Settle.All(missing => WhatFor(animal, missing, list) == what));
+        var alone = animals.Count(animal => new AnimalReport(list, animal).ToAsk.All(missing => WhatFor(animal, missing, list) == what));
         var first = group.Any(one => one.Missing.From is null) ? null : group.Min(one => one.Missing.From);
-        return new FindOut(what, who, [.. animals.Select(animal => animal.Number)], alone, first, MissingWords.Where(group[0].Missing));
+        return new FindOut(what, who, [.. animals.Select(animal => animal.Number)], alone, group[0].By, group[0].IsLater, first, MissingWords.Where(group[0].Missing));
     }
 
     /// <summary>Sampling a mob is one task for all its animals; the mob is named.</summary>

@@ -8,22 +8,24 @@ public static class FindOutPart
     {
         var all = FindOut.Of(list);
         var part = new DocumentBuilder().Heading(2, "What to find out, and for whom");
-        if (all.Count == 0)
+        var late = list.List.Animals.Where(animal => new AnimalReport(list, animal).IsOutOfTime).Select(animal => animal.Number).ToList();
+        if (all.Count == 0 && late.Count == 0)
         {
             return part.Sentence("Nothing: the records answer for everyone.").As("find-out");
         }
 
-        Table(part, "In the yards", "Scan, palpate, score, read the tag, look back in the book", all.Where(found => found.Who == SettledBy.Yards));
-        Table(part, "Laboratory or time", "Sample, send, wait", all.Where(found => found.Who == SettledBy.LaboratoryOrTime));
-        return part.As("find-out");
+        Table(part, list, "In the yards", "Scan, palpate, score, read the tag, look back in the book", all.Where(found => found.Who == SettledBy.Yards));
+        Table(part, list, "Laboratory or time", "Sample, send, wait", all.Where(found => found.Who == SettledBy.LaboratoryOrTime));
+        return (late.Count == 0 ? part : part.Led("No longer in time:", $"{Phrases.And(late)}. What would settle it takes longer than is left."))
+            .As("find-out");
     }
 
-    private static void Table(DocumentBuilder part, string heading, string caption, IEnumerable<FindOut> found)
+    private static void Table(DocumentBuilder part, ListReport list, string heading, string caption, IEnumerable<FindOut> found)
     {
-        var table = new Table(caption, "what to do", "animals", "settles alone", "for");
+        var table = new Table(caption, "what to do", "by when", "animals", "settles alone", "for");
         foreach (var one in found)
         {
-            table.Add(Phrases.Sentence(one.What), $"{one.Numbers.Count}", $"{one.Alone}", string.Join(", ", one.Numbers));
+            table.Add(Phrases.Sentence(one.What), one.IsLater ? $"from {list.Short(one.By)}" : list.Short(one.By), $"{one.Numbers.Count}", $"{one.Alone}", string.Join(", ", one.Numbers));
         }
 
         if (!table.IsEmpty)

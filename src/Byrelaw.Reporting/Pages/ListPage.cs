@@ -31,7 +31,8 @@ public static class ListPage
         var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer)}"));
         var part = new DocumentBuilder().Heading(1, list.Title)
             .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
-            .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}");
+            .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
+            .Sentence($"May be used: {AtBest.Of(list.List)}.");
         if (list.List.IsBroken)
         {
             var places = list.List.BrokenParts.Select(broken => $"{broken.Span.File.Path} line {broken.Span.Line}")
@@ -80,12 +81,14 @@ public static class ListPage
 
     private static Part Later(ListReport list)
     {
-        var dates = list.List.Animals.Where(animal => animal is { Answer: Answer.Later, ReadyFrom: not null }).GroupBy(animal => animal.ReadyFrom!.Value)
-            .OrderBy(group => group.Key).ToList();
-        var table = new Table("Later: ready from which day, if nothing else happens", "from", "animals", "numbers");
-        foreach (var date in dates)
+        var later = list.List.Animals.Where(animal => animal.Answer == Answer.Later)
+            .SelectMany(animal => new[] { (Day: animal.ReadyFrom, Then: "ready, if nothing else happens"), (Day: animal.NotBefore, Then: "to be asked about") }
+                .Where(one => one.Day is not null).Select(one => (one.Day, one.Then, animal.Number)))
+            .GroupBy(one => (Day: one.Day!.Value, one.Then)).OrderBy(group => group.Key.Day).ThenBy(group => group.Key.Then, StringComparer.Ordinal);
+        var table = new Table("Later: from which day, and how sure", "from", "then", "animals", "numbers");
+        foreach (var date in later)
         {
-            table.Add(Dates.Long(date.Key), $"{date.Count()}", string.Join(", ", date.Select(animal => animal.Number)));
+            table.Add(Dates.Long(date.Key.Day), date.Key.Then, $"{date.Count()}", string.Join(", ", date.Select(one => one.Number)));
         }
 
         var part = new DocumentBuilder().Heading(2, "Later, by date");

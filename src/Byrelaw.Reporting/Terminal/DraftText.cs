@@ -20,6 +20,7 @@ public static class DraftText
             var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{list.List.Count(answer)} {AnswerWords.Both(answer)}"));
             text.In(0).Heading(2, list.Title).In(1)
                 .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
+                .Sentence($"May be used: {AtBest.Of(list.List)}.")
                 .Bullets(DoubtLines.Short(list.Herd))
                 .Bullets(DoNext.Of(list).Take(TasksShown)).Gap();
         }

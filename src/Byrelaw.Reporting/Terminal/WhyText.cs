@@ -15,7 +15,7 @@ public static class WhyText
         var known = list.Draft.KnownOn is { } day ? $", as known on {Dates.Long(day)})" : ")";
         var text = new DocumentBuilder()
             .Sentence($"{Wording.Bold(animal.Number)} · {list.Name} for {list.Days} ({ReachWords.Of(list.Herd)}{known}").Gap().In(1)
-            .Sentence(Wording.Bold($"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}{(report.IsTooLate ? ", too late for this programme" : "")}."))
+            .Sentence(Wording.Bold($"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}."))
             .Sentence(WhyNot.Of(report, withClauses: true))
             .Sentence(SmallestChange.Of(report))
             .Sentence(string.Join(" ", DoubtsAboutHer.Of(report)))

@@ -34,8 +34,8 @@ public static class AnswerWords
     {
         Answer.Ready => "all rules hold on the judging days",
         Answer.OnCourse => "all rules hold if nothing happens after the records end",
-        Answer.Later => "not on the judging days, but on later ones",
-        Answer.Ask => "the records do not say; something has to be found out",
+        Answer.Later => "not on the judging days, but later: for sure, or if what is still to be asked turns out well",
+        Answer.Ask => "no rule forbids her, and the records do not say whether all hold; something has to be found out",
         _ => "not, and time alone does not change it",
     };
 }

@@ -21,7 +21,7 @@ public sealed class ExpectationTests
     [InlineData(Cow + "\n  collection on 2026-10-19", "expect donors ask, missing BVD virus")]
     [InlineData(Heifer + "\n  heat 2026-09-28", "expect recipients ready, from 2026-09-28")]
     [InlineData(Heifer + "\n  heat 2026-09-28\n  records to 2026-10-01", "expect recipients on course")]
-    [InlineData(Cow + "\n  heat 2026-09-28\n  not kept lameness", "expect recipients ask, not before 2026-11-02, missing lameness")]
+    [InlineData(Cow + "\n  heat 2026-09-28\n  not kept lameness", "expect recipients later, not before 2026-11-02, missing lameness")]
     [InlineData(Cow + "\n  heat 2026-08-20\n  collection on 2026-10-19", "expect \"Two cool months\" not met, because of heat")]
     [InlineData(Cow + "\n  heat 2026-08-19\n  collection on 2026-10-19", "expect \"Two cool months\" met")]
     public void It_comes_out_as_expected(string animal, string expectation) =>
@@ -44,7 +44,7 @@ public sealed class ExpectationTests
           expect "Settled in milk" met, until 2027-01-01
           expect recipients ready, from 2026-11-02
           expect recipients later, from 2026-11-02
-          expect donors ask, not before 2026-11-02
+          expect donors later, not before 2026-11-02
           expect donors ask, missing BVD virus and calving
 
         example "A heifer"

@@ -62,7 +62,7 @@ public sealed class SideBySideTests
             }
 
             text.Append(CultureInfo.InvariantCulture, $"  expect {list.Choice.List} {WordsOf(animal.Answer)}{Day("from", animal.Answer == Answer.Later ? animal.ReadyFrom : null)}");
-            text.Append(CultureInfo.InvariantCulture, $"{Day("not before", animal.NotBefore)}{Names(animal.Settle.Select(missing => missing.Subject).Distinct())}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{Day("not before", animal.NotBefore)}{Names(animal.Settle.Concat(animal.ThenAsk).Select(missing => missing.Subject).Distinct())}\n");
         }
 
         return text.ToString();

@@ -23,16 +23,19 @@ internal static class AnswersText
         var answer = animal.Answer switch
         {
             Answer.OnCourse => "On course",
-            Answer.Later => $"Later, from {Iso(animal.ReadyFrom)}{(animal.TooLate ? ", too late for this programme" : "")}",
-            Answer.Ask => animal.NotBefore is null ? "Ask" : $"Ask, not before {Iso(animal.NotBefore)}",
+            Answer.Later => "Later" + (animal.ReadyFrom is null ? "" : $", from {Iso(animal.ReadyFrom)}")
+                + (animal.NotBefore is null ? "" : animal.ReadyFrom is null ? $", not before {Iso(animal.NotBefore)}" : $", from {Iso(animal.NotBefore)} if that turns out well")
+                + (animal.TooLate ? ", too late for this programme" : ""),
             Answer.No => animal.ForGood ? "No, for good" : "No",
             _ => animal.Answer.ToString(),
         };
         var rules = animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name).ToList();
         var settle = animal.Settle.Select(missing => missing.Subject).Distinct(StringComparer.Ordinal).ToList();
+        var then = animal.ThenAsk.Select(missing => missing.Subject).Distinct(StringComparer.Ordinal).ToList();
         return answer
             + (rules.Count == 0 ? "" : "; in the way: " + string.Join(", ", rules))
-            + (settle.Count == 0 ? "" : "; would be settled by: " + string.Join(", ", settle));
+            + (settle.Count == 0 ? "" : "; would be settled by: " + string.Join(", ", settle))
+            + (then.Count == 0 ? "" : "; then still to be asked: " + string.Join(", ", then));
     }
 
     private static string Iso(LocalDate? date) => date?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? "never";

@@ -26,12 +26,35 @@ public sealed class AnswerTests
         Farm.With("2026-08-26,7,calving").Answer(EightWeeks, "choose recipients from \"7\", judged from first transfer to final transfer").ShouldBe("Later from 2026-10-21");
 
     [Fact]
+    public void A_rule_that_turns_within_the_judging_days_is_Later_from_its_day_if_it_holds_to_their_end() =>
+        Farm.With("2026-07-01,7,calving").Answer(
+            Timed("From the second day", "between 112 and 200 days"),
+            "choose recipients from \"7\", judged from first transfer to final transfer").ShouldBe("Later from 2026-10-21");
+
+    [Fact]
+    public void A_rule_that_lapses_within_the_judging_days_is_No() =>
+        Farm.With("2026-07-01,7,calving").Answer(
+            Timed("First day", "at most 111 days"), "choose recipients from \"7\", judged from first transfer to final transfer").ShouldBe("No");
+
+    [Fact]
+    public void A_day_within_the_judging_days_is_enough_to_wait_for_though_the_rule_lapses_soon_after() =>
+        Farm.With("2026-07-01,7,calving").Answer(
+            Timed("One day", "between 112 and 112 days"), "choose recipients from \"7\", judged from first transfer to final transfer").ShouldBe("Later from 2026-10-21");
+
+    [Fact]
     public void A_missing_check_is_Ask() =>
         Farm.With("2026-07-01,7,calving").Answer(EightWeeks + Clean, OnTransfer).ShouldBe("Ask");
 
     [Fact]
-    public void A_missing_check_of_one_who_calved_too_lately_is_Ask_not_before() =>
-        Farm.With("2026-09-07,7,calving").Answer(EightWeeks + Clean, OnTransfer).ShouldBe("Ask not before 2026-11-02");
+    public void A_missing_check_of_one_who_calved_too_lately_is_Later_and_asked_for_then() =>
+        Farm.With("2026-09-07,7,calving").Answer(EightWeeks + Clean, OnTransfer).ShouldBe("Later not before 2026-11-02, too late");
+
+    [Fact]
+    public void One_of_whom_all_is_known_later_still_may_be_ready_before_if_what_is_not_known_turns_out_well() =>
+        Farm.With("2026-09-01,7,calving").Answer(
+            EightWeeks + "rule \"Clean or long calved\"\n  needs any of\n    - latest uterine check from 21 days after last calving is clean\n"
+                + "    - at least 90 days since last calving\n  because \"so\"\n  source \"common practice\"\n",
+            OnTransfer).ShouldBe("Later from 2026-11-30 not before 2026-10-27, too late");
 
     [Fact]
     public void A_limit_that_time_cannot_undo_is_No() =>

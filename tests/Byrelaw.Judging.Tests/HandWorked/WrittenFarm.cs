@@ -73,11 +73,11 @@ internal sealed class WrittenFarm : IRuleFiles
     {
         var (reference, judged) = Judge(rules, choose);
         var said = new StringBuilder(reference.Answer.Answer.ToString())
-            .Append(reference.Answer.Answer == Verdicts.Answer.Later ? $" from {Iso(reference.ReadyFrom)}{(reference.TooLate ? ", too late" : "")}" : "")
-            .Append(reference.Answer.NotBefore is { } notBefore ? $" not before {Iso(notBefore)}" : "").ToString();
+            .Append(reference.Answer.Answer == Verdicts.Answer.Later ? (reference.ReadyFrom is { } ready ? $" from {Iso(ready)}" : "") : "")
+            .Append(reference.Answer.NotBefore is { } notBefore ? $" not before {Iso(notBefore)}" : "").Append(reference.TooLate ? ", too late" : "").ToString();
         var other = new StringBuilder(judged.Answer.ToString())
-            .Append(judged.Answer == Verdicts.Answer.Later ? $" from {Iso(judged.ReadyFrom)}{(judged.TooLate ? ", too late" : "")}" : "")
-            .Append(judged.NotBefore is { } judgedNotBefore ? $" not before {Iso(judgedNotBefore)}" : "").ToString();
+            .Append(judged.Answer == Verdicts.Answer.Later ? (judged.ReadyFrom is { } from ? $" from {Iso(from)}" : "") : "")
+            .Append(judged.NotBefore is { } judgedNotBefore ? $" not before {Iso(judgedNotBefore)}" : "").Append(judged.TooLate ? ", too late" : "").ToString();
         other.ShouldBe(said, "the judge, against the reference");
         return said;
     }

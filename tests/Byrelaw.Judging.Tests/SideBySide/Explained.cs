@@ -123,8 +123,8 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
             return $"changes on {judged.ChangesOn}, reference {Said(changes)}";
         }
 
-        var turns = truth != Truth.False ? null : First(
-            from + 1, reference.Days.Last - (to - from), day => Enumerable.Range(day, to - from + 1).All(one => reference.Days.On(one).Truth == Truth.True));
+        var turns = truth != Truth.False ? null : Stretches.Later(from, to, reference.Days.Last)
+            .Where(stretch => reference.Days.Between(stretch.From, stretch.To).All(one => one.Truth == Truth.True)).Select(stretch => (int?)stretch.From).FirstOrDefault();
         if (Date(judged.TurnsOn) != turns)
         {
             return $"turns on {judged.TurnsOn}, reference {Said(turns)}";

@@ -42,7 +42,7 @@ public static class Together
         return null;
     }
 
-    /// <summary>Whether all hold on some later days in a row, as many as are judged.</summary>
-    private static bool Holds(int from, int to, JudgedRule[] rules) => Enumerable.Range(from + 1, Math.Max(0, rules[0].Days.Last - to)).Any(first =>
-        Enumerable.Range(first, to - from + 1).All(day => Array.TrueForAll(rules, rule => rule.Days.On(day).Truth == Truth.True)));
+    /// <summary>Whether all hold on some later stretch.</summary>
+    private static bool Holds(int from, int to, JudgedRule[] rules) => Stretches.Later(from, to, rules[0].Days.Last).Any(stretch =>
+        Enumerable.Range(stretch.From, stretch.To - stretch.From + 1).All(day => Array.TrueForAll(rules, rule => rule.Days.On(day).Truth == Truth.True)));
 }

@@ -37,7 +37,7 @@ public sealed class ExampleReadingTests
           records to 2026-10-01
           expect "Eight weeks calved" not met, until 2026-11-02, because of calving and cycling, missing BVD virus
           expect cycling true
-          expect recipients ask, not before 2026-11-02, missing born
+          expect recipients later, not before 2026-11-02, missing born
         """;
 
     [Fact]
@@ -57,7 +57,7 @@ public sealed class ExampleReadingTests
         (example.JudgedFrom, example.JudgedTo, example.RecordsTo).ShouldBe((new LocalDate(2026, 10, 19), new LocalDate(2026, 10, 20), new LocalDate(2026, 10, 1)));
         example.Expectations.Select(expectation => (expectation.Of, expectation.Name, expectation.Answer)).ShouldBe([
             (ExpectationOf.Rule, "Eight weeks calved", ExpectedAnswer.NotMet), (ExpectationOf.Define, "cycling", ExpectedAnswer.True),
-            (ExpectationOf.List, "recipients", ExpectedAnswer.Ask)]);
+            (ExpectationOf.List, "recipients", ExpectedAnswer.Later)]);
         example.Expectations[0].Until.ShouldBe(new LocalDate(2026, 11, 2));
         example.Expectations[0].BecauseOf.ShouldBe(["calving", "cycling"]);
         example.Expectations[0].Missing.ShouldBe(["BVD virus"]);

@@ -21,7 +21,7 @@ public sealed class JsonTextTests
         Keys(list.GetProperty("counts")).ShouldBe(["ready", "on_course", "later", "ask", "no"]);
         foreach (var animal in list.GetProperty("animals").EnumerateArray())
         {
-            Keys(animal).ShouldBe(["animal", "answer", "ready_from", "ready_until", "score", "in_the_way", "settle", "rules"]);
+            Keys(animal).ShouldBe(["animal", "answer", "ready_from", "ready_until", "not_before", "score", "in_the_way", "settle", "then_ask", "rules"]);
             foreach (var rule in animal.GetProperty("rules").EnumerateArray())
             {
                 Keys(rule).ShouldBe(["rule", "answer", "expected", "turns_on", "found", "basis", "evidence"]);

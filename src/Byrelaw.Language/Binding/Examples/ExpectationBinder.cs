@@ -17,6 +17,11 @@ internal static class ExpectationBinder
             context.Problems.Add(ExampleProblems.NotAnAnswerOf(line.AnswerSpan, line.Answer, of));
         }
 
+        if (of == ExpectationOf.List && line.Answer != ExpectedAnswer.Later && line.Clauses.FirstOrDefault(clause => clause.Kind == ExpectClause.NotBefore) is { } early)
+        {
+            context.Problems.Add(ExampleProblems.NotBeforeOfAnother(early.Span, line.AnswerSpan, line.Answer));
+        }
+
         var expectation = new Expectation(of, name, line.Answer, line.Span)
         {
             From = Day(context, line, ExpectClause.From, "from", of, true),

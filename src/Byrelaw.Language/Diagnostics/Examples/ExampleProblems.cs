@@ -22,9 +22,14 @@ internal static class ExampleProblems
         .OrAny(Instead(at, Same(answer, of)));
 
     public static Diagnostic ClauseHasNoPlace(SourceSpan at, string words, ExpectationOf of) => Problem.Error(
-        "B1006", at, $"`{words}` says nothing of {Sort(of)}", "only a list has a day before which it asks",
+        "B1006", at, $"`{words}` says nothing of {Sort(of)}", "only a list has a day before which nobody is asked about",
         "what can be said of it: `from` and `until` with a day, `because of` with kinds, facts or defined conditions, and `missing`")
         .Or(new Proposal(at, "until" + at.Text[words.Length..]));
+
+    public static Diagnostic NotBeforeOfAnother(SourceSpan at, SourceSpan answerAt, ExpectedAnswer answer) => Problem.Error(
+        "B1023", at, $"`not before` says nothing of `{ExpectedAnswerWords.Of(answer)}`", "it goes with `later`: until then she is not asked about",
+        answer == ExpectedAnswer.Ask ? "did you mean `later`?" : null)
+        .OrAny(Instead(answerAt, answer == ExpectedAnswer.Ask ? "later" : null));
 
     public static Diagnostic ClauseTwice(SourceSpan at, string words) => Problem.Error("B1007", at, $"`{words}` stands twice", "once is enough");
 

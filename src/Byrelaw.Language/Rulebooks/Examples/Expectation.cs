@@ -13,7 +13,7 @@ public sealed record Expectation(ExpectationOf Of, string Name, ExpectedAnswer A
     /// <summary>The first day with another answer; null where nothing is expected of it.</summary>
     public LocalDate? Until { get; init; }
 
-    /// <summary>Of a list's Ask: the first later day on which the rules may hold; null where nothing is expected of it.</summary>
+    /// <summary>Of a list's Later: the first later day on which no rule fails, and she is still to be asked about; null where nothing is expected of it.</summary>
     public LocalDate? NotBefore { get; init; }
 
     /// <summary>Kinds, facts and defined conditions that the answer rests on; of a list: rules that stand in the way. Empty where nothing is expected of it.</summary>

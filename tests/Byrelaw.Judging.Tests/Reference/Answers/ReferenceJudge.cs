@@ -48,11 +48,15 @@ public sealed class ReferenceJudge
             AllStrict = strict,
             ReadyFrom = readyFrom,
             ReadyUntil = readyUntil,
-            TooLate = _rulebook.Programme.FinalTransfer is { } final && answer.LaterFrom > DayNumber.Of(final),
+            TooLate = new[] { answer.LaterFrom, answer.NotBefore }.Min() > LastTransfer,
             Prefers = [.. prefers.Select(prefer => (prefer.Prefer.Name, prefer.Truth))],
             Score = prefers.Where(prefer => prefer.Truth == Truth.True).Sum(prefer => prefer.Prefer.Counts),
         };
     }
+
+    /// <summary>"From the day after the last session's transfers on, t or u reads 'too late for this programme'."</summary>
+    private int? LastTransfer => _rulebook.Programme!.Date("final transfer") is not { } final ? null
+        : DayNumber.Of(final) + (_rulebook.Programme.Aims.Collections is { Length: > 1 } collections ? DayNumber.Of(collections[^1]) - DayNumber.Of(collections[0]) : 0);
 
     private (int From, int To) JudgingDays(Choice choice) =>
         _on is { } day ? (DayNumber.Of(day), DayNumber.Of(day)) : (DayNumber.Of(choice.JudgedFrom), DayNumber.Of(choice.JudgedTo));
@@ -126,7 +130,7 @@ public sealed class ReferenceJudge
     /// <summary>The stretch with the judging days, or for Later the first later one.</summary>
     private static (int? From, int? Until) ReadyStretch(AnswerWithDates answer, ByDay<Truth> all, int judged)
     {
-        if (answer.Answer is not (Answer.Ready or Answer.OnCourse or Answer.Later))
+        if (answer.Answer is not (Answer.Ready or Answer.OnCourse) && answer.LaterFrom is null)
         {
             return (null, null);
         }
