@@ -54,6 +54,12 @@ public sealed record MadeUpHerd(ImmutableArray<MadeUpAnimal> Animals, ImmutableA
             spells[i] = spells[i] with { Line = files.LineOfRow(spells[i].Line) };
         }
 
+        var gaps = herd.Coverage.Gaps;
+        for (var i = 0; i < gaps.Length; i++)
+        {
+            gaps[i] = gaps[i].IsLostStart ? gaps[i] with { Line = files.LineOfRow(gaps[i].Line) } : gaps[i];
+        }
+
         herd.Details.Renumber(files.LineOfRow);
         Rename(herd.Mobs.Lines, files.LineOfRow);
         Rename(herd.AnimalLines, files.LineOfAnimal);

@@ -46,8 +46,9 @@ internal sealed class HerdDays
     /// <summary>From this day on, nothing about a kind's coverage changes for any animal but by her leaving.</summary>
     public int SettledFrom(int kind) => _settledFrom[kind];
 
-    /// <summary>The same herd, where a row about a mob or the herd that begins a spell is no entry of each animal's: it is the mob's.</summary>
-    public HerdDays Own => _own ??= Herd.MobRows.Spells.Length == 0 ? this : new HerdDays(WithOwnStarts(Herd));
+    /// <summary>The same herd, where a row about a mob or the herd that begins a spell is no entry of each animal's: it is the mob's. Nor is a
+    /// start that is not on record: what it may have begun is over at its end.</summary>
+    public HerdDays Own => _own ??= Herd.MobRows.Spells.Length == 0 && !Array.Exists(Coverage.Gaps, gap => gap.IsLostStart) ? this : new HerdDays(WithOwnStarts(Herd));
 
     /// <summary>Which mob an animal was in, as far as the farm says that all moves are on record.</summary>
     public Whereabouts Where => _where ??= new Whereabouts(this);
@@ -76,7 +77,7 @@ internal sealed class HerdDays
             starts[spell.From.Id] = true;
         }
 
-        return herd.With(runs, herd.Coverage.Without(gap => gap.Kind >= 0 && starts[gap.Kind] && herd.MobRows.Lines.Contains(gap.Line)));
+        return herd.With(runs, herd.Coverage.Without(gap => gap.IsLostStart || (gap.Kind >= 0 && starts[gap.Kind] && herd.MobRows.Lines.Contains(gap.Line))));
     }
 
     /// <summary>Whether every one of these days is covered; no day at all is.</summary>

@@ -120,7 +120,7 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
         edge = mayBeGrown > day ? Math.Min(edge, mayBeGrown) : edge;
         edge = isGrown > day ? Math.Min(edge, isGrown) : edge;
         edge = Math.Min(edge, Math.Min(days.Own.NextEdge(male, spell.From.Id, day), new DayAfterEdges(days.Own, male, spell.Until.Id).Next(day)));
-        edge = Math.Min(edge, new SpellEndEdges(own.Endings, male).Next(day));
+        edge = Math.Min(edge, Math.Min(new SpellEndEdges(own.Endings, male).Next(day), new LostStartEdges(own.Lost, male).Next(day)));
         return edge == int.MaxValue ? Day.End + 1 : edge;
     }
 

@@ -4,13 +4,17 @@ namespace Byrelaw.Judging.Spells;
 /// <param name="days">The herd as each animal's own rows begin spells.</param>
 /// <param name="spell">Which.</param>
 /// <param name="endings">What ends it without a row.</param>
-internal sealed class OwnSpell(HerdDays days, Spell spell, SpellEnds endings)
+/// <param name="lost">Starts that are not on record.</param>
+internal sealed class OwnSpell(HerdDays days, Spell spell, SpellEnds endings, LostStartDays lost)
 {
     private readonly int _from = spell.From.Id;
     private readonly int _until = spell.Until.Id;
 
     /// <summary>What ends it without a row.</summary>
     public SpellEnds Endings => endings;
+
+    /// <summary>Starts that are not on record.</summary>
+    public LostStartDays Lost => lost;
 
     /// <summary>Walks through her starts and ends, day by day of change, for the last day on which she surely was in it, and the last on
     /// which she may have been; int.MinValue for none.</summary>
@@ -110,6 +114,12 @@ internal sealed class OwnSpell(HerdDays days, Spell spell, SpellEnds endings)
         {
             walk.Maybe = Math.Max(walk.Maybe, to);
             doubts?.Matters();
+        }
+
+        if (lost.Last(animal, Math.Max(low, from), to) is var mayHaveRun and > int.MinValue)
+        {
+            walk.Maybe = Math.Max(walk.Maybe, mayHaveRun);
+            doubts?.LostStart(lost.First(animal, mayHaveRun), mayHaveRun);
         }
 
         walk.State |= start <= to ? SpellState.In : 0;

@@ -11,7 +11,7 @@ internal sealed class SpellDays
     public SpellDays(HerdDays days, Spell spell)
     {
         (_days, _spell) = (days, spell);
-        _own = new OwnSpell(days.Own, spell, new SpellEnds(days.Herd, spell));
+        _own = new OwnSpell(days.Own, spell, new SpellEnds(days.Herd, spell), new LostStartDays(days.Herd, spell));
         _mobs = new MobSpells(days, spell, _own);
     }
 
@@ -31,12 +31,12 @@ internal sealed class SpellDays
     /// <summary>The days on which this may change for an animal.</summary>
     public SpellEdges Edges(int animal) => new(
         new OwnEdges(_days, animal, _spell.From.Id), new DayAfterEdges(_days, animal, _spell.Until.Id), new AfterKnownEdges(_days.KnownDay),
-        new SpellEndEdges(_own.Endings, animal), _mobs.Edges(animal));
+        new SpellEndEdges(_own.Endings, animal), new LostStartEdges(_own.Lost, animal), _mobs.Edges(animal));
 }
 
 /// <summary>The days on which it may change whether an animal is in a spell.</summary>
-internal readonly struct SpellEdges(OwnEdges starts, DayAfterEdges ends, AfterKnownEdges known, SpellEndEdges without, MobSpellEdges mobs) : IEdges
+internal readonly struct SpellEdges(OwnEdges starts, DayAfterEdges ends, AfterKnownEdges known, SpellEndEdges without, LostStartEdges lost, MobSpellEdges mobs) : IEdges
 {
     public int Next(int day) => Math.Min(
-        Math.Min(Math.Min(starts.Next(day), ends.Next(day)), known.Next(day)), Math.Min(without.Next(day), mobs.Next(day)));
+        Math.Min(Math.Min(starts.Next(day), ends.Next(day)), known.Next(day)), Math.Min(Math.Min(without.Next(day), lost.Next(day)), mobs.Next(day)));
 }

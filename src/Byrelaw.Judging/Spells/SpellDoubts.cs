@@ -44,6 +44,9 @@ internal sealed class SpellDoubts(HerdDays days, int animal, int from, int until
         }
     }
 
+    /// <summary>She may have been in it by a start that is not on record.</summary>
+    public void LostStart(int first, int last) => _missing[0] = Together(_missing[0], (first, last));
+
     /// <summary>It is known again what she is.</summary>
     public void Known() => (_open[0], _open[1]) = (Nothing, Nothing);
 

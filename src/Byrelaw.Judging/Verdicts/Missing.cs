@@ -21,6 +21,9 @@ public enum MissingReason : byte
     /// <summary>A row could not be read that may have said it.</summary>
     UnreadableRow,
 
+    /// <summary>A row ends what nothing on record began; it is that row's line.</summary>
+    StartNotOnRecord,
+
     /// <summary>Something is on record, and a detail of it, blank or not readable, would tell whether it is what is asked for.</summary>
     DetailNotKnown,
 

@@ -62,7 +62,8 @@ internal static class CoverageBuilder
         return first;
     }
 
-    private static int[][] NeededFrom(Vocabulary vocabulary, AnimalRow[] animals)
+    /// <summary>As <see cref="Coverage.NeededFrom"/>.</summary>
+    public static int[][] NeededFrom(Vocabulary vocabulary, AnimalRow[] animals)
     {
         var byAge = new Dictionary<TimeLength, int[]>();
         var fromBirth = Array.ConvertAll(animals, animal => animal.BornFirst);

@@ -65,6 +65,9 @@ internal sealed class HerdBuilder
     /// <summary>Rows of animals that they cannot be about.</summary>
     public IReadOnlyList<WrongAnimal> Wrong { get; }
 
+    /// <summary>Rows that end what never began, though the farm says that it writes down what begins it.</summary>
+    public IReadOnlyList<RowInDoubt> EndsWithoutStart { get; private set; } = [];
+
     /// <summary>Samples of mobs that stand there twice: those that are passed over.</summary>
     public List<GroupRow> SameSample { get; } = [];
 
@@ -117,7 +120,9 @@ internal sealed class HerdBuilder
         room.Make();
         MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
         GroupRuns = [.. _vocabulary.ById.Select(kind => KindRuns.OfGroups(kind, kind is EventKind ? [] : FilteredRuns.OfMobs(kind, groups, Details)))];
-        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob)), _gaps.Gaps);
+        var lost = new LostStarts(_vocabulary, this, CoverageBuilder.NeededFrom(_vocabulary, _animals), _gaps.Gaps).Find();
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob)), [.. _gaps.Gaps, .. lost.Gaps]);
+        EndsWithoutStart = [.. lost.Rows.Where(row => Coverage.Since[row.Kind] <= row.Row.Day).Select(row => row.Row)];
     }
 
     private void TakeOutImpossible() => Parallel.For(0, _vocabulary.Kinds.Length, kind =>

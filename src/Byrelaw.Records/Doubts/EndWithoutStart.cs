@@ -6,6 +6,7 @@ internal static class EndWithoutStart
 {
     public static IEnumerable<Doubt> Find(Herd herd)
     {
+        var coverage = herd.Coverage.Without(gap => gap.IsLostStart);
         foreach (var spell in herd.Vocabulary.Spells.Where(spell => spell.Until != herd.Vocabulary.Calving))
         {
             var starts = herd.Runs[spell.From.Id];
@@ -14,14 +15,14 @@ internal static class EndWithoutStart
                 var after = herd.BornEarliest[animal];
                 foreach (var i in Entries.Of(ends, animal))
                 {
-                    var isKept = herd.Coverage.Covers(animal, spell.From.Id, after, ends.Days[i], strict: true);
+                    var isKept = coverage.Covers(animal, spell.From.Id, after, ends.Days[i], strict: true);
                     if (isKept && !AnyIn(starts.DaysOf(animal), after, ends.Days[i]))
                     {
                         yield return new Doubt(
                             "R0209", ends.Lines[i], DoubtfulCell.Kind,
                             $"{spell.Until.Name} of {herd.Numbers[animal]} without {spell.From.Name} before it",
                             $"expected {spell.From.Name} to be on record too",
-                            "write the row that is missing: without it the days before do not count");
+                            "write the row that is missing: without it she may have been so on any day before, back to the last end, or to when she joined");
                     }
 
                     after = ends.Days[i];

@@ -44,8 +44,19 @@ public sealed class Coverage
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
     public Hole[] Holes { get; init; } = [];
 
-    /// <summary>All gaps, by (kind, animal, day).</summary>
-    public required Gap[] Gaps { get; init; }
+    /// <summary>All gaps, by (kind, animal, first day).</summary>
+    public required Gap[] Gaps
+    {
+        get;
+        init
+        {
+            field = value;
+            _latest = LatestDays(value);
+        }
+    }
+
+    // By gap: the last day of it, and of those before it of the same kind and animal.
+    private readonly int[] _latest = [];
 
     /// <summary>By kind id: whether any gap touches it. Where false, <see cref="Gaps"/> need not be looked at.</summary>
     public required bool[] HasGaps { get; init; }
@@ -193,15 +204,25 @@ public sealed class Coverage
     private int NextEdgeOf(int kind, int animal, int day)
     {
         var first = Place(kind, animal, Day.Start);
-        if (first == Gaps.Length || Gaps[first].Kind != kind || Gaps[first].Animal != animal)
+        if (!IsOf(first, kind, animal))
         {
             return int.MaxValue;
         }
 
-        var edge = Gaps[first].To == Day.End ? Day.End + 1 : int.MaxValue;
-        var next = Place(kind, animal, Math.Max(day, Day.Start + 1));
-        return next == Gaps.Length || Gaps[next].Kind != kind || Gaps[next].Animal != animal ? edge
-            : Math.Min(edge, Gaps[next].From > day ? Gaps[next].From : Gaps[next].To + 1);
+        // One of any day leaves every day in doubt.
+        if (Gaps[first].To == Day.End && Gaps[first].From <= Day.Start)
+        {
+            return Day.End + 1;
+        }
+
+        var next = Place(kind, animal, Math.Max(day, Day.Start) + 1);
+        var edge = IsOf(next, kind, animal) ? Gaps[next].From : int.MaxValue;
+        for (var place = next - 1; place >= first && _latest[place] >= day; place--)
+        {
+            edge = Gaps[place].To >= day ? Math.Min(edge, Gaps[place].To + 1) : edge;
+        }
+
+        return edge;
     }
 
     /// <summary>The same, of rows whose kind can be read only.</summary>
@@ -211,22 +232,25 @@ public sealed class Coverage
         return HasGaps[kind] && from <= to && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to));
     }
 
-    /// <summary>A gap is of one day or of any day, and those of any day stand first.</summary>
+    /// <summary>Of those that begin by the last day, one reaches to the first.</summary>
     private bool AnyOf(int kind, int animal, int from, int to)
     {
-        var first = Place(kind, animal, Day.Start);
-        if (first == Gaps.Length || Gaps[first].Kind != kind || Gaps[first].Animal != animal)
+        var last = Place(kind, animal, Math.Min(to, Day.End) + 1) - 1;
+        return IsOf(last, kind, animal) && _latest[last] >= from;
+    }
+
+    private bool IsOf(int place, int kind, int animal) => place >= 0 && place < Gaps.Length && Gaps[place].Kind == kind && Gaps[place].Animal == animal;
+
+    private static int[] LatestDays(Gap[] gaps)
+    {
+        var latest = new int[gaps.Length];
+        for (var place = 0; place < gaps.Length; place++)
         {
-            return false;
+            var isSame = place > 0 && gaps[place - 1].Kind == gaps[place].Kind && gaps[place - 1].Animal == gaps[place].Animal;
+            latest[place] = isSame ? Math.Max(latest[place - 1], gaps[place].To) : gaps[place].To;
         }
 
-        if (Gaps[first].To == Day.End)
-        {
-            return true;
-        }
-
-        var next = Place(kind, animal, from);
-        return next < Gaps.Length && Gaps[next].Kind == kind && Gaps[next].Animal == animal && Gaps[next].From <= to;
+        return latest;
     }
 
     /// <summary>The place of the first gap that is not before this one.</summary>

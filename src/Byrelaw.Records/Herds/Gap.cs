@@ -3,7 +3,7 @@ namespace Byrelaw.Records.Herds;
 /// <summary>
 /// What a row that could not be read might have said. It suspends coverage; for a lookup it is a
 /// sample with result not known in every window that its date could fall in.
-/// It is dated on one day, or on any.
+/// It is dated on one day, on one of several, or on any.
 /// </summary>
 /// <param name="Animal">Whose; -1 for any animal.</param>
 /// <param name="Kind">The kind's id; -1 for any kind.</param>
@@ -14,4 +14,7 @@ public readonly record struct Gap(int Animal, int Kind, int From, int To, int Li
 {
     /// <summary>Whether it is an entry, or a gap, of another animal that may be the same one.</summary>
     public bool IsOfDouble { get; init; }
+
+    /// <summary>Whether it is the start of a spell that is not on record, though its end is, or may be: <see cref="Line"/> is the end's.</summary>
+    public bool IsLostStart { get; init; }
 }

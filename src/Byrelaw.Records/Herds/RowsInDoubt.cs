@@ -38,6 +38,9 @@ public enum RowDoubt
 
     /// <summary>A parity, or the day that it is of, that cannot be read.</summary>
     ParityUnreadable,
+
+    /// <summary>The end of a spell, and no start before it.</summary>
+    EndWithoutStart,
 }
 
 /// <summary>A row of one of the two files.</summary>

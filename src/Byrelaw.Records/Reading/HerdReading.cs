@@ -70,6 +70,7 @@ internal sealed class HerdReading
         _doubted.AddRange(late.BornTooEarly.Select(line => (RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));
         _doubted.AddRange(builder.SameSample.Select(row => (RowDoubt.SameSample, new RowInDoubt(-1, row.Day, row.Line))));
         _doubted.AddRange(builder.Wrong.Select(row => (row.Left is null ? RowDoubt.NotForMales : RowDoubt.AfterLeaving, new RowInDoubt(row.Animal, row.Day, row.Line))));
+        _doubted.AddRange(builder.EndsWithoutStart.Select(row => (RowDoubt.EndWithoutStart, row)));
         if (days.IsFarAhead)
         {
             _doubted.AddRange(builder.Impossible.Where(row => row.Born is null).Select(row => (RowDoubt.FarAhead, new RowInDoubt(row.Gap.Animal, Day.Start, row.Gap.Line))));

@@ -63,6 +63,10 @@ internal static class RowDoubtWords
             $"{(count == 1 ? "A parity" : "Parities")} that cannot be read, or not of which day {(count == 1 ? "it is" : "they are")}: {where}",
             $"{(count == 1 ? "It" : "They")} may be higher than the calvings on record, so calvings are not known of {(count == 1 ? "her" : "these animals")} on any day.",
             "Write a number from 0 to 20 there, and a day such as 2026-09-01; a blank cell says that her calvings are to be counted."),
+        RowDoubt.EndWithoutStart => new("end_without_start",
+            $"{(count == 1 ? "A row ends" : $"{count} rows end")} what nothing on record began: {where}",
+            "When it began is not known: on any day since the last such end, or since the animal joined or was old enough.",
+            $"Write the {(count == 1 ? "row" : "rows")} that began it, such as the bull’s coming."),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt.Why, "a reason without words"),
     };
 

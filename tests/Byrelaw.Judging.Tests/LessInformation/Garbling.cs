@@ -51,21 +51,23 @@ public static class Garbling
             let row = one.Farm.Animals[i]
             from column in Gen.Int[one.Farm.Events.Any(other => IsTooEarly(other, row)) || IsTooYoungForHerParity(one, row) ? 1 : 0, 3 + row.Facts.Length]
             from text in column == Parity ? Gen.Const("n/a") : Gen.OneOf("", "n/a")
-            select column == Sex && one.Farm.Events.Any(other => other.Animal == row.Number && IsOfAWrongAnimal(one, other))
+            select (column == Sex && one.Farm.Events.Any(other => other.Animal == row.Number && IsOfAWrongAnimal(one, other)))
+                || (column == Mob && one.Farm.Events.Any(other => other.Animal.StartsWith("mob:", StringComparison.Ordinal) && IsTooEarly(other, row)))
                 ? null
                 : one with { Farm = one.Farm with { Animals = one.Farm.Animals.SetItem(i, Garbled(row, column, text)) } };
     }
 
     private const int Sex = 1;
 
+    /// <summary>Without it, what a mob's row says of her before the age at which it may happen is taken not to be hers.</summary>
+    private const int Mob = 2;
+
     /// <summary>A blank parity says "count the calvings", which is another thing to say, not less.</summary>
     private const int Parity = 3;
 
-    /// <summary>Whether it says of a male what only females have, or anything of one that has left for good, or is what shows that of another row; or
-    /// ends a spell that never began.</summary>
+    /// <summary>Whether it says of a male what only females have, or anything of one that has left for good, or is what shows that of another row.</summary>
     private static bool IsOfAWrongAnimal(JudgingCase one, EventRow row) =>
-        (row.Kind == "bull out" && !one.Farm.Events.Any(other => other.Animal == row.Animal && other.Kind == "bull in" && string.CompareOrdinal(other.Date, row.Date) <= 0))
-        || one.Farm.Animals.Any(animal => animal.Number == row.Animal && animal.Sex is "M" or "steer")
+        one.Farm.Animals.Any(animal => animal.Number == row.Animal && animal.Sex is "M" or "steer")
         || one.Farm.Events.Any(other => other.Animal == row.Animal
             && ((other.Kind == "death" && string.CompareOrdinal(other.Date, row.Date) < 0) || (row.Kind == "death" && string.CompareOrdinal(row.Date, other.Date) < 0)));
 

@@ -84,6 +84,8 @@ internal static class InventedDoubts
         ("not for males", Rows(RowDoubt.NotForMales, Row(6, 30))),
         ("after leaving", Rows(RowDoubt.AfterLeaving, Row(5, 30), Row(5, 31))),
         ("bought without a day", Rows(RowDoubt.BoughtWithoutDay, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true))),
+        ("an end without its start", Rows(RowDoubt.EndWithoutStart, Row(2, 14))),
+        ("ends without their starts", Rows(RowDoubt.EndWithoutStart, Row(2, 14), Row(3, 15))),
         ("parity unreadable", Rows(RowDoubt.ParityUnreadable, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true), new RowInDoubt(3, Day.Start, 5, IsOfAnimals: true))),
         ("parity too high", new ParityTooHigh([2])),
         ("parities too high", new ParityTooHigh([2, 4])),

@@ -44,7 +44,9 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
         .Select(row => Of(row, kind));
 
     /// <summary>One row that could not be read.</summary>
-    public static Missing Of(Unread row, Kind kind) => new(
+    public static Missing Of(Unread row, Kind kind) => row.LostTo is { } last
+        ? new(MissingReason.StartNotOnRecord, kind.Name, row.LostFrom is { } first ? DayNumber.Date(first) : null, DayNumber.Date(last), SettledBy.Yards, row.Line)
+        : new(
         MissingReason.UnreadableRow, kind.Name, row.Day is { } from ? DayNumber.Date(from) : null, row.Day is { } to ? DayNumber.Date(to) : null,
         SettledBy.Yards, row.Line);
 

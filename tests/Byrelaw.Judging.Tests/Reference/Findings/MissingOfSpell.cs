@@ -21,7 +21,7 @@ public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection
         }
 
         return knowledge.Windows.Possible(condition.Windows, moment.Animal, moment.Day, moment.Strict)?.MinBy(stretch => stretch.From) is not { } days
-            || knowledge.Spells.IsKnown(condition.Spell, moment.Animal, condition.Windows.IsEmpty ? moment.Day : days.From, days.To, Covers) ? null
+            || knowledge.Spells.IsKnown(condition.Spell, moment.Animal, condition.Windows.IsEmpty ? moment.Day : days.From, days.To, Covers, lost => said.Contains(MissingDays.Of(lost, condition.Spell.From))) ? null
             : $"what is missing would not settle it: {string.Join(", ", said)}";
     }
 
@@ -35,7 +35,7 @@ public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection
         }
 
         var kinds = new[] { condition.Spell.From, condition.Spell.Until }.Where(kind => missing.Subject is "born" || kind.Name == missing.Subject);
-        return missing.Reason == MissingReason.UnreadableRow
+        return missing.Reason is MissingReason.UnreadableRow or MissingReason.StartNotOnRecord
             ? kinds.Any(kind => _days.Unread(kind, knowledge.Coverage.Dawn, moment.Day).Contains(missing))
             : kinds.Any(kind => !knowledge.Coverage.Keeps(
                 moment.Animal, kind, missing.From is { } from ? DayNumber.Of(from) : knowledge.Coverage.Dawn, missing.To is { } to ? DayNumber.Of(to) : moment.Day));
@@ -47,7 +47,7 @@ public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection
         && Unread(kind, day).All(said.Contains);
 
     /// <summary>A mob's row that begins a spell is the mob's, and no doubt of hers.</summary>
-    private IEnumerable<Missing> Unread(Kind kind, int day) => _days.Unread(kind, day, day)
+    private IEnumerable<Missing> Unread(Kind kind, int day) => _days.Unread(kind, day, day).Where(missing => missing.Reason != MissingReason.StartNotOnRecord)
         .Where(missing => !knowledge.Farm.Unread.Any(row => row.OfGroup && row.Line == missing.Line && kind.Id == condition.Spell.From.Id));
 
     private bool IsOf(Missing missing, Kind kind, int day) => missing.Reason switch

@@ -20,7 +20,7 @@ public sealed class SpellReference
 
         // "A mob's or herd's `bull out` is also an entry of each member's, its `bull in` is not": whose it is, then, is no doubt of hers.
         var starts = vocabulary.Spells.Select(spell => spell.From.Id).ToHashSet();
-        var own = new CoverageReference(farm, keeping, coverage.Dawn, coverage.Dusk, calving: null, row => row.OfGroup && row.Kind is { } kind && starts.Contains(kind.Id));
+        var own = new CoverageReference(farm, keeping, coverage.Dawn, coverage.Dusk, calving: null, row => row.LostTo is not null || (row.OfGroup && row.Kind is { } kind && starts.Contains(kind.Id)));
         var endings = new SpellEndsReference(farm, keeping);
         _where = new WhereReference(farm, coverage, keeping, vocabulary.MobMove);
         _own = new OwnSpellReference(farm, own, endings);
@@ -83,7 +83,7 @@ public sealed class SpellReference
     }
 
     /// <summary>Whether it would be known of her own spells on all days from one to another, did these say which kinds cover which days.</summary>
-    public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers) => _own.IsKnown(spell, animal, from, to, covers);
+    public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers, Predicate<Unread> settles) => _own.IsKnown(spell, animal, from, to, covers, settles);
 
     /// <summary>No calf too young for a bull runs with one. Where her mob is not known, she may be in any: the same for all, or not known.</summary>
     private Truth OfHerMob(Spell spell, int animal, int day, bool strict)

@@ -46,12 +46,18 @@ public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
     /// <summary>A row that can be read, of a mob: only whose it is nobody can say.</summary>
     public bool OfGroup { get; init; }
 
+    /// <summary>For a start that is not on record though its end is: the first day on which it may have been; null for any.</summary>
+    public int? LostFrom { get; init; }
+
+    /// <summary>The same: the last; null for what is no such start.</summary>
+    public int? LostTo { get; init; }
+
     /// <summary>It may be hers: nothing happened to her before she was born.</summary>
     public bool MayBeOf(AnimalAsRead animal) => (Animal is null || Animal == animal.Index) && !(Day < animal.BornFirst);
 
     public bool MayBeA(Kind kind) => Kind is null || Kind.Id == kind.Id;
 
-    public bool MayBeIn(int from, int to) => from <= to && (Day is not { } day || (day >= from && day <= to));
+    public bool MayBeIn(int from, int to) => from <= to && (LostTo is { } last ? last >= from && !(LostFrom > to) : Day is not { } day || (day >= from && day <= to));
 
     /// <summary>It may have brought her into the herd.</summary>
     public bool MayJoin => Kind is null or EventKind { Effect: HerdEffect.Joins };

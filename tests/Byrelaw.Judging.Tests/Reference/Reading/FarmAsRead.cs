@@ -47,6 +47,8 @@ public sealed class FarmAsRead
         {
             (_byAnimalAndKind[row.Animal, row.Kind.Id] ??= []).Add(row);
         }
+
+        Unread = [.. Unread, .. LostStartReference.Of(this, vocabulary).ToList()];
     }
 
     public IReadOnlyList<AnimalAsRead> Animals { get; }
