@@ -45,6 +45,12 @@ public static class Believed
             doubts.Add(overlooked);
         }
 
+        if (herd.Count > 0 && IsEmpty(herd) && Promised(herd, herd.Vocabulary.Kinds) is { IsEmpty: false } promised)
+        {
+            Fall(promised, fallen);
+            doubts.Add(new EmptyBook(promised));
+        }
+
         var bought = BoughtWithoutDay.Find(herd);
         if (bought.Count > 0)
         {
@@ -145,6 +151,11 @@ public static class Believed
         let kinds = sameDay.SelectMany(promise => promise.Kinds).Where(promised.Contains).Distinct().ToImmutableArray()
         where !kinds.IsEmpty
         select (Day.Number(sameDay.Key), kinds);
+
+    /// <summary>Whether nothing at all is on record of anybody.</summary>
+    private static bool IsEmpty(Herd herd) =>
+        Array.TrueForAll(herd.Runs, run => run.Days.Length == 0) && Array.TrueForAll(herd.MobRuns, run => run is not { Days.Length: > 0 })
+        && Array.TrueForAll(herd.GroupRuns, run => run is null) && herd.MobRows.Spells.Length == 0 && herd.MobRows.Moves.Length == 0;
 
     private static HashSet<int> Waived(Rulebook rulebook, Herd herd, EntryExpectation expectation) =>
         [.. rulebook.ExpectationWaivers

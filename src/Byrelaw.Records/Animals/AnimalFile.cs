@@ -10,6 +10,7 @@ internal sealed class AnimalFile
     private readonly List<Diagnostic> _problems;
     private readonly AnimalStage _stage;
     private readonly SpellingTable _mobNumbers = new();
+    private readonly MayBeParity? _mayBeParity;
     private bool _breaksOff;
 
     private AnimalFile(string file, AnimalColumns columns, Vocabulary vocabulary, MobNames mobs, List<Diagnostic> problems)
@@ -19,6 +20,7 @@ internal sealed class AnimalFile
         _mobs = mobs;
         _problems = problems;
         _stage = new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, columns.Facts[fact.Id], columns.FactIsDoubled[fact.Id]))], columns);
+        _mayBeParity = columns.Map["parity"] < 0 && !columns.Map.IsDoubled("parity") ? new MayBeParity(columns.Map.Unknown, MostParity) : null;
     }
 
     /// <summary>Reads the whole file; null where nothing in it can be read.</summary>
@@ -40,6 +42,11 @@ internal sealed class AnimalFile
         while (blocks.TryNext(block))
         {
             reader.ReadBlock(block);
+        }
+
+        foreach (var place in reader._mayBeParity?.Places ?? [])
+        {
+            reader._stage.Rows[place] = reader._stage.Rows[place] with { Parity = -2 };
         }
 
         if (reader._breaksOff)
@@ -132,6 +139,7 @@ internal sealed class AnimalFile
             ParityOn = IsCut("parity on") ? Day.Start : ParityOn(row),
             Mob = IsCut("mob") ? AnimalRow.MobUnreadable : MobOf(row),
         });
+        _mayBeParity?.Read(row, _stage.Rows.Count - 1);
         foreach (var fact in _stage.Facts)
         {
             fact.Read(row, cut, _problems);
@@ -219,6 +227,12 @@ internal sealed class AnimalFile
     private int MobOf(CsvRows row)
     {
         var text = row.Cell(_columns.Map["mob"]);
+        if (BlankMob.Is(text))
+        {
+            _problems.Add(ValueProblems.NoMob(row.Text(), _columns.Map["mob"]));
+            return AnimalRow.MobUnreadable;
+        }
+
         if (text.IsEmpty)
         {
             return _columns.Map.IsDoubled("mob") ? AnimalRow.MobUnreadable : AnimalRow.NoMob;

@@ -40,12 +40,13 @@ internal sealed class HerdBuilder
         _where = new WhoIsWhere(vocabulary, animals, stages, _expanded, _gaps);
         KnownDay = knownDay;
         TakeOutImpossible();
-        Wrong = WrongAnimals.TakenOut(vocabulary, animals, stages);
+        Wrong = WrongAnimals.TakenOut(vocabulary, animals, stages, out var mayBeBack);
         _groups = _impossible.TakeOut(stages.SelectMany(stage => stage.Groups));
         _gaps.Add(gaps);
         _gaps.Add(stages.SelectMany(stage => stage.Gaps));
         _gaps.Add(_impossible.Found.Select(row => row.Gap));
         _gaps.Add(Wrong.Select(row => new Gap(-1, row.Kind, row.Day, row.Day, row.Line)));
+        _gaps.Add(mayBeBack);
         foreach (var stage in stages)
         {
             _gaps.AddDoubles(stage, Enumerable.Range(0, vocabulary.Kinds.Length));
@@ -101,10 +102,11 @@ internal sealed class HerdBuilder
     /// <summary>Builds all parts, each from those before it.</summary>
     /// <param name="mobNames">In the order they were met.</param>
     /// <param name="keeping">What the farm says is complete.</param>
+    /// <param name="blanks">What blank cells of details mean.</param>
     /// <param name="room">Gives memory back between the steps.</param>
-    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, Room room)
+    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, ImmutableArray<BlankOf> blanks, Room room)
     {
-        Details.Fill(keeping?.Blanks ?? []);
+        Details.Fill(blanks);
         var runs = new RunsBuilder(_vocabulary, _animals.Length, _stages, _expanded, Details);
         List<GroupRow> groups = [];
         Parallel.Invoke(

@@ -27,7 +27,11 @@ internal sealed class WrongAnimals
     private readonly Dictionary<int, List<(int Day, EventKind Kind)>> _changes = [];
 
     /// <summary>Takes them out of what was read.</summary>
-    public static IReadOnlyList<WrongAnimal> TakenOut(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages)
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="animals">In the order of the herd.</param>
+    /// <param name="stages">What was read.</param>
+    /// <param name="mayBeBack">Males that moved after they left: one of the two rows is wrong, so each may have come back on the day he left.</param>
+    public static IReadOnlyList<WrongAnimal> TakenOut(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, out List<Gap> mayBeBack)
     {
         var wrong = new WrongAnimals(vocabulary, animals, stages);
         Parallel.For(0, vocabulary.Kinds.Length, kind =>
@@ -39,6 +43,7 @@ internal sealed class WrongAnimals
                 wrong.TakeOut(kind, stage.Measures[kind]);
             }
         });
+        mayBeBack = wrong.MayBeBack(stages);
         return wrong._found;
     }
 
@@ -91,6 +96,28 @@ internal sealed class WrongAnimals
         }
     }
 
+    private List<Gap> MayBeBack(EventStage[] stages)
+    {
+        var back = new List<Gap>();
+        var joins = Array.Find([.. _vocabulary.Kinds], kind => kind is EventKind { Effect: HerdEffect.Joins });
+        foreach (var stage in joins is null ? [] : stages)
+        {
+            for (var chunk = 0; chunk < stage.Moves.ChunkCount; chunk++)
+            {
+                foreach (ref var row in stage.Moves.Chunk(chunk))
+                {
+                    if (row.Animal != Staged<int>.TakenOut && _animals[row.Animal].Sex is Sex.Male or Sex.NotKnown
+                        && row.Day > _firstLeft[row.Animal] && LeftBefore(row.Animal, row.Day, forGood: false) is var left and < int.MaxValue)
+                    {
+                        back.Add(new Gap(row.Animal, joins!.Id, left, left, row.Line));
+                    }
+                }
+            }
+        }
+
+        return back;
+    }
+
     private bool[] Kinds(string[] names)
     {
         var which = new bool[_vocabulary.Kinds.Length];
@@ -127,8 +154,8 @@ internal sealed class WrongAnimals
         }
     }
 
-    /// <summary>The day before this one on which she left for good and has not come back since; int.MaxValue where the row may be hers.</summary>
-    private int LeftBefore(int animal, int day)
+    /// <summary>The day before this one on which she left (for good) and has not come back since; int.MaxValue where the row may be hers.</summary>
+    private int LeftBefore(int animal, int day, bool forGood = true)
     {
         var (left, joined) = (int.MaxValue, Day.Start);
         foreach (var (on, change) in _changes[animal])
@@ -137,7 +164,7 @@ internal sealed class WrongAnimals
             {
                 joined = Math.Max(joined, on);
             }
-            else if (on < day && change is { Effect: HerdEffect.Leaves, IsForGood: true })
+            else if (on < day && change.Effect == HerdEffect.Leaves && (change.IsForGood || !forGood))
             {
                 left = left == int.MaxValue ? on : Math.Max(left, on);
             }

@@ -6,6 +6,8 @@ internal sealed class ColumnMap
     private readonly Dictionary<string, int> _cells = new(StringComparer.Ordinal);
     private readonly HashSet<string> _doubled = new(StringComparer.Ordinal);
 
+    private readonly List<int> _unknown = [];
+
     private ColumnMap(int cellCount) => CellCount = cellCount;
 
     /// <summary>How many cells every row must have.</summary>
@@ -13,6 +15,9 @@ internal sealed class ColumnMap
 
     /// <summary>The cell of a column; -1 where there is none, or two.</summary>
     public int this[string column] => _doubled.Contains(column) ? -1 : _cells.GetValueOrDefault(column, -1);
+
+    /// <summary>Cells under headings that are none of the columns.</summary>
+    public IReadOnlyList<int> Unknown => _unknown;
 
     /// <summary>Whether a column stands there twice, so that neither is read.</summary>
     public bool IsDoubled(string column) => _doubled.Contains(column);
@@ -66,6 +71,7 @@ internal sealed class ColumnMap
         var head = heading.Cells[cell].Value;
         if (!columns.TryGetValue(Fold(head), out var column))
         {
+            _unknown.Add(cell);
             var nearest = head.Length == 0 ? null : NearestName.OnlyOne(head, columns.Keys);
             problems.Add(HeadingProblems.UnknownColumn(heading, cell, expected, nearest));
         }

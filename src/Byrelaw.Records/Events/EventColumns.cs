@@ -6,6 +6,9 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
     /// <summary>Columns of details.</summary>
     public ImmutableArray<DetailColumn> Details { get; init; } = [];
 
+    /// <summary>Whether there are columns that nobody knows.</summary>
+    public bool HasUnknown { get; init; }
+
     private static readonly string[] Required = ["date", "animal", "kind"];
 
     private static readonly string[] Others = ["value", "unit", "note", "recorded", "sample"];
@@ -28,6 +31,7 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
             : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"], map["note"], map["sample"])
             {
                 Details = DetailColumn.Of(vocabulary, map),
+                HasUnknown = map.Unknown.Count > 0,
             };
     }
 }

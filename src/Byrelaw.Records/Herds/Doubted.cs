@@ -59,5 +59,9 @@ public sealed record NoneButOne(Kind Kind, int Animal, int Day, int Line) : Doub
 /// <summary>A promised kind of which nobody says how far it reaches, and nothing is on record: the promise covers nothing.</summary>
 public sealed record NothingToReach(Kind Kind) : Doubted;
 
+/// <summary>No row of the events' file says anything: a book without a row bears out no promise.</summary>
+/// <param name="Fallen">Kinds that were promised and are not believed.</param>
+public sealed record EmptyBook(ImmutableArray<Kind> Fallen) : Doubted;
+
 /// <summary>A word of the records that may be a kind that is promised, and is declared otherwise or left out: the promise does not count.</summary>
 public sealed record MayBeOverlooked(Hint Hint, Kind Fallen) : Doubted;

@@ -75,6 +75,10 @@ internal static class ValueProblems
     public static Diagnostic MoveNowhere(RowText row, int cell) => row.Problem(
         cell, "R0163", Severity.Error, "a move that names no mob", "expected the mob's name as the value, such as `River`");
 
+    /// <summary>R0163: a cell of the animals' file in which something stands, and no mob's name.</summary>
+    public static Diagnostic NoMob(RowText row, int cell) => row.Problem(
+        cell, "R0163", Severity.Error, "no mob's name", "expected the mob's name, such as `River`, or nothing");
+
     public static Diagnostic NothingBeyond(RowText row, int cell, MeasureKind measure, double lowest) => row.Problem(
         cell, "R0164", Severity.Error,
         $"no value is `{row.Cells[cell].Value}`",

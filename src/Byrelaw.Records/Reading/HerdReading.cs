@@ -58,7 +58,7 @@ internal sealed class HerdReading
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirths(days.Today, animals);
         var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay, doubles);
-        builder.Build(_mobs.Names, keeping, room);
+        builder.Build(_mobs.Names, keeping, Blanks(keeping), room);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
         _eventProblems.AddRange(Stages.SelectMany(part => part.Problems));
@@ -78,6 +78,10 @@ internal sealed class HerdReading
 
         Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest);
     }
+
+    /// <summary>What the farm says that blank cells mean; not of a detail without a column where another stands whose heading nobody knows: that may be it.</summary>
+    private ImmutableArray<BlankOf> Blanks(RecordKeeping? keeping) => [.. (keeping?.Blanks ?? []).Where(blank => EventColumns is not { HasUnknown: true } columns
+        || columns.Details.Any(column => column.DetailOf[blank.Kind.Id] == blank.Place))];
 
     private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
     {

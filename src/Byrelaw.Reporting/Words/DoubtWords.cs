@@ -32,6 +32,7 @@ public static class DoubtWords
         BegunAfterTrouble begun => Begun(begun),
         NoneButOne none => None(none, herd),
         NothingToReach nothing => NoReach(nothing),
+        EmptyBook book => Empty(book),
         MayBeOverlooked overlooked => Overlooked(overlooked),
         RowsInDoubt rows => RowDoubtWords.Of(rows, herd),
         TwoNumbers two => DoubleWords.Of(two, herd),
@@ -136,6 +137,11 @@ public static class DoubtWords
         new("nothing_to_reach", $"Nobody says up to which day {doubt.Kind.Name} is written down, and none is on record",
             $"The promise for {doubt.Kind.Name} covers no day.", "Write “up to” and that day below “records”.")
         { Fallen = [doubt.Kind] };
+
+    private static SaidDoubt Empty(EmptyBook doubt) =>
+        new("empty_book", "No row of the events’ file can be read: a book without a row bears out no promise",
+            NotCounted(doubt.Fallen), "Export it again; or begin to write down what happens, and promise from that day on.")
+        { Fallen = doubt.Fallen };
 
     private static SaidDoubt Overlooked(MayBeOverlooked doubt) =>
         new("may_be_overlooked", $"“{doubt.Hint.Word}” may be {doubt.Fallen.Name}, and is read as something else or left out",

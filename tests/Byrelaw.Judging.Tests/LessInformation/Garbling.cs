@@ -29,7 +29,6 @@ public static class Garbling
         {
             MeasureKind => row with { Value = "4,x" },
             TestKind => row with { Value = "smudged" },
-            EventKind { IsMobMove: true } => row with { Value = "" },
             _ => row with { Value = "?" },
         })),
         (1, Gen.Const(row with { Unit = "furlong" })),

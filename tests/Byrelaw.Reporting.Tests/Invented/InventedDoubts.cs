@@ -68,6 +68,7 @@ internal static class InventedDoubts
         ("none but one", new NoneButOne(Words.Transfer, 5, Number(2026, 5, 3), 40)),
         ("none but a male", new NoneButOne(BullIn, 6, Day.Start, 0)),
         ("nothing to reach", new NothingToReach(Words.Mating)),
+        ("an empty book", new EmptyBook([Words.Mating, Words.Transfer])),
         ("overlooked", new MayBeOverlooked(new Hint("AI", Words.Mating, Span), Words.Mating)),
         ("two rows in one", Rows(RowDoubt.TwoInOne, Row(-1, 12), Row(-1, 15, dayOfAugust: 3))),
         ("a row of any day in another", Rows(RowDoubt.TwoInOne, new RowInDoubt(-1, Day.Start, 12))),

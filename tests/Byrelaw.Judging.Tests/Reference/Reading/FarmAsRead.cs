@@ -22,6 +22,7 @@ public sealed class FarmAsRead
             .Where(row => row.Kind is not null || !leaveOut.Contains(NameFolding.Fold(row.Row.Kind)))
             .Select(WithPossibleDate)
             .ToList();
+        rows = [.. rows, .. WrongAnimalReference.MayBeBack(rows, Animals, vocabulary)];
         rows = [.. rows.Select(row => WrongAnimalReference.IsSurely(row, rows, Animals) ? row with { Whom = Whom.CannotBeRead } : row)];
 
         // Whole mobs and the herd can be moved and sold too; who is in them then is what the single animals' rows say.

@@ -49,7 +49,7 @@ public sealed record RowAsRead(EventRow Row, int Line, int? Day, Whom Whom, int 
     private bool ValueCanBeRead => Kind switch
     {
         MeasureKind measure => CellReading.Amount(measure, Row.Value, Row.Unit) is not null,
-        EventKind { IsMobMove: true } => Row.Value.Length > 0,
+        EventKind { IsMobMove: true } => Row.Value.Length > 0 && !Row.Value.Contains('?', StringComparison.Ordinal),
         _ => true,
     };
 

@@ -29,5 +29,23 @@ public static class WrongAnimalReference
         return left is { } day && !(joined >= day);
     }
 
+    /// <summary>
+    /// "A `mob` row of a male who is out: his presence is not known from the leaving on": one of the two rows is wrong, so on the day he left there
+    /// may be a row, which nobody can read, that says he came back.
+    /// </summary>
+    public static IEnumerable<RowAsRead> MayBeBack(IReadOnlyList<RowAsRead> rows, IReadOnlyList<AnimalAsRead> animals, Vocabulary vocabulary)
+    {
+        var joins = vocabulary.Kinds.FirstOrDefault(kind => kind is EventKind { Effect: HerdEffect.Joins });
+        foreach (var move in rows.Where(row => IsEntry(row) && row.Kind is EventKind { IsMobMove: true } && animals[row.Animal].IsFemale != true && !animals[row.Animal].IsSteer))
+        {
+            var his = rows.Where(other => IsEntry(other) && other.Animal == move.Animal && other.Day <= move.Day).ToList();
+            var left = his.Where(other => other.Day < move.Day && other.Kind is EventKind { Effect: HerdEffect.Leaves }).Max(other => other.Day);
+            if (joins is not null && left is { } day && !his.Any(other => other.Day >= day && other.Kind is EventKind { Effect: HerdEffect.Joins }))
+            {
+                yield return move with { Kind = joins, Day = day, Row = move.Row with { Recorded = "?" } };
+            }
+        }
+    }
+
     private static bool IsEntry(RowAsRead row) => row is { Whom: Whom.One, Day: not null, Kind: not null, RestCanBeRead: true };
 }
