@@ -34,7 +34,7 @@ public sealed class NewTests : IDisposable
         _farm.Run("new", "farm").Code.ShouldBe(ExitCode.Done);
         var text = File.ReadAllText(_farm.At("farm/programme.byre"));
         var open = text.Split('\n').Select((line, i) => (line, Number: i + 1)).Where(line => line.line.Contains(NewFarm.FillIn, StringComparison.Ordinal) && !line.line.TrimStart().StartsWith('#')).ToList();
-        open.Count.ShouldBe(7);
+        open.Count.ShouldBe(4);
         var unfilled = _farm.Run("check", "farm/programme.byre");
         unfilled.Code.ShouldBe(ExitCode.Bad);
         open.ShouldAllBe(line => unfilled.Err.Contains($"farm/programme.byre:{line.Number}:", StringComparison.Ordinal));
@@ -44,6 +44,17 @@ public sealed class NewTests : IDisposable
         filled.Code.ShouldBe(ExitCode.Done, filled.Err);
         _farm.Run("records", "farm/records").Code.ShouldBe(ExitCode.Done);
         _farm.Run("draft", "farm/programme.byre", "--out", "farm/out").Code.ShouldBe(ExitCode.Done);
+    }
+
+    [Fact]
+    public void Every_line_with_a_question_mark_can_be_taken()
+    {
+        _farm.Run("new", "farm").Code.ShouldBe(ExitCode.Done);
+        var lines = File.ReadAllLines(_farm.At("farm/programme.byre"));
+        lines.Count(line => line.TrimStart().StartsWith("# ? ", StringComparison.Ordinal)).ShouldBe(12);
+        _farm.Write("farm/programme.byre", string.Join('\n', lines).Replace("# ? ", "", StringComparison.Ordinal).Replace(NewFarm.FillIn, "2026-09-21", StringComparison.Ordinal));
+        var run = _farm.Run("check", "farm/programme.byre");
+        run.Code.ShouldBe(ExitCode.Done, run.Err);
     }
 
     [Fact]

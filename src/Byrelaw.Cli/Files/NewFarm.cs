@@ -53,14 +53,34 @@ public static class NewFarm
         use "{rulesets}/treatment.byre"
         use "{rulesets}/recipients.byre"
 
+        # More rules for recipients, each for those who have what it takes. Take away the # ? before the lines that are true of you.
+        # Trace elements: every mob on record, and liver and blood of five to ten of its animals sent to a laboratory.
+        # ? use "{rulesets}/trace-elements.byre"
+        # Neospora: blood of every recipient sent to a laboratory once a year.
+        # ? use "{rulesets}/neospora.byre"
+        # Leptospirosis: every vaccination written down, for each animal or for the mob.
+        # ? use "{rulesets}/leptospirosis.byre"
+        # Condition: every recipient scored from 1 to 10 within 45 days before the transfer.
+        # ? use "{rulesets}/condition.byre"
+        # Heifers grown enough: scales within 60 days before the transfer, and each heifer's mature weight.
+        # ? use "{rulesets}/heifer-weight.byre"
+
         records "records"
           # The day the book was last brought up to date. Nothing after it counts as "did not happen".
           up to {FillIn}
           # Only what is written down every single time it happens, and since when. Take out what is not.
-          complete for calving, abortion, heat, mating, transfer, pregnancy test, bull in, bull out since {FillIn}
-          complete for hard calving, twins, retained membranes, metritis, milk fever, ketosis since {FillIn}
-          complete for mastitis, lameness, fever, pneumonia, displaced abomasum, injury since {FillIn}
-          complete for leptospirosis vaccination, hormone given, transport, drench since {FillIn}
+          complete for calving, abortion, heat, mating, transfer, pregnancy test, bull in, bull out, drying off, purchase since {FillIn}
+          # Take away the # ? before what is true of this farm too. Who signs a line for illness says that every single case is written down.
+          # ? complete for hard calving, twins, retained membranes, metritis, milk fever, ketosis since {FillIn}
+          # ? complete for mastitis, lameness, fever, pneumonia, displaced abomasum, injury since {FillIn}
+          # ? complete for hormone given since {FillIn}
+          # ? complete for transport, drench since {FillIn}
+          # ? complete for leptospirosis vaccination since {FillIn}
+          # All animals run together, and nobody writes down mobs; then the bull's days stand in events.csv as two rows for the herd:
+          #   2025-12-20,herd,bull in  and  2026-01-17,herd,bull out
+          # ? no mob on this farm
+          # Every pregnancy test is a scan. Where nothing is said, a test counts as one by hand, which sees a calf two weeks later.
+          # ? method is ultrasound
 
         programme "{name.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}"
           # The day the first hormone would be given, and the day the embryos are collected.

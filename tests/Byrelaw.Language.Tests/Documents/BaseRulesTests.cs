@@ -14,6 +14,11 @@ public sealed class BaseRulesTests
     [InlineData("recipients.byre")]
     [InlineData("treatment.byre")]
     [InlineData("donors.byre")]
+    [InlineData("trace-elements.byre")]
+    [InlineData("neospora.byre")]
+    [InlineData("leptospirosis.byre")]
+    [InlineData("condition.byre")]
+    [InlineData("heifer-weight.byre")]
     public void Every_base_rule_says_why_and_where_its_number_comes_from(string file)
     {
         var rulebook = Read(file).Rulebook;
