@@ -15,9 +15,14 @@ public static class LastUsefulDay
     {
         ArgumentNullException.ThrowIfNull(missing);
         ArgumentNullException.ThrowIfNull(tasks);
+        if (missing.Reason is not (MissingReason.NoResult or MissingReason.ResultTooVague or MissingReason.TooFewOfTheMob))
+        {
+            // What happened can be looked up in the book, or mended, until she is judged.
+            return by;
+        }
+
         var last = missing.To is { } to && to < by && (missing.From is not { } from || from <= to) ? to : by;
-        return missing.Reason is MissingReason.NoResult or MissingReason.ResultTooVague or MissingReason.TooFewOfTheMob
-            ? last.PlusDays(-LeadDays(missing.Subject, list, tasks)) : last;
+        return last.PlusDays(-LeadDays(missing.Subject, list, tasks));
     }
 
     /// <summary>The same of a whole answer: of each rule that is not known something must be found out, and of several ways the longest open one counts.</summary>
