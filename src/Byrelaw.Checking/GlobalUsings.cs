@@ -3,7 +3,7 @@ global using System.Collections.Immutable;
 global using System.Globalization;
 global using System.Text;
 global using Byrelaw.Checking.MadeUp;
-global using Byrelaw.Checking.Trouble.Reasoning;
+global using Byrelaw.Language.Reasoning;
 global using Byrelaw.Judging;
 global using Byrelaw.Judging.Truths;
 global using Byrelaw.Judging.Verdicts;

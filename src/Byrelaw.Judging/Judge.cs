@@ -1,3 +1,6 @@
+using System.Collections.Concurrent;
+using Byrelaw.Language.Floors;
+
 namespace Byrelaw.Judging;
 
 /// <summary>Judges herd records against a rulebook.</summary>
@@ -7,6 +10,7 @@ public sealed class Judge
     private readonly Programme _programme;
     private readonly LocalDate? _knownOn;
     private readonly HerdDays _days;
+    private readonly ConcurrentDictionary<string, Lazy<FloorCover>> _covers = new(StringComparer.Ordinal);
 
     /// <summary>What the criteria ask of days.</summary>
     internal HerdDays Days => _days;
@@ -191,7 +195,7 @@ public sealed class Judge
         });
 
     /// <summary>A list's rules, for one thread.</summary>
-    internal ListPlan PlanOf(Choice choice) => new(_days, _rulebook, choice);
+    internal ListPlan PlanOf(Choice choice) => new(_days, _rulebook, choice, _covers.GetOrAdd(choice.List, list => new Lazy<FloorCover>(() => new FloorCover(_rulebook, list))));
 
     /// <summary>The days a list is judged on.</summary>
     internal JudgingDays DaysOf(Choice choice) => JudgingDays.Of(choice, _programme, _days.KnownDay);

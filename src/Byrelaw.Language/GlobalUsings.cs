@@ -10,6 +10,7 @@ global using Byrelaw.Language.Binding.Rules;
 global using Byrelaw.Language.Blocks;
 global using Byrelaw.Language.Canonical;
 global using Byrelaw.Language.Diagnostics;
+global using Byrelaw.Language.Floors;
 global using Byrelaw.Language.Grammar;
 global using Byrelaw.Language.Layers;
 global using Byrelaw.Language.Lexing;

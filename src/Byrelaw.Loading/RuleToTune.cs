@@ -23,10 +23,10 @@ public static class RuleToTune
     public static Choice List(Rulebook rulebook, Rule rule, string? asked)
     {
         var choices = rulebook.Programme!.Choices;
-        var name = NameFolding.Fold(asked ?? rule.List);
+        var name = NameFolding.Fold(asked ?? (rule.List == Rule.EveryList ? choices.FirstOrDefault()?.List : null) ?? rule.List);
         var choice = choices.FirstOrDefault(one => NameFolding.Fold(one.List) == name)
             ?? throw new CannotDoException($"the programme draws up no list of {asked ?? rule.List}; it has {Phrases.And([.. choices.Select(one => one.List)])}");
-        var moves = NumbersOfRule.Of(rulebook, rule).Any(number => MovedBy.Rules(rulebook, number).Any(moved => moved.List == choice.List));
+        var moves = NumbersOfRule.Of(rulebook, rule).Any(number => MovedBy.Rules(rulebook, number).Any(moved => moved.IsFor(choice.List)));
         return moves ? choice : throw new CannotDoException($"“{rule.Name}” is a rule for {rule.List}, and no number of it moves the list of {choice.List}");
     }
 

@@ -49,6 +49,17 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     /// <summary>Whether a day is not past by the records: there is time until then.</summary>
     public bool IsAhead(LocalDate day) => Herd.ReachesADay && day >= Herd.KnownDay;
 
+    /// <summary>What becomes of its animals.</summary>
+    public ListUse Use => List.Choice.Use;
+
+    /// <summary>What stands under its heading where it clears nobody, or where nothing is given; empty for any other list.</summary>
+    public string UseSentence => Use switch
+    {
+        ListUse.ForLookingOnly => "For looking only: nobody here is cleared for a hormone or an embryo.",
+        ListUse.NothingGiven => "Nothing is given: nobody here is treated or given an embryo, and no other list is drawn from this one.",
+        _ => "",
+    };
+
     /// <summary>A date with little room: <c>7 Sep</c>.</summary>
     public string Short(LocalDate date) => Dates.Short(date, List.Choice.JudgedFrom.Year);
 

@@ -46,7 +46,7 @@ public sealed class CheckTests : IDisposable
         _farm.Change("vocabulary.byre", "on scale 1 to 10", "on scale 1 too 10");
         var run = _farm.Run("check", "spring.byre", "recipients.byre");
         run.Code.ShouldBe(ExitCode.Bad);
-        run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:5:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
+        run.Err.Split('\n').Count(line => line.StartsWith("vocabulary.byre:12:", StringComparison.Ordinal)).ShouldBe(1, run.Err);
     }
 
     [Theory]

@@ -8,7 +8,14 @@ internal sealed class TemporaryFarm : IDisposable
         event calving            also calved
         event mating
         event sale               leaves the herd
-        test pregnancy test      answers pregnant, empty  in the yards
+        event purchase           joins the herd
+        event transfer
+        event drying off
+        event bull in
+        event bull out
+        spell running with bull  from bull in until bull out
+        test pregnancy test      answers pregnant, empty  in the yards, with method is one of ultrasound, hand, blank is hand
+        fact origin              is one of home-bred, bought
         measure body condition   on scale 1 to 10
         fact official identity   is identity
 
@@ -45,7 +52,7 @@ internal sealed class TemporaryFarm : IDisposable
 
         records "records"
           up to 2026-09-20
-          complete for calving, mating since 2020-01-01
+          complete for calving, mating, transfer, drying off, purchase, pregnancy test, bull in, bull out since 2020-01-01
 
         programme "Long Acre, spring 2026"
           collection on 2026-10-12

@@ -23,8 +23,8 @@ public sealed class WhyTests : IDisposable
     [Fact]
     public void What_happens_after_the_day_of_judging_is_no_part_of_her_story_on_it()
     {
-        _farm.Run("why", "spring.byre", "1019").Out.ShouldContain("  calved 22 Jul · served 25 Aug\n");
-        _farm.Run("why", "spring.byre", "1019", "--on", "2026-08-24").Out.ShouldContain("  calved 22 Jul · not served since\n");
+        _farm.Run("why", "spring.byre", "1019").Out.ShouldContain("  calved 22 Jul · served 25 Aug · no transfer since\n");
+        _farm.Run("why", "spring.byre", "1019", "--on", "2026-08-24").Out.ShouldContain("  calved 22 Jul · not served since · no transfer since\n");
         _farm.Run("why", "spring.byre", "1019", "--on", "2026-07-21").Out.ShouldContain("  born 12 Aug 2021 · not served\n");
     }
 
@@ -33,12 +33,13 @@ public sealed class WhyTests : IDisposable
     {
         // Calvings are complete since 2015 and none is on record; she may have been born before.
         _farm.Change("spring.byre", "since 2020-01-01", "since 2015-01-01");
+        _farm.Change("spring.byre", "to final transfer", "to final transfer, for looking only");
         _farm.Write("recipients.byre", "use \"vocabulary.byre\"\n\nrules for recipients\nrule \"No service\"\n  needs no mating ever\n  because \"b\"\n  source \"common practice, no source\"\n");
         _farm.Change("records/animals.csv", "1007,554000700041007,2021-08-10,F", "1007,554000700041007,,F");
 
         _farm.Run("why", "spring.byre", "1007").Out.ShouldContain("Ask: born is blank.");
-        _farm.Run("why", "spring.byre", "1012").Out.ShouldContain("On course");
-        _farm.Change("spring.byre", "complete for calving, mating since 2015-01-01", "complete for calving since 2015-01-01");
+        _farm.Run("why", "spring.byre", "1012").Out.ShouldContain("Will match");
+        _farm.Change("spring.byre", "complete for calving, mating, transfer", "complete for calving, transfer");
         _farm.Run("why", "spring.byre", "1007").Out.ShouldContain("Ask: mating records not complete.");
     }
 

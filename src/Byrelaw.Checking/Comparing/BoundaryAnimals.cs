@@ -66,7 +66,7 @@ public static class BoundaryAnimals
     {
         var day = rulebook.Programme?.FinalTransfer ?? new LocalDate(2026, 10, 20);
         var nowhere = new SourceSpan(new SourceFile("", ""), 0, 0);
-        var choice = new Choice("made up", ChoiceFrom.Females, [], null, day, day, nowhere);
+        var choice = new Choice("made up", ChoiceFrom.Females, [], null, day, day, nowhere) { Use = ListUse.ForLookingOnly };
         var programme = rulebook.Programme is { } own ? own with { Choices = [choice] } : new Programme("made up", [], [choice], nowhere);
         return rulebook with
         {

@@ -45,7 +45,10 @@ public static class ExampleRunner
     {
         var rules = Alone(expectation, rulebook);
         var list = expectation.Of == ExpectationOf.List ? expectation.Name : rules.Rules[0].List;
-        var choice = new Choice(list, SortOf(list, rulebook), [], null, example.JudgedFrom, example.JudgedTo, example.Span);
+        var choice = new Choice(list, SortOf(list, rulebook), [], null, example.JudgedFrom, example.JudgedTo, example.Span)
+        {
+            Use = expectation.Of == ExpectationOf.List ? rulebook.Programme?.Choices.FirstOrDefault(choice => choice.List == list)?.Use ?? ListUse.HormoneOrEmbryo : ListUse.ForLookingOnly,
+        };
         rules = rules with { Programme = new Programme(example.Name, DatesOf(example), [choice], example.Span) };
         var animal = new Judge(rules, made.Herd).JudgeOne(choice, made.Animal);
         var outcome = ToldAnswer.Of(expectation, animal, example.JudgedFrom);

@@ -16,7 +16,7 @@ public static class TroubleFinder
     public static ImmutableArray<Diagnostic> Find(Rulebook rulebook, CancellationToken cancelled = default)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
-        return Find(new Study(rulebook, cancelled));
+        return Find(new Study(rulebook.WithoutFloor(), cancelled));
     }
 
     /// <summary>The same for a rulebook under study, which says afterwards how much work it took.</summary>

@@ -8,6 +8,7 @@ internal sealed class CriterionCompiler
     private readonly int? _calving;
     private readonly DefineCriterion[] _defines;
     private readonly Dictionary<int, MobResults> _mobResults = [];
+    private readonly SharedConditions _shared;
 
     // Only where a rule passes what is not known does it matter why it is not.
     private readonly Bars? _bars;
@@ -28,10 +29,13 @@ internal sealed class CriterionCompiler
         _calving = rulebook.Vocabulary.Calving?.Id;
         _bars = bars;
         _defines = new DefineCriterion[rulebook.Defines.Length];
+        var alike = new SaidAlike(rulebook);
+        _shared = new SharedConditions(alike);
         for (var i = 0; i < _defines.Length; i++)
         {
             var define = rulebook.Defines[i];
-            _defines[i] = new DefineCriterion(define.Name, define.IsBroken ? BrokenCriterion.Instance : Compile(define.Condition));
+            var same = alike.Define(i);
+            _defines[i] = same < i ? _defines[same] : new DefineCriterion(define.Name, define.IsBroken ? BrokenCriterion.Instance : Compile(define.Condition));
         }
     }
 
@@ -46,6 +50,9 @@ internal sealed class CriterionCompiler
         Audience.Named => BrokenCriterion.Instance,
         _ => WithBar(new SortCriterion(_days, audience, _calving), bars => bars.OfSort()),
     };
+
+    /// <summary>The criterion for what a safety rule needs: the floor asks much of it again.</summary>
+    public Criterion CompileShared(Condition condition) => condition is BrokenCondition ? BrokenCriterion.Instance : _shared.Of(condition, Compile);
 
     /// <summary>The criterion for a condition.</summary>
     public Criterion Compile(Condition condition) => condition is NamedCondition or ListCondition or BrokenCondition || NamesAnUnsetDate(condition)

@@ -18,7 +18,13 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
         rules.Add(_rules.OfTheRightSort(animal));
         foreach (var rule in plan.Rules)
         {
-            rules.Add(_rules.Rule(rule, animal));
+            var judged = _rules.Rule(rule, animal);
+            rules.Add(rule.Rule.IsSafety && plan.Floor.Cover.Value.Covers(rule.Rule) ? judged with { AsksTheFloor = true } : judged);
+        }
+
+        foreach (var rule in plan.Floor.Standing(rules, rule => _rules.TruthOf(rule, animal)).ToList())
+        {
+            rules.Add(_rules.Rule(rule, animal) with { AsksTheFloor = true });
         }
 
         foreach (var part in plan.BrokenParts)
@@ -40,6 +46,7 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
             ForGood = conclusion.Answer == Answer.No && rules.Any(rule => rule.ForGood && rule.Rule?.OnTheDay != true),
             NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Find(rules, days) : [],
             Rules = rules.ToImmutable(),
+            InCalf = InCalfOf(animal),
             Prefers = prefers,
             Score = score,
             Settle = conclusion.Answer == Answer.Ask ? _settling.OnJudgingDays(animal, rules) : [],
@@ -62,6 +69,22 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
         }
 
         return (prefers.ToImmutable(), Math.Round(score, 9));
+    }
+
+    private InCalf InCalfOf(int animal)
+    {
+        var all = Truth.True;
+        foreach (var rule in plan.Floor.Rules)
+        {
+            var truth = _rules.TruthOf(rule, animal);
+            all = truth == Truth.False || all == Truth.True ? truth : all;
+            if (all == Truth.False)
+            {
+                return InCalf.TakeAsInCalf;
+            }
+        }
+
+        return all == Truth.True ? InCalf.NotTold : InCalf.MayBe;
     }
 
     /// <summary>Lines that may have been a rule: shown as a broken one.</summary>

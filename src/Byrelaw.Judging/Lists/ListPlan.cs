@@ -1,9 +1,11 @@
+using Byrelaw.Language.Floors;
+
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>One list's gates and rules, ready to be asked. For one thread.</summary>
 internal sealed class ListPlan
 {
-    public ListPlan(HerdDays days, Rulebook rulebook, Choice choice)
+    public ListPlan(HerdDays days, Rulebook rulebook, Choice choice, Lazy<FloorCover> cover)
     {
         var compiler = new CriterionCompiler(days, rulebook);
         Days = days;
@@ -11,12 +13,13 @@ internal sealed class ListPlan
         SortAudience = SortOf(choice, rulebook);
         Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
         Sorts = new Sorts(days);
-        Rules = [.. rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => Compile(rule, compiler, days, rulebook))];
-        Prefers = [.. rulebook.Prefers.Where(prefer => prefer.List == choice.List).Select(prefer => (
+        Rules = [.. rulebook.Rules.Where(rule => rule.IsFor(choice.List)).Select(rule => Compile(rule, compiler, days, rulebook))];
+        Prefers = [.. rulebook.Prefers.Where(prefer => prefer.IsFor(choice.List)).Select(prefer => (
             prefer,
             prefer.IsBroken ? BrokenCriterion.Instance : compiler.Compile(prefer.Condition)))];
         BrokenParts = [.. rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List)];
-        Judged = [Presence, Sort, .. Rules.Where(rule => IsJudged(rule.Rule))];
+        Floor = new FloorOfList([.. rulebook.Floor.Select(rule => Compile(rule, compiler, days, rulebook))], choice.HasFloor, cover);
+        Judged = [Presence, Sort, .. Rules.Where(rule => IsJudged(rule.Rule)), .. Floor.LiesUnder ? Floor.Rules : []];
         if (BrokenParts.Length > 0)
         {
             Judged = [.. Judged, BrokenCriterion.Instance];
@@ -32,7 +35,7 @@ internal sealed class ListPlan
         return new RuleCriterion(
             rule,
             compiler.Compile(rule.Audience, rule.AppliesTo),
-            rule.IsBroken ? BrokenCriterion.Instance : compiler.Compile(rule.Needs),
+            rule.IsBroken ? BrokenCriterion.Instance : rule.IsSafety ? compiler.CompileShared(rule.Needs) : compiler.Compile(rule.Needs),
             new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name)));
     }
 
@@ -62,6 +65,9 @@ internal sealed class ListPlan
     public Sorts Sorts { get; }
 
     public RuleCriterion[] Rules { get; }
+
+    /// <summary>The program's own rules.</summary>
+    public FloorOfList Floor { get; }
 
     public (Prefer Prefer, Criterion Condition)[] Prefers { get; }
 

@@ -58,6 +58,20 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
         };
     }
 
+    /// <summary>What a rule answers over the judging days.</summary>
+    public Truth TruthOf(RuleCriterion criterion, int animal)
+    {
+        var all = Kleene.True;
+        for (var day = days.First; day <= days.Last;)
+        {
+            var until = int.MaxValue;
+            all &= criterion.On(animal, day, ref until, null);
+            day = until >= days.Last ? days.Last + 1 : Math.Max(until, day) + 1;
+        }
+
+        return all.Assumed;
+    }
+
     /// <summary>Whether she is on no judging day one that the rule is for.</summary>
     private bool NeverApplies(RuleCriterion criterion, int animal)
     {

@@ -34,7 +34,7 @@ internal sealed class Settling(ListPlan plan, JudgingDays days)
             }
         }
 
-        foreach (var rule in plan.Rules)
+        foreach (var rule in plan.Rules.Concat(plan.Floor.LiesUnder ? plan.Floor.Rules : []))
         {
             if (!rule.Rule.OnTheDay && !rule.Rule.IsBroken && NotKnownOn(rule, animal, from, to) is { } day)
             {

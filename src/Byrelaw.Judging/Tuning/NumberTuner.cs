@@ -28,7 +28,7 @@ public sealed class NumberTuner
         ArgumentNullException.ThrowIfNull(number);
         ArgumentNullException.ThrowIfNull(choice);
         var (candidates, days) = (_judge.CandidatesOf(choice, null).Animals, _judge.DaysOf(choice));
-        var moved = MovedBy.Rules(_rulebook, number).Where(rule => rule.List == choice.List && ListPlan.IsJudged(rule)).Select(rule => rule.Name).ToHashSet();
+        var moved = MovedBy.Rules(_rulebook, number).Where(rule => rule.IsFor(choice.List) && ListPlan.IsJudged(rule)).Select(rule => rule.Name).ToHashSet();
         var time = number.Number.Sort == NumberSort.Time ? new EnoughTime(_judge.Days.Herd, _rulebook.Programme!, number, days) : null;
         var trials = time is not null ? TrialValues.Whole(number.Number, candidates.Select(time.For).Append(0).Max())
             : number.Number.IsWhole ? TrialValues.Whole(number.Number, EnoughCounts.For(_judge.Days.Herd, number))

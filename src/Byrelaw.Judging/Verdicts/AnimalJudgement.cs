@@ -46,6 +46,9 @@ public sealed record AnimalJudgement
     /// <summary>Gates, then the list's rules in the order of the files.</summary>
     public required ImmutableArray<RuleJudgement> Rules { get; init; }
 
+    /// <summary>Whether she is to be taken as in calf, whatever the answer and on every list.</summary>
+    public InCalf InCalf { get; init; }
+
     /// <summary>The list's preferences.</summary>
     public ImmutableArray<PreferJudgement> Prefers { get; init; } = [];
 

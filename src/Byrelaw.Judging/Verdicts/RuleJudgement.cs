@@ -61,6 +61,9 @@ public sealed record RuleJudgement
     /// <summary>The rule over the whole span.</summary>
     public required Timeline Timeline { get; init; }
 
+    /// <summary>Whether it is a rule of the floor, or is proved to ask all that one of them asks.</summary>
+    public bool AsksTheFloor { get; init; }
+
     /// <summary>Whether it stands between her and Ready. A broken rule always does: the line that broke may have been the one
     /// that leaves it to the day.</summary>
     public bool InTheWay => Answer == RuleAnswer.Broken || (Answer is RuleAnswer.NotMet or RuleAnswer.NotKnown && Rule?.OnTheDay != true);

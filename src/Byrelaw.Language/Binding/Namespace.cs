@@ -10,11 +10,18 @@ internal sealed class Namespace
     private int _searches;
 
     /// <summary>The kinds with a filter that have been met.</summary>
-    public FilteredKinds Filtered { get; } = new();
+    public FilteredKinds Filtered { get; }
 
     /// <summary>Starts with the built-in names.</summary>
     public Namespace()
+        : this(new FilteredKinds())
     {
+    }
+
+    /// <summary>The same, beside other names of one rulebook: a kind with a filter is one kind in both.</summary>
+    public Namespace(FilteredKinds filtered)
+    {
+        Filtered = filtered;
         foreach (var name in (string[])["age", "parity", "birth", "cows", "heifers", "females", "her mob", "the herd"])
         {
             Add(new BuiltInSymbol(name));

@@ -15,13 +15,14 @@ public static class CanonicalText
             Lines(rulebook.Vocabulary.Hints.Select(hint => $"hint {NameText.Exact(hint.Word)} may be {NameText.Exact(hint.Kind.Name)}")),
             .. ByName(rulebook.Expectations, expectation => expectation.Name).Select(ExpectationText.Of),
             .. ByName(rulebook.ExpectationWaivers, waiver => waiver.Expectation).ThenBy(waiver => waiver.Animal, StringComparer.Ordinal).Select(ExpectationText.Of),
-            .. ByName(rulebook.Defines, define => define.Name).Select(define =>
+            .. ByName(rulebook.Defines.Where(define => !define.IsOfTheFloor), define => define.Name).Select(define =>
                 RuleText.Block($"define {NameText.Exact(define.Name)}", [RuleText.Condition("", define.Condition)])),
             .. Lists(rulebook).SelectMany(list => Of(rulebook, list)),
             .. ByName(rulebook.Drops, drop => drop.Rule.Name).Select(drop =>
                 RuleText.Block($"drop {NameText.Text(drop.Rule.Name)}", RuleText.Reasons(drop.Because, null, drop.Agreement))),
             .. ByName(rulebook.Waivers, waiver => waiver.Rule).ThenBy(waiver => waiver.Animal, StringComparer.Ordinal).ThenBy(waiver => waiver.Until).Select(Of),
             .. PlanText.Of(rulebook.Plans),
+            Floor(rulebook),
             rulebook.Records is { } records ? FarmText.Of(records) : null,
             rulebook.Programme is { } programme ? FarmText.Of(programme) : null,
         ];
@@ -42,6 +43,20 @@ public static class CanonicalText
         return ByName(rules, rule => rule.Name).SelectMany(RuleText.Of)
             .Concat(ByName(rulebook.Prefers.Where(prefer => prefer.List == list), prefer => prefer.Name).SelectMany(RuleText.Of))
             .Prepend($"rules for {list}");
+    }
+
+    /// <summary>The floor under the lists that have one. No file can say it, so it stands there as a comment does.</summary>
+    private static string? Floor(Rulebook rulebook)
+    {
+        if (rulebook.Floor.IsEmpty || rulebook.Programme?.Choices.Any(choice => choice.HasFloor) != true)
+        {
+            return null;
+        }
+
+        var blocks = ByName(rulebook.Defines.Where(define => define.IsOfTheFloor), define => define.Name)
+            .Select(define => RuleText.Block($"define {NameText.Exact(define.Name)}", [RuleText.Condition("", define.Condition)]))
+            .Concat(rulebook.Floor.SelectMany(RuleText.Of));
+        return string.Join('\n', blocks.SelectMany(block => block.Split('\n')).Select(line => $"# {line}"));
     }
 
     private static string? Lines(IEnumerable<string> lines)

@@ -74,7 +74,8 @@ internal static class FarmText
         };
         var (first, last) = (Day(choice.FromDate, choice.JudgedFrom), Day(choice.ToDate, choice.JudgedTo));
         var days = choice.JudgedFrom == choice.JudgedTo && choice.ToDate is null ? $"on {first}" : $"from {first} to {last}";
-        return $"choose {choice.List} from {from}, judged {days}";
+        var use = choice.Use switch { ListUse.NothingGiven => ", nothing given", ListUse.ForLookingOnly => ", for looking only", _ => "" };
+        return $"choose {choice.List} from {from}, judged {days}{use}";
     }
 
     private static string Day(string? name, LocalDate day) => name is null ? NumberText.Of(day) : NameText.Exact(name);

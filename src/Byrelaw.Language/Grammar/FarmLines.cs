@@ -88,17 +88,26 @@ internal static class FarmLines
         Map<Token, DateReferenceSyntax, DateReferenceSyntax, (DateReferenceSyntax, DateReferenceSyntax?)>(
             (first, last) => (first, last), Leaf.Word("from").Then(Day()), Leaf.Word("to").Then(Day())));
 
-    public static readonly Parser<Token, LineSyntax> Choose = Map<Token, Token, NameSyntax, (ImmutableArray<TextSyntax> Animals, NameSyntax? From), (DateReferenceSyntax First, DateReferenceSyntax? Last), LineSyntax>(
-        (start, list, source, judged) => new ChooseLine(list, source.Animals, source.From, judged.First, judged.Last)
+    private static readonly Parser<Token, ListUseSyntax> Use = OneOf(
+        Map(
+            (first, last) => new ListUseSyntax(ListUse.NothingGiven) { Span = first.Span.To(last.Span) },
+            Leaf.Word("nothing", "`nothing given`"), Leaf.Word("given")),
+        Map(
+            (first, _, last) => new ListUseSyntax(ListUse.ForLookingOnly) { Span = first.Span.To(last.Span) },
+            Leaf.Word("for", "`for looking only`"), Leaf.Word("looking"), Leaf.Word("only")));
+
+    public static readonly Parser<Token, LineSyntax> Choose = Map<Token, Token, NameSyntax, (ImmutableArray<TextSyntax> Animals, NameSyntax? From), (DateReferenceSyntax First, DateReferenceSyntax? Last), Maybe<ListUseSyntax>, LineSyntax>(
+        (start, list, source, judged, use) => new ChooseLine(list, source.Animals, source.From, judged.First, judged.Last, use.GetValueOrDefault())
         {
-            Span = start.Span.To((judged.Last ?? judged.First).Span),
+            Span = start.Span.To(use.HasValue ? use.Value.Span : (judged.Last ?? judged.First).Span),
         },
         Leaf.Word("choose"),
         Leaf.ListName("the name of a list, such as `recipients`"),
         Leaf.Word("from").Then(OneOf(
             Animals.Select<(ImmutableArray<TextSyntax>, NameSyntax?)>(animals => (animals, null)),
             Leaf.ListName("`females`, `cows`, `heifers` or another list").Select<(ImmutableArray<TextSyntax>, NameSyntax?)>(name => ([], name)))),
-        Leaf.Comma.Then(Leaf.Word("judged")).Then(Judged));
+        Leaf.Comma.Then(Leaf.Word("judged")).Then(Judged),
+        Leaf.Comma.Labelled("`, for looking only`").Then(Use).Optional());
 
     private static Parser<Token, DateReferenceSyntax> Day() => OneOf(
         Leaf.Date.Select(date => new DateReferenceSyntax(date, null) { Span = date.Span }),

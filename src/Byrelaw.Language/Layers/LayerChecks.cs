@@ -23,6 +23,12 @@ internal static class LayerChecks
     /// <summary>The rule or preference meant; null, and a problem, where there is none that the file lies over.</summary>
     public static RuleEntry? Target(Context context, RuleBinder rules, RuleFile file, TextSyntax name)
     {
+        if (FloorText.Keeps(name.Value) && rules.Find(name.Value) is null)
+        {
+            context.Problems.Add(FloorProblems.NobodysToChange(name.Span, name.Value));
+            return null;
+        }
+
         if (rules.Find(name.Value) is not { } target)
         {
             context.Problems.Add(LayerProblems.UnknownRule(name.Span, name.Value, rules.Nearest(name.Value)));

@@ -8,7 +8,7 @@ internal static class WaiversInTime
     {
         foreach (var waiver in waivers)
         {
-            var choices = programme.Choices.Where(choice => choice.List == rules.Find(waiver.Rule)?.List).ToList();
+            var choices = programme.Choices.Where(choice => rules.Find(waiver.Rule) is { } entry && (entry.List == choice.List || entry.List == Rule.EveryList)).ToList();
             if (choices.Count > 0 && choices.All(choice => waiver.Until < choice.JudgedFrom))
             {
                 problems.Add(LayerProblems.Lapsed(waiver.Span, NumberText.Of(waiver.Until), choices[0].List, choices[0].Span));

@@ -29,6 +29,15 @@ internal sealed class PhraseBook
         }
     }
 
+    /// <summary>Learns one name, folded.</summary>
+    public void Learn(string name)
+    {
+        if (name.Split(' ') is { Length: > 1 } words)
+        {
+            _names.Add(words);
+        }
+    }
+
     /// <summary>The line with every known name as one token, and the names it declares itself too.</summary>
     /// <param name="line">A line without bad tokens.</param>
     /// <param name="from">The first token that may belong to a name: after the line's head.</param>

@@ -60,6 +60,8 @@ public static class RulebookReader
         var defines = DefineBinder.Declare(files, names);
         AmbiguousAnswers.Check(names, files);
         defines = DefineBinder.Bind(defines, names);
+        var ownDefines = defines.Count;
+        (var floor, defines) = FloorBinder.Bind(names, defines);
 
         var rules = new RuleBinder(names, defines);
         rules.Broken.AddRange(loaded.Broken);
@@ -77,12 +79,13 @@ public static class RulebookReader
         var context = new Context(names, root.Problems);
         var plans = new PlanBinder(names, rules).Bind(files, visits);
         var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
-        var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block).Bind(dates, aims!) : null;
+        var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block, isFloorLaid: !floor.IsEmpty).Bind(dates, aims!) : null;
         var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping, knownOn, today) : null;
         if (programme is not null)
         {
             WaiversInTime.Check(programme, layers.Waivers, rules, root.Problems);
             DatesInRules.Check(programme, rules.Entries, defines, root.Problems);
+            UnchosenRules.Check(programme, farm.Programme!, files, rules);
         }
 
         Currencies.Check(aims, plans, programme?.Span, files);
@@ -94,7 +97,8 @@ public static class RulebookReader
         return new Rulebook
         {
             Vocabulary = names.Filtered.With(vocabulary),
-            Defines = [.. defines.Select(entry => new Define(entry.Name, entry.Condition!, entry.IsBroken, entry.Span))],
+            Defines = [.. defines.Select(entry => new Define(entry.Name, entry.Condition!, entry.IsBroken, entry.Span) { IsOfTheFloor = entry.Index >= ownDefines })],
+            Floor = floor,
             Rules = [.. rules.Entries.Where(entry => entry.Drop is null).Select(entry => entry.Rule).OfType<Rule>()],
             Prefers = [.. rules.Entries.Select(entry => entry.Prefer).OfType<Prefer>()],
             Drops = [.. rules.Entries.Select(entry => entry.Drop).OfType<Drop>()],

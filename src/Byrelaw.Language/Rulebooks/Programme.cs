@@ -66,6 +66,19 @@ public enum ChoiceFrom
     AnotherList,
 }
 
+/// <summary>What becomes of the animals of a list.</summary>
+public enum ListUse
+{
+    /// <summary>They may be given a hormone or an embryo: the floor lies under the list.</summary>
+    HormoneOrEmbryo,
+
+    /// <summary>Their eggs are collected, and nothing is given: the floor bars nobody, and what it finds is shown.</summary>
+    NothingGiven,
+
+    /// <summary>They are looked at: the list has no floor and clears nobody.</summary>
+    ForLookingOnly,
+}
+
 /// <summary>A list to draw up: <c>choose recipients from females, judged from first transfer to final transfer</c>.</summary>
 /// <param name="List">The list's name.</param>
 /// <param name="From">Where its animals come from.</param>
@@ -83,4 +96,10 @@ public sealed record Choice(
 
     /// <summary>The programme's name for the last judging day; null for a date as written, or where it is the first.</summary>
     public string? ToDate { get; init; }
+
+    /// <summary>What becomes of its animals.</summary>
+    public ListUse Use { get; init; }
+
+    /// <summary>Whether the four rules of the floor lie under it.</summary>
+    public bool HasFloor => Use == ListUse.HormoneOrEmbryo;
 }

@@ -53,14 +53,23 @@ public sealed record Agreement(ImmutableArray<string> By, LocalDate On);
 /// <summary>What one rule demands, in one version of it.</summary>
 public sealed record Rule
 {
+    /// <summary>The list of a rule for each list that is chosen.</summary>
+    public const string EveryList = "every list";
+
     /// <summary>Unique in the rulebook.</summary>
     public required string Name { get; init; }
 
-    /// <summary>The list it belongs to, such as <c>recipients</c>.</summary>
+    /// <summary>The list it belongs to, such as <c>recipients</c>; <see cref="EveryList"/> for each chosen one.</summary>
     public required string List { get; init; }
+
+    /// <summary>Whether a list is judged by it.</summary>
+    public bool IsFor(string list) => List == list || List == EveryList;
 
     /// <summary>A safety rule cannot be dropped, waived or passed.</summary>
     public bool IsSafety { get; init; }
+
+    /// <summary>Whether it is one of the floor's, which no file writes.</summary>
+    public bool IsOfTheFloor { get; init; }
 
     /// <summary>Shown always, judged only on the day by the person beside the animal.</summary>
     public bool OnTheDay { get; init; }
@@ -108,6 +117,9 @@ public sealed record Prefer
     /// <summary>The list it belongs to.</summary>
     public required string List { get; init; }
 
+    /// <summary>Whether a list is ranked by it.</summary>
+    public bool IsFor(string list) => List == list || List == Rule.EveryList;
+
     /// <summary>What is liked.</summary>
     public required Condition Condition { get; init; }
 
@@ -151,4 +163,8 @@ public sealed record Waiver(string Rule, string Animal, LocalDate Until, string 
 /// <param name="Condition">What it stands for.</param>
 /// <param name="IsBroken">A line of it could not be read; then so is every user of it.</param>
 /// <param name="Span">Where.</param>
-public sealed record Define(string Name, Condition Condition, bool IsBroken, SourceSpan Span);
+public sealed record Define(string Name, Condition Condition, bool IsBroken, SourceSpan Span)
+{
+    /// <summary>Whether it is one of the floor's own words.</summary>
+    public bool IsOfTheFloor { get; init; }
+}

@@ -13,6 +13,13 @@ public sealed record Rulebook
     /// <summary>Resolved rules of all lists, in the order of reading; dropped ones are not among them.</summary>
     public ImmutableArray<Rule> Rules { get; init; } = [];
 
+    /// <summary>The four rules that lie under every list with a floor, the program's own; none where the files lack the words for them: then
+    /// each such list has a broken part.</summary>
+    public ImmutableArray<Rule> Floor { get; init; } = [];
+
+    /// <summary>What the files say themselves.</summary>
+    public Rulebook WithoutFloor() => Floor.IsEmpty ? this : this with { Floor = [], Defines = [.. Defines.Where(define => !define.IsOfTheFloor)] };
+
     /// <summary>Resolved preferences of all lists.</summary>
     public ImmutableArray<Prefer> Prefers { get; init; } = [];
 

@@ -33,6 +33,9 @@ public sealed class SourceFile
     /// <summary>The whole text without a byte-order mark.</summary>
     public string Text { get; }
 
+    /// <summary>Whether the program wrote it itself, as it did the floor.</summary>
+    internal bool IsOfTheProgram { get; init; }
+
     /// <summary>How many lines the text has; an empty text has one.</summary>
     public int LineCount => _lineStarts.Length;
 

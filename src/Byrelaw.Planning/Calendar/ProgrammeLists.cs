@@ -19,8 +19,8 @@ public static class ProgrammeLists
     private static Choice? On(Programme programme, string date)
     {
         ArgumentNullException.ThrowIfNull(programme);
-        return programme.Choices.FirstOrDefault(choice => choice.FromDate == date);
+        return programme.Choices.FirstOrDefault(choice => choice.FromDate == date && choice.Use != ListUse.ForLookingOnly);
     }
 
-    private static Choice? Named(Programme programme, string list) => programme.Choices.FirstOrDefault(choice => NameFolding.Fold(choice.List) == list);
+    private static Choice? Named(Programme programme, string list) => programme.Choices.FirstOrDefault(choice => NameFolding.Fold(choice.List) == list && choice.Use != ListUse.ForLookingOnly);
 }

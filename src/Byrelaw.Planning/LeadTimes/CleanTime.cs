@@ -18,7 +18,7 @@ public sealed record CleanTime(string List, string Rule, LocalDate From, LocalDa
         var chosen = programme.Choices.Select(choice => choice.List).ToHashSet(StringComparer.Ordinal);
         var found =
             from rule in rulebook.Rules
-            where chosen.Contains(rule.List) && !rule.IsBroken
+            where (chosen.Contains(rule.List) || rule.List == Language.Rulebooks.Rule.EveryList) && !rule.IsBroken
             from window in Windows(rule.Needs, rulebook, [])
             where window.Date.Name is not null && programme.Date(window.Date.Name) is not null
             let date = programme.Date(window.Date.Name!)!.Value

@@ -12,9 +12,14 @@ public static class Cautions
         }
 
         var cautions = new List<string>();
+        if (InCalfWords.Of(report.Animal.InCalf) is { Length: > 0 } danger)
+        {
+            cautions.Add(Phrases.Small(danger));
+        }
+
         foreach (var rule in report.Animal.Rules)
         {
-            if (rule.Rule?.IsSafety == true && rule.Answer is RuleAnswer.NotKnown or RuleAnswer.NotMet or RuleAnswer.Broken)
+            if (rule.Rule?.IsSafety == true && !rule.AsksTheFloor && rule.Answer is RuleAnswer.NotKnown or RuleAnswer.NotMet or RuleAnswer.Broken)
             {
                 cautions.Add(Unsafe(rule));
             }
@@ -39,18 +44,9 @@ public static class Cautions
     public static bool NotProven(AnimalJudgement animal) =>
         animal.Rules.Any(rule => rule.Rule?.IsSafety == true && rule.Answer is not (RuleAnswer.Met or RuleAnswer.DoesNotApply));
 
-    /// <summary>A safety rule named <c>Not in calf</c> that is not known is a cow <c>maybe in calf</c>.</summary>
-    private static string Unsafe(RuleJudgement rule)
-    {
-        var feared = rule.Name.Contains("not in calf", StringComparison.OrdinalIgnoreCase) ? "in calf"
-            : rule.Name.StartsWith("not ", StringComparison.OrdinalIgnoreCase) ? rule.Name[4..]
-            : null;
-        return rule.Answer switch
-        {
-            RuleAnswer.NotMet => feared is null ? $"fails for safety: {rule.Name}" : $"take her as {feared}",
-            _ => feared is null ? $"safety not proven: {rule.Name}" : $"maybe {feared}",
-        };
-    }
+    /// <summary>Whether she is in calf is told by the floor alone.</summary>
+    private static string Unsafe(RuleJudgement rule) =>
+        rule.Answer == RuleAnswer.NotMet ? $"fails for safety: {rule.Name}" : $"safety not proven: {rule.Name}";
 
     private static string? Withholding(RuleJudgement rule)
     {

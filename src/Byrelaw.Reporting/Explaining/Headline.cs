@@ -9,8 +9,8 @@ public static class Headline
         var (list, animal) = (report.On, report.Animal);
         return animal.Answer switch
         {
-            Answer.Ready => $"Ready for {list.Days}",
-            Answer.OnCourse => $"On course for {list.Days}",
+            Answer.Ready => $"{AnswerWords.Word(Answer.Ready, list.Use)} for {list.Days}",
+            Answer.OnCourse => $"{AnswerWords.Word(Answer.OnCourse, list.Use)} for {list.Days}",
             Answer.Later => $"Later: {WhenLater.Of(report, Dates.Long)}",
             Answer.Ask => $"Ask: {Open(report)}",
             _ when ChiefRule.Of(report) is { Gate: Gate.None, Answer: RuleAnswer.NotMet } chief && animal.NeverTogether.IsEmpty =>
@@ -26,6 +26,8 @@ public static class Headline
         var on = $"On the list {list.Name}, judged for {list.Days}, ";
         return animal.Answer switch
         {
+            Answer.Ready when list.Use == ListUse.ForLookingOnly => (on + "she ", "matches", ReadySpan(report)),
+            Answer.OnCourse when list.Use == ListUse.ForLookingOnly => (on + "she ", "will match", $", {ReachWords.IfNothingHappens(list.Herd, Dates.Long)}."),
             Answer.Ready => (on + "she is ", "Ready", ReadySpan(report)),
             Answer.OnCourse => (on + "she is ", "On course", $": Ready {ReachWords.IfNothingHappens(list.Herd, Dates.Long)}."),
             Answer.Later when report.IsTooLate => (on + "the answer is ", "Later", ", and that is too late for this programme."),

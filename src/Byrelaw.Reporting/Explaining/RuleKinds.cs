@@ -13,5 +13,5 @@ public static class RuleKinds
             .SelectMany(count => count.Counted).Select(counted => counted.Kind.Declaration).OfType<EventKind>().Distinct();
 
     private static IEnumerable<Condition> Conditions(Rulebook rulebook, string list) =>
-        rulebook.Rules.Where(rule => rule.List == list).SelectMany(rule => rule.Needs.Leaves(rulebook));
+        rulebook.Rules.Where(rule => rule.IsFor(list)).SelectMany(rule => rule.Needs.Leaves(rulebook));
 }

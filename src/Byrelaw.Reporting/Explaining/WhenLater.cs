@@ -11,12 +11,14 @@ public static class WhenLater
     /// <param name="said">How a date is written.</param>
     public static string Of(AnimalReport report, Func<LocalDate, string> said) => (report.Animal.ReadyFrom, report.Animal.NotBefore) switch
     {
-        ({ } ready, null) => $"ready {From(ready, report.On, said)}{TooLate(ready, report)}",
-        ({ } ready, { } asked) => $"ready {From(ready, report.On, said)}{TooLate(ready, report)}; {From(asked, report.On, said)}, if what is not known then turns out well{TooLate(asked, report)}",
+        ({ } ready, null) => $"{Ready(report)} {From(ready, report.On, said)}{TooLate(ready, report)}",
+        ({ } ready, { } asked) => $"{Ready(report)} {From(ready, report.On, said)}{TooLate(ready, report)}; {From(asked, report.On, said)}, if what is not known then turns out well{TooLate(asked, report)}",
         (null, { } asked) when IsJudged(asked, report.On) => $"{From(asked, report.On, said)}, and still to be asked",
         (null, { } asked) => $"not before {said(asked)}, then still to be asked{TooLate(asked, report)}",
         _ => "",
     };
+
+    private static string Ready(AnimalReport report) => report.On.Use == ListUse.ForLookingOnly ? "matches" : "ready";
 
     /// <summary>From a day on, or where it is one of those that are judged <c>on 21 October only</c>.</summary>
     public static string From(LocalDate day, ListReport list, Func<LocalDate, string> said)

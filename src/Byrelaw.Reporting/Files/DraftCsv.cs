@@ -18,7 +18,7 @@ public static class DraftCsv
                 PlainText.Clean(Particulars.OfficialIdentity(report)),
                 PlainText.Clean(Particulars.Mob(report)),
                 Particulars.Sort(report),
-                AnswerWords.Word(animal.Answer),
+                AnswerWords.Word(animal.Answer, list.Use),
                 Iso(animal.ReadyFrom), Iso(animal.ReadyUntil),
                 $"{animal.Rank}", Numbers.Of(animal.Score),
                 PlainText.Clean(Reason.Of(report)),

@@ -27,7 +27,12 @@ public sealed record CountsJson(int Ready, int OnCourse, int Later, int Ask, int
 /// <summary>One animal on one list.</summary>
 public sealed record AnimalJson(
     string Animal, string Answer, string? ReadyFrom, string? ReadyUntil, string? NotBefore, double Score,
-    IReadOnlyList<string> InTheWay, IReadOnlyList<MissingJson> Settle, IReadOnlyList<MissingJson> ThenAsk, IReadOnlyList<RuleJson> Rules);
+    IReadOnlyList<string> InTheWay, IReadOnlyList<MissingJson> Settle, IReadOnlyList<MissingJson> ThenAsk, IReadOnlyList<RuleJson> Rules)
+{
+    /// <summary><c>take_as_in_calf</c> or <c>may_be_in_calf</c>; left out where neither is told.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? InCalf { get; init; }
+}
 
 /// <summary>A record that would settle an Ask, or that is still to be asked for of a Later.</summary>
 public sealed record MissingJson(string Record, string Reason, string? From, string? To, string SettledBy, int? Line, int? Needed);

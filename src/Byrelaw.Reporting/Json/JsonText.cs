@@ -44,11 +44,14 @@ public static class JsonText
         [.. list.List.Animals.Select(animal => Animal(animal, list))]);
 
     private static AnimalJson Animal(AnimalJudgement animal, ListReport list) => new(
-        animal.Number, Keys.Of(animal.Answer), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), Iso(animal.NotBefore), animal.Score,
+        animal.Number, Keys.Of(animal.Answer, list.List.Choice.Use), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), Iso(animal.NotBefore), animal.Score,
         [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)],
         [.. animal.Settle.Select(Missing)],
         [.. animal.ThenAsk.Select(Missing)],
-        [.. animal.Rules.Select(rule => Rule(rule, list))]);
+        [.. animal.Rules.Select(rule => Rule(rule, list))])
+    {
+        InCalf = animal.InCalf switch { InCalf.TakeAsInCalf => "take_as_in_calf", InCalf.MayBe => "may_be_in_calf", _ => null },
+    };
 
     private static MissingJson Missing(Missing missing) => new(
         missing.Subject, Keys.Of(missing.Reason), Iso(missing.From), Iso(missing.To), Keys.Of(missing.SettledBy),

@@ -12,6 +12,13 @@ internal static class Keys
         _ => "no",
     };
 
+    public static string Of(Answer answer, ListUse use) => (answer, use) switch
+    {
+        (Answer.Ready, ListUse.ForLookingOnly) => "matches",
+        (Answer.OnCourse, ListUse.ForLookingOnly) => "will_match",
+        _ => Of(answer),
+    };
+
     public static string Of(RuleAnswer answer) => answer switch
     {
         RuleAnswer.Met => "met",

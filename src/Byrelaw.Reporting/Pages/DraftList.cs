@@ -24,7 +24,7 @@ public static class DraftList
             var report = new AnimalReport(list, animal);
             table.Add(
                 Box,
-                AnswerWords.Both(animal.Answer),
+                AnswerWords.Both(animal.Answer, list.Use),
                 Wording.Link(Wording.Bold(animal.Number), linkTo(animal.Number)),
                 Particulars.Tag(report),
                 Particulars.Mob(report),
@@ -48,7 +48,7 @@ public static class DraftList
 
     private static IEnumerable<string> NotProven(ListReport list)
     {
-        var rules = list.Rulebook.Rules.Where(rule => rule.IsSafety && rule.List == list.Name).ToList();
+        var rules = list.Rulebook.Rules.Where(rule => rule.IsSafety && rule.IsFor(list.Name)).ToList();
         if (rules.Count == 0)
         {
             yield return "No safety rule on this list says that an animal must be proven not in calf: nobody's status is proven.";

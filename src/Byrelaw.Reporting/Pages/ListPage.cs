@@ -21,16 +21,17 @@ public static class ListPage
             ShakyOnes(list, linkTo),
             LocalPractice.Of(list),
             RecordProblems.Of(list),
-            Reading(),
+            Reading(list.Use),
             Fingerprints.Of(list.Draft),
             new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
 
     private static Part Top(ListReport list)
     {
-        var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer)}"));
+        var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer, list.Use)}"));
         var part = new DocumentBuilder().Heading(1, list.Title)
             .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
+            .Sentence(list.UseSentence)
             .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
             .Sentence($"May be used: {AtBest.Of(list.List)}.");
         if (list.List.IsBroken)
@@ -61,22 +62,22 @@ public static class ListPage
         + "Facts without a date, and what the farm says is complete, are today's.";
 
     private static IEnumerable<string> BrokenRules(ListReport list) =>
-        list.Rulebook.Rules.Where(rule => rule.IsBroken && rule.List == list.Name).Select(rule => $"{rule.Span.File.Path} line {rule.Span.Line}");
+        list.Rulebook.Rules.Where(rule => rule.IsBroken && rule.IsFor(list.Name)).Select(rule => $"{rule.Span.File.Path} line {rule.Span.Line}");
 
     private static IReadOnlyList<string> NextOrNothing(ListReport list) =>
         DoNext.Of(list) is { Count: > 0 } tasks ? tasks : ["Nothing is open on this list."];
 
     private static Part Ranked(ListReport list, Func<string, string> linkTo)
     {
-        var table = new Table("Ready and On course, the best first; ties by number", "rank", "number", "answer", "points", "for");
+        var table = new Table($"{AnswerWords.Word(Answer.Ready, list.Use)} and {AnswerWords.Word(Answer.OnCourse, list.Use)}, the best first; ties by number", "rank", "number", "answer", "points", "for");
         foreach (var animal in list.List.Animals.Where(animal => animal.Rank is not null).OrderBy(animal => animal.Rank))
         {
-            table.Add($"{animal.Rank!.Value}", Linked(animal, linkTo), AnswerWords.Both(animal.Answer),
+            table.Add($"{animal.Rank!.Value}", Linked(animal, linkTo), AnswerWords.Both(animal.Answer, list.Use),
                 Numbers.Of(animal.Score), RankReasons.Of(animal));
         }
 
-        var part = new DocumentBuilder().Heading(2, "Ready, ranked");
-        return (table.IsEmpty ? part.Sentence("Nobody is Ready or On course.") : part.Table(table)).As("ranked");
+        var part = new DocumentBuilder().Heading(2, $"{AnswerWords.Word(Answer.Ready, list.Use)}, ranked");
+        return (table.IsEmpty ? part.Sentence(list.Use == ListUse.ForLookingOnly ? "Nobody matches." : "Nobody is Ready or On course.") : part.Table(table)).As("ranked");
     }
 
     private static Part Later(ListReport list)
@@ -115,7 +116,7 @@ public static class ListPage
         {
             foreach (var rule in animal.Rules.Where(rule => rule.IsShaky))
             {
-                table.Add(Linked(animal, linkTo), AnswerWords.Both(animal.Answer), rule.Name,
+                table.Add(Linked(animal, linkTo), AnswerWords.Both(animal.Answer, list.Use), rule.Name,
                     RuleWords.Found(rule, list));
             }
         }
@@ -131,8 +132,8 @@ public static class ListPage
             .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == Language.Rulebooks.IfNotKnown.Pass)
             .GroupBy(rule => rule.Name).Select(group => $"{group.Key}: not known, and let pass, for {group.Count()} of the Ready and On course.");
 
-    private static Part Reading() => new DocumentBuilder().Heading(2, "How to read the answers")
-        .Bullets(AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold(AnswerWords.Both(answer))}: {AnswerWords.Meaning(answer)}."))
+    private static Part Reading(ListUse use) => new DocumentBuilder().Heading(2, "How to read the answers")
+        .Bullets(AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold(AnswerWords.Both(answer, use))}: {AnswerWords.Meaning(answer)}."))
         .As("reading");
 
     private static Wording Linked(AnimalJudgement animal, Func<string, string> linkTo) =>

@@ -33,7 +33,8 @@ public static class OverviewPage
                 Wording.Link(Wording.Bold(Phrases.Sentence(list.Name)), $"{folder}/index.md"),
                 list.Days + (list.List.IsBroken ? ": lines of its rules cannot be read, so nobody is Ready" : ""),
                 $"{list.List.Animals.Length}",
-                .. AnswerWords.All.Select(answer => $"{list.List.Count(answer)}"),
+                .. AnswerWords.All.Select(answer => AnswerWords.Word(answer, list.Use) is var word && word != AnswerWords.Word(answer)
+                    ? $"{list.List.Count(answer)} ({word})" : $"{list.List.Count(answer)}"),
                 Wording.Link("draft.csv", $"{folder}/draft.csv"),
             ]);
         }

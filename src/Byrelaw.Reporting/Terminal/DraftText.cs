@@ -17,8 +17,9 @@ public static class DraftText
 
         foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
         {
-            var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{list.List.Count(answer)} {AnswerWords.Both(answer)}"));
+            var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{list.List.Count(answer)} {AnswerWords.Both(answer, list.Use)}"));
             text.In(0).Heading(2, list.Title).In(1)
+                .Sentence(list.UseSentence)
                 .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
                 .Sentence($"May be used: {AtBest.Of(list.List)}.")
                 .Bullets(DoubtLines.Short(list.Herd))

@@ -29,6 +29,17 @@ public static class AnswerWords
     /// <summary>Both: <c>✓ Ready</c>.</summary>
     public static string Both(Answer answer) => $"{Shape(answer)} {Word(answer)}";
 
+    /// <summary>The word on a list: whoever is only looked at is never called Ready.</summary>
+    public static string Word(Answer answer, ListUse use) => (answer, use) switch
+    {
+        (Answer.Ready, ListUse.ForLookingOnly) => "Matches",
+        (Answer.OnCourse, ListUse.ForLookingOnly) => "Will match",
+        _ => Word(answer),
+    };
+
+    /// <summary>Both, on a list: <c>✓ Matches</c>.</summary>
+    public static string Both(Answer answer, ListUse use) => $"{Shape(answer)} {Word(answer, use)}";
+
     /// <summary>What the answer says, for whoever meets it first.</summary>
     public static string Meaning(Answer answer) => answer switch
     {

@@ -1,5 +1,5 @@
 using Byrelaw.Checking.Comparing;
-using Byrelaw.Checking.Trouble.Reasoning;
+using Byrelaw.Language.Reasoning;
 using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Testing.Conditions;
 

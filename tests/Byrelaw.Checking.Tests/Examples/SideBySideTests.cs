@@ -78,8 +78,8 @@ public sealed class SideBySideTests
               complete for {string.Join(", ", kept)} since 1990-01-01
             programme "P"
               collection on {Iso(Judged)}
-              choose recipients from females, judged on {Iso(Judged)}
-              choose donors from females, judged on {Iso(Judged)}
+              choose recipients from females, judged on {Iso(Judged)}, for looking only
+              choose donors from females, judged on {Iso(Judged)}, for looking only
             """;
         var reading = RulebookReader.Read("farm.byre", new RuleFiles(("farm.byre", farm), ("rules.byre", Tried.Rules)))!;
         var animals = $"animal,born,sex,parity\nshe,2021-08-10,F,{(one.IsCow ? 2 : 0)}\n";

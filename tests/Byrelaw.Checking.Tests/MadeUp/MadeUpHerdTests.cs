@@ -22,7 +22,7 @@ public sealed class MadeUpHerdTests
         records "."
         programme "Made up"
           transfer on 2026-10-20
-          choose recipients from females, judged on first transfer
+          choose recipients from females, judged on first transfer, for looking only
         """;
 
     private static readonly MadeUpHerd Herd = new(

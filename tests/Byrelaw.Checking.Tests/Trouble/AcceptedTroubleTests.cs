@@ -54,7 +54,7 @@ public sealed class AcceptedTroubleTests
     [Fact]
     public void A_list_of_heifers_cannot_meet_a_demand_on_calving()
     {
-        const string Choice = "records \".\"\nprogramme \"p\"\n  transfer on 2026-10-19\n  choose recipients from heifers, judged on first transfer\n";
+        const string Choice = "records \".\"\nprogramme \"p\"\n  transfer on 2026-10-19\n  choose recipients from heifers, judged on first transfer, for looking only\n";
         Written.Troubles("rules for recipients\nrule \"A\"\nneeds at most 60 days since last calving\nbecause \"b\"\n" + Choice).ShouldHaveSingleItem().ShouldStartWith("B1101");
         Written.Troubles("rules for recipients\nrule \"A\"\napplies to cows\nneeds at most 60 days since last calving\nbecause \"b\"\n" + Choice).ShouldBeEmpty();
     }

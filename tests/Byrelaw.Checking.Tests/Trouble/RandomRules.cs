@@ -17,7 +17,7 @@ internal sealed class RandomRules(Random random)
 
         var odd = Condition();
         return "define odd\n  " + (odd.Contains("odd", StringComparison.Ordinal) ? "running with bull" : odd) + "\n" + rules
-            + "records \".\"\nprogramme \"p\"\n  transfer on 2026-10-19\n  choose recipients from females, judged on first transfer\n";
+            + "records \".\"\nprogramme \"p\"\n  transfer on 2026-10-19\n  choose recipients from females, judged on first transfer, for looking only\n";
     }
 
     private string Demand() => random.Next(5) < 3

@@ -70,7 +70,7 @@ public sealed class StepsTests
 
             programme "P"
               transfer on 2026-09-30
-              choose recipients from females, judged on first transfer
+              choose recipients from females, judged on first transfer, for looking only
             """))!.Rulebook;
         var from = new LocalDate(2026, 9, 30).PlusDays(-entries);
         var rows = string.Concat(Enumerable.Range(0, entries).Select(day => $"{LocalDatePattern.Iso.Format(from.PlusDays(day + 1))},1,{row}\n"));

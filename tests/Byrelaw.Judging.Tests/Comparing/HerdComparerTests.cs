@@ -76,7 +76,7 @@ public sealed class HerdComparerTests
         "event mastitis\n\nrules for recipients\n"
         + string.Concat(Enumerable.Range(0, 8).Select(place => $"rule \"{place}\"\n  needs no mastitis in the last {days(place)} days\n  because \"so\"\n"))
         + "records \"r\"\n  up to 2026-09-30\n  complete for mastitis since 2015-01-01\n"
-        + "programme \"P\"\n  transfer on 2026-09-30\n  choose recipients from females, judged on first transfer\n"))!.Rulebook;
+        + "programme \"P\"\n  transfer on 2026-09-30\n  choose recipients from females, judged on first transfer, for looking only\n"))!.Rulebook;
 
     private sealed class OneFile(string text) : IRuleFiles
     {

@@ -98,7 +98,7 @@ internal sealed class WrittenFarm : IRuleFiles
 
     private (JudgedAnimal Reference, AnimalJudgement Judged) Judge(string rules, string choose)
     {
-        _file = $"{Words}\n\nrules for recipients\n\n{rules}\nrecords \"records\"\n  up to {UpTo}\n  {Keeps}\n\nprogramme \"P\"\n  {Programme}\n  {choose}\n";
+        _file = $"{Words}\n\nrules for recipients\n\n{rules}\nrecords \"records\"\n  up to {UpTo}\n  {Keeps}\n\nprogramme \"P\"\n  {Programme}\n  {choose}, for looking only\n";
         var reading = RulebookReader.Read("farm.byre", this)!;
         reading.Problems.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error).ShouldBeEmpty();
         var rulebook = reading.Rulebook;

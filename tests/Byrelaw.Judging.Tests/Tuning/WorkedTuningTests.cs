@@ -156,7 +156,7 @@ public sealed class WorkedTuningTests : IRuleFiles
             programme "P"
               collection on 2026-10-12
               transfer 8 days after collection, over 2 days
-              choose recipients from females, judged from first transfer to final transfer
+              choose recipients from females, judged from first transfer to final transfer, for looking only
             """;
         var reading = RulebookReader.Read("farm.byre", this)!;
         reading.Problems.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error).ShouldBeEmpty();

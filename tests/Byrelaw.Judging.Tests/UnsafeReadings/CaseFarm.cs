@@ -77,7 +77,7 @@ internal sealed partial class CaseFarm(IReadOnlyDictionary<string, string> stand
             {
                 var day = match.Groups["day"] is { Success: true } on ? on.Value : "2026-10-04";
                 rules.Append(CultureInfo.InvariantCulture, $"rules for {List(i)}\nrule \"Q{i}\"\n  needs {match.Groups["condition"].Value}\n  because \"x\"\n  source \"x\"\n\n");
-                choices.Append(CultureInfo.InvariantCulture, $"  choose {List(i)} from \"{match.Groups["animal"].Value}\", judged on {day}\n");
+                choices.Append(CultureInfo.InvariantCulture, $"  choose {List(i)} from \"{match.Groups["animal"].Value}\", judged on {day}, for looking only\n");
             }
         }
 

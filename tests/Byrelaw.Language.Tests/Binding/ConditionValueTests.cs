@@ -52,7 +52,7 @@ public sealed class ConditionValueTests
     {
         var count = Rules.Condition(
             "no heat in the 60 days before final transfer",
-            "rules for donors\nrule \"A\"\n  needs no heat ever\n  because \"b\"\nprogramme \"P\"\n  collection on 2026-10-12\n  transfer 8 days after collection, over 2 days\n  choose donors from cows, judged on collection\n");
+            "rules for donors\nrule \"A\"\n  needs no heat ever\n  because \"b\"\nprogramme \"P\"\n  collection on 2026-10-12\n  transfer 8 days after collection, over 2 days\n  choose donors from cows, judged on collection, for looking only\n");
         count.ShouldBeOfType<CountCondition>().Windows.ShouldHaveSingleItem().ShouldBeOfType<BeforeDate>().Date
             .ShouldBe(new DateReference("final transfer", new LocalDate(2026, 10, 21)));
     }

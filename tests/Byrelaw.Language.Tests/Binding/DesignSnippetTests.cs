@@ -54,11 +54,11 @@ public sealed class DesignSnippetTests
     {
         var rulebook = Rules.Good(Words + """
             event transfer  also transfers
-            test pregnancy test  answers positive, negative  in the yards
+            test pregnancy test  answers pregnant, empty  in the yards
             define empty
               any of
                 - no mating or transfer since last calving
-                - latest pregnancy test from 28 days after last mating or transfer is negative
+                - latest pregnancy test from 28 days after last mating or transfer is empty
 
             rules for recipients
 
@@ -121,8 +121,8 @@ public sealed class DesignSnippetTests
                   collection on 2026-10-12
                   transfer 8 days after collection, over 2 days
                   date planned start of mating on 2026-10-26
-                  choose donors from "1021", "1188", judged on collection
-                  choose recipients from females, judged from first transfer to final transfer
+                  choose donors from "1021", "1188", judged on collection, for looking only
+                  choose recipients from females, judged from first transfer to final transfer, for looking only
                 """);
         var rulebook = Rules.Good(Language.Reading.RulebookReader.Read("farms/withy-bend/farm.byre", files).ShouldNotBeNull());
         var records = rulebook.Records.ShouldNotBeNull();
@@ -153,8 +153,8 @@ public sealed class DesignSnippetTests
               needs no heat ever
               because "b"
             programme "P"
-              choose treatment from heifers, judged on 2026-10-04
-              choose recipients from treatment, judged on 2026-10-20
+              choose treatment from heifers, judged on 2026-10-04, for looking only
+              choose recipients from treatment, judged on 2026-10-20, for looking only
             """);
         var choice = rulebook.Programme.ShouldNotBeNull().Choices[1];
         (choice.From, choice.OtherList).ShouldBe((ChoiceFrom.AnotherList, "treatment"));

@@ -14,7 +14,7 @@ public sealed class NamesWithReservedWordsTests
         var reading = Rules.Read(new RuleFilesInMemory()
             .Add("farm.byre", "use \"words.byre\"\ndefine it\n  no sign of heat in the last 3 days\n")
             .Add("words.byre", "event sign of heat\n"));
-        CanonicalText.Of(Rules.Good(reading).Defines.Single().Condition).ShouldBe("no sign of heat in the last 3 days");
+        CanonicalText.Of(Rules.Good(reading).Defines[0].Condition).ShouldBe("no sign of heat in the last 3 days");
     }
 
     [Fact]
@@ -30,7 +30,7 @@ public sealed class NamesWithReservedWordsTests
               because "b"
             programme "P"
               date planned start of mating on 2026-10-26
-              choose recipients from cows, judged on planned start of mating
+              choose recipients from cows, judged on planned start of mating, for looking only
             """);
         rulebook.Rules.Single().AppliesTo.ShouldNotBeNull().Define.ShouldBe("away from the bull");
         rulebook.Programme.ShouldNotBeNull().Dates.Single().Name.ShouldBe("planned start of mating");

@@ -100,7 +100,7 @@ public sealed class BrokenBlockTests
               b
               because "c"
             """).Rulebook;
-        rulebook.Defines.Select(define => define.IsBroken).ShouldBe([true, true]);
+        rulebook.WithoutFloor().Defines.Select(define => define.IsBroken).ShouldBe([true, true]);
         rulebook.Defines[0].Condition.ShouldBeOfType<ListCondition>().Items[1].ShouldBeOfType<BrokenCondition>();
         rulebook.Rules.ShouldAllBe(rule => rule.IsBroken);
         rulebook.Prefers.ShouldAllBe(prefer => prefer.IsBroken);
@@ -166,7 +166,7 @@ public sealed class BrokenBlockTests
     [Fact]
     public void A_list_without_rules_is_broken()
     {
-        var rulebook = Broken("programme \"P\"\n  collection on 2026-10-12\n  choose donors from cows, judged on collection\n").Rulebook;
+        var rulebook = Broken("programme \"P\"\n  collection on 2026-10-12\n  choose donors from cows, judged on collection, for looking only\n").Rulebook;
         rulebook.BrokenParts.Single().List.ShouldBe("donors");
     }
 

@@ -94,7 +94,7 @@ public sealed class EveryKindTests
     private static string Printed(Condition condition) => CanonicalText.Of(condition);
 
     private static IEnumerable<Type> KindsOf<T>() =>
-        typeof(T).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(T)) && !type.IsAbstract);
+        typeof(T).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(T)) && type is { IsAbstract: false, IsPublic: true });
 
     /// <summary>The words, days and conditions that an object holds, through records and lists, but not those of a condition inside it.</summary>
     private static void Hold(object value, List<object> held)

@@ -36,7 +36,7 @@ public static class PlanSnippets
           prepare recipients by "Prostaglandin once", "Natural heat"
           calve by 2027-10-01
           holiday 2026-10-26 "Labour Day"
-          choose donors from "1021", "1188", judged on collection
+          choose donors from "1021", "1188", judged on collection, nothing given
           choose treatment from females, judged on first treatment
           choose recipients from females, judged from first transfer to final transfer
 

@@ -85,7 +85,7 @@ public sealed class PlanStatementTests
             programme "P"
               collection on a visit between 2026-10-01 and 2026-11-30
               transfer 8 days after collection
-              choose donors from females, judged on collection
+              choose donors from females, judged on collection, for looking only
             """);
         reading.Problems.ShouldHaveSingleItem().Code.ShouldBe("B1253");
         reading.Rulebook.Programme!.Date("collection").ShouldBe(new LocalDate(2026, 10, 12));

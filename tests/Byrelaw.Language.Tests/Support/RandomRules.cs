@@ -80,8 +80,8 @@ internal static class RandomRules
           collection on 2026-10-12
           transfer 8 days after collection, over 2 days
           date "turn of year" on 2026-12-31
-          choose egg donors from cows, judged on collection
-          choose others from egg donors, judged from first transfer to "turn of year"
+          choose egg donors from cows, judged on collection, for looking only
+          choose others from egg donors, judged from first transfer to "turn of year", for looking only
 
         """;
 

@@ -22,7 +22,9 @@ public static class Rules
         measure weight  in kg
         test BVD virus  answers positive, negative
         test uterine check  answers clean, discharge
-        test pregnancy test  answers positive, negative  in the yards
+        test pregnancy test  answers pregnant, empty  in the yards, with method is one of ultrasound, hand, blank is hand
+        event drying off
+        fact origin  is one of home-bred, bought
         fact breed  is one of Friesian, Jersey, crossbred
         fact breeding index  is number
         fact mature weight  in kg

@@ -31,10 +31,10 @@ public static class Snippets
         define empty
           any of
             - no mating or transfer since last calving
-            - latest pregnancy test from 28 days after last mating or transfer is negative
-            - latest pregnancy test from day 28 of last transfer is negative
+            - latest pregnancy test from 28 days after last mating or transfer is empty
+            - latest pregnancy test from day 28 of last transfer is empty
             - at least day 24 of last transfer
-            - latest pregnancy test from 35 days after last running with bull is negative
+            - latest pregnancy test from 35 days after last running with bull is empty
             - no weighing with method not tape with belly at least 60 cm with ease recorded in the last 30 days
 
         define cycling
@@ -126,8 +126,8 @@ public static class Snippets
           collection on 2026-10-12
           transfer 8 days after collection, over 2 days
           date planned start of mating on 2026-10-26
-          choose donors from "1021", "1188", judged on collection
-          choose recipients from females, judged from first transfer to final transfer
+          choose donors from "1021", "1188", judged on collection, nothing given
+          choose recipients from females, judged from first transfer to final transfer, for looking only
 
         rules for donors
 

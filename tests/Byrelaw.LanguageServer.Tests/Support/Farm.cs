@@ -69,7 +69,7 @@ internal static class Farm
         programme "Low Moor, spring 2026"
           collection on 2026-10-12
           transfer 8 days after collection, over 2 days
-          choose recipients from females, judged from first transfer to final transfer
+          choose recipients from females, judged from first transfer to final transfer, for looking only
 
         change "Eight weeks calved"
           needs at least 63 days since last calving

@@ -15,6 +15,14 @@ internal sealed class WrittenPlan : IRuleFiles
         event mastitis
         event sale  leaves the herd
         event purchase  joins the herd
+        event mating
+        event transfer
+        event drying off
+        event bull in
+        event bull out
+        spell running with bull  from bull in until bull out
+        fact origin  is one of home-bred, bought
+        test pregnancy test  answers pregnant, empty  in the yards, with method is one of ultrasound, hand, blank is hand
         measure serum copper  in umol/L
         test BVD virus  answers positive, negative
 
@@ -33,6 +41,17 @@ internal sealed class WrittenPlan : IRuleFiles
           cycles every 21 days
           because "Nothing is given."
 
+
+        """;
+
+    private const string Keeping = """
+        records "records"
+          up to 2026-08-01
+          complete for calving, mastitis, sale, purchase, mating, transfer, drying off, bull in, bull out, pregnancy test since 2015-01-01
+
+        """;
+
+    private const string Rules = """
         rules for donors
         rule "Two clean months"
           needs no mastitis in the 60 days before collection
@@ -48,9 +67,6 @@ internal sealed class WrittenPlan : IRuleFiles
         rule "Copper"
           needs latest serum copper in the last 60 days at least 8 umol/L
           because "b"
-        records "records"
-          up to 2026-08-01
-          complete for calving, mastitis, sale, purchase since 2015-01-01
 
         """;
 
@@ -86,7 +102,7 @@ internal sealed class WrittenPlan : IRuleFiles
         {
             var treatment = Programme.Contains("first treatment", StringComparison.Ordinal) ? "" : "\n  date first treatment 16 days before first transfer";
             var lines = string.Join('\n', Programme.Split('\n').Select(line => "  " + line.Trim()));
-            _text = $"{Words}{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
+            _text = $"use \"rules.byre\"\n{Keeping}{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
             var reading = RulebookReader.Read("farm.byre", this)!;
             DiagnosticText.Of(reading.Problems.Where(problem => problem.Severity == Severity.Error)).ShouldBe("");
             return reading.Rulebook;
@@ -108,5 +124,10 @@ internal sealed class WrittenPlan : IRuleFiles
 
     public string Show(string path) => path;
 
-    public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(_text) : null;
+    public byte[]? Read(string path) => path switch
+    {
+        "farm.byre" => Encoding.UTF8.GetBytes(_text),
+        "rules.byre" => Encoding.UTF8.GetBytes(Words + Rules),
+        _ => null,
+    };
 }

@@ -61,7 +61,7 @@ public sealed class TaskDatesTests
     [InlineData("45 days before first transfer")]
     [InlineData("2 weeks before collection")]
     [InlineData("3 days after final transfer")]
-    [InlineData("1 week before drying off")]
+    [InlineData("1 week before end of milking")]
     [InlineData("40 days before turnout")]
     [InlineData("2 days before first treatment")]
     public void It_is_in_time_for_the_first_collection_that_moves_its_last_day_to_today_and_for_none_where_it_does_not_move(string due)
@@ -69,7 +69,7 @@ public sealed class TaskDatesTests
         // Of the programme's dates one stands by itself, and one hangs on it by another.
         var (rulebook, lists) = new WrittenPlan
         {
-            Programme = "collection on 2026-10-12\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\ndate drying off on 2026-08-25\ndate turnout 5 weeks after drying off",
+            Programme = "collection on 2026-10-12\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\ndate end of milking on 2026-08-25\ndate turnout 5 weeks after end of milking",
             More = Sampling.Replace("45 days before first transfer", due).Replace("  not before 75 days before first transfer\n", ""),
             Events = Farm.Events,
         }.Judged();

@@ -23,7 +23,7 @@ public sealed partial class TuningPictureTests : IRuleFiles
 
         programme "P"
           transfer on 2026-10-20
-          choose recipients from females, judged on first transfer
+          choose recipients from females, judged on first transfer, for looking only
         """;
 
     [Fact]

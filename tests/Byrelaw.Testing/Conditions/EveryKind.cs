@@ -71,6 +71,6 @@ public static class EveryKind
 
         programme "Every kind"
           collection on 2026-10-12
-          choose herd from females, judged on collection
+          choose herd from females, judged on collection, for looking only
         """;
 }

@@ -87,11 +87,5 @@ internal static class PairTrouble
         return study.Show.Implied(problem, rule, by) is { } shown ? new TroubleFound(TroubleSort.ImpliedBy, rule.Rule.Name, by.Rule.Name, shown) : null;
     }
 
-    /// <summary>Whether whoever meets one rule cannot fail the other. A rule that is judged only on the day, or lets pass what is not
-    /// known, stands in for none that is stricter.</summary>
-    private static bool Implies(Study study, RuleFormulas one, RuleFormulas other) =>
-        one.Rule.IfNotKnown != IfNotKnown.Pass
-        && other.Rule.IfNotKnown != IfNotKnown.Exclude
-        && (!one.Rule.OnTheDay || other.Rule.OnTheDay)
-        && !study.CanBe((one.Met, true), (other.Met, false));
+    private static bool Implies(Study study, RuleFormulas one, RuleFormulas other) => Implication.Holds(study.CanBe, one, other);
 }

@@ -34,7 +34,7 @@ internal static class RuleTrouble
 
         foreach (var choice in study.Rulebook.Programme?.Choices ?? [])
         {
-            if (choice.List == rule.Rule.List && Taken(study, choice) is { } taken
+            if (rule.Rule.IsFor(choice.List) && Taken(study, choice) is { } taken
                 && study.CanBe((taken, true), (rule.Applies, true))
                 && !study.CanBe((taken, true), (rule.Applies, true), (rule.Needs, true)))
             {

@@ -1,4 +1,4 @@
-using Byrelaw.Checking.Trouble.Reasoning.Claims;
+using Byrelaw.Language.Reasoning.Claims;
 
 namespace Byrelaw.Checking.Trouble.Showing;
 

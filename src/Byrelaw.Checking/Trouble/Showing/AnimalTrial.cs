@@ -16,7 +16,7 @@ internal static class AnimalTrial
         }
 
         var nowhere = new Language.Sources.SourceSpan(rulebook.Files[0], 0, 0);
-        var choice = new Choice(List, ChoiceFrom.Females, [], null, day, day, nowhere);
+        var choice = new Choice(List, ChoiceFrom.Females, [], null, day, day, nowhere) { Use = ListUse.ForLookingOnly };
         var trial = rulebook with
         {
             Rules = [.. rules.Select((rule, place) => rule with { List = List, Name = $"{place}", OnTheDay = false })],

@@ -6,7 +6,7 @@ internal static class DatesInRules
     /// <summary>Tells each such date once, at the programme's first line.</summary>
     public static void Check(Programme programme, IEnumerable<RuleEntry> rules, IReadOnlyList<DefineEntry> defines, List<Diagnostic> problems)
     {
-        var chosen = programme.Choices.Select(choice => choice.List).ToHashSet();
+        var chosen = programme.Choices.Select(choice => choice.List).Append(Rule.EveryList).ToHashSet();
         var told = new HashSet<string>();
         foreach (var entry in rules.Where(entry => entry.Drop is null && chosen.Contains(entry.List)))
         {

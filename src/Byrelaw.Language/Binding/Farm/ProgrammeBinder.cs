@@ -1,7 +1,7 @@
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>Binds a programme's choices.</summary>
-internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rules, Block block)
+internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rules, Block block, bool isFloorLaid)
 {
     private readonly List<Choice> _choices = [];
 
@@ -13,6 +13,8 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             Choose(line);
         }
 
+        LayFloor();
+        Prepared();
         if (!block.IsBroken && !block.Lines.Exists(line => line is ChooseLine))
         {
             context.Problems.Add(FarmProblems.ChoosesNothing(block.Span));
@@ -30,7 +32,8 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             return;
         }
 
-        var from = From(line);
+        var use = Use(line, list);
+        var from = From(line, use);
         var (first, last) = (Day(line.First), line.Last is null ? null : Day(line.Last));
         if (from is not { } source || first is not { } start || (line.Last is not null && last is null))
         {
@@ -47,7 +50,76 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
         {
             FromDate = NameOf(line.First),
             ToDate = line.Last is null ? null : NameOf(line.Last),
+            Use = use,
         });
+    }
+
+    /// <summary>Where the files have no words for the floor, nobody on a list with a floor is let through.</summary>
+    private void LayFloor()
+    {
+        if (isFloorLaid)
+        {
+            return;
+        }
+
+        var isTold = false;
+        foreach (var line in block.Lines.OfType<ChooseLine>())
+        {
+            if (_choices.Find(choice => choice.Span == line.Span) is { HasFloor: true } choice)
+            {
+                rules.Broken.Add(new BrokenPart(choice.List, line.Span));
+                if (!isTold)
+                {
+                    TellLacking(line, choice.List);
+                    isTold = true;
+                }
+            }
+        }
+    }
+
+    private void TellLacking(ChooseLine line, string list)
+    {
+        var lacking = FloorWords.Lacking(context.Names).ToList();
+        var missing = lacking.Where(word => word.Wanting is null).ToList();
+        if (missing.Count > 0)
+        {
+            context.Problems.Add(FloorProblems.NoWords(line.List.Span, list, [.. missing.Select(word => word.Name)], [.. missing.Select(word => word.Line)]));
+        }
+
+        // The word may stand in another file; the list that it leaves without a floor stands here.
+        foreach (var word in lacking.Where(word => word.Wanting is not null))
+        {
+            context.Problems.Add(FloorProblems.CarelessWord(ReferenceEquals(word.Wanting!.Value.File, line.Span.File) ? word.Wanting.Value : line.List.Span, word.Name, word.Line));
+        }
+    }
+
+    /// <summary>A method that makes animals ready needs a list with a floor.</summary>
+    private void Prepared()
+    {
+        foreach (var line in block.Lines.OfType<PrepareLine>())
+        {
+            var name = line.IsForDonors ? "donors" : "recipients";
+            if (_choices.Find(choice => NameFolding.Fold(choice.List) == name) is { HasFloor: false } choice)
+            {
+                context.Problems.Add(FloorProblems.PreparedFromIt(line.Span, choice.List, choice.Use));
+            }
+        }
+
+        if (block.First<EmbryosLine>() is { Origin: EmbryoOrigin.Flushed } flushed && _choices.Find(choice => choice.Use == ListUse.NothingGiven) is { } collected)
+        {
+            context.Problems.Add(FloorProblems.PreparedFromIt(flushed.Span, collected.List, collected.Use));
+        }
+    }
+
+    private ListUse Use(ChooseLine line, string list)
+    {
+        if (line.Use is { Use: ListUse.NothingGiven } use && NameFolding.Fold(list) != "donors")
+        {
+            context.Problems.Add(FloorProblems.NothingGivenElsewhere(use.Span, list));
+            return ListUse.HormoneOrEmbryo;
+        }
+
+        return line.Use?.Use ?? ListUse.HormoneOrEmbryo;
     }
 
     private string? NameOf(DateReferenceSyntax day) => day.Name is { } name ? (context.Names.Find(name.Text) as DateSymbol)?.Name : null;
@@ -60,13 +132,18 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             return list;
         }
 
+        if (rules.HasRulesForEveryList && NameFolding.Fold(name.Text) != Rule.EveryList)
+        {
+            return name.Text;
+        }
+
         var near = NearestName.To(name.Text, rules.Lists.Select(other => other.Name));
         context.Problems.Add(FarmProblems.NoRulesFor(name.Span, name.Text, near is null ? null : rules.Lists.First(other => other.Name == near)));
         rules.Broken.Add(new BrokenPart(name.Text, name.Span));
         return name.Text;
     }
 
-    private (ChoiceFrom From, string? Other)? From(ChooseLine line)
+    private (ChoiceFrom From, string? Other)? From(ChooseLine line, ListUse use)
     {
         if (line.From is not { } name)
         {
@@ -75,6 +152,11 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
 
         var folded = NameFolding.Fold(name.Text);
         var other = _choices.Find(choice => NameFolding.Fold(choice.List) == folded);
+        if (other is { HasFloor: false } && (other.Use == ListUse.NothingGiven || use != ListUse.ForLookingOnly))
+        {
+            context.Problems.Add(FloorProblems.DrawnFromIt(name.Span, other.List, other.Use));
+        }
+
         return folded switch
         {
             "females" => (ChoiceFrom.Females, null),

@@ -50,7 +50,7 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
         {
             foreach (var rule in rules.Where(rule => task.SettlesRules.Contains(rule.Name)))
             {
-                if (programme.Choices.FirstOrDefault(choice => choice.List == rule.List) is { } choice && choice.JudgedTo < due)
+                if (programme.Choices.FirstOrDefault(choice => rule.IsFor(choice.List)) is { } choice && choice.JudgedTo < due)
                 {
                     problems.Add(TaskProblems.DueAfterNeeded(task.Due.Span, NumberText.Of(due), rule.Name, NumberText.Of(choice.JudgedTo)));
                 }

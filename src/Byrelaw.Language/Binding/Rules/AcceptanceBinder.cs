@@ -68,6 +68,12 @@ internal static class AcceptanceBinder
             return null;
         }
 
+        if (FloorText.Keeps(name.Value))
+        {
+            context.Problems.Add(FloorProblems.NobodysToChange(name.Span, name.Value));
+            return null;
+        }
+
         var near = rules.Nearest(name.Value)?.Name ?? context.Names.Nearest(name.Value, _ => true)?.Spelling;
         context.Problems.Add(LayerProblems.NothingCalled(name.Span, name.Value, near));
         return null;

@@ -16,9 +16,21 @@ internal static class DefineBinder
                 if (block.Head is DefineLine { Name: var name })
                 {
                     var entry = new DefineEntry(name.Text, block, file) { IsBroken = block.IsBroken };
+                    if (FloorText.Keeps(name.Text) && !FloorText.Is(file.Source))
+                    {
+                        file.Problems.Add(FloorProblems.NameKept(name.Span, name.Text));
+                        entry.IsBroken = true;
+                    }
+
                     if (names.Declare(name.Text, name.Span, new DefineSymbol(entry)) is { } problem)
                     {
                         file.Problems.Add(problem);
+
+                        // Nobody can tell which of the two a rule means.
+                        if (names.Find(name.Text) is DefineSymbol { Entry: var other })
+                        {
+                            other.IsBroken = true;
+                        }
                     }
                     else
                     {
@@ -32,7 +44,10 @@ internal static class DefineBinder
     }
 
     /// <summary>Orders and binds; the result is in the rulebook's order.</summary>
-    public static List<DefineEntry> Bind(List<DefineEntry> entries, Namespace names)
+    /// <param name="entries">As declared.</param>
+    /// <param name="names">What they speak of.</param>
+    /// <param name="before">Those that stand before them in the rulebook, bound already.</param>
+    public static List<DefineEntry> Bind(List<DefineEntry> entries, Namespace names, IReadOnlyList<DefineEntry>? before = null)
     {
         foreach (var entry in entries)
         {
@@ -40,12 +55,18 @@ internal static class DefineBinder
         }
 
         var ordered = DefineOrder.Of(entries);
+        List<DefineEntry> all = [.. before ?? [], .. ordered];
         foreach (var entry in ordered)
         {
-            Bind(entry, ordered, names);
+            entry.Index += all.Count - ordered.Count;
         }
 
-        return ordered;
+        foreach (var entry in ordered)
+        {
+            Bind(entry, all, names);
+        }
+
+        return all;
     }
 
     private static void Bind(DefineEntry entry, List<DefineEntry> ordered, Namespace names)

@@ -19,6 +19,9 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
     /// <summary>The lists that there are rules for, by declared spelling.</summary>
     public IReadOnlyCollection<(string Name, SourceSpan Span)> Lists => _lists.Values;
 
+    /// <summary>Whether there are rules for every list.</summary>
+    public bool HasRulesForEveryList { get; private set; }
+
     /// <summary>The rule or preference with a name; null where there is none.</summary>
     public RuleEntry? Find(string name) => _byName.GetValueOrDefault(NameFolding.Fold(name));
 
@@ -71,6 +74,12 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
     private string List(RulesForLine head)
     {
         var folded = NameFolding.Fold(head.List.Text);
+        if (folded == Rulebooks.Rule.EveryList)
+        {
+            HasRulesForEveryList = true;
+            return Rulebooks.Rule.EveryList;
+        }
+
         if (!_lists.TryGetValue(folded, out var list))
         {
             _lists[folded] = list = (head.List.Text, head.List.Span);
@@ -109,6 +118,12 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
             context.Problems.Add(RuleProblems.NameTaken(block.Span, entry.Name, first.Span));
             Broken.Add(new BrokenPart(list, block.Span));
             return;
+        }
+
+        if (FloorText.Keeps(entry.Name) && !FloorText.Is(file.Source))
+        {
+            context.Problems.Add(FloorProblems.NameKept(block.Head.Span, entry.Name));
+            entry.Break();
         }
 
         var exists = !(stated.Agreement?.On > knownOn);

@@ -60,6 +60,10 @@ internal sealed record DateLine(NameSyntax Name, DayReferenceSyntax Day) : BodyL
 /// <param name="From"><c>females</c>, <c>cows</c>, <c>heifers</c> or another list.</param>
 /// <param name="First">The first judging day.</param>
 /// <param name="Last">The last; null for a single day.</param>
+/// <param name="Use">What is said of its use; null where nothing is.</param>
 internal sealed record ChooseLine(
     NameSyntax List, ImmutableArray<TextSyntax> Animals, NameSyntax? From,
-    Conditions.DateReferenceSyntax First, Conditions.DateReferenceSyntax? Last) : BodyLine;
+    Conditions.DateReferenceSyntax First, Conditions.DateReferenceSyntax? Last, ListUseSyntax? Use) : BodyLine;
+
+/// <summary><c>nothing given</c> or <c>for looking only</c>.</summary>
+internal sealed record ListUseSyntax(ListUse Use) : SyntaxNode;

@@ -24,6 +24,7 @@ internal sealed class Mixer
         ImmutableArray<Rule> rules = [.. pairs.Rules.Select(Mixed).OfType<Rule>()];
         ImmutableArray<Prefer> prefers = [.. pairs.Prefers.Select(Mixed).OfType<Prefer>()];
         ImmutableArray<Waiver> waivers = [.. WaiverDetails.Matched(pairs, old, @new).Select(pair => Mixed(pair.Old, pair.New)).OfType<Waiver>()];
+        var floor = old.Floor.IsEmpty ? @new.Floor : old.Floor;
         var records = Farm<RecordsDifference, RecordKeeping>(rulebook => rulebook.Records);
         if (records is not null)
         {
@@ -32,6 +33,7 @@ internal sealed class Mixer
 
         return new Rulebook
         {
+            Floor = [.. floor.Select(rule => rule with { Needs = Reword(rule.Needs), AppliesTo = rule.AppliesTo is null ? null : Reword(rule.AppliesTo) as NamedCondition })],
             Defines = _defines.All,
             Rules = rules,
             Prefers = prefers,
