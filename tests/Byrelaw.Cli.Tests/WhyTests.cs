@@ -25,7 +25,7 @@ public sealed class WhyTests : IDisposable
     {
         _farm.Run("why", "spring.byre", "1019").Out.ShouldContain("  calved 22 Jul · served 25 Aug · no transfer since\n");
         _farm.Run("why", "spring.byre", "1019", "--on", "2026-08-24").Out.ShouldContain("  calved 22 Jul · not served since · no transfer since\n");
-        _farm.Run("why", "spring.byre", "1019", "--on", "2026-07-21").Out.ShouldContain("  born 12 Aug 2021 · not served\n");
+        _farm.Run("why", "spring.byre", "1019", "--on", "2026-07-21").Out.ShouldContain("  born 12 Aug 2021 · not served · no transfer\n");
     }
 
     [Fact]
