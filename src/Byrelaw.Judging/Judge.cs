@@ -94,6 +94,23 @@ public sealed class Judge
         return (animals, answers);
     }
 
+    /// <summary>Only the answers of a list's animals on some days in a row, such as those of one session.</summary>
+    /// <param name="choice">The list.</param>
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day; not before the first.</param>
+    /// <exception cref="ArgumentException">The last day is before the first.</exception>
+    public (int[] Animals, Answer[] Answers) Answers(Choice choice, LocalDate from, LocalDate to) => Answers(Over(choice, from, to));
+
+    /// <summary>Judges every animal of one list on some days in a row, such as those of one session.</summary>
+    /// <exception cref="ArgumentException">The last day is before the first.</exception>
+    public ListJudgement JudgeList(Choice choice, LocalDate from, LocalDate to) => JudgeList(Over(choice, from, to));
+
+    private static Choice Over(Choice choice, LocalDate from, LocalDate to)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return from <= to ? choice with { JudgedFrom = from, JudgedTo = to, FromDate = null, ToDate = null } : throw new ArgumentException("The last day is before the first.", nameof(to));
+    }
+
     /// <summary>What each rule of a list says on one day, for every animal of the herd, on one thread.</summary>
     /// <returns>For each gate and rule that is judged, in the order of the files, one truth an animal.</returns>
     public Truth[][] TruthsOn(Choice choice, LocalDate date)

@@ -5,14 +5,15 @@ namespace Byrelaw.Judging.Lists;
 /// <param name="judged">What is judged, one by one.</param>
 /// <param name="all">All of it together.</param>
 /// <param name="days">The judging days.</param>
+/// <param name="isSupposed">Rows of days to come are only supposed: nothing is sure.</param>
 /// <param name="turning">So many of the first are known not to say No by themselves.</param>
-internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays days, int turning = 0)
+internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays days, int turning = 0, bool isSupposed = false)
 {
     private readonly DayTimeline _line = new();
     private readonly Kleene[] _each = new Kleene[judged.Length];
 
     public Concluder(ListPlan plan, JudgingDays days)
-        : this(plan.Judged, plan.All, days)
+        : this(plan.Judged, plan.All, days, isSupposed: plan.IsSupposed)
     {
     }
 
@@ -45,7 +46,7 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         switch (together.Assumed)
         {
             case Truth.True:
-                return together.IsExpected ? Answer.OnCourse : Answer.Ready;
+                return together.IsExpected || isSupposed ? Answer.OnCourse : Answer.Ready;
             case Truth.Unknown:
                 return Answer.Ask;
         }

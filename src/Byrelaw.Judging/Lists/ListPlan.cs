@@ -9,6 +9,7 @@ internal sealed class ListPlan
     {
         var compiler = new CriterionCompiler(days, rulebook);
         Days = days;
+        IsSupposed = days.Herd.SupposesLater;
         Presence = new PresenceCriterion(days);
         SortAudience = SortOf(choice, rulebook);
         Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
@@ -27,6 +28,9 @@ internal sealed class ListPlan
 
         All = new ListCriterion(Judged, Judged.Length);
     }
+
+    /// <summary>Whether rows of days to come are supposed, so that nothing is sure.</summary>
+    public bool IsSupposed { get; }
 
     /// <summary>One rule, ready to be asked.</summary>
     public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook)

@@ -12,7 +12,8 @@ public static class Believed
     /// <summary>The same herd with the promises that count, and what is doubted.</summary>
     /// <param name="rulebook">With what its files expect of true records, and whom they waive.</param>
     /// <param name="herd">As read, with the promises as written.</param>
-    public static Herd Of(Rulebook rulebook, Herd herd)
+    /// <param name="unless">Which doubts do not stand, for what would be without them; null for none.</param>
+    public static Herd Of(Rulebook rulebook, Herd herd, Predicate<Doubted>? unless = null)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(herd);
@@ -26,38 +27,78 @@ public static class Believed
         {
             if (SilenceTrial.Find(herd, kind.Id) is { } silence)
             {
-                reach[kind.Id] = silence.From - 1;
-                holes.Add(new Hole(-1, kind.Id, silence.From, silence.To, IsDoubt: true));
-                doubts.Add(new FallenSilent(kind, silence.From, silence.To, silence.Strays));
+                var silent = new FallenSilent(kind, silence.From, silence.To, silence.Strays);
+                if (!Without(silent))
+                {
+                    reach[kind.Id] = silence.From - 1;
+                    holes.Add(new Hole(-1, kind.Id, silence.From, silence.To, IsDoubt: true));
+                    doubts.Add(silent);
+                }
             }
         }
 
         var tried = holes.Count == herd.Coverage.Holes.Length ? herd : herd.With(herd.Coverage.With(herd.Coverage.Since, reach, holes), herd.Doubted);
         foreach (var expectation in rulebook.Expectations)
         {
-            doubts.AddRange(Try(rulebook, tried, expectation, fallen, holes));
+            var (falling, uncovered) = (new HashSet<int>(), new List<Hole>());
+            foreach (var doubt in Try(rulebook, tried, expectation, falling, uncovered))
+            {
+                if (!Without(doubt))
+                {
+                    doubts.Add(doubt);
+                    fallen.UnionWith(falling);
+                    holes.AddRange(uncovered);
+                }
+
+                falling.Clear();
+                uncovered.Clear();
+            }
         }
 
-        doubts.AddRange(NoneOnFarm.Contradicted(rulebook, herd, fallen));
+        var contradicted = new HashSet<int>();
+        foreach (var doubt in NoneOnFarm.Contradicted(rulebook, herd, contradicted))
+        {
+            if (!Without(doubt))
+            {
+                doubts.Add(doubt);
+                fallen.UnionWith(contradicted);
+            }
+
+            contradicted.Clear();
+        }
+
         foreach (var overlooked in Overlooked.Find(rulebook, herd))
         {
-            fallen.Add(overlooked.Fallen.Id);
-            doubts.Add(overlooked);
+            if (!Without(overlooked))
+            {
+                fallen.Add(overlooked.Fallen.Id);
+                doubts.Add(overlooked);
+            }
         }
 
-        if (herd.Count > 0 && IsEmpty(herd) && Promised(herd, herd.Vocabulary.Kinds) is { IsEmpty: false } promised)
+        if (herd.Count > 0 && IsEmpty(herd) && Promised(herd, herd.Vocabulary.Kinds) is { IsEmpty: false } promised && !Without(new EmptyBook(promised)))
         {
             Fall(promised, fallen);
             doubts.Add(new EmptyBook(promised));
         }
 
         var bought = BoughtWithoutDay.Find(herd);
+        if (bought.Count > 0 && unless is not null && unless(BoughtWithoutDay.Doubt(herd, bought)))
+        {
+            bought.Clear();
+        }
+
         if (bought.Count > 0)
         {
-            doubts.Add(new RowsInDoubt(RowDoubt.BoughtWithoutDay, [.. bought.Select(animal => new RowInDoubt(animal, Day.Start, herd.AnimalLines[animal], IsOfAnimals: true))]));
+            doubts.Add(BoughtWithoutDay.Doubt(herd, bought));
         }
 
         var parities = ParityDoubts.Find(herd);
+        if (unless is not null && ParityDoubts.Doubts(herd, parities).Any(doubt => unless(doubt)))
+        {
+            parities.Clear();
+        }
+
         doubts.AddRange(ParityDoubts.Doubts(herd, parities));
         holes.AddRange(ParityDoubts.Holes(herd, parities));
         if (doubts.Count == 0)
@@ -74,6 +115,8 @@ public static class Believed
         var joined = (int[])herd.Coverage.Joined.Clone();
         bought.ForEach(animal => joined[animal] = Day.End);
         return herd.With(herd.Coverage.With(since, reach, holes, joined, setAside), ParityDoubts.Marks(herd, parities)).With(doubts);
+
+        bool Without(Doubted doubt) => unless is not null && unless(doubt);
     }
 
     private static IEnumerable<Doubted> Try(Rulebook rulebook, Herd herd, RecordExpectation expectation, HashSet<int> fallen, List<Hole> holes)

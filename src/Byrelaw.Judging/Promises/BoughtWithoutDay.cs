@@ -32,6 +32,10 @@ internal static class BoughtWithoutDay
         return found;
     }
 
+    /// <summary>What is said of them.</summary>
+    public static RowsInDoubt Doubt(Herd herd, List<int> found) =>
+        new(RowDoubt.BoughtWithoutDay, [.. found.Select(animal => new RowInDoubt(animal, Day.Start, herd.AnimalLines[animal], IsOfAnimals: true))]);
+
     private static bool Joined(Herd herd, int[] joins, int animal)
     {
         foreach (var kind in joins)

@@ -8,6 +8,7 @@ internal sealed class HerdBuilder
     private readonly EventStage[] _stages;
     private readonly GapTable _gaps;
     private readonly ImpossibleDates _impossible;
+    private readonly int _supposedAfter;
     private readonly EventStage _expanded;
     private readonly List<GroupRow> _groups;
     private readonly WhoIsWhere _where;
@@ -21,8 +22,10 @@ internal sealed class HerdBuilder
     /// <param name="gaps">Gaps that are known beside those of the stages.</param>
     /// <param name="knownDay">The day the records reach.</param>
     /// <param name="doubles">Animals that may be one.</param>
-    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay, Doubles doubles)
+    /// <param name="supposedAfter">Rows behind this line are supposed.</param>
+    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay, Doubles doubles, int supposedAfter)
     {
+        _supposedAfter = supposedAfter;
         _vocabulary = vocabulary;
         _animals = animals;
         _stages = stages;
@@ -35,7 +38,7 @@ internal sealed class HerdBuilder
 
         _expanded = new EventStage(vocabulary);
         Details = new EntryDetails([.. stages.SelectMany(stage => stage.Details.All())]);
-        _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min());
+        _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min(), supposedAfter);
         _gaps = new GapTable(knownDay, animals, doubles);
         _where = new WhoIsWhere(vocabulary, animals, stages, _expanded, _gaps);
         KnownDay = knownDay;
@@ -123,7 +126,7 @@ internal sealed class HerdBuilder
         MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
         GroupRuns = [.. _vocabulary.ById.Select(kind => KindRuns.OfGroups(kind, kind is EventKind ? [] : FilteredRuns.OfMobs(kind, groups, Details)))];
         var lost = new LostStarts(_vocabulary, this, CoverageBuilder.NeededFrom(_vocabulary, _animals), _gaps.Gaps).Find();
-        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob)), [.. _gaps.Gaps, .. lost.Gaps]);
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob), _supposedAfter), [.. _gaps.Gaps, .. lost.Gaps]);
         EndsWithoutStart = [.. lost.Rows.Where(row => Coverage.Since[row.Kind] <= row.Row.Day).Select(row => row.Row)];
     }
 

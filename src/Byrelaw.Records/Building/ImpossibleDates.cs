@@ -7,9 +7,10 @@ internal readonly record struct ImpossibleRow(Gap Gap, int? Born);
 
 /// <summary>
 /// Takes rows out whose date cannot be; each leaves a gap on any day. Where a quotation mark is never closed, rows behind its
-/// line may be part of its cell: they are taken out too, and what they might have said stands in that line's gap.
+/// line may be part of its cell: they are taken out too, and what they might have said stands in that line's gap. Rows that are supposed, behind all
+/// that are read, may be of days to come.
 /// </summary>
-internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int lastLine)
+internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int lastLine, int supposedAfter)
 {
     private readonly Lock _gate = new();
 
@@ -24,14 +25,14 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int las
         {
             foreach (ref var row in rows.Chunk(chunk))
             {
-                if (row.Line > lastLine)
+                if (row.Line > lastLine && row.Line <= supposedAfter)
                 {
                     row.Animal = Staged<TResult>.TakenOut;
                     continue;
                 }
 
                 var born = animals[row.Animal].BornFirst;
-                if (row.Day > knownDay || row.Day < born)
+                if ((row.Day > knownDay && row.Line <= supposedAfter) || row.Day < born)
                 {
                     Add(new ImpossibleRow(new Gap(row.Animal, kind, Day.Start, Day.End, row.Line), row.Day > knownDay ? null : born));
                     row.Animal = Staged<TResult>.TakenOut;
@@ -46,11 +47,11 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int las
         var possible = new List<GroupRow>();
         foreach (var row in rows)
         {
-            if (row.Day > knownDay)
+            if (row.Day > knownDay && row.Line <= supposedAfter)
             {
                 Add(new ImpossibleRow(new Gap(-1, row.Kind, Day.Start, Day.End, row.Line), null));
             }
-            else if (row.Line <= lastLine)
+            else if (row.Line <= lastLine || row.Line > supposedAfter)
             {
                 possible.Add(row);
             }

@@ -9,8 +9,9 @@ internal static class KindReach
     /// <param name="keeping">What the farm says.</param>
     /// <param name="knownDay">The day the records reach as a whole.</param>
     /// <param name="runs">By kind id: entries of animals.</param>
+    /// <param name="supposedAfter">Rows behind this line are supposed, and reach nowhere.</param>
     /// <param name="groups">Rows about the herd and about mobs that some animal is in: one of another mob is of nobody.</param>
-    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IEnumerable<GroupRow> groups)
+    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IEnumerable<GroupRow> groups, int supposedAfter)
     {
         var reach = new int[vocabulary.ById.Length];
         if (keeping?.UpTo is not null)
@@ -21,10 +22,10 @@ internal static class KindReach
 
         for (var kind = 0; kind < reach.Length; kind++)
         {
-            reach[kind] = Latest(runs[kind]);
+            reach[kind] = Latest(runs[kind], supposedAfter);
         }
 
-        foreach (var row in groups)
+        foreach (var row in groups.Where(row => row.Line <= supposedAfter))
         {
             reach[row.Kind] = Math.Max(reach[row.Kind], row.Day);
         }
@@ -32,12 +33,12 @@ internal static class KindReach
         return reach;
     }
 
-    private static int Latest(KindRun run)
+    private static int Latest(KindRun run, int supposedAfter)
     {
         var latest = Day.Start;
-        foreach (var day in run.Days)
+        for (var place = 0; place < run.Days.Length; place++)
         {
-            latest = Math.Max(latest, day);
+            latest = run.Lines[place] <= supposedAfter ? Math.Max(latest, run.Days[place]) : latest;
         }
 
         return latest;

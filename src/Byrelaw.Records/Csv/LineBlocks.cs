@@ -20,13 +20,17 @@ internal sealed class LineBlocks
     private bool _ended;
 
     /// <summary>Starts at the beginning of a stream.</summary>
-    public LineBlocks(Stream stream, int blockSize, IncrementalHash? digest = null)
+    public LineBlocks(Stream stream, int blockSize, IncrementalHash? digest = null, int linesBefore = 0)
     {
+        _lines = linesBefore;
         _stream = stream;
         // A small file needs no large block: made-up herds are read by the hundred.
         _blockSize = stream.CanSeek ? (int)Math.Min(blockSize, stream.Length + 1) : blockSize;
         _digest = digest;
     }
+
+    /// <summary>How many lines have been handed out, those before the stream counted.</summary>
+    public int Lines => _lines;
 
     /// <summary>Fills the block with the next lines; false at the end of the file.</summary>
     public bool TryNext(LineBlock block)

@@ -32,7 +32,10 @@ internal sealed class EventReader
         using var rows = new CsvRows(block, _reading.File, _columns.Count, ReadBroken);
         while (rows.Read())
         {
-            ReadRow(rows);
+            if (!_reading.WithoutLines.Contains(rows.Line))
+            {
+                ReadRow(rows);
+            }
         }
     }
 
@@ -112,6 +115,11 @@ internal sealed class EventReader
     /// <summary>Of a broken row, what can be saved narrows down what it might have said.</summary>
     private void ReadBroken(RowText row)
     {
+        if (_reading.WithoutLines.Contains(row.Line))
+        {
+            return;
+        }
+
         if (BrokenRow.DaysOfTwoInOne(row, _columns.Count, text => _kinds.Find(text) >= 0) is { } days)
         {
             SuspendTwoInOne(row, days);

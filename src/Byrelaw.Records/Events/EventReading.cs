@@ -13,6 +13,9 @@ internal sealed record EventReading(
     string File, string AnimalsFile, EventColumns Columns, Vocabulary Vocabulary, IReadOnlyList<string> LeaveOut,
     AnimalPlaces Animals, MobNames Mobs, int KnownOn)
 {
+    /// <summary>Lines that are as if they were not there.</summary>
+    public IReadOnlySet<int> WithoutLines { get; init; } = new HashSet<int>();
+
     /// <summary>The kind with this id; null for one that nobody declares.</summary>
     public Kind? KindOf(int id) => id < 0 ? null : Vocabulary.Kinds[id];
 }

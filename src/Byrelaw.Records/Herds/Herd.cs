@@ -88,6 +88,9 @@ public sealed class Herd
     /// <summary>Whether they reach a day at all. Where nobody says one and no record with a date could be read, <see cref="KnownDay"/> stands for nothing.</summary>
     public bool ReachesADay { get; init; } = true;
 
+    /// <summary>Whether a row dated after the day the records reach is supposed to stand there: nothing that is judged is sure then.</summary>
+    public bool SupposesLater { get; init; }
+
     /// <summary>What is wrong in the files, by file and line.</summary>
     public required ImmutableArray<Diagnostic> Problems { get; init; }
 
@@ -148,6 +151,7 @@ public sealed class Herd
         Coverage = FilteredCoverage.Following(Vocabulary, coverage),
         KnownDay = KnownDay,
         ReachesADay = ReachesADay,
+        SupposesLater = SupposesLater,
         Problems = Problems,
         Doubted = doubted,
         Fingerprint = Fingerprint,

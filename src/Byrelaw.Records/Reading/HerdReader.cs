@@ -33,6 +33,13 @@ public static class HerdReader
             RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text),
             vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
 
+    /// <summary>The same from texts in memory, as if some rows stood in them, or did not.</summary>
+    public static Herd Read(
+        (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, Supposed supposed) =>
+        HerdReading.Read(
+            RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text),
+            vocabulary, keeping, knownOn, ReadingOptions.Default, supposed).Herd;
+
     /// <summary>A file in a folder of records.</summary>
     /// <exception cref="RecordsNotFoundException">There is no such folder or file.</exception>
     internal static RecordFile FileIn(string folder, string shownFolder, string name)

@@ -13,10 +13,14 @@ internal sealed class HerdReading
     private readonly List<Diagnostic> _eventProblems = [];
     private readonly List<(RowDoubt Why, RowInDoubt Row)> _doubted = [];
     private readonly MobNames _mobs = new();
+    private readonly Supposed _supposed;
+    private EventStage[] _supposedStages = [];
+    private int _supposedAfter = int.MaxValue;
     private List<Gap> _gaps = [];
 
-    private HerdReading(RecordFile animals, RecordFile events, ReadingOptions options)
+    private HerdReading(RecordFile animals, RecordFile events, ReadingOptions options, Supposed? supposed)
     {
+        _supposed = supposed ?? new Supposed();
         _animalsFile = animals;
         _eventsFile = events;
         _options = options;
@@ -33,9 +37,9 @@ internal sealed class HerdReading
 
     /// <summary>Reads both files.</summary>
     public static HerdReading Read(
-        RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, ReadingOptions options)
+        RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, ReadingOptions options, Supposed? supposed = null)
     {
-        var reading = new HerdReading(animals, events, options);
+        var reading = new HerdReading(animals, events, options, supposed);
         reading.Read(vocabulary, keeping, knownOn);
         return reading;
     }
@@ -57,11 +61,11 @@ internal sealed class HerdReading
         ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirths(days.Today, animals);
-        var builder = new HerdBuilder(vocabulary, animals.Rows, Stages, _gaps, days.KnownDay, doubles);
+        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter);
         builder.Build(_mobs.Names, keeping, Blanks(keeping), room);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
-        _eventProblems.AddRange(Stages.SelectMany(part => part.Problems));
+        _eventProblems.AddRange(Stages.Concat(_supposedStages).SelectMany(part => part.Problems));
         if (EventColumns is { } columns)
         {
             _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, vocabulary, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
@@ -118,8 +122,13 @@ internal sealed class HerdReading
             var seenUntil = knownOn is { } on ? Day.Number(on) : Day.End;
             Stages = EventFile.Read(
                 blocks,
-                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [.. keeping?.LeaveOut.Select(left => left.Word) ?? []], animals.Places, _mobs, seenUntil),
+                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [.. keeping?.LeaveOut.Select(left => left.Word) ?? []], animals.Places, _mobs, seenUntil) { WithoutLines = _supposed.WithoutLines },
                 _eventsFile.Length < _options.BlockSize ? 1 : _options.Threads);
+            if (!_supposed.Rows.IsEmpty)
+            {
+                _supposedAfter = blocks.Lines;
+                ReadSupposed(vocabulary, animals);
+            }
         }
         else
         {
@@ -127,6 +136,17 @@ internal sealed class HerdReading
         }
 
         PassOver(blocks);
+    }
+
+    /// <summary>Rows that are supposed stand behind the file's last line, under a heading of their own.</summary>
+    private void ReadSupposed(Vocabulary vocabulary, AnimalTable animals)
+    {
+        using var stream = new MemoryStream(_supposed.Text(), writable: false);
+        var blocks = new LineBlocks(stream, _options.BlockSize, linesBefore: _supposedAfter - 1);
+        if (EventFile.ReadHeading(blocks, _eventsFile.Shown, vocabulary, _eventProblems) is { } columns)
+        {
+            _supposedStages = EventFile.Read(blocks, new EventReading(_eventsFile.Shown, _animalsFile.Shown, columns, vocabulary, [], animals.Places, _mobs, Day.End), threads: 1);
+        }
     }
 
     /// <summary>A file that cannot be read might have said anything.</summary>
@@ -158,6 +178,7 @@ internal sealed class HerdReading
         Coverage = builder.Coverage,
         KnownDay = Day.Date(builder.KnownDay),
         ReachesADay = days.IsReached,
+        SupposesLater = _supposed.Rows.Any(row => Day.Number(row.Date) > builder.KnownDay),
         Problems = [.. InOrder(_animalProblems), .. InOrder(_eventProblems)],
         Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,
@@ -180,13 +201,23 @@ internal sealed class HerdReading
     private ImmutableArray<Doubted> Doubted(Doubles doubles) =>
     [
         .. doubles.Any ? [new TwoNumbers([.. doubles.Pairs])] : ImmutableArray<Doubted>.Empty,
-        .. _doubted.Concat(Stages.SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
+        .. _doubted.Concat(Stages.Concat(_supposedStages).SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
             .Select(group => new RowsInDoubt(group.Key, [.. group.OrderBy(row => row.IsOfAnimals ? 0 : 1).ThenBy(row => row.Line).ThenBy(row => row.Day)])),
     ];
 
     private Dictionary<int, RowText> FindAnimalLines(IEnumerable<int> lines) => LineFinder.Find(_animalsFile, lines, _options.BlockSize);
 
-    private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines) => LineFinder.Find(_eventsFile, lines, _options.BlockSize);
+    private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines)
+    {
+        int[] wanted = [.. lines];
+        var found = LineFinder.Find(_eventsFile, wanted.Where(line => line <= _supposedAfter), _options.BlockSize);
+        foreach (var (line, row) in _supposedStages.Length == 0 ? [] : LineFinder.Find(RecordFile.Of(_eventsFile.Shown, _supposed.Text()), wanted.Where(line => line > _supposedAfter).Select(line => line - _supposedAfter + 1), _options.BlockSize))
+        {
+            found.Add(line + _supposedAfter - 1, row);
+        }
+
+        return found;
+    }
 
     private static IEnumerable<Diagnostic> InOrder(List<Diagnostic> problems) =>
         problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal);

@@ -110,14 +110,14 @@ public sealed class SqlConditionsTests
     /// <summary>Only rows that SQL can take as they stand: of single animals, not before birth, nobody joining or leaving.</summary>
     private static PlainFarm Kept(PlainFarm farm)
     {
-        // A bull's mating, as it were, is somebody else's: SQL knows nothing of that.
+        // A bull's mating, as it were, is somebody else's, and who is let out was let in: SQL knows nothing of that.
         var males = farm.Animals.Where(animal => animal.Sex is "M" or "steer").Select(animal => animal.Number).ToHashSet();
         var born = farm.Animals.ToDictionary(animal => animal.Number, animal => animal.Born);
         return farm with
         {
             Events = [.. farm.Events.Where(row => born.TryGetValue(row.Animal, out var day)
                 && string.CompareOrdinal(row.Date, day) >= 0
-                && row.Kind is not ("purchase" or "sale" or "death")
+                && row.Kind is not ("purchase" or "sale" or "death" or "bull out")
                 && !(row.Kind is "calving" or "heat" or "mating" && males.Contains(row.Animal)))],
         };
     }

@@ -130,7 +130,7 @@ public sealed class ExpectationTests
         PromisingFarm Without(string events, string animals = "1,2018-01-01,F") => new()
         {
             Animals = animals.Split('\n'),
-            Events = events.Length == 0 ? [] : [events],
+            Events = [.. events.Length == 0 ? [] : new[] { events }, "2026-06-01,1,heat,"],
             Records = "up to 2026-10-04\nno transfer on this farm since 2019-01-01\nno bull in on this farm since 2019-01-01",
         };
         Without("").Fallen().ShouldBe("");
@@ -146,7 +146,7 @@ public sealed class ExpectationTests
         var herd = new PromisingFarm
         {
             Animals = ["1,2018-01-01,F"],
-            Events = [],
+            Events = ["2026-06-01,1,mating,"],
             Records = "up to 2026-10-04\ncomplete for heat since 2024-06-01 until 2026-07-31\ncomplete for heat since 2026-08-15",
         }.Believe();
         var heat = herd.Vocabulary.FindKind("heat")!.Id;
