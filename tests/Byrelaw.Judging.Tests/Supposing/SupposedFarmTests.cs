@@ -142,7 +142,7 @@ public sealed class SupposedFarmTests
 
             programme "Spring"
               collection on 2026-10-12
-              choose recipients from "7", judged on 2026-10-12
+              choose recipients from "7", judged on 2026-10-12, for looking only
 
             """);
     }
