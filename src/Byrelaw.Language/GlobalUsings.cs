@@ -20,6 +20,7 @@ global using Byrelaw.Language.Rulebooks;
 global using Byrelaw.Language.Rulebooks.Conditions;
 global using Byrelaw.Language.Rulebooks.Examples;
 global using Byrelaw.Language.Rulebooks.Plans;
+global using Byrelaw.Language.Rulebooks.RecordSources;
 global using Byrelaw.Language.Rulebooks.Words;
 global using Byrelaw.Language.Sources;
 global using Byrelaw.Language.Syntax;

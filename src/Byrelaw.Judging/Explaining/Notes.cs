@@ -117,15 +117,19 @@ internal sealed partial class Notes(HerdDays days, int animal)
             TestKind test => run.Answers[place] == KindRun.NotKnown ? Unsettled : test.Answers[run.Answers[place]],
             _ => null,
         };
-        Add(new Evidence(declared, null, Day.Date(run.Days[place]), value, days.Herd.EventsFile, run.Lines[place])
+        var at = days.Herd.EventPlace(run.Lines[place]);
+        Add(new Evidence(declared, null, Day.Date(run.Days[place]), value, at.File, at.Line)
         {
             Details = DetailText.Of(days.Herd, declared, run.Lines[place]),
         });
     }
 
     /// <summary>Notes a row about joining or leaving, or of a mob.</summary>
-    public void Row(int kind, int day, int line, string? value = null) =>
-        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, days.Herd.EventsFile, line));
+    public void Row(int kind, int day, int line, string? value = null)
+    {
+        var at = days.Herd.EventPlace(line);
+        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, at.File, at.Line));
+    }
 
     /// <summary>Notes the row about a mob or the herd that stands on a line.</summary>
     public void MobRow(int line)
@@ -141,8 +145,11 @@ internal sealed partial class Notes(HerdDays days, int animal)
     }
 
     /// <summary>Notes a cell of the animals' file.</summary>
-    public void Fact(int animalPlace, string fact, string value) =>
-        Add(new Evidence(null, fact, null, value, days.Herd.AnimalsFile, days.Herd.AnimalLines[animalPlace]));
+    public void Fact(int animalPlace, string fact, string value)
+    {
+        var at = days.Herd.AnimalPlace(days.Herd.AnimalLines[animalPlace]);
+        Add(new Evidence(null, fact, null, value, at.File, at.Line));
+    }
 
     /// <summary>In place of a result that is not known.</summary>
     public const string Unsettled = "result not known";

@@ -39,6 +39,9 @@ internal enum BlockKind
     /// <summary><c>records</c>.</summary>
     Records,
 
+    /// <summary><c>from</c>, below <c>records</c>.</summary>
+    Source,
+
     /// <summary><c>programme</c>.</summary>
     Programme,
 

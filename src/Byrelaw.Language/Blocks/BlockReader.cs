@@ -13,6 +13,8 @@ internal sealed class BlockReader
     private static readonly Parser<Token, LineSyntax> Recorded = ExampleLines.Recorded.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> OfHerMob = ExampleLines.OfHerMob.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> BlankOf = FarmLines.BlankOf.Before(Parser<Token>.End);
+    private static readonly Parser<Token, LineSyntax> Column = SourceLines.Column.Before(Parser<Token>.End);
+    private static readonly Parser<Token, LineSyntax> Cell = SourceLines.Cell.Before(Parser<Token>.End);
     private static readonly Parser<Token, LineSyntax> Bullet = RuleLines.Bullet.Before(Parser<Token>.End);
 
     private readonly PhraseBook _phrases;
@@ -70,11 +72,21 @@ internal sealed class BlockReader
             return;
         }
 
+        // Sources stand inside `records`, so one of its own lines ends the source above it.
+        if (_current.Kind == BlockKind.Source && LineTable.GoesOnWithRecords(line) && _blocks.FindLast(block => block.Kind == BlockKind.Records) is { } records)
+        {
+            _current = records;
+        }
+
         _current.HasBody = true;
         var kind = _current.Kind;
         if (line.Tokens[0].Kind == TokenKind.Bullet && LineTable.TakesBullets(kind))
         {
             AddBullet(line);
+        }
+        else if (kind == BlockKind.Source && line.Tokens[0].Kind != TokenKind.Bullet && LineTable.SaysWhatAColumnIs(line))
+        {
+            Keep(Parse(line, Column, 0, kind) as BodyLine);
         }
         else if (LineTable.Bodies(kind).TryGetValue(head, out var grammar))
         {
@@ -126,7 +138,7 @@ internal sealed class BlockReader
             _current.IsBroken = true;
         }
 
-        if (Parse(line, Bullet, 1, _current!.Kind) is BodyLine bullet)
+        if (Parse(line, _current!.Kind == BlockKind.Source ? Cell : Bullet, 1, _current.Kind) is BodyLine bullet)
         {
             _current!.Lines.Add(bullet);
         }
@@ -139,7 +151,7 @@ internal sealed class BlockReader
     private void Keep(BodyLine? body)
     {
         // After a line that could not be read a bullet is no further mistake: a list may have started there.
-        _bulletsMayFollow = body is null or NeedsLine { Condition: ListHeadSyntax } or ConditionLine { Condition: ListHeadSyntax };
+        _bulletsMayFollow = body is null or NeedsLine { Condition: ListHeadSyntax } or ConditionLine { Condition: ListHeadSyntax } or ColumnLine;
         if (body is null)
         {
             _current!.IsBroken = true;

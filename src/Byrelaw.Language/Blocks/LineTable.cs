@@ -29,6 +29,7 @@ internal static class LineTable
             ["waive"] = (BlockKind.Waive, HeadLines.Waive),
             ["accept"] = (BlockKind.Accept, AcceptLines.Accept),
             ["records"] = (BlockKind.Records, HeadLines.Records),
+            ["from"] = (BlockKind.Source, SourceLines.From),
             ["programme"] = (BlockKind.Programme, HeadLines.Programme),
             ["visits"] = (BlockKind.Visits, PlanHeads.Visits),
             ["method"] = (BlockKind.Method, PlanHeads.Method),
@@ -53,10 +54,20 @@ internal static class LineTable
     public static bool StartsOtherwise(LogicalLine line, BlockKind? above) => line.WordAt(0) switch
     {
         "change" => line.WordAt(1) == "in",
-        "method" => above == BlockKind.Records && SaysWhatBlankIs(line),
+        "method" when above is BlockKind.Records or BlockKind.Source && SaysWhatBlankIs(line) => true,
         "records" => line.WordAt(1) == "to" && above == BlockKind.Example,
-        _ => false,
+        _ => above == BlockKind.Source && SaysWhatAColumnIs(line),
     };
+
+    /// <summary>Whether a line says where something stands; it starts with the thing's name, which may be any.</summary>
+    public static bool SaysWhatAColumnIs(LogicalLine line) =>
+        line.Tokens[0].Kind != TokenKind.Bullet
+        && (Array.Exists(line.Tokens[1..], token => token.Is("is"))
+            || Enumerable.Range(1, line.Tokens.Length - 1).Any(at => line.WordAt(at) == "in" && at + 1 < line.Tokens.Length && line.Tokens[at + 1].Kind == TokenKind.Text));
+
+    /// <summary>Whether a line below a source goes on with <c>records</c>.</summary>
+    public static bool GoesOnWithRecords(LogicalLine line) =>
+        line.WordAt(0) != "leave" ? Records.ContainsKey(line.WordAt(0)) : line.WordAt(2) is not ("rows" or "columns");
 
     /// <summary>Whether a line of <c>records</c> says what a blank cell of a detail means; it starts with the detail's name.</summary>
     public static bool SaysWhatBlankIs(LogicalLine line) => line.WordAt(1) is "is" or "of" && line.Tokens.Any(token => token.Is("is"));
@@ -86,6 +97,9 @@ internal static class LineTable
         ("up", FarmLines.UpTo), ("complete", FarmLines.CompleteFor), ("no", FarmLines.NoneOnFarm), ("leave", FarmLines.LeaveOut),
         ("same", FarmLines.SameAnimal), ("not", FarmLines.NotTheSameAnimal),
         ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Source = Table(
+        ("dates", SourceLines.Dates), ("decimal", SourceLines.DecimalComma), ("short", SourceLines.ShortYears), ("leave", SourceLines.LeaveOut));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Expectation = Table(
         ("every", ExpectationLines.Every), ("at", ExpectationLines.Rate), ("else", ExpectationLines.Else),
@@ -138,6 +152,7 @@ internal static class LineTable
         BlockKind.Drop or BlockKind.Accept => Drop,
         BlockKind.Waive => Waive,
         BlockKind.Records => Records,
+        BlockKind.Source => Source,
         BlockKind.Expectation => Expectation,
         BlockKind.Programme => Programme,
         BlockKind.Visits => Visits,
@@ -154,7 +169,7 @@ internal static class LineTable
     public static bool TakesCondition(BlockKind kind) => kind is BlockKind.Define or BlockKind.Prefer or BlockKind.Change;
 
     /// <summary>Whether a list's lines may stand in a block.</summary>
-    public static bool TakesBullets(BlockKind kind) => TakesCondition(kind) || kind is BlockKind.Rule or BlockKind.Unreadable;
+    public static bool TakesBullets(BlockKind kind) => TakesCondition(kind) || kind is BlockKind.Rule or BlockKind.Source or BlockKind.Unreadable;
 
     /// <summary>Whether a block is more than its head line, so that a line below can break it.</summary>
     public static bool HasBody(BlockKind kind) => Bodies(kind).Count > 0 || kind == BlockKind.Define;

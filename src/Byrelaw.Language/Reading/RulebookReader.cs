@@ -80,7 +80,7 @@ public static class RulebookReader
         var plans = new PlanBinder(names, rules).Bind(files, visits);
         var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
         var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block, isFloorLaid: !floor.IsEmpty).Bind(dates, aims!) : null;
-        var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping, knownOn, today) : null;
+        var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping, farm.Sources, knownOn, today) : null;
         if (programme is not null)
         {
             WaiversInTime.Check(programme, layers.Waivers, rules, root.Problems);

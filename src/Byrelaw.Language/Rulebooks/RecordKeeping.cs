@@ -15,6 +15,9 @@ public sealed record RecordKeeping(
     /// <summary>What blank cells of details mean in these records, instead of what the rule files say.</summary>
     public ImmutableArray<BlankOf> Blanks { get; init; } = [];
 
+    /// <summary>Where the records stand, in order; none for the two landed files, <c>animals.csv</c> and <c>events.csv</c>.</summary>
+    public ImmutableArray<RecordSource> Sources { get; init; } = [];
+
     /// <summary>What day it is: no records reach further. Null where nobody says.</summary>
     public LocalDate? Today { get; init; }
 }

@@ -7,13 +7,13 @@ namespace Byrelaw.Records.Csv;
 internal static class CellSplitter
 {
     /// <summary>The cells up to and with the first one that is badly quoted; what follows that one is not split.</summary>
-    public static List<Cell> Split(string line)
+    public static List<Cell> Split(string line, char separator = ',')
     {
         var cells = new List<Cell>();
         var at = 0;
         while (true)
         {
-            var cell = At(line, at);
+            var cell = At(line, at, separator);
             cells.Add(cell);
             at = cell.Start + cell.Length;
             if (cell.Flaw != CellFlaw.None || at >= line.Length)
@@ -30,18 +30,18 @@ internal static class CellSplitter
         }
     }
 
-    private static Cell At(string line, int start) =>
-        start < line.Length && line[start] == '"' ? Quoted(line, start) : Plain(line, start);
+    private static Cell At(string line, int start, char separator) =>
+        start < line.Length && line[start] == '"' ? Quoted(line, start, separator) : Plain(line, start, separator);
 
-    private static Cell Plain(string line, int start)
+    private static Cell Plain(string line, int start, char separator)
     {
-        var comma = line.IndexOf(',', start);
+        var comma = line.IndexOf(separator, start);
         var end = comma < 0 ? line.Length : comma;
         var text = line[start..end];
         return new Cell(start, end - start, text.Trim(), text.Contains('"') ? CellFlaw.QuoteInside : CellFlaw.None);
     }
 
-    private static Cell Quoted(string line, int start)
+    private static Cell Quoted(string line, int start, char separator)
     {
         for (var i = start + 1; i < line.Length; i++)
         {
@@ -56,7 +56,7 @@ internal static class CellSplitter
                 continue;
             }
 
-            var comma = line.IndexOf(',', i);
+            var comma = line.IndexOf(separator, i);
             var end = comma < 0 ? line.Length : comma;
             var value = line[(start + 1)..i].Replace("\"\"", "\"", StringComparison.Ordinal).Trim();
             return new Cell(start, end - start, value, end == i + 1 ? CellFlaw.None : CellFlaw.TextAfterQuote);

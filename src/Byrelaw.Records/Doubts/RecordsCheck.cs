@@ -8,21 +8,20 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
     /// <summary>Reads and looks over a folder of records, as <see cref="HerdReader"/> does.</summary>
     /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
     public static RecordsCheck Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        Check(
-            HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile),
-            vocabulary, keeping, knownOn);
+        Check(RecordInput.In(folder, shownFolder, vocabulary, keeping), vocabulary, keeping, knownOn);
 
     /// <summary>The same from texts in memory.</summary>
     public static RecordsCheck Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        Check(RecordFile.Of(HerdReader.AnimalsFile, animals), RecordFile.Of(HerdReader.EventsFile, events), vocabulary, keeping, knownOn);
+        Check(new RecordInput(RecordFile.Of(HerdReader.AnimalsFile, animals), RecordFile.Of(HerdReader.EventsFile, events)), vocabulary, keeping, knownOn);
 
-    private static RecordsCheck Check(RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
+    private static RecordsCheck Check(RecordInput input, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
     {
-        var reading = HerdReading.Read(animals, events, vocabulary, keeping, knownOn, ReadingOptions.Default);
+        var reading = HerdReading.Read(input, vocabulary, keeping, knownOn, ReadingOptions.Default);
         Doubt[] doubts = [.. Find(reading)];
-        var ofAnimals = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell == DoubtfulCell.RowOfAnimals)], animals, columns: null);
-        var ofEvents = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell != DoubtfulCell.RowOfAnimals)], events, reading.EventColumns);
-        return new RecordsCheck(reading.Herd, [.. ofAnimals, .. ofEvents]);
+        var ofAnimals = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell == DoubtfulCell.RowOfAnimals)], input.Animals, columns: null);
+        var ofEvents = DoubtTexts.Of([.. doubts.Where(doubt => doubt.Cell != DoubtfulCell.RowOfAnimals)], input.Events, reading.EventColumns);
+        return new RecordsCheck(reading.Herd, input.Places is not { } places ? [.. ofAnimals, .. ofEvents]
+            : [.. ofAnimals.Select(doubt => places.Of(doubt, ofAnimals: true)), .. ofEvents.Select(doubt => places.Of(doubt, ofAnimals: false))]);
     }
 
     private static IEnumerable<Doubt> Find(HerdReading reading)

@@ -103,6 +103,17 @@ public sealed class Herd
     /// <summary>The events' file as shown.</summary>
     public string EventsFile { get; init; } = "events.csv";
 
+    /// <summary>Where the rows of sources stand; null for the landed files.</summary>
+    internal SourcePlaces? Places { get; init; }
+
+    /// <summary>Where a row of what happened stands.</summary>
+    /// <param name="line">As runs and doubts name it.</param>
+    public RecordPlace EventPlace(int line) => Places?.Of(ofAnimals: false, line) ?? new RecordPlace(EventsFile, line);
+
+    /// <summary>Where a row of an animal stands.</summary>
+    /// <param name="line">As <see cref="AnimalLines"/> names it.</param>
+    public RecordPlace AnimalPlace(int line) => Places?.Of(ofAnimals: true, line) ?? new RecordPlace(AnimalsFile, line);
+
     /// <summary>What about the records is not believed.</summary>
     public ImmutableArray<Doubted> Doubted { get; init; } = [];
 
@@ -157,6 +168,7 @@ public sealed class Herd
         Fingerprint = Fingerprint,
         AnimalsFile = AnimalsFile,
         EventsFile = EventsFile,
+        Places = Places,
     };
 
     /// <summary>The day that her parity is of; <see cref="Day.Start"/> where it could not be read.</summary>

@@ -18,9 +18,7 @@ public static class HerdReader
     /// <param name="knownOn">Rows entered after this day are not seen; null for all rows.</param>
     /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
     public static Herd Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        HerdReading.Read(
-            FileIn(folder, shownFolder, AnimalsFile), FileIn(folder, shownFolder, EventsFile),
-            vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
+        HerdReading.Read(RecordInput.In(folder, shownFolder, vocabulary, keeping), vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
 
     /// <summary>The same from texts in memory, for tests and other doors.</summary>
     public static Herd Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
@@ -30,7 +28,7 @@ public static class HerdReader
     public static Herd Read(
         (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
         HerdReading.Read(
-            RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text),
+            new RecordInput(RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text)),
             vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
 
     /// <summary>The same from texts in memory, as if some rows stood in them, or did not.</summary>

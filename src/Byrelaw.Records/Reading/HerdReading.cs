@@ -6,6 +6,7 @@ namespace Byrelaw.Records.Reading;
 /// <summary>One reading of a folder of records, from bytes to herd.</summary>
 internal sealed class HerdReading
 {
+    private readonly RecordInput _input;
     private readonly RecordFile _animalsFile;
     private readonly RecordFile _eventsFile;
     private readonly ReadingOptions _options;
@@ -18,11 +19,12 @@ internal sealed class HerdReading
     private int _supposedAfter = int.MaxValue;
     private List<Gap> _gaps = [];
 
-    private HerdReading(RecordFile animals, RecordFile events, ReadingOptions options, Supposed? supposed)
+    private HerdReading(RecordInput input, ReadingOptions options, Supposed? supposed)
     {
         _supposed = supposed ?? new Supposed();
-        _animalsFile = animals;
-        _eventsFile = events;
+        _input = input;
+        _animalsFile = input.Animals;
+        _eventsFile = input.Events;
         _options = options;
     }
 
@@ -37,9 +39,9 @@ internal sealed class HerdReading
 
     /// <summary>Reads both files.</summary>
     public static HerdReading Read(
-        RecordFile animals, RecordFile events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, ReadingOptions options, Supposed? supposed = null)
+        RecordInput input, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, ReadingOptions options, Supposed? supposed = null)
     {
-        var reading = new HerdReading(animals, events, options, supposed);
+        var reading = new HerdReading(input, options, supposed);
         reading.Read(vocabulary, keeping, knownOn);
         return reading;
     }
@@ -179,8 +181,9 @@ internal sealed class HerdReading
         KnownDay = Day.Date(builder.KnownDay),
         ReachesADay = days.IsReached,
         SupposesLater = _supposed.Rows.Any(row => Day.Number(row.Date) > builder.KnownDay),
-        Problems = [.. InOrder(_animalProblems), .. InOrder(_eventProblems)],
-        Fingerprint = "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
+        Problems = [.. _input.Problems, .. Placed(InOrder(_animalProblems), ofAnimals: true), .. Placed(InOrder(_eventProblems), ofAnimals: false)],
+        Places = _input.Places,
+        Fingerprint = _input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
         Doubted = Doubted(doubles),
@@ -218,6 +221,10 @@ internal sealed class HerdReading
 
         return found;
     }
+
+    /// <summary>Problems where they stand in their sources; of a source that is not there only that is told.</summary>
+    private IEnumerable<Diagnostic> Placed(IEnumerable<Diagnostic> problems, bool ofAnimals) => _input.Places is not { } places ? problems
+        : problems.Where(problem => places.Of(ofAnimals, problem.Line).Line > 0).Select(problem => places.Of(problem, ofAnimals)).DistinctBy(problem => (problem.File, problem.Line, problem.Column, problem.Code));
 
     private static IEnumerable<Diagnostic> InOrder(List<Diagnostic> problems) =>
         problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal);

@@ -14,17 +14,16 @@ public sealed record DoubtRow(string? Animal, LocalDate? Date, string File, int 
     public static DoubtRow Of(RowInDoubt row, Herd herd)
     {
         ArgumentNullException.ThrowIfNull(herd);
+        var place = row.IsOfAnimals ? herd.AnimalPlace(row.Line) : herd.EventPlace(row.Line);
         return new DoubtRow(
-            row.Animal < 0 ? null : herd.Numbers[row.Animal], row.Day <= Day.Start ? null : Day.Date(row.Day),
-            FileWords.Short(row.IsOfAnimals ? herd.AnimalsFile : herd.EventsFile), row.Line);
+            row.Animal < 0 ? null : herd.Numbers[row.Animal], row.Day <= Day.Start ? null : Day.Date(row.Day), FileWords.Short(place.File), place.Line);
     }
 
     /// <summary>A row of the events' file, or the animal's own where it has no line there.</summary>
     public static DoubtRow Of(int animal, int day, int line, Herd herd)
     {
         ArgumentNullException.ThrowIfNull(herd);
-        return new DoubtRow(
-            animal < 0 ? null : herd.Numbers[animal], day <= Day.Start ? null : Day.Date(day),
-            FileWords.Short(line > 0 ? herd.EventsFile : herd.AnimalsFile), line > 0 || animal < 0 ? line : herd.AnimalLines[animal]);
+        var place = line > 0 ? herd.EventPlace(line) : herd.AnimalPlace(animal < 0 ? line : herd.AnimalLines[animal]);
+        return new DoubtRow(animal < 0 ? null : herd.Numbers[animal], day <= Day.Start ? null : Day.Date(day), FileWords.Short(place.File), place.Line);
     }
 }

@@ -108,7 +108,13 @@ public static class MissingWords
 
     private static string PlaceOf(Missing missing, ListReport list)
     {
-        var file = missing.Reason is MissingReason.FactUnreadable ? list.Herd.AnimalsFile : list.Herd.EventsFile;
-        return missing.Line > 0 ? $"{FileWords.Short(file)} line {missing.Line}" : $"a line of {FileWords.Short(file)}";
+        var isOfAnimals = missing.Reason is MissingReason.FactUnreadable;
+        if (missing.Line <= 0)
+        {
+            return $"a line of {FileWords.Short(isOfAnimals ? list.Herd.AnimalsFile : list.Herd.EventsFile)}";
+        }
+
+        var place = isOfAnimals ? list.Herd.AnimalPlace(missing.Line) : list.Herd.EventPlace(missing.Line);
+        return $"{FileWords.Short(place.File)} line {place.Line}";
     }
 }

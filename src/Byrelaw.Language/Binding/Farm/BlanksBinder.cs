@@ -27,27 +27,30 @@ internal static class BlanksBinder
         return [.. blanks];
     }
 
-    private static BlankOf? Bind(Context context, BlankOfLine line)
+    private static BlankOf? Bind(Context context, BlankOfLine line) => Bind(context, line.Detail, line.Kind, line.Value, line.Span);
+
+    /// <summary>Whose detail a name and one of its values mean; null, and a problem, where it is nobody's or several kinds'.</summary>
+    public static BlankOf? Bind(Context context, NameSyntax detail, NameSyntax? of, NameSyntax written, SourceSpan span)
     {
-        if (line.Kind is { } named)
+        if (of is { } named)
         {
             return context.Kinds([named]) is not [var kind] ? null
-                : PlaceOf(kind, line.Detail.Text) is not (>= 0 and var place) ? context.Fail<BlankOf>(FilterProblems.NoSuchDetail(line.Detail.Span, kind))
-                : ValueOf(kind.Details[place], line.Value.Text) is { } value ? new BlankOf(kind, place, value, line.Span)
-                : context.Fail<BlankOf>(NameProblems.NoSuchValue(line.Value.Span, line.Value.Text, kind.Details[place].Name, kind.Details[place].Values));
+                : PlaceOf(kind, detail.Text) is not (>= 0 and var place) ? context.Fail<BlankOf>(FilterProblems.NoSuchDetail(detail.Span, kind))
+                : ValueOf(kind.Details[place], written.Text) is { } value ? new BlankOf(kind, place, value, span)
+                : context.Fail<BlankOf>(NameProblems.NoSuchValue(written.Span, written.Text, kind.Details[place].Name, kind.Details[place].Values));
         }
 
         var fitting = new List<BlankOf>();
         foreach (var kind in context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind).Distinct().OrderBy(kind => kind.Id))
         {
-            if (PlaceOf(kind, line.Detail.Text) is >= 0 and var place && ValueOf(kind.Details[place], line.Value.Text) is { } value)
+            if (PlaceOf(kind, detail.Text) is >= 0 and var place && ValueOf(kind.Details[place], written.Text) is { } value)
             {
-                fitting.Add(new BlankOf(kind, place, value, line.Span));
+                fitting.Add(new BlankOf(kind, place, value, span));
             }
         }
 
         return fitting is [var only] ? only
-            : context.Fail<BlankOf>(FarmProblems.BlankOfWhat(line.Span, line.Detail.Text, line.Value.Text, [.. fitting.Select(one => one.Kind.Name)]));
+            : context.Fail<BlankOf>(FarmProblems.BlankOfWhat(span, detail.Text, written.Text, [.. fitting.Select(one => one.Kind.Name)]));
     }
 
     private static int PlaceOf(Kind kind, string detail)

@@ -1,10 +1,12 @@
+using Byrelaw.Language.Binding.RecordSources;
+
 namespace Byrelaw.Language.Binding.Farm;
 
 /// <summary>Binds what a farm says about its records. If any line of it is broken, nothing counts as complete.</summary>
 internal static class RecordsBinder
 {
     /// <summary>Binds; null where the first line could not be read. What was agreed after <paramref name="knownOn"/> does not exist.</summary>
-    public static RecordKeeping? Bind(Context context, Block block, LocalDate? knownOn, LocalDate? today)
+    public static RecordKeeping? Bind(Context context, Block block, ImmutableArray<Block> sources, LocalDate? knownOn, LocalDate? today)
     {
         var complete = Complete(context, block)?.RemoveAll(promise => promise.Agreement?.On > knownOn);
         var leaveOut = LeaveOut(context, block);
@@ -20,7 +22,7 @@ internal static class RecordsBinder
             ? new RecordKeeping(
                 head.Folder?.Value ?? "", upTo?.Value,
                 block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span)
-            { Compared = compared, Blanks = BlanksBinder.Bind(context, block), Today = today }
+            { Compared = compared, Blanks = BlanksBinder.Bind(context, block), Sources = SourceBinder.Bind(context, sources), Today = today }
             : null;
     }
 

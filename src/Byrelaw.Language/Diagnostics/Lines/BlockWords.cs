@@ -18,6 +18,7 @@ internal static class BlockWords
         BlockKind.Expectation => "an `expectation`",
         BlockKind.Accept => "an `accept`",
         BlockKind.Records => "`records`",
+        BlockKind.Source => "a `from`",
         BlockKind.Programme => "a `programme`",
         BlockKind.Visits => "`visits`",
         BlockKind.Method => "a `method`",

@@ -32,9 +32,10 @@ internal sealed class FilePrinter
         return printer._page.ToString();
     }
 
-    /// <summary>Whether no empty line is needed between two blocks: declarations, <c>use</c> lines, or assumptions with their sources.</summary>
+    /// <summary>Whether no empty line is needed between two blocks: declarations, <c>use</c> lines, assumptions with their sources, or
+    /// sources of records, which stand inside <c>records</c>.</summary>
     private static bool StandTogether(WrittenBlock upper, WrittenBlock lower) =>
-        upper.Kind == lower.Kind && ((upper.IsOneLine && lower.IsOneLine) || upper.Kind == BlockKind.Assume);
+        lower.Kind == BlockKind.Source ? upper.Kind is BlockKind.Records or BlockKind.Source : upper.Kind == lower.Kind && ((upper.IsOneLine && lower.IsOneLine) || upper.Kind == BlockKind.Assume);
 
     /// <summary>How the blocks' first lines are set; declarations that no empty line parts line up.</summary>
     private static List<Layout> Heads(IReadOnlyList<WrittenBlock> blocks)
@@ -59,11 +60,14 @@ internal sealed class FilePrinter
 
     private void Print(WrittenBlock block, Layout head)
     {
-        Print(block.Head, head, indent: 0, keepsBlanks: true);
+        var isSource = block.Kind == BlockKind.Source;
+        Print(block.Head, head, indent: isSource ? Body : 0, keepsBlanks: true);
         var keepsBlanks = false;
         foreach (var line in LineOrder.Of(block))
         {
-            var indent = IsUnderALine(line, block.Kind) ? Bullet : Body;
+            // A line of `records` itself ends the source above it.
+            isSource &= !LineTable.GoesOnWithRecords(line.Line);
+            var indent = (IsUnderALine(line, isSource || block.Kind != BlockKind.Source ? block.Kind : BlockKind.Records) ? Bullet : Body) + (isSource ? Body : 0);
             Print(line, StatementPrinter.Print(line), indent, keepsBlanks);
             keepsBlanks = !LineOrder.Has(block.Kind);
         }

@@ -1,0 +1,117 @@
+namespace Byrelaw.Language.Binding.RecordSources;
+
+/// <summary>Binds <c>- "PD+" is pregnancy test, pregnant</c>: what a text of a column means.</summary>
+/// <param name="context">Names, and where problems go.</param>
+/// <param name="rows">What a row of the source is about.</param>
+/// <param name="column">What the column is.</param>
+internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget column)
+{
+    /// <summary>The meaning; null where it could not be bound.</summary>
+    public CellMeaning? Bind(CellLine line)
+    {
+        var answer = line.Clauses.OfType<CellPartSyntax>().FirstOrDefault(part => part is { Heading: null, Value: null });
+        if (Meaning(line.Meaning, answer) is not { } meaning)
+        {
+            return null;
+        }
+
+        var parts = line.Clauses.OfType<CellPartSyntax>().Where(part => part != answer).Select(part => Part(part, meaning)).OfType<CellPart>();
+        return new CellMeaning(line.Cell.Value, line.WhereHeading is { } heading ? new CellSaid(heading.Value, line.WhereCell!.Value) : null, meaning, line.Span)
+        {
+            Unit = Unit(line.Clauses.OfType<InUnitSyntax>().FirstOrDefault()),
+            Times = line.Clauses.OfType<TimesSyntax>().FirstOrDefault()?.Factor.Value ?? 1,
+            Parts = [.. parts],
+        };
+    }
+
+    /// <summary>A value in the spelling of the landed files; null, and a problem, where there is no such value.</summary>
+    public static string? Value(Context context, SourceTarget target, NameSyntax value) => target switch
+    {
+        FactTarget { Fact: { Type: FactType.OneOf } fact } => Among(context, value, fact.Name, fact.Values),
+        KindTarget { Kind: TestKind test } => NameBinding.Place(test, value.Text) is >= 0 and var place
+            ? test.Answers[place]
+            : context.Fail<string>(NameProblems.NoSuchAnswer(value.Span, value.Text, test.Name, test.Answers)),
+        LandedTarget { Column: "sex" } => Among(context, value, "sex", ["F", "M", "steer"]),
+        LandedTarget { Column: "kind" } => context.Kinds([value]) is [var kind] ? kind.Name : null,
+        _ => value.Text,
+    };
+
+    private static string? Among(Context context, NameSyntax value, string name, ImmutableArray<string> values)
+    {
+        var folded = NameFolding.Fold(value.Text);
+        return values.FirstOrDefault(one => NameFolding.Fold(one) == folded) ?? context.Fail<string>(NameProblems.NoSuchValue(value.Span, value.Text, name, values));
+    }
+
+    private CellIs? Meaning(CellMeaningSyntax meaning, CellPartSyntax? answer)
+    {
+        if (meaning is CellLimitSyntax limit)
+        {
+            return column is KindTarget { Kind: MeasureKind } or LandedTarget { Column: "value" }
+                ? new IsLimit(limit.IsLess, limit.Limit.Value)
+                : context.Fail<CellIs>(SourceProblems.DoesNotGoWith(limit.Span, column.Name));
+        }
+
+        var name = ((CellNameSyntax)meaning).Name;
+        var folded = NameFolding.Fold(name.Text);
+        var isKind = column is LandedTarget { Column: "kind" };
+        return folded switch
+        {
+            "blank" => new IsBlank(),
+            "left out" when isKind => new IsLeftOut(),
+            "pending" when column is KindTarget { Kind: not EventKind } or LandedTarget { Column: "value" } => new IsPending(),
+            _ when isKind => Kind(name, answer),
+            _ when answer is not null => context.Fail<CellIs>(SourceProblems.DoesNotGoWith(answer.Span, column.Name)),
+            _ => Value(context, column, name) is { } value ? new IsValue(value) : null,
+        };
+    }
+
+    private IsKind? Kind(NameSyntax name, CellPartSyntax? answer)
+    {
+        if (context.Kinds([name]) is not [var kind])
+        {
+            return null;
+        }
+
+        if (answer is null)
+        {
+            return new IsKind(kind, null);
+        }
+
+        return kind is not TestKind test ? context.Fail<IsKind>(SourceProblems.DoesNotGoWith(answer.Span, kind.Name))
+            : Value(context, new KindTarget(test), answer.What) is { } said ? new IsKind(kind, said)
+            : null;
+    }
+
+    private CellPart? Part(CellPartSyntax part, CellIs meaning)
+    {
+        var kind = (meaning as IsKind)?.Kind ?? (column as KindTarget)?.Kind;
+        if (NameFolding.Fold(part.What.Text) == "value" && rows == SourceRows.Events)
+        {
+            return new CellPart(new LandedTarget("value"), part.Heading?.Value, part.Value?.Text);
+        }
+
+        var folded = NameFolding.Fold(part.What.Text);
+        if (kind?.Details.FirstOrDefault(one => NameFolding.Fold(one.Name) == folded) is not { } detail)
+        {
+            return kind is null ? context.Fail<CellPart>(SourceProblems.DoesNotGoWith(part.Span, column.Name)) : context.Fail<CellPart>(FilterProblems.NoSuchDetail(part.What.Span, kind));
+        }
+
+        if (part.Value is not { } value)
+        {
+            return new CellPart(new DetailTarget(detail.Name), part.Heading!.Value, null);
+        }
+
+        var said = detail.Type == FactType.OneOf ? Among(context, value, detail.Name, detail.Values) : value.Text;
+        return said is null ? null : new CellPart(new DetailTarget(detail.Name), null, said);
+    }
+
+    private string? Unit(InUnitSyntax? unit)
+    {
+        if (unit is not null && UnitTable.Find(unit.Unit.Text) is null)
+        {
+            context.Problems.Add(AmountProblems.UnknownUnit(unit.Unit.Span));
+        }
+
+        return unit?.Unit.Text;
+    }
+}

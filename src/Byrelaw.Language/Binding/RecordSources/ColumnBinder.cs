@@ -1,0 +1,145 @@
+namespace Byrelaw.Language.Binding.RecordSources;
+
+/// <summary>Binds <c>serum copper in "Cu", in umol/L</c> and what stands below it.</summary>
+/// <param name="context">Names, and where problems go.</param>
+/// <param name="rows">What a row of the source is about.</param>
+internal sealed class ColumnBinder(Context context, SourceRows rows)
+{
+    /// <summary>The column; null where nothing says of what it is.</summary>
+    public SourceColumn? Bind(ColumnLine line, IReadOnlyList<CellLine> cells)
+    {
+        if (Target(line) is not { } what)
+        {
+            return null;
+        }
+
+        var dated = Only<DatedSyntax>(line.Clauses);
+        var column = new SourceColumn(what, line.Heading.Value, line.Span)
+        {
+            IsLast = line.IsLast,
+            Unit = Unit(Only<InUnitSyntax>(line.Clauses)),
+            Times = Only<TimesSyntax>(line.Clauses)?.Factor.Value ?? 1,
+            DatedIn = dated?.Heading?.Value,
+            Dated = dated?.Day?.Value,
+            FoundBy = FoundBy(Only<FoundBySyntax>(line.Clauses)),
+            AsAt = Only<CellAsAtSyntax>(line.Clauses)?.Day.Value,
+            BlankIs = BlankIs(Only<BlankIsSyntax>(line.Clauses)),
+            Cells = [.. cells.Select(cell => new CellBinder(context, rows, what).Bind(cell)).OfType<CellMeaning>()],
+        };
+        Check(line, column);
+        CheckCells(cells);
+        return column;
+    }
+
+    private SourceTarget? Target(ColumnLine line)
+    {
+        if (line.Of is { } of)
+        {
+            return context.DetailNamed(line.What.Text) is { } detail ? new DetailTarget(detail) : context.Fail<SourceTarget>(SourceProblems.UnknownTarget(line.What.Span.To(of.Span), rows, null));
+        }
+
+        return context.Target(line.What, rows);
+    }
+
+    private T? Only<T>(ImmutableArray<CellClauseSyntax> clauses) where T : CellClauseSyntax
+    {
+        T? found = null;
+        foreach (var clause in clauses)
+        {
+            if (clause is not T one)
+            {
+                continue;
+            }
+
+            if (found is not null)
+            {
+                context.Problems.Add(LineProblems.Twice(one.Span, one.Span.Text, found.Span));
+            }
+
+            found ??= one;
+        }
+
+        return found;
+    }
+
+    private string? Unit(InUnitSyntax? unit)
+    {
+        if (unit is not null && UnitTable.Find(unit.Unit.Text) is null)
+        {
+            context.Problems.Add(AmountProblems.UnknownUnit(unit.Unit.Span));
+        }
+
+        return unit?.Unit.Text;
+    }
+
+    private Fact? FoundBy(FoundBySyntax? by) => by is null ? null
+        : context.Names.Find(by.Fact.Text) is FactSymbol { Fact: { Type: FactType.Identity or FactType.Text } fact } ? fact
+        : context.Fail<Fact>(SourceProblems.NotFoundBy(by.Fact.Span));
+
+    private NoneSince? BlankIs(BlankIsSyntax? blank)
+    {
+        if (blank is null)
+        {
+            return null;
+        }
+
+        return blank.Since is null ? new NoneSince(null)
+            : context.Names.Find(blank.Since.Text) is KindSymbol { Kind: EventKind since } ? new NoneSince(since)
+            : context.Fail<NoneSince>(context.NotFound(blank.Since, symbol => symbol is KindSymbol { Kind: EventKind }, "an event"));
+    }
+
+    /// <summary>Whether what is said behind commas fits what the column is.</summary>
+    private void Check(ColumnLine line, SourceColumn column)
+    {
+        var isEntryOfAnAnimal = rows == SourceRows.Animals && column.What is KindTarget;
+        var isResultOfAnAnimal = isEntryOfAnAnimal && column.What is KindTarget { Kind: not EventKind };
+        if (isResultOfAnAnimal && column.DatedIn is null && column.Dated is null)
+        {
+            context.Problems.Add(SourceProblems.WhichDay(line.Span, column.What.Name));
+        }
+
+        foreach (var clause in line.Clauses)
+        {
+            var fits = clause switch
+            {
+                DatedSyntax => isResultOfAnAnimal,
+                BlankIsSyntax => isEntryOfAnAnimal,
+                FoundBySyntax => column.What is LandedTarget { Column: "animal" },
+                CellAsAtSyntax => column.What is LandedTarget { Column: "parity" },
+                InUnitSyntax or TimesSyntax => TakesNumbers(column.What),
+                _ => true,
+            };
+            if (!fits)
+            {
+                context.Problems.Add(SourceProblems.DoesNotGoWith(clause.Span, column.What.Name));
+            }
+        }
+
+        if (line.IsLast && !isEntryOfAnAnimal)
+        {
+            context.Problems.Add(SourceProblems.LastOfWhat(line.Span));
+        }
+    }
+
+    private static bool TakesNumbers(SourceTarget what) => what switch
+    {
+        KindTarget { Kind: MeasureKind } or LandedTarget { Column: "value" } or DetailTarget => true,
+        FactTarget { Fact.Type: var type } => type is FactType.Amount or FactType.Number,
+        _ => false,
+    };
+
+    private void CheckCells(IReadOnlyList<CellLine> cells)
+    {
+        var seen = new Dictionary<(string, string?, string?), CellLine>();
+        foreach (var cell in cells)
+        {
+            var said = (NameFolding.Fold(cell.Cell.Value), Fold(cell.WhereHeading), Fold(cell.WhereCell));
+            if (!seen.TryAdd(said, cell))
+            {
+                context.Problems.Add(SourceProblems.CellTwice(cell.Span, seen[said].Span));
+            }
+        }
+
+        static string? Fold(TextSyntax? text) => text is null ? null : NameFolding.Fold(text.Value);
+    }
+}

@@ -1,0 +1,39 @@
+namespace Byrelaw.Language.Rulebooks.RecordSources;
+
+/// <summary>What a column of a source says: <c>serum copper in "Cu", in umol/L</c>.</summary>
+/// <param name="What">Of what.</param>
+/// <param name="Heading">The column's.</param>
+/// <param name="Span">Where.</param>
+public sealed record SourceColumn(SourceTarget What, string Heading, SourceSpan Span)
+{
+    /// <summary>Whether it is the last of its kind, so that none came after.</summary>
+    public bool IsLast { get; init; }
+
+    /// <summary>The unit of its numbers, as written; null where cells say their own, or none is needed.</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>What numbers are multiplied by.</summary>
+    public double Times { get; init; } = 1;
+
+    /// <summary>The heading of the column with the day of a result; null for none.</summary>
+    public string? DatedIn { get; init; }
+
+    /// <summary>The day of every result; null for none.</summary>
+    public LocalDate? Dated { get; init; }
+
+    /// <summary>The fact by which animals are found; null for the farm's own numbers.</summary>
+    public Fact? FoundBy { get; init; }
+
+    /// <summary>The day of which a parity is; null for the source's.</summary>
+    public LocalDate? AsAt { get; init; }
+
+    /// <summary>Whether a blank cell says that there was none, and since when; null where it says nothing.</summary>
+    public NoneSince? BlankIs { get; init; }
+
+    /// <summary>What texts of its cells mean; what is not among them is read as it stands.</summary>
+    public ImmutableArray<CellMeaning> Cells { get; init; } = [];
+}
+
+/// <summary>That something did not happen.</summary>
+/// <param name="Event">Since her last one of these; null for since she was born or joined the herd.</param>
+public sealed record NoneSince(EventKind? Event);

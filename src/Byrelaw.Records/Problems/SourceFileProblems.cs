@@ -1,0 +1,26 @@
+namespace Byrelaw.Records.Problems;
+
+/// <summary>What can be wrong with a source as a whole.</summary>
+internal static class SourceFileProblems
+{
+    private const string Suspends = "until it is there, nothing that it could say is known of anyone";
+
+    public static Diagnostic NotThere(string file) => new(
+        "R0301", Severity.Error, file, 1, 1, 1, $"there is no file {file}", Suspends, "put it into the folder of the records, or correct its name behind `from`", "");
+
+    public static Diagnostic NotText(string file, string? letters) => new(
+        "R0302", Severity.Error, file, 1, 1, 1, $"the letters of this file are not written in {letters ?? "UTF-8"}, or it breaks off", Suspends,
+        "say how they are written, such as `in Windows-1252` behind the file's name, or save it again as \"CSV UTF-8\"", "");
+
+    public static Diagnostic NoHeadings(string file, int row) => new(
+        "R0303", Severity.Error, file, row, 1, 1, $"no headings stand in row {row}", Suspends, "say where they stand, such as `headings in row 3` behind the file's name", "");
+
+    public static Diagnostic NoColumn(SourceTable table, string heading, string? near) => new(
+        "R0304", Severity.Error, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
+        $"there is no column `{heading}`, or there are two", Suspends, near is null ? "look for its heading, or take the line out" : $"perhaps `{near}` is meant", table.HeadingText);
+
+    public static Diagnostic NotRead(SourceTable table, IReadOnlyList<string> headings) => new(
+        "R0305", Severity.Warning, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
+        headings.Count == 1 ? $"the column {ColumnMap.Listed(headings, "and")} is not read" : $"the columns {ColumnMap.Listed(headings, "and")} are not read", null,
+        $"say what stands there, or `leave out columns {string.Join(", ", headings.Select(heading => $"\"{heading}\""))}`", table.HeadingText);
+}

@@ -1,0 +1,82 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>
+/// Rows of <c>animals.csv</c>, made from sources: what several sources say of one animal is one row. Where they differ, nobody knows.
+/// </summary>
+internal sealed class AnimalRows
+{
+    private readonly Dictionary<string, (RowPlace Place, Dictionary<string, string> Said)> _animals = new(StringComparer.Ordinal);
+    private readonly List<(RowPlace Place, Dictionary<string, string>? Said, string Number)> _rows = [];
+    private readonly HashSet<string> _textFacts;
+    private readonly Vocabulary _vocabulary;
+    private RowPlace _place;
+    private string _number = "";
+
+    /// <summary>Starts with no animal.</summary>
+    public AnimalRows(Vocabulary vocabulary)
+    {
+        _vocabulary = vocabulary;
+        _textFacts = [.. vocabulary.Facts.Where(fact => fact.Type == FactType.Text).Select(fact => fact.Name)];
+    }
+
+    /// <summary>Starts what a row says of an animal.</summary>
+    public Dictionary<string, string> Begin(RowPlace place, string number)
+    {
+        (_place, _number) = (place, number);
+        return new Dictionary<string, string>(StringComparer.Ordinal);
+    }
+
+    /// <summary>Ends it.</summary>
+    public void End(Dictionary<string, string> said)
+    {
+        // Twice in one source is a mistake of that source, and told as one.
+        if (_number.Length == 0 || !_animals.TryGetValue(_number, out var before) || before.Place.Source == _place.Source)
+        {
+            _rows.Add((_place, said, _number));
+            _animals.TryAdd(_number, (_place, said));
+            return;
+        }
+
+        foreach (var (name, value) in said)
+        {
+            var first = before.Said.GetValueOrDefault(name, "");
+            if (first.Length == 0)
+            {
+                before.Said[name] = value;
+            }
+            else if (value.Length > 0 && NameFolding.Fold(first) != NameFolding.Fold(value))
+            {
+                before.Said[name] = _textFacts.Contains(name) ? "" : Unreadable.Of(first);
+            }
+        }
+    }
+
+    /// <summary>Adds a row of which nothing but a number can be told.</summary>
+    public void AddBroken(RowPlace place, string number) => _rows.Add((place, null, number));
+
+    /// <summary>The rows in the landed form, with a column for whatever any source says.</summary>
+    public LandedRows ToRows()
+    {
+        string[] fixedColumns = ["animal", "born", "sex", "mob", "parity", "parity on"];
+        string[] said = [.. _rows.SelectMany(row => row.Said?.Keys.AsEnumerable() ?? []).Distinct(StringComparer.Ordinal)];
+        string[] headings =
+        [
+            "animal", .. fixedColumns.Skip(1).Where(said.Contains),
+            .. _vocabulary.Facts.Select(fact => fact.Name).Where(said.Contains),
+        ];
+        var rows = new LandedRows(headings);
+        foreach (var (place, values, number) in _rows)
+        {
+            if (values is null)
+            {
+                rows.AddBroken(place, number);
+            }
+            else
+            {
+                rows.Add(place, [number, .. headings.Skip(1).Select(heading => values.GetValueOrDefault(heading, ""))]);
+            }
+        }
+
+        return rows;
+    }
+}

@@ -1,0 +1,157 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Turns the rows of a source with a row for each animal into rows of <c>animals.csv</c>, and what they say happened into rows of <c>events.csv</c>.</summary>
+/// <param name="source">The source.</param>
+/// <param name="animals">Takes what is said of animals.</param>
+/// <param name="events">Takes what happened.</param>
+internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events)
+{
+    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget)];
+
+    /// <summary>Adds what is said of animals, from all rows.</summary>
+    public void TranslateAnimals(FoundAnimals found)
+    {
+        foreach (var row in source.Table.Rows)
+        {
+            var place = new RowPlace(source.Place, row.Number);
+            if (row.Flaw is not null)
+            {
+                animals.AddBroken(place, row[NumberColumn()]);
+            }
+            else if (!source.IsLeftOut(row))
+            {
+                TranslateAnimal(row, place, found);
+            }
+        }
+    }
+
+    /// <summary>Adds what happened to them, from all rows.</summary>
+    public void TranslateEvents(FoundAnimals found)
+    {
+        foreach (var row in source.Table.Rows)
+        {
+            if (row.Flaw is null && !source.IsLeftOut(row))
+            {
+                foreach (var column in _kinds)
+                {
+                    TranslateEvent(column, row, found);
+                }
+            }
+        }
+    }
+
+    private int NumberColumn() => source.Column("animal") is { } column ? source.Table.Find(column.Heading) : -1;
+
+    private void TranslateAnimal(SourceRow row, RowPlace place, FoundAnimals found)
+    {
+        var number = Number(row, found);
+        var said = animals.Begin(place, number);
+        foreach (var column in source.Source.Columns)
+        {
+            var cell = source.Cell(column, row, out var meaning);
+            var text = meaning?.Is switch { IsBlank => "", IsValue value => value.Text, _ => cell };
+            switch (column.What)
+            {
+                case LandedTarget { Column: "born" }:
+                    said["born"] = text.Length == 0 ? "" : source.Dates.LandedBirth(text) ?? Unreadable.Of(text);
+                    break;
+                case LandedTarget { Column: "parity on" }:
+                    said["parity on"] = source.Date(text);
+                    break;
+                case LandedTarget { Column: "parity" }:
+                    said["parity"] = text;
+                    if ((column.AsAt ?? source.Source.AsAt) is { } day)
+                    {
+                        said["parity on"] = NodaTime.Text.LocalDatePattern.Iso.Format(day);
+                    }
+
+                    break;
+                case LandedTarget { Column: not "animal" } landed:
+                    said[landed.Column] = text;
+                    break;
+                case FactTarget { Fact: var fact }:
+                    said[fact.Name] = OfFact(fact, column, text);
+                    if (fact.Type is FactType.Identity or FactType.Text)
+                    {
+                        found.Add(fact, text, number);
+                    }
+
+                    break;
+            }
+        }
+
+        foreach (var every in source.Source.EveryRow)
+        {
+            if (every.What is LandedTarget or FactTarget && said.GetValueOrDefault(every.What.Name, "").Length == 0)
+            {
+                said[every.What.Name] = every.Value;
+            }
+        }
+
+        animals.End(said);
+    }
+
+    private string OfFact(Fact fact, SourceColumn column, string text) => fact.Type switch
+    {
+        FactType.Date => source.Date(text),
+        FactType.Number or FactType.Amount when text.Length > 0 && !char.IsAsciiLetter(text[^1]) && column.Unit is { } unit => $"{source.Number(text, column.Times)} {unit}",
+        FactType.Number or FactType.Amount => source.Number(text, column.Times),
+        FactType.Text when text.StartsWith('?') => "",
+        _ => text,
+    };
+
+    private string Number(SourceRow row, FoundAnimals found)
+    {
+        if (source.Column("animal") is not { } column)
+        {
+            return "";
+        }
+
+        var text = source.Cell(column, row, out var meaning);
+        text = meaning?.Is switch { IsBlank => "", IsValue value => value.Text, _ => text };
+        return column.FoundBy is { } fact ? found.Number(fact, text) : text;
+    }
+
+    private void TranslateEvent(SourceColumn column, SourceRow row, FoundAnimals found)
+    {
+        var kind = ((KindTarget)column.What).Kind;
+        var cell = source.Cell(column, row, out var meaning);
+        var place = new RowPlace(source.Place, row.Number);
+        var number = Number(row, found);
+        if (kind is EventKind)
+        {
+            var day = meaning?.Is switch { IsBlank => "", IsValue said => said.Text, _ => cell };
+            if (day.Length > 0)
+            {
+                events.Add(new EventHead(place, source.Date(day), number), kind.Name, "", "", Details(kind));
+            }
+
+            return;
+        }
+
+        var date = column.Dated is { } dated ? NodaTime.Text.LocalDatePattern.Iso.Format(dated) : source.Date(TranslatedSource.Text(row, source.Table.Find(column.DatedIn!)));
+        if (meaning?.Is is IsBlank || (cell.Length == 0 && (date.Length == 0 || column.Dated is not null)))
+        {
+            return;
+        }
+
+        // A result with no day is of any day; a day with no result is one that is not in yet.
+        events.Add(
+            new EventHead(place, date.Length == 0 ? Unreadable.Of("") : date, number),
+            kind.Name, Landings.Value(source, cell, meaning, column.Times), kind is MeasureKind { Unit: not null } ? column.Unit ?? "" : "", Details(kind));
+    }
+
+    private Dictionary<string, string> Details(Kind kind)
+    {
+        var details = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var every in source.Source.EveryRow)
+        {
+            if (every.Kind is { } its && its.Id == kind.Id)
+            {
+                details[every.What.Name] = every.Value;
+            }
+        }
+
+        return details;
+    }
+}

@@ -1,0 +1,52 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Numbers as a source writes them, turned into the landed form.</summary>
+/// <param name="hasDecimalComma">Whether a comma stands before the tenths.</param>
+internal sealed class CellNumbers(bool hasDecimalComma)
+{
+    /// <summary>The number with its sign of a limit and its unit; null where it is none so written.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="times">What it is multiplied by.</param>
+    public string? Landed(string cell, double times)
+    {
+        var text = cell;
+        if (hasDecimalComma)
+        {
+            if (text.Contains('.', StringComparison.Ordinal) || text.Count(sign => sign == ',') > 1)
+            {
+                return null;
+            }
+
+            text = text.Replace(',', '.');
+        }
+
+        if (times == 1)
+        {
+            return text;
+        }
+
+        var start = text.Length > 0 && text[0] is '<' or '>' ? 1 : 0;
+        var end = start;
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or '-'))
+        {
+            end++;
+        }
+
+        return decimal.TryParse(text.AsSpan(start, end - start), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+            && Times(number, times) is { } product
+            ? string.Concat(text.AsSpan(0, start), product.ToString(CultureInfo.InvariantCulture), text.AsSpan(end))
+            : null;
+    }
+
+    private static decimal? Times(decimal number, double times)
+    {
+        try
+        {
+            return number * (decimal)times;
+        }
+        catch (OverflowException)
+        {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,51 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Finds what a text of a column means.</summary>
+internal sealed class Meanings
+{
+    private readonly Dictionary<string, List<(int Column, string Cell, CellMeaning Meaning)>> _meanings = new(StringComparer.Ordinal);
+
+    /// <summary>Takes the meanings of a column.</summary>
+    public Meanings(SourceColumn column, SourceTable table)
+    {
+        foreach (var meaning in column.Cells)
+        {
+            var cell = NameFolding.Fold(meaning.Cell);
+            if (!_meanings.TryGetValue(cell, out var list))
+            {
+                _meanings.Add(cell, list = []);
+            }
+
+            list.Add((meaning.Where is { } where ? table.Find(where.Heading) : -1, meaning.Where is { } said ? NameFolding.Fold(said.Cell) : "", meaning));
+        }
+    }
+
+    /// <summary>The meaning of a cell; null where none is given. One that asks what another column says goes before one that does not.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="row">Its row.</param>
+    /// <param name="areTwo">Whether two fit, so that nobody can tell which is meant.</param>
+    public CellMeaning? Find(string cell, SourceRow row, out bool areTwo)
+    {
+        areTwo = false;
+        if (!_meanings.TryGetValue(NameFolding.Fold(cell), out var list))
+        {
+            return null;
+        }
+
+        CellMeaning? found = null;
+        foreach (var (column, said, meaning) in list)
+        {
+            if (meaning.Where is null)
+            {
+                found ??= meaning;
+            }
+            else if (column >= 0 && NameFolding.Fold(row[column]) == said)
+            {
+                areTwo |= found?.Where is not null;
+                found = meaning;
+            }
+        }
+
+        return found;
+    }
+}

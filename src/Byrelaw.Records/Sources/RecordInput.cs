@@ -1,0 +1,40 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>What a herd is read from: the two landed files, or sources put into their form.</summary>
+/// <param name="Animals">The animals.</param>
+/// <param name="Events">What happened to them.</param>
+internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
+{
+    /// <summary>Where the rows of sources stand; null for the landed files.</summary>
+    public SourcePlaces? Places { get; init; }
+
+    /// <summary>What is wrong with sources as a whole.</summary>
+    public ImmutableArray<Diagnostic> Problems { get; init; } = [];
+
+    /// <summary>The digest over the sources; null for the landed files, whose digest is taken while they are read.</summary>
+    public string? Fingerprint { get; init; }
+
+    /// <summary>What lies in a folder.</summary>
+    /// <param name="folder">On disk.</param>
+    /// <param name="shownFolder">How the folder is named in messages: relative, forward slashes; empty for the current one.</param>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="keeping">What the farm says; null for nothing.</param>
+    /// <exception cref="RecordsNotFoundException">The folder, or one of the landed files, is missing.</exception>
+    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping)
+    {
+        if (keeping is null || keeping.Sources.IsEmpty)
+        {
+            return new RecordInput(
+                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile));
+        }
+
+        if (!Directory.Exists(folder))
+        {
+            throw new RecordsNotFoundException($"there is no folder {(shownFolder.Length == 0 ? folder : shownFolder)}");
+        }
+
+        return SourceReader.Read(
+            file => RegularFile.Read(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar))),
+            file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, keeping);
+    }
+}

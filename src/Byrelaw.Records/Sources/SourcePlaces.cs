@@ -1,0 +1,93 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Where rows that were put into the landed form stand in their sources.</summary>
+/// <param name="sources">What was read; null where a source is not there.</param>
+/// <param name="shown">The sources' files, as shown.</param>
+/// <param name="animals">The rows of animals.</param>
+/// <param name="events">The rows of what happened.</param>
+internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IReadOnlyList<string> shown, LandedRows animals, LandedRows events)
+{
+    /// <summary>Where a row stands.</summary>
+    /// <param name="ofAnimals">Whether it is one of an animal.</param>
+    /// <param name="line">Its line in the landed form.</param>
+    public RecordPlace Of(bool ofAnimals, int line)
+    {
+        var place = PlaceOf(ofAnimals, line);
+        return new RecordPlace(shown.Count == 0 ? "" : sources[place.Source]?.Table.Shown ?? shown[place.Source], place.Row);
+    }
+
+    /// <summary>A problem of the landed form, where it stands in its source.</summary>
+    public Diagnostic Of(Diagnostic problem, bool ofAnimals)
+    {
+        var place = PlaceOf(ofAnimals, problem.Line);
+        if (place.Row == 0 || sources[place.Source] is not { } source)
+        {
+            return problem with { File = Of(ofAnimals, problem.Line).File, Line = Math.Max(1, place.Row), Column = 1, Length = 1, LineText = "" };
+        }
+
+        var row = source.Table.Rows.First(one => one.Number == place.Row);
+        var landed = Cell(problem, ofAnimals, out var heading);
+        var column = ColumnOf(source, row, heading, Unreadable.Unmarked(landed));
+        var (start, length) = PlaceIn(source, row, column);
+        return problem with
+        {
+            File = source.Table.Shown,
+            Line = place.Row,
+            Column = start + 1,
+            Length = Math.Max(1, length),
+            Found = row.Flaw ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
+            Expected = row.Flaw is null ? Expected(problem, source, heading) : null,
+            Help = row.Flaw is null && !landed.StartsWith('?') ? problem.Help : null,
+            LineText = row.Text,
+        };
+    }
+
+    private RowPlace PlaceOf(bool ofAnimals, int line)
+    {
+        var places = (ofAnimals ? animals : events).Places;
+        return line >= 0 && line < places.Count ? places[line] : default;
+    }
+
+    /// <summary>The cell of the landed form that a problem points at, and its column.</summary>
+    private string Cell(Diagnostic problem, bool ofAnimals, out string heading)
+    {
+        var headings = (ofAnimals ? animals : events).Headings;
+        var cells = CellSplitter.Split(problem.LineText);
+        var at = cells.FindIndex(cell => cell.Start + 1 == problem.Column);
+        heading = at >= 0 && at < headings.Count ? headings[at] : "";
+        return at >= 0 ? cells[at].Value : "";
+    }
+
+    /// <summary>The column of the source that a landed cell came from: the one of its line, else the one that says the same.</summary>
+    private static int ColumnOf(TranslatedSource source, SourceRow row, string heading, string cell)
+    {
+        foreach (var column in source.Source.Columns)
+        {
+            if (column.What.Name == heading && source.Table.Find(column.Heading) is >= 0 and var found)
+            {
+                return found;
+            }
+        }
+
+        return cell.Length == 0 ? -1 : Array.IndexOf(row.Cells, cell);
+    }
+
+    private static (int Start, int Length) PlaceIn(TranslatedSource source, SourceRow row, int column)
+    {
+        var cells = CellSplitter.Split(row.Text, source.Source.Separator);
+        return column >= 0 && column < cells.Count ? (cells[column].Start, cells[column].Length) : (0, Math.Max(1, row.Text.Length));
+    }
+
+    private static string InOwnWords(string found, string landed) =>
+        landed.StartsWith('?') ? found.Replace($"`{landed}`", $"`{Unreadable.Unmarked(landed)}`", StringComparison.Ordinal) : found;
+
+    /// <summary>What was expected, as this source writes it.</summary>
+    private static string? Expected(Diagnostic problem, TranslatedSource source, string heading) =>
+        problem.Code == "R0121" || heading is "date" or "recorded" or "parity on" ? source.Source.Dates switch
+        {
+            DateOrder.DayFirst => "expected a day as this source writes it, the day first, such as 19/10/2026",
+            DateOrder.MonthFirst => "expected a day as this source writes it, the month first, such as 10/19/2026",
+            _ => problem.Expected,
+        }
+        : problem.Expected;
+}

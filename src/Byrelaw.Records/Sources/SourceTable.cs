@@ -1,0 +1,33 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>The headings and rows of one source.</summary>
+/// <param name="Shown">The file, and the sheet of a workbook, as messages name it.</param>
+/// <param name="Headings">The headings as they stand there.</param>
+/// <param name="HeadingText">The heading row, for messages.</param>
+/// <param name="HeadingRow">The number of the last heading row.</param>
+/// <param name="Rows">The rows below, in order.</param>
+internal sealed record SourceTable(string Shown, IReadOnlyList<string> Headings, string HeadingText, int HeadingRow, IReadOnlyList<SourceRow> Rows)
+{
+    /// <summary>The column with a heading; -1 where there is none, or two.</summary>
+    public int Find(string heading)
+    {
+        var folded = NameFolding.Fold(heading);
+        var found = -1;
+        for (var column = 0; column < Headings.Count; column++)
+        {
+            if (NameFolding.Fold(Headings[column]) != folded)
+            {
+                continue;
+            }
+
+            if (found >= 0)
+            {
+                return -1;
+            }
+
+            found = column;
+        }
+
+        return found;
+    }
+}

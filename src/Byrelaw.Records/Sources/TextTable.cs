@@ -1,0 +1,73 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Reads a text with a separator between cells (RFC 4180, but for the sign) into headings and rows.</summary>
+internal static class TextTable
+{
+    private const int LongestCell = 64 << 10;
+
+    /// <summary>The table; null where the text has no heading row.</summary>
+    public static SourceTable? Read(string shown, string text, RecordSource source)
+    {
+        var lines = Lines(text);
+        var (first, last) = source.HeadingRows;
+        if (lines.Count < last)
+        {
+            return null;
+        }
+
+        var headings = Cells(lines[first - 1].Text, source.Separator, out _);
+        for (var row = first + 1; row <= last; row++)
+        {
+            var more = Cells(lines[row - 1].Text, source.Separator, out _);
+            for (var column = 0; column < headings.Length && column < more.Length; column++)
+            {
+                headings[column] = $"{headings[column]} {more[column]}".Trim();
+            }
+        }
+
+        var rows = new List<SourceRow>(Math.Max(0, lines.Count - last));
+        for (var at = last; at < lines.Count; at++)
+        {
+            var (line, isEnded) = lines[at];
+            var cells = Cells(line, source.Separator, out var flaw);
+            var row = new SourceRow(at + 1, cells, line) { IsCut = !isEnded && at > 0 };
+            if (!row.IsBlank)
+            {
+                rows.Add(row with { Flaw = flaw ?? (cells.Length == headings.Length ? null : $"this row has {cells.Length} cells where the headings have {headings.Length}") });
+            }
+        }
+
+        return headings.Length == 0 || Array.TrueForAll(headings, heading => heading.Length == 0) ? null : new SourceTable(shown, headings, lines[last - 1].Text, last, rows);
+    }
+
+    private static List<(string Text, bool IsEnded)> Lines(string text)
+    {
+        var lines = new List<(string, bool)>();
+        for (var start = 0; start < text.Length;)
+        {
+            var length = text.AsSpan(start).IndexOfAny('\n', '\r');
+            if (length < 0)
+            {
+                lines.Add((text[start..], false));
+                break;
+            }
+
+            lines.Add((text.Substring(start, length), true));
+            start += length + (text.AsSpan(start + length).StartsWith("\r\n") ? 2 : 1);
+        }
+
+        return lines;
+    }
+
+    private static string[] Cells(string line, char separator, out string? flaw)
+    {
+        flaw = null;
+        var cells = CellSplitter.Split(line, separator);
+        foreach (var cell in cells)
+        {
+            flaw ??= cell.Flaw != CellFlaw.None ? "a quotation mark of this row stands where none can" : cell.Length > LongestCell ? "a cell of this row is longer than 64 kB" : null;
+        }
+
+        return [.. cells.Select(cell => cell.Value)];
+    }
+}
