@@ -1,3 +1,4 @@
+using Byrelaw.Language.Rulebooks.RecordSources;
 using Byrelaw.Language.Sources;
 
 namespace Byrelaw.Judging.Promises;
@@ -43,9 +44,19 @@ internal static class Overlooked
         {
             yield return (name.Text, name.Kind.Id, name.From.File);
         }
+
+        foreach (var meaning in rulebook.Records?.Sources.SelectMany(source => source.Columns).Where(column => column.What is LandedTarget { Column: "kind" }).SelectMany(column => column.Cells) ?? [])
+        {
+            if (meaning.Is is IsKind said)
+            {
+                yield return (meaning.Cell, said.Kind.Id, null);
+            }
+            else if (meaning.Is is IsLeftOut && !rulebook.Records!.LeaveOut.Any(left => left.IsNot is not null && NameFolding.Fold(left.Word) == NameFolding.Fold(meaning.Cell)))
+            {
+                yield return (meaning.Cell, -1, null);
+            }
+        }
     }
 
-    /// <summary>Whether the hinted words stand in a name, one after the other.</summary>
-    private static bool Speaks(string name, string hint) =>
-        $" {NameFolding.Fold(name).Replace('-', ' ').Replace('/', ' ')} ".Contains($" {NameFolding.Fold(hint)} ", StringComparison.Ordinal);
+    private static bool Speaks(string name, string hint) => HintedWord.StandsIn(name, hint);
 }

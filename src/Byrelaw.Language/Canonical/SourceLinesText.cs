@@ -26,7 +26,6 @@ public static class SourceLinesText
     private static string From(RecordSource source) => string.Join(", ", new[]
     {
         $"from {NameText.Text(source.File)}",
-        source.Sheet is { } sheet ? $"sheet {NameText.Text(sheet)}" : null,
         source.HeadingRows switch
         {
             (1, 1) => null,
@@ -44,12 +43,11 @@ public static class SourceLinesText
     {
         yield return string.Join(", ", new[]
         {
-            $"{(column.IsLast ? "last " : "")}{Name(column.What)} in {NameText.Text(column.Heading)}",
+            $"{Name(column.What)} in {NameText.Text(column.Heading)}",
             column.Unit is { } unit ? $"in {unit}" : null,
             Times(column.Times),
             column.DatedIn is { } heading ? $"dated in {NameText.Text(heading)}" : column.Dated is { } day ? $"dated {NumberText.Of(day)}" : null,
             column.FoundBy is { } fact ? $"by {NameText.Exact(fact.Name)}" : null,
-            column.BlankIs switch { null => null, { Event: null } => "blank is never", { Event: { } since } => $"blank is none since last {NameText.Exact(since.Name)}" },
             column.AsAt is { } asAt ? $"as at {NumberText.Of(asAt)}" : null,
         }.OfType<string>());
         foreach (var cell in column.Cells)

@@ -15,9 +15,6 @@ internal static class SourceLines
     private const string WholeCell = "the text of a cell in quotes";
     private const string What = "a column such as `animal`, a fact, a kind of record or a detail";
 
-    private static readonly Parser<Token, FromOptionSyntax> Sheet = Map<Token, Token, TextSyntax, FromOptionSyntax>(
-        (start, name) => new SheetSyntax(name) { Span = start.Span.To(name.Span) }, Leaf.Word("sheet"), Leaf.Text("the sheet's name in quotes"));
-
     private static readonly Parser<Token, FromOptionSyntax> Headings = Map(
         (start, finish) => finish(start.Span),
         Leaf.Word("headings"),
@@ -48,7 +45,7 @@ internal static class SourceLines
     public static readonly Parser<Token, LineSyntax> From = Map<Token, Token, TextSyntax, ImmutableArray<FromOptionSyntax>, LineSyntax>(
         (start, file, options) => new FromLine(file, options) { Span = start.Span.To(options.IsEmpty ? file.Span : options[^1].Span) },
         Leaf.Word("from"), Leaf.Text("a file's name in quotes"),
-        Leaf.Comma.Then(OneOf(RowForEach, Separator, Sheet, Headings, AsAt, UpTo, Encoding)).Several().Select(ImmutableArray.CreateRange));
+        Leaf.Comma.Then(OneOf(RowForEach, Separator, Headings, AsAt, UpTo, Encoding)).Several().Select(ImmutableArray.CreateRange));
 
     private static readonly Parser<Token, CellClauseSyntax> InUnit = Map<Token, Token, UnitSyntax, CellClauseSyntax>(
         (start, unit) => new InUnitSyntax(unit) { Span = start.Span.To(unit.Span) }, Leaf.Word("in", "`in` and a unit"), Leaf.Unit);
@@ -66,14 +63,6 @@ internal static class SourceLines
     private static readonly Parser<Token, CellClauseSyntax> FoundBy = Map<Token, Token, NameSyntax, CellClauseSyntax>(
         (start, fact) => new FoundBySyntax(fact) { Span = start.Span.To(fact.Span) }, Leaf.Word("by", "`by` and a fact"), Leaf.Name("a fact"));
 
-    private static readonly Parser<Token, CellClauseSyntax> BlankIs = Map(
-        (start, finish) => finish(start.Span),
-        Leaf.Word("blank"),
-        Leaf.Word("is").Then(OneOf(
-            Leaf.Word("never").Select<Func<SourceSpan, CellClauseSyntax>>(never => start => new BlankIsSyntax(null) { Span = start.To(never.Span) }),
-            Leaf.Word("none").Then(Leaf.Word("since")).Then(Leaf.Word("last")).Then(Leaf.Name("an event"))
-                .Select<Func<SourceSpan, CellClauseSyntax>>(since => start => new BlankIsSyntax(since) { Span = start.To(since.Span) }))));
-
     private static readonly Parser<Token, CellClauseSyntax> CellAsAt = Map<Token, Token, DateSyntax, CellClauseSyntax>(
         (start, day) => new CellAsAtSyntax(day) { Span = start.Span.To(day.Span) }, Leaf.Word("as", "`as at` and a day"), Leaf.Word("at").Then(Leaf.Date));
 
@@ -83,18 +72,18 @@ internal static class SourceLines
 
     /// <summary><c>parity in "Lact"</c> or <c>sex is F</c>.</summary>
     public static readonly Parser<Token, LineSyntax> Column = Map(
-        (last, named, finish) => finish(last.GetValueOrDefault(), named.What, named.Of),
-        Leaf.Word("last", "").Optional(), Named,
+        (named, finish) => finish(named.What, named.Of),
+        Named,
         OneOf(
-            Map<Token, TextSyntax, ImmutableArray<CellClauseSyntax>, Func<Token?, NameSyntax, NameSyntax?, LineSyntax>>(
-                (heading, clauses) => (last, what, of) => new ColumnLine(last is not null, what, of, heading, clauses)
+            Map<Token, TextSyntax, ImmutableArray<CellClauseSyntax>, Func<NameSyntax, NameSyntax?, LineSyntax>>(
+                (heading, clauses) => (what, of) => new ColumnLine(what, of, heading, clauses)
                 {
-                    Span = (last?.Span ?? what.Span).To(clauses.IsEmpty ? heading.Span : clauses[^1].Span),
+                    Span = what.Span.To(clauses.IsEmpty ? heading.Span : clauses[^1].Span),
                 },
                 Leaf.Word("in").Then(Leaf.Text(Heading)),
-                Leaf.Comma.Then(OneOf(InUnit, Times, Dated, FoundBy, BlankIs, CellAsAt)).Several().Select(ImmutableArray.CreateRange)),
-            Leaf.Word("is").Then(Leaf.Name(ValueOfRow)).Select<Func<Token?, NameSyntax, NameSyntax?, LineSyntax>>(
-                value => (last, what, of) => new EveryRowLine(what, of, value) { Span = what.Span.To(value.Span) })));
+                Leaf.Comma.Then(OneOf(InUnit, Times, Dated, FoundBy, CellAsAt)).Several().Select(ImmutableArray.CreateRange)),
+            Leaf.Word("is").Then(Leaf.Name(ValueOfRow)).Select<Func<NameSyntax, NameSyntax?, LineSyntax>>(
+                value => (what, of) => new EveryRowLine(what, of, value) { Span = what.Span.To(value.Span) })));
 
     public static readonly Parser<Token, LineSyntax> Dates = Map<Token, Token, Token, Token, LineSyntax>(
         (start, order, end) => new DateOrderLine(order.Is("day") ? DateOrder.DayFirst : order.Is("month") ? DateOrder.MonthFirst : DateOrder.YearFirst) { Span = start.Span.To(end.Span) },

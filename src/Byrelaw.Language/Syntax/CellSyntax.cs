@@ -24,10 +24,6 @@ internal sealed record DatedSyntax(TextSyntax? Heading, DateSyntax? Day) : CellC
 /// <summary><c>by official identity</c>: what an animal is found by.</summary>
 internal sealed record FoundBySyntax(NameSyntax Fact) : CellClauseSyntax;
 
-/// <summary><c>blank is never</c>, <c>blank is none since last calving</c>.</summary>
-/// <param name="Since">The event; null for never.</param>
-internal sealed record BlankIsSyntax(NameSyntax? Since) : CellClauseSyntax;
-
 /// <summary><c>as at 2026-09-30</c>.</summary>
 internal sealed record CellAsAtSyntax(DateSyntax Day) : CellClauseSyntax;
 

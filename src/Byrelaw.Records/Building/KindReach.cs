@@ -17,6 +17,7 @@ internal static class KindReach
         if (keeping?.UpTo is not null)
         {
             Array.Fill(reach, knownDay);
+            StopWithSources(reach, vocabulary, keeping);
             return reach;
         }
 
@@ -30,7 +31,33 @@ internal static class KindReach
             reach[row.Kind] = Math.Max(reach[row.Kind], row.Day);
         }
 
+        if (keeping is not null)
+        {
+            StopWithSources(reach, vocabulary, keeping);
+        }
+
         return reach;
+    }
+
+    /// <summary>A kind reaches no further than the earliest of the sources that can give it.</summary>
+    private static void StopWithSources(int[] reach, Vocabulary vocabulary, RecordKeeping keeping)
+    {
+        foreach (var source in keeping.Sources)
+        {
+            if ((source.UpTo ?? (source.Rows == SourceRows.Animals ? source.AsAt : null)) is not { } last)
+            {
+                continue;
+            }
+
+            var given = SourceKinds.Of(source, keeping.Sources, vocabulary.Kinds).ToList();
+            foreach (var kind in vocabulary.ById)
+            {
+                if (given.Exists(one => one is null || one.Id == kind.Declaration.Id))
+                {
+                    reach[kind.Id] = Math.Min(reach[kind.Id], Day.Number(last));
+                }
+            }
+        }
     }
 
     private static int Latest(KindRun run, int supposedAfter)

@@ -14,7 +14,8 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
     public static RecordsCheck Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
         Check(new RecordInput(RecordFile.Of(HerdReader.AnimalsFile, animals), RecordFile.Of(HerdReader.EventsFile, events)), vocabulary, keeping, knownOn);
 
-    private static RecordsCheck Check(RecordInput input, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
+    /// <summary>The same from whatever the records are read from.</summary>
+    internal static RecordsCheck Check(RecordInput input, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
     {
         var reading = HerdReading.Read(input, vocabulary, keeping, knownOn, ReadingOptions.Default);
         Doubt[] doubts = [.. Find(reading)];

@@ -35,7 +35,7 @@ public static class HerdReader
     public static Herd Read(
         (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, Supposed supposed) =>
         HerdReading.Read(
-            RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text),
+            new RecordInput(RecordFile.Of(animals.Shown, animals.Text), RecordFile.Of(events.Shown, events.Text)),
             vocabulary, keeping, knownOn, ReadingOptions.Default, supposed).Herd;
 
     /// <summary>A file in a folder of records.</summary>

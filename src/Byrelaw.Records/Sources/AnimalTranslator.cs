@@ -96,7 +96,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         FactType.Date => source.Date(text),
         FactType.Number or FactType.Amount when text.Length > 0 && !char.IsAsciiLetter(text[^1]) && column.Unit is { } unit => $"{source.Number(text, column.Times)} {unit}",
         FactType.Number or FactType.Amount => source.Number(text, column.Times),
-        FactType.Text when text.StartsWith('?') => "",
+        FactType.Text or FactType.Identity when Unreadable.Is(text) => "",
         _ => text,
     };
 

@@ -37,7 +37,7 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Length = Math.Max(1, length),
             Found = row.Flaw ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
             Expected = row.Flaw is null ? Expected(problem, source, heading) : null,
-            Help = row.Flaw is null && !landed.StartsWith('?') ? problem.Help : null,
+            Help = row.Flaw is null && !Unreadable.Is(landed) ? problem.Help : null,
             LineText = row.Text,
         };
     }
@@ -79,11 +79,11 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
     }
 
     private static string InOwnWords(string found, string landed) =>
-        landed.StartsWith('?') ? found.Replace($"`{landed}`", $"`{Unreadable.Unmarked(landed)}`", StringComparison.Ordinal) : found;
+        Unreadable.Is(landed) ? found.Replace($"`{landed}`", $"`{Unreadable.Unmarked(landed)}`", StringComparison.Ordinal) : found;
 
     /// <summary>What was expected, as this source writes it.</summary>
     private static string? Expected(Diagnostic problem, TranslatedSource source, string heading) =>
-        problem.Code == "R0121" || heading is "date" or "recorded" or "parity on" ? source.Source.Dates switch
+        problem.Code is "R0121" or "R0125" || heading is "date" or "recorded" or "parity on" ? source.Source.Dates switch
         {
             DateOrder.DayFirst => "expected a day as this source writes it, the day first, such as 19/10/2026",
             DateOrder.MonthFirst => "expected a day as this source writes it, the month first, such as 10/19/2026",

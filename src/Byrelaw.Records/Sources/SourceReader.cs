@@ -68,13 +68,17 @@ internal sealed class SourceReader
         }
 
         var rows = animals.ToRows();
-        return new RecordInput(RecordFile.Of(HerdReader.AnimalsFile, rows.ToBytes()), RecordFile.Of(HerdReader.EventsFile, events.Rows.ToBytes()))
+        return new RecordInput(RecordFile.Of(Shown(SourceRows.Animals), rows.ToBytes()), RecordFile.Of(Shown(SourceRows.Events), events.Rows.ToBytes()))
         {
             Places = new SourcePlaces(_sources, _shown, rows, events.Rows),
             Problems = [.. _problems],
             Fingerprint = "sha256:" + Convert.ToHexStringLower(_digest.GetCurrentHash()),
         };
     }
+
+    /// <summary>The file of sources with such rows where there is one; else the records as a whole.</summary>
+    private string Shown(SourceRows rows) =>
+        _keeping.Sources.Select((source, place) => (source.Rows, File: _shown[place])).Where(source => source.Rows == rows).ToList() is [var only] ? only.File : "the records";
 
     private IEnumerable<AnimalTranslator> Of(SourceRows rows, AnimalRows animals, EventRows events) =>
         _sources.OfType<TranslatedSource>().Where(source => source.Source.Rows == rows).Select(source => new AnimalTranslator(source, animals, events));
@@ -136,7 +140,7 @@ internal sealed class SourceReader
         }
 
         string[] notRead = [.. table.Headings.Where(heading => heading.Length > 0 && !known.Contains(NameFolding.Fold(heading)))];
-        if (notRead.Length > 0)
+        if (isWhole && notRead.Length > 0)
         {
             _problems.Add(SourceFileProblems.NotRead(table, notRead));
         }
@@ -148,7 +152,7 @@ internal sealed class SourceReader
     private void Suspend(int place, EventRows events)
     {
         var source = _keeping.Sources[place];
-        foreach (var kind in SourceKinds.Of(source, _keeping.Sources, _vocabulary))
+        foreach (var kind in SourceKinds.Of(source, _keeping.Sources, _vocabulary.Kinds))
         {
             events.AddUnreadable(new RowPlace(place, 0), kind?.Name);
         }

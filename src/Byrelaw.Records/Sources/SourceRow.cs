@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Sources;
 
 /// <summary>A row of a source as it stands there.</summary>
-/// <param name="Number">From 1, headings included: the line of a text, the row of a sheet.</param>
+/// <param name="Number">From 1, headings included.</param>
 /// <param name="Cells">What its cells say, without blanks around them.</param>
 /// <param name="Text">The whole row, for messages.</param>
 internal readonly record struct SourceRow(int Number, string[] Cells, string Text)

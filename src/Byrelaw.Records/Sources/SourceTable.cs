@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Sources;
 
 /// <summary>The headings and rows of one source.</summary>
-/// <param name="Shown">The file, and the sheet of a workbook, as messages name it.</param>
+/// <param name="Shown">The file, as messages name it.</param>
 /// <param name="Headings">The headings as they stand there.</param>
 /// <param name="HeadingText">The heading row, for messages.</param>
 /// <param name="HeadingRow">The number of the last heading row.</param>

@@ -6,11 +6,15 @@ namespace Byrelaw.Records.Sources;
 /// </summary>
 internal static class Unreadable
 {
-    private const string Mark = "?";
+    // A sign of the private use area: no program that people use writes one.
+    private const string Mark = "\uE000";
 
     /// <summary>The cell, marked.</summary>
     public static string Of(string cell) => Mark + cell;
 
+    /// <summary>Whether a cell is marked.</summary>
+    public static bool Is(string cell) => cell.StartsWith(Mark, StringComparison.Ordinal);
+
     /// <summary>The cell as it stands in its source.</summary>
-    public static string Unmarked(string cell) => cell.StartsWith(Mark, StringComparison.Ordinal) ? cell[Mark.Length..] : cell;
+    public static string Unmarked(string cell) => Is(cell) ? cell[Mark.Length..] : cell;
 }

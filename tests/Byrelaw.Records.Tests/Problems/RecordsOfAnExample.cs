@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Tests.Problems;
 
 /// <summary>A farm's folder as a page about problems shows it. What an example leaves out stands in the folder's <c>README.md</c>.</summary>
@@ -10,7 +12,10 @@ internal sealed class RecordsOfAnExample(ExampleFiles example) : IRuleFiles
     public IEnumerable<Diagnostic> Problems()
     {
         var rules = example.All.ContainsKey(example.Root) ? Rules(example.Root) : Words.Value;
-        var check = RecordsCheck.Read(File("animals.csv"), File("events.csv"), rules.Rulebook.Vocabulary, rules.Rulebook.Records);
+        var (words, keeping) = (rules.Rulebook.Vocabulary, rules.Rulebook.Records);
+        var check = keeping is { Sources.IsEmpty: false }
+            ? RecordsCheck.Check(SourceReader.Read(file => example.All.GetValueOrDefault(file), file => file, words, keeping), words, keeping, null)
+            : RecordsCheck.Read(File("animals.csv"), File("events.csv"), words, keeping);
         return [.. rules.Problems, .. check.Herd.Problems, .. check.Doubts];
     }
 

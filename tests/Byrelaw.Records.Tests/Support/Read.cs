@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Tests.Support;
 
 /// <summary>Reads records written in a test.</summary>
@@ -24,7 +26,7 @@ internal static class Read
 
     /// <summary>The same in blocks of a few bytes, with several threads.</summary>
     public static Herd InBlocks(string animals, string events, int blockSize, int threads = 3) => HerdReading.Read(
-        RecordFile.Of("animals.csv", Bytes(Whole(animals))), RecordFile.Of("events.csv", Bytes(Whole(events))),
+        new RecordInput(RecordFile.Of("animals.csv", Bytes(Whole(animals))), RecordFile.Of("events.csv", Bytes(Whole(events)))),
         Words.Vocabulary, null, null, new ReadingOptions(blockSize, threads)).Herd;
 
     /// <summary>With a line end at the end, without which a file may be cut.</summary>

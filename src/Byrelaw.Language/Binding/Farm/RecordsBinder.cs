@@ -8,7 +8,8 @@ internal static class RecordsBinder
     /// <summary>Binds; null where the first line could not be read. What was agreed after <paramref name="knownOn"/> does not exist.</summary>
     public static RecordKeeping? Bind(Context context, Block block, ImmutableArray<Block> sources, LocalDate? knownOn, LocalDate? today)
     {
-        var complete = Complete(context, block)?.RemoveAll(promise => promise.Agreement?.On > knownOn);
+        var bound = SourceBinder.Bind(context, sources);
+        var complete = Complete(context, block, bound)?.RemoveAll(promise => promise.Agreement?.On > knownOn);
         var leaveOut = LeaveOut(context, block);
         var compared = ComparedNumbersBinder.Bind(context, block).RemoveAll(one => one.Agreement.On > knownOn);
         var upTo = block.First<UpToLine>()?.Day;
@@ -22,11 +23,11 @@ internal static class RecordsBinder
             ? new RecordKeeping(
                 head.Folder?.Value ?? "", upTo?.Value,
                 block.IsBroken || complete is null ? [] : complete.Value, leaveOut, block.Span)
-            { Compared = compared, Blanks = BlanksBinder.Bind(context, block), Sources = SourceBinder.Bind(context, sources), Today = today }
+            { Compared = compared, Blanks = BlanksBinder.Bind(context, block), Sources = bound, Today = today }
             : null;
     }
 
-    private static ImmutableArray<Completeness>? Complete(Context context, Block block)
+    private static ImmutableArray<Completeness>? Complete(Context context, Block block, ImmutableArray<RecordSource> sources)
     {
         var promises = new List<Completeness>();
         var isWhole = true;
@@ -37,7 +38,7 @@ internal static class RecordsBinder
                 continue;
             }
 
-            if (Promise(context, line, Below(block, i)) is { } promise && Fits(context, promise, promises, line))
+            if (Promise(context, line, Below(block, i)) is { } promise && Fits(context, promise, promises, line) && PromisedSources.Hold(context, promise, line, sources))
             {
                 promises.Add(promise);
             }

@@ -16,14 +16,12 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
         var dated = Only<DatedSyntax>(line.Clauses);
         var column = new SourceColumn(what, line.Heading.Value, line.Span)
         {
-            IsLast = line.IsLast,
             Unit = Unit(Only<InUnitSyntax>(line.Clauses)),
             Times = Only<TimesSyntax>(line.Clauses)?.Factor.Value ?? 1,
             DatedIn = dated?.Heading?.Value,
             Dated = dated?.Day?.Value,
             FoundBy = FoundBy(Only<FoundBySyntax>(line.Clauses)),
             AsAt = Only<CellAsAtSyntax>(line.Clauses)?.Day.Value,
-            BlankIs = BlankIs(Only<BlankIsSyntax>(line.Clauses)),
             Cells = [.. cells.Select(cell => new CellBinder(context, rows, what).Bind(cell)).OfType<CellMeaning>()],
         };
         Check(line, column);
@@ -76,23 +74,10 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
         : context.Names.Find(by.Fact.Text) is FactSymbol { Fact: { Type: FactType.Identity or FactType.Text } fact } ? fact
         : context.Fail<Fact>(SourceProblems.NotFoundBy(by.Fact.Span));
 
-    private NoneSince? BlankIs(BlankIsSyntax? blank)
-    {
-        if (blank is null)
-        {
-            return null;
-        }
-
-        return blank.Since is null ? new NoneSince(null)
-            : context.Names.Find(blank.Since.Text) is KindSymbol { Kind: EventKind since } ? new NoneSince(since)
-            : context.Fail<NoneSince>(context.NotFound(blank.Since, symbol => symbol is KindSymbol { Kind: EventKind }, "an event"));
-    }
-
     /// <summary>Whether what is said behind commas fits what the column is.</summary>
     private void Check(ColumnLine line, SourceColumn column)
     {
-        var isEntryOfAnAnimal = rows == SourceRows.Animals && column.What is KindTarget;
-        var isResultOfAnAnimal = isEntryOfAnAnimal && column.What is KindTarget { Kind: not EventKind };
+        var isResultOfAnAnimal = rows == SourceRows.Animals && column.What is KindTarget { Kind: not EventKind };
         if (isResultOfAnAnimal && column.DatedIn is null && column.Dated is null)
         {
             context.Problems.Add(SourceProblems.WhichDay(line.Span, column.What.Name));
@@ -103,7 +88,6 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
             var fits = clause switch
             {
                 DatedSyntax => isResultOfAnAnimal,
-                BlankIsSyntax => isEntryOfAnAnimal,
                 FoundBySyntax => column.What is LandedTarget { Column: "animal" },
                 CellAsAtSyntax => column.What is LandedTarget { Column: "parity" },
                 InUnitSyntax or TimesSyntax => TakesNumbers(column.What),
@@ -113,11 +97,6 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
             {
                 context.Problems.Add(SourceProblems.DoesNotGoWith(clause.Span, column.What.Name));
             }
-        }
-
-        if (line.IsLast && !isEntryOfAnAnimal)
-        {
-            context.Problems.Add(SourceProblems.LastOfWhat(line.Span));
         }
     }
 

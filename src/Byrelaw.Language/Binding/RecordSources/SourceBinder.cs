@@ -53,7 +53,6 @@ internal sealed class SourceBinder
         CheckOptions();
         var source = new RecordSource(_from.File.Value, _rows, _from.Span)
         {
-            Sheet = _from.Option<SheetSyntax>()?.Name.Value,
             HeadingRows = HeadingRows(),
             Separator = _from.Option<SeparatorSyntax>()?.Separator ?? ',',
             LettersIn = _from.Option<EncodingSyntax>()?.Name.Text,

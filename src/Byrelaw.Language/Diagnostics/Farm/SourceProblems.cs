@@ -36,18 +36,19 @@ internal static class SourceProblems
         "B0848", at, "this text is given a meaning twice", $"one is enough: it has one in line {first.Line} already");
 
     public static Diagnostic DoesNotGoWith(SourceSpan at, string name) => Problem.Error(
-        "B0849", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result in a row for each animal, `blank is` with what happened to her, `by` with `animal`, `as at` with `parity`, "
+        "B0849", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result in a row for each animal, `by` with `animal`, `as at` with `parity`, "
         + "`in` and `times` with numbers, `pending` and an answer with a result");
 
-    public static Diagnostic LastOfWhat(SourceSpan at) => Problem.Error(
-        "B0850", at, "`last` does not go with this", "it stands before an event, measure or test in a source with a row for each animal", "leave it out");
-
     public static Diagnostic NotFoundBy(SourceSpan at) => Problem.Error(
-        "B0851", at, $"no animal is found by {Quoted.Of(at)}", "expected a fact that is an identity or a text, such as `official identity`");
+        "B0850", at, $"no animal is found by {Quoted.Of(at)}", "expected a fact that is an identity or a text, such as `official identity`");
 
     public static Diagnostic UnknownLetters(SourceSpan at) => Problem.Error(
-        "B0852", at, $"{Quoted.Of(at)} is no way of writing letters that is read", "expected `UTF-8`, `UTF-16`, `Windows-1252` or `ISO-8859-1`");
+        "B0851", at, $"{Quoted.Of(at)} is no way of writing letters that is read", "expected `UTF-8`, `UTF-16`, `Windows-1252` or `ISO-8859-1`");
 
     public static Diagnostic NotAHeadingRow(SourceSpan at) => Problem.Error(
-        "B0853", at, $"{Quoted.Of(at)} names no row", "rows are counted from 1, to 1000; the first one named is not below the last");
+        "B0852", at, $"{Quoted.Of(at)} names no row", "rows are counted from 1, to 1000; the first one named is not below the last");
+
+    public static Diagnostic CannotBeComplete(SourceSpan at, string kind, bool isOneAnAnimal) => Problem.Error(
+        "B0853", at, isOneAnAnimal ? $"{Quoted.Of(kind)} stands only in a source with a row for each animal, which holds one of them and not all" : $"no source can give {Quoted.Of(kind)}",
+        "so this promise does not count", isOneAnAnimal ? "read it from a source with a row for each event, or take it out of the promise" : $"say in which source it stands; where there is none, write `no {kind} on this farm`");
 }

@@ -1,14 +1,11 @@
 namespace Byrelaw.Language.Rulebooks.RecordSources;
 
-/// <summary>A file or a sheet that holds a part of a farm's records, and what stands where in it: <c>from "diary.csv"</c>.</summary>
+/// <summary>A file that holds a part of a farm's records, and what stands where in it: <c>from "diary.csv"</c>.</summary>
 /// <param name="File">As written, within the folder of the records.</param>
 /// <param name="Rows">What a row is about.</param>
 /// <param name="Span">Where.</param>
 public sealed record RecordSource(string File, SourceRows Rows, SourceSpan Span)
 {
-    /// <summary>The sheet of a workbook; null for the first, and for other files.</summary>
-    public string? Sheet { get; init; }
-
     /// <summary>The row of the headings, from 1; headings over several rows are joined.</summary>
     public (int First, int Last) HeadingRows { get; init; } = (1, 1);
 

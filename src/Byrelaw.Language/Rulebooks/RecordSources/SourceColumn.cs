@@ -6,9 +6,6 @@ namespace Byrelaw.Language.Rulebooks.RecordSources;
 /// <param name="Span">Where.</param>
 public sealed record SourceColumn(SourceTarget What, string Heading, SourceSpan Span)
 {
-    /// <summary>Whether it is the last of its kind, so that none came after.</summary>
-    public bool IsLast { get; init; }
-
     /// <summary>The unit of its numbers, as written; null where cells say their own, or none is needed.</summary>
     public string? Unit { get; init; }
 
@@ -27,13 +24,6 @@ public sealed record SourceColumn(SourceTarget What, string Heading, SourceSpan 
     /// <summary>The day of which a parity is; null for the source's.</summary>
     public LocalDate? AsAt { get; init; }
 
-    /// <summary>Whether a blank cell says that there was none, and since when; null where it says nothing.</summary>
-    public NoneSince? BlankIs { get; init; }
-
     /// <summary>What texts of its cells mean; what is not among them is read as it stands.</summary>
     public ImmutableArray<CellMeaning> Cells { get; init; } = [];
 }
-
-/// <summary>That something did not happen.</summary>
-/// <param name="Event">Since her last one of these; null for since she was born or joined the herd.</param>
-public sealed record NoneSince(EventKind? Event);

@@ -1,12 +1,11 @@
 namespace Byrelaw.Language.Syntax.Lines;
 
-/// <summary><c>last pregnancy test in "PD", dated in "Scanned"</c>: what a column of a source says.</summary>
-/// <param name="IsLast">Whether it is the last of its kind, so that none came after.</param>
+/// <summary><c>pregnancy test in "PD", dated in "Scanned"</c>: what a column of a source says.</summary>
 /// <param name="What">A column of the landed files, a fact, a kind of record or a detail.</param>
 /// <param name="Of">Of a detail: whose; null where only one kind has it.</param>
 /// <param name="Heading">The column's heading.</param>
 /// <param name="Clauses">What more is said of its cells.</param>
-internal sealed record ColumnLine(bool IsLast, NameSyntax What, NameSyntax? Of, TextSyntax Heading, ImmutableArray<CellClauseSyntax> Clauses) : BodyLine;
+internal sealed record ColumnLine(NameSyntax What, NameSyntax? Of, TextSyntax Heading, ImmutableArray<CellClauseSyntax> Clauses) : BodyLine;
 
 /// <summary><c>sex is F</c>: what holds for every row of a source.</summary>
 internal sealed record EveryRowLine(NameSyntax What, NameSyntax? Of, NameSyntax Value) : BodyLine;

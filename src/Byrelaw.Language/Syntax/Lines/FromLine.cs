@@ -11,9 +11,6 @@ internal sealed record FromLine(TextSyntax File, ImmutableArray<FromOptionSyntax
 /// <param name="Words">The words by which people know it; each stands once.</param>
 internal abstract record FromOptionSyntax(string Words) : SyntaxNode;
 
-/// <summary><c>sheet "Cows"</c>.</summary>
-internal sealed record SheetSyntax(TextSyntax Name) : FromOptionSyntax("sheet");
-
 /// <summary><c>headings in row 2</c>, <c>headings in rows 2 to 3</c>.</summary>
 internal sealed record HeadingsSyntax(NumberSyntax First, NumberSyntax? Last) : FromOptionSyntax("headings in row");
 

@@ -1,11 +1,15 @@
-namespace Byrelaw.Records.Sources;
+namespace Byrelaw.Language.Rulebooks.RecordSources;
 
 /// <summary>Which kinds of record a source can give.</summary>
-internal static class SourceKinds
+public static class SourceKinds
 {
     /// <summary>The kinds that its lines name; with a column of kinds, or where its lines cannot be read, also what no other source names. A null stands for all of them.</summary>
-    public static IEnumerable<Kind?> Of(RecordSource source, ImmutableArray<RecordSource> all, Vocabulary vocabulary)
+    /// <param name="source">The source.</param>
+    /// <param name="all">All sources of the farm.</param>
+    /// <param name="kinds">All kinds that are declared.</param>
+    public static IEnumerable<Kind?> Of(RecordSource source, ImmutableArray<RecordSource> all, IEnumerable<Kind> kinds)
     {
+        ArgumentNullException.ThrowIfNull(source);
         if (source.IsBroken)
         {
             return [null];
@@ -15,10 +19,10 @@ internal static class SourceKinds
         if (source.Columns.Any(column => column.What is LandedTarget { Column: "kind" }))
         {
             var elsewhere = all.Where(other => other != source).SelectMany(Named).ToHashSet();
-            named.UnionWith(vocabulary.Kinds.Where(kind => !elsewhere.Contains(kind.Id)).Select(kind => kind.Id));
+            named.UnionWith(kinds.Where(kind => !elsewhere.Contains(kind.Id)).Select(kind => kind.Id));
         }
 
-        return vocabulary.Kinds.Where(kind => named.Contains(kind.Id));
+        return kinds.Where(kind => named.Contains(kind.Id));
     }
 
     private static IEnumerable<int> Named(RecordSource source)

@@ -1,0 +1,55 @@
+using System.Text;
+
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>
+/// Finds a hinted word in what people write: in <c>A.I.</c>, <c>AI 1</c>, <c>(AI)</c>, <c>AIs</c> and <c>insemination</c> as in
+/// <c>AI</c> and <c>insem</c>. It errs on the side of finding one: what is found costs a question.
+/// </summary>
+internal static class HintedWord
+{
+    /// <summary>A hint of so many letters is also found at the beginning of a longer word.</summary>
+    private const int LettersOfABeginning = 5;
+
+    /// <summary>Whether the hinted words stand in a name, one after the other.</summary>
+    public static bool StandsIn(string name, string hint)
+    {
+        var (said, looked) = (Letters(name, ' '), Letters(hint, ' '));
+        return $" {said} ".Contains($" {looked} ", StringComparison.Ordinal)
+            || $" {said} ".Contains($" {looked}s ", StringComparison.Ordinal)
+            || (looked.Length >= LettersOfABeginning && $" {said}".Contains($" {looked}", StringComparison.Ordinal))
+            || Letters(name, null) == Letters(hint, null);
+    }
+
+    /// <summary>The letters of a text without their accents; whatever else stands there parts words, or is left out.</summary>
+    private static string Letters(string text, char? between)
+    {
+        var letters = new StringBuilder(text.Length);
+        foreach (var sign in NameFolding.Fold(text))
+        {
+            if (char.IsLetter(sign))
+            {
+                letters.Append(WithoutAccent(sign));
+            }
+            else if (between is { } space && letters.Length > 0 && letters[^1] != space)
+            {
+                letters.Append(space);
+            }
+        }
+
+        return letters.ToString().Trim();
+    }
+
+    /// <summary>Accents of western Europe, where hinted words come from; .NET takes none off without the language data of the system.</summary>
+    private static char WithoutAccent(char letter) => letter switch
+    {
+        >= '\u00E0' and <= '\u00E5' => 'a',
+        '\u00E7' => 'c',
+        >= '\u00E8' and <= '\u00EB' => 'e',
+        >= '\u00EC' and <= '\u00EF' => 'i',
+        '\u00F1' => 'n',
+        >= '\u00F2' and <= '\u00F6' => 'o',
+        >= '\u00F9' and <= '\u00FC' => 'u',
+        _ => letter,
+    };
+}
