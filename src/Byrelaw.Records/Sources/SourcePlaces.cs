@@ -37,7 +37,8 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Length = Math.Max(1, length),
             Found = row.Flaw ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
             Expected = row.Flaw is null ? Expected(problem, source, heading) : null,
-            Help = row.Flaw is null && !Unreadable.Is(landed) ? problem.Help : null,
+            Help = problem.Code == "R0142" && heading == "kind" ? $"say what it means, in a line such as `- \"{landed}\" is lameness` below that column, or `- \"{landed}\" is left out`"
+                : row.Flaw is null && !Unreadable.Is(landed) ? problem.Help : null,
             LineText = row.Text,
         };
     }

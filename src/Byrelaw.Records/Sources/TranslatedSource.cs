@@ -3,7 +3,7 @@ namespace Byrelaw.Records.Sources;
 /// <summary>What a source says of its rows, beside the table that they stand in.</summary>
 internal sealed class TranslatedSource
 {
-    private readonly Dictionary<SourceColumn, Meanings> _meanings = [];
+    private readonly Dictionary<SourceColumn, MeaningsOfColumn> _meanings = [];
     private readonly (int Column, string Cell)[] _leftOut;
 
     /// <summary>Finds the columns.</summary>
@@ -16,7 +16,7 @@ internal sealed class TranslatedSource
         Numbers = new CellNumbers(source.HasDecimalComma);
         foreach (var column in source.Columns)
         {
-            _meanings.Add(column, new Meanings(column, table));
+            _meanings.Add(column, new MeaningsOfColumn(column, table));
         }
 
         _leftOut = [.. source.RowsLeftOut.Select(row => (table.Find(row.Heading), NameFolding.Fold(row.Cell)))];

@@ -46,16 +46,16 @@ public static class JsonText
     private static AnimalJson Animal(AnimalJudgement animal, ListReport list) => new(
         animal.Number, Keys.Of(animal.Answer, list.List.Choice.Use), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), Iso(animal.NotBefore), animal.Score,
         [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)],
-        [.. animal.Settle.Select(Missing)],
-        [.. animal.ThenAsk.Select(Missing)],
+        [.. animal.Settle.Select(missing => Missing(missing, list))],
+        [.. animal.ThenAsk.Select(missing => Missing(missing, list))],
         [.. animal.Rules.Select(rule => Rule(rule, list))])
     {
         InCalf = animal.InCalf switch { InCalf.TakeAsInCalf => "take_as_in_calf", InCalf.MayBe => "may_be_in_calf", _ => null },
     };
 
-    private static MissingJson Missing(Missing missing) => new(
+    private static MissingJson Missing(Missing missing, ListReport list) => new(
         missing.Subject, Keys.Of(missing.Reason), Iso(missing.From), Iso(missing.To), Keys.Of(missing.SettledBy),
-        missing.Line > 0 ? missing.Line : null, missing.Needed > 0 ? missing.Needed : null);
+        missing.Line > 0 ? MissingWords.Place(missing, list).Line : null, missing.Needed > 0 ? missing.Needed : null);
 
     private static RuleJson Rule(RuleJudgement rule, ListReport list) => new(
         rule.Name, Keys.Of(rule.Answer), rule.Expected, Iso(rule.TurnsOn ?? rule.ChangesOn), RuleWords.Found(rule, list), Keys.BasisOf(rule),

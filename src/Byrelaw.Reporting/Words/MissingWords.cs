@@ -106,6 +106,14 @@ public static class MissingWords
     private static string More(Missing missing) =>
         missing.Needed > 0 ? Numbers.Count(missing.Needed, "more animal", "more animals") : "more animals";
 
+    /// <summary>Where the row stands.</summary>
+    public static RecordPlace Place(Missing missing, ListReport list)
+    {
+        ArgumentNullException.ThrowIfNull(missing);
+        ArgumentNullException.ThrowIfNull(list);
+        return missing.Reason is MissingReason.FactUnreadable ? list.Herd.AnimalPlace(missing.Line) : list.Herd.EventPlace(missing.Line);
+    }
+
     private static string PlaceOf(Missing missing, ListReport list)
     {
         var isOfAnimals = missing.Reason is MissingReason.FactUnreadable;
@@ -114,7 +122,7 @@ public static class MissingWords
             return $"a line of {FileWords.Short(isOfAnimals ? list.Herd.AnimalsFile : list.Herd.EventsFile)}";
         }
 
-        var place = isOfAnimals ? list.Herd.AnimalPlace(missing.Line) : list.Herd.EventPlace(missing.Line);
+        var place = Place(missing, list);
         return $"{FileWords.Short(place.File)} line {place.Line}";
     }
 }

@@ -1,12 +1,12 @@
 namespace Byrelaw.Records.Sources;
 
 /// <summary>Finds what a text of a column means.</summary>
-internal sealed class Meanings
+internal sealed class MeaningsOfColumn
 {
     private readonly Dictionary<string, List<(int Column, string Cell, CellMeaning Meaning)>> _meanings = new(StringComparer.Ordinal);
 
     /// <summary>Takes the meanings of a column.</summary>
-    public Meanings(SourceColumn column, SourceTable table)
+    public MeaningsOfColumn(SourceColumn column, SourceTable table)
     {
         foreach (var meaning in column.Cells)
         {
