@@ -4,14 +4,14 @@ namespace Byrelaw.Language.Diagnostics;
 internal static class SourceProblems
 {
     public static Diagnostic NotBelowRecords(SourceSpan at) => Problem.Error(
-        "B0841", at, "this `from` does not stand below `records`", "a source of records is one of a farm's own", "put it below the lines of `records`, in the programme's own file");
+        "B0861", at, "this `from` does not stand below `records`", "a source of records is one of a farm's own", "put it below the lines of `records`, in the programme's own file");
 
     public static Diagnostic NoRowForEach(SourceSpan at) => Problem.Error(
-        "B0842", at, "this does not say what a row is about", "expected `a row for each animal` or `a row for each event`",
+        "B0862", at, "this does not say what a row is about", "expected `a row for each animal` or `a row for each event`",
         $"write it behind the file's name: `{at.Text}, a row for each event`");
 
     public static Diagnostic UnknownTarget(SourceSpan at, SourceRows rows, string? near) => Problem.Error(
-        "B0843", at, $"{Quoted.Of(at)} is nothing that the records hold",
+        "B0863", at, $"{Quoted.Of(at)} is nothing that the records hold",
         rows == SourceRows.Animals
             ? "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on`, a fact, a kind of record or a detail"
             : "expected `date`, `animal`, `kind`, `value`, `unit`, `note`, `recorded`, `sample`, a kind of record or a detail",
@@ -19,36 +19,36 @@ internal static class SourceProblems
         .OrAny(near is null ? [] : [new Proposal(at, near)]);
 
     public static Diagnostic FactOfAnEvent(SourceSpan at) => Problem.Error(
-        "B0844", at, $"{Quoted.Of(at)} is true of an animal, and has no day", "a row for each event says what happened on a day", "read it from a source with `a row for each animal`");
+        "B0864", at, $"{Quoted.Of(at)} is true of an animal, and has no day", "a row for each event says what happened on a day", "read it from a source with `a row for each animal`");
 
     public static Diagnostic WhichDay(SourceSpan at, string name) => Problem.Error(
-        "B0845", at, $"nothing says of which day the result of {Quoted.Of(name)} is", "in a row for each animal a result has its day in a column of its own, or one day for all",
+        "B0865", at, $"nothing says of which day the result of {Quoted.Of(name)} is", "in a row for each animal a result has its day in a column of its own, or one day for all",
         $"write `{at.Text}, dated in \"...\"`, or `dated` and a day");
 
     public static Diagnostic Lacks(SourceSpan at, string column) => Problem.Error(
-        "B0846", at, $"nothing says where {Quoted.Of(column)} stands", "without it no row can be read",
+        "B0866", at, $"nothing says where {Quoted.Of(column)} stands", "without it no row can be read",
         column == "kind" ? "add a line such as `kind in \"Code\"`, or one with the name of a kind, such as `serum copper in \"Cu\", in umol/L`" : $"add a line such as `{column} in \"...\"`");
 
     public static Diagnostic SaidTwice(SourceSpan at, string name, SourceSpan first) => Problem.Error(
-        "B0847", at, $"{Quoted.Of(name)} is read from two columns", $"one is enough: it is read in line {first.Line} already");
+        "B0867", at, $"{Quoted.Of(name)} is read from two columns", $"one is enough: it is read in line {first.Line} already");
 
     public static Diagnostic CellTwice(SourceSpan at, SourceSpan first) => Problem.Error(
-        "B0848", at, "this text is given a meaning twice", $"one is enough: it has one in line {first.Line} already");
+        "B0868", at, "this text is given a meaning twice", $"one is enough: it has one in line {first.Line} already");
 
     public static Diagnostic DoesNotGoWith(SourceSpan at, string name) => Problem.Error(
-        "B0849", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result in a row for each animal, `by` with `animal`, `as at` with `parity`, "
+        "B0869", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result in a row for each animal, `by` with `animal`, `as at` with `parity`, "
         + "`in` and `times` with numbers, `pending` and an answer with a result");
 
     public static Diagnostic NotFoundBy(SourceSpan at) => Problem.Error(
-        "B0850", at, $"no animal is found by {Quoted.Of(at)}", "expected a fact that is an identity or a text, such as `official identity`");
+        "B0870", at, $"no animal is found by {Quoted.Of(at)}", "expected a fact that is an identity or a text, such as `official identity`");
 
     public static Diagnostic UnknownLetters(SourceSpan at) => Problem.Error(
-        "B0851", at, $"{Quoted.Of(at)} is no way of writing letters that is read", "expected `UTF-8`, `UTF-16`, `Windows-1252` or `ISO-8859-1`");
+        "B0871", at, $"{Quoted.Of(at)} is no way of writing letters that is read", "expected `UTF-8`, `UTF-16`, `Windows-1252` or `ISO-8859-1`");
 
     public static Diagnostic NotAHeadingRow(SourceSpan at) => Problem.Error(
-        "B0852", at, $"{Quoted.Of(at)} names no row", "rows are counted from 1, to 1000; the first one named is not below the last");
+        "B0872", at, $"{Quoted.Of(at)} names no row", "rows are counted from 1, to 1000; the first one named is not below the last");
 
     public static Diagnostic CannotBeComplete(SourceSpan at, string kind, bool isOneAnAnimal) => Problem.Error(
-        "B0853", at, isOneAnAnimal ? $"{Quoted.Of(kind)} stands only in a source with a row for each animal, which holds one of them and not all" : $"no source can give {Quoted.Of(kind)}",
+        "B0873", at, isOneAnAnimal ? $"{Quoted.Of(kind)} stands only in a source with a row for each animal, which holds one of them and not all" : $"no source can give {Quoted.Of(kind)}",
         "so this promise does not count", isOneAnAnimal ? "read it from a source with a row for each event, or take it out of the promise" : $"say in which source it stands; where there is none, write `no {kind} on this farm`");
 }
