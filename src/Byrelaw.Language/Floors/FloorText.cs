@@ -32,7 +32,7 @@ internal static class FloorText
             - floor better tests agree
         define floor better tests agree
           any of
-            - no pregnant pregnancy test with method not hand since last calving or abortion or purchase
+            - no pregnant pregnancy test since last calving or abortion or purchase
             - latest pregnancy test with method not hand since last calving or abortion or purchase is empty
             - latest pregnancy test with method not hand from 1 day after last pregnancy test with method hand is empty
         define floor service cleared

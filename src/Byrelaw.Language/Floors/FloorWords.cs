@@ -28,7 +28,7 @@ internal static class FloorWords
     public static IReadOnlyList<(string Name, Symbol Symbol)>? Find(Namespace names)
     {
         var found = All.Select(word => (word.Name, Symbol: names.Find(word.Name))).ToList();
-        return All.Zip(found).All(pair => pair.Second.Symbol is { } symbol && pair.First.IsCareful(symbol))
+        return All.Zip(found).All(pair => pair.Second.Symbol is { } symbol && pair.First.Means(symbol))
             ? [.. found.Select(word => (word.Name, word.Symbol!)), .. Abortion(names)]
             : null;
     }
@@ -47,7 +47,7 @@ internal static class FloorWords
 
                 yield return (word.Name, word.Line, null);
             }
-            else if (!word.IsCareful(symbol))
+            else if (!word.Means(symbol))
             {
                 yield return (word.Name, word.Line, symbol.Declared);
             }
@@ -81,5 +81,10 @@ internal static class FloorWords
     /// <param name="Name">As the floor writes it.</param>
     /// <param name="Line">A line that declares it.</param>
     /// <param name="IsCareful">Whether what has the name is what the floor means by it, and no doubt is declared away.</param>
-    private sealed record FloorWord(string Name, string Line, Predicate<Symbol> IsCareful);
+    private sealed record FloorWord(string Name, string Line, Predicate<Symbol> IsCareful)
+    {
+        /// <summary>Whether a symbol is what the floor means. A word that is only another name of something else is not: who
+        /// writes services as `heat also mating` has no services.</summary>
+        public bool Means(Symbol symbol) => NameFolding.Fold(symbol.Name) == Name && IsCareful(symbol);
+    }
 }

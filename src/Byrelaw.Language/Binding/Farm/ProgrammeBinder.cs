@@ -93,7 +93,7 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
         }
     }
 
-    /// <summary>A method that makes animals ready needs a list with a floor.</summary>
+    /// <summary>A method that makes animals ready needs a list with a floor; until it has one, nobody on it is let through.</summary>
     private void Prepared()
     {
         foreach (var line in block.Lines.OfType<PrepareLine>())
@@ -102,12 +102,14 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
             if (_choices.Find(choice => NameFolding.Fold(choice.List) == name) is { HasFloor: false } choice)
             {
                 context.Problems.Add(FloorProblems.PreparedFromIt(line.Span, choice.List, choice.Use));
+                rules.Broken.Add(new BrokenPart(choice.List, line.Span));
             }
         }
 
         if (block.First<EmbryosLine>() is { Origin: EmbryoOrigin.Flushed } flushed && _choices.Find(choice => choice.Use == ListUse.NothingGiven) is { } collected)
         {
             context.Problems.Add(FloorProblems.PreparedFromIt(flushed.Span, collected.List, collected.Use));
+            rules.Broken.Add(new BrokenPart(collected.List, flushed.Span));
         }
     }
 
