@@ -67,7 +67,7 @@ internal sealed class FileLoader
 
     private void Holidays(string path, RuleFile file, Token written)
     {
-        var target = PathProblem(written) is { } ? null : _files.Resolve(path, written.Text);
+        var target = PathProblem(written.Span, written.Text) is { } ? null : _files.Resolve(path, written.Text);
         file.HolidayLists[written.Text] = target is not null && _files.Read(target) is { Length: <= 200_000 } bytes ? (_files.Show(target), bytes) : null;
     }
 
@@ -91,7 +91,7 @@ internal sealed class FileLoader
     private Diagnostic? Problem(string path, Token written, out RuleFile? used)
     {
         used = null;
-        if (PathProblem(written) is { } wrong)
+        if (PathProblem(written.Span, written.Text) is { } wrong)
         {
             return wrong;
         }
@@ -116,17 +116,17 @@ internal sealed class FileLoader
         return used is null ? FileProblems.Missing(written.Span, _files.Show(target)) : null;
     }
 
-    private static Diagnostic? PathProblem(Token written)
+    /// <summary>What is wrong with a path that a line names; null for nothing.</summary>
+    internal static Diagnostic? PathProblem(SourceSpan written, string relative)
     {
-        var relative = written.Text;
         if (relative.Contains('\\', StringComparison.Ordinal))
         {
-            return FileProblems.Backslash(written.Span, relative);
+            return FileProblems.Backslash(written, relative);
         }
 
         if (relative.Length == 0 || relative[0] == '/' || relative.Contains(':', StringComparison.Ordinal))
         {
-            return FileProblems.NotRelative(written.Span);
+            return FileProblems.NotRelative(written);
         }
 
         return null;

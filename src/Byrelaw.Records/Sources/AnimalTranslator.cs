@@ -48,8 +48,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         var said = animals.Begin(place, number);
         foreach (var column in source.Source.Columns)
         {
-            var cell = source.Cell(column, row, out var meaning);
-            var text = meaning?.Is switch { IsBlank => "", IsValue value => value.Text, _ => cell };
+            var text = source.Said(column, row);
             switch (column.What)
             {
                 case LandedTarget { Column: "born" }:
@@ -100,27 +99,21 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         _ => text,
     };
 
+    /// <summary>Her number; none where her tag is nobody's, for no animal goes by what cannot be read.</summary>
     private string Number(SourceRow row, FoundAnimals found)
     {
-        if (source.Column("animal") is not { } column)
-        {
-            return "";
-        }
-
-        var text = source.Cell(column, row, out var meaning);
-        text = meaning?.Is switch { IsBlank => "", IsValue value => value.Text, _ => text };
-        return column.FoundBy is { } fact ? found.Number(fact, text) : text;
+        var number = source.Animal(row, found);
+        return Unreadable.Is(number) ? "" : number;
     }
 
     private void TranslateEvent(SourceColumn column, SourceRow row, FoundAnimals found)
     {
         var kind = ((KindTarget)column.What).Kind;
-        var cell = source.Cell(column, row, out var meaning);
         var place = new RowPlace(source.Place, row.Number);
-        var number = Number(row, found);
+        var number = source.Animal(row, found);
         if (kind is EventKind)
         {
-            var day = meaning?.Is switch { IsBlank => "", IsValue said => said.Text, _ => cell };
+            var day = source.Said(column, row);
             if (day.Length > 0)
             {
                 events.Add(new EventHead(place, source.Date(day), number), kind.Name, "", "", Details(kind));
@@ -129,6 +122,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             return;
         }
 
+        var cell = source.Cell(column, row, out var meaning);
         var date = column.Dated is { } dated ? NodaTime.Text.LocalDatePattern.Iso.Format(dated) : source.Date(TranslatedSource.Text(row, source.Table.Find(column.DatedIn!)));
         if (meaning?.Is is IsBlank || (cell.Length == 0 && (date.Length == 0 || column.Dated is not null)))
         {

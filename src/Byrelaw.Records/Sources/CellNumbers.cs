@@ -10,6 +10,11 @@ internal sealed class CellNumbers(bool hasDecimalComma)
     public string? Landed(string cell, double times)
     {
         var text = cell;
+        if (!IsNumber(cell))
+        {
+            return times == 1 ? cell : null;
+        }
+
         if (hasDecimalComma)
         {
             if (text.Contains('.', StringComparison.Ordinal) || text.Count(sign => sign == ',') > 1)
@@ -37,6 +42,9 @@ internal sealed class CellNumbers(bool hasDecimalComma)
             ? string.Concat(text.AsSpan(0, start), product.ToString(CultureInfo.InvariantCulture), text.AsSpan(end))
             : null;
     }
+
+    /// <summary>Whether a number is meant: a word's full stop is no decimal point.</summary>
+    private static bool IsNumber(string cell) => cell.TrimStart('<', '>', '-', '+', ' ') is [var first, ..] && (char.IsAsciiDigit(first) || first is '.' or ',');
 
     private static decimal? Times(decimal number, double times)
     {

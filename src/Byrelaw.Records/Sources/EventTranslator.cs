@@ -29,7 +29,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
 
     private void Translate(SourceRow row, RowPlace place)
     {
-        var head = new EventHead(place, source.Date(Landed("date", row)), Animal(row))
+        var head = new EventHead(place, source.Date(Landed("date", row)), source.Animal(row, animals))
         {
             Recorded = source.Date(Landed("recorded", row)),
             Note = Landed("note", row),
@@ -107,19 +107,16 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             }
         }
 
-        rows.Add(head, kind, value, unit ?? "", details);
-    }
-
-    private string Animal(SourceRow row)
-    {
-        if (source.Column("animal") is not { } column)
+        foreach (var detail in declared?.Details ?? [])
         {
-            return source.EveryRow("animal") ?? "";
+            // Any text could be read as one, so one that cannot be told is none.
+            if (detail.Type is FactType.Text or FactType.Identity && Unreadable.Is(details.GetValueOrDefault(detail.Name, "")))
+            {
+                details[detail.Name] = "";
+            }
         }
 
-        var cell = source.Cell(column, row, out var meaning);
-        var text = meaning?.Is is IsValue said ? said.Text : cell;
-        return column.FoundBy is { } fact ? animals.Number(fact, text) : text;
+        rows.Add(head, kind, value, unit ?? "", details);
     }
 
     private string Value(SourceRow row)
@@ -158,7 +155,6 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             return source.EveryRow(landed) ?? (landed == "unit" ? source.Column("value")?.Unit ?? "" : "");
         }
 
-        var cell = source.Cell(column, row, out var meaning);
-        return meaning?.Is switch { IsBlank => "", IsValue said => said.Text, _ => cell };
+        return source.Said(column, row);
     }
 }

@@ -25,7 +25,7 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             return problem with { File = Of(ofAnimals, problem.Line).File, Line = Math.Max(1, place.Row), Column = 1, Length = 1, LineText = "" };
         }
 
-        var row = source.Table.Rows.First(one => one.Number == place.Row);
+        var row = source.Table.Row(place.Row);
         var landed = Cell(problem, ofAnimals, out var heading);
         var column = ColumnOf(source, row, heading, Unreadable.Unmarked(landed));
         var (start, length) = PlaceIn(source, row, column);

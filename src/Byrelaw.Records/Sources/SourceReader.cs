@@ -111,7 +111,7 @@ internal sealed class SourceReader
             return null;
         }
 
-        return HasColumns(source, table) ? new TranslatedSource(_sources.Count, source, table, _keeping.Today) : null;
+        return HasColumns(source, table) ? new TranslatedSource(_sources.Count, source, table, _keeping.Today ?? _keeping.UpTo) : null;
     }
 
     /// <summary>Whether the columns are there without which no row can be read; tells of every column that is not there, and of those that nobody reads.</summary>

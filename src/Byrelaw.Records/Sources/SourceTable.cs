@@ -8,8 +8,33 @@ namespace Byrelaw.Records.Sources;
 /// <param name="Rows">The rows below, in order.</param>
 internal sealed record SourceTable(string Shown, IReadOnlyList<string> Headings, string HeadingText, int HeadingRow, IReadOnlyList<SourceRow> Rows)
 {
+    private readonly Dictionary<string, int> _found = new(StringComparer.Ordinal);
+
     /// <summary>The column with a heading; -1 where there is none, or two.</summary>
     public int Find(string heading)
+    {
+        if (!_found.TryGetValue(heading, out var column))
+        {
+            _found.Add(heading, column = Look(heading));
+        }
+
+        return column;
+    }
+
+    /// <summary>The row with a number.</summary>
+    public SourceRow Row(int number)
+    {
+        var (low, high) = (0, Rows.Count - 1);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Rows[middle].Number < number ? (middle + 1, high) : (low, middle);
+        }
+
+        return Rows[low];
+    }
+
+    private int Look(string heading)
     {
         var folded = NameFolding.Fold(heading);
         var found = -1;

@@ -64,6 +64,25 @@ internal sealed class TranslatedSource
         return cell == "-" && meaning is null ? "" : cell;
     }
 
+    /// <summary>What a column says in a row, in the spelling of the landed files; blank where its text means nothing.</summary>
+    public string Said(SourceColumn column, SourceRow row)
+    {
+        var cell = Cell(column, row, out var meaning);
+        return meaning?.Is switch { IsBlank => "", IsValue said => said.Text, _ => cell };
+    }
+
+    /// <summary>Whom a row is about: her number; marked where what identifies her is nobody's, or more than one animal's.</summary>
+    public string Animal(SourceRow row, FoundAnimals found)
+    {
+        if (Column("animal") is not { } column)
+        {
+            return EveryRow("animal") ?? "";
+        }
+
+        var text = Said(column, row);
+        return column.FoundBy is { } fact ? found.Number(fact, text) : text;
+    }
+
     /// <summary>The text of a cell, marked where the file may have been cut in it.</summary>
     public static string Text(SourceRow row, int column)
     {

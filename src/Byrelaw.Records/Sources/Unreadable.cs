@@ -6,8 +6,8 @@ namespace Byrelaw.Records.Sources;
 /// </summary>
 internal static class Unreadable
 {
-    // A sign of the private use area: no program that people use writes one.
-    private const string Mark = "\uE000";
+    // A sign of the private use area, which no program that people use writes; and a question mark, so that it is no mob's name either.
+    private const string Mark = "\uE000?";
 
     /// <summary>The cell, marked.</summary>
     public static string Of(string cell) => Mark + cell;

@@ -18,7 +18,7 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
         var parts = line.Clauses.OfType<CellPartSyntax>().Where(part => part != answer).Select(part => Part(part, meaning)).OfType<CellPart>();
         return new CellMeaning(line.Cell.Value, line.WhereHeading is { } heading ? new CellSaid(heading.Value, line.WhereCell!.Value) : null, meaning, line.Span)
         {
-            Unit = Unit(line.Clauses.OfType<InUnitSyntax>().FirstOrDefault()),
+            Unit = context.Unit(line.Clauses.OfType<InUnitSyntax>().FirstOrDefault()),
             Times = line.Clauses.OfType<TimesSyntax>().FirstOrDefault()?.Factor.Value ?? 1,
             Parts = [.. parts],
         };
@@ -103,15 +103,5 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
 
         var said = detail.Type == FactType.OneOf ? Among(context, value, detail.Name, detail.Values) : value.Text;
         return said is null ? null : new CellPart(new DetailTarget(detail.Name), null, said);
-    }
-
-    private string? Unit(InUnitSyntax? unit)
-    {
-        if (unit is not null && UnitTable.Find(unit.Unit.Text) is null)
-        {
-            context.Problems.Add(AmountProblems.UnknownUnit(unit.Unit.Span));
-        }
-
-        return unit?.Unit.Text;
     }
 }

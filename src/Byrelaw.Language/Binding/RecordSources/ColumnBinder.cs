@@ -16,7 +16,7 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
         var dated = Only<DatedSyntax>(line.Clauses);
         var column = new SourceColumn(what, line.Heading.Value, line.Span)
         {
-            Unit = Unit(Only<InUnitSyntax>(line.Clauses)),
+            Unit = context.Unit(Only<InUnitSyntax>(line.Clauses)),
             Times = Only<TimesSyntax>(line.Clauses)?.Factor.Value ?? 1,
             DatedIn = dated?.Heading?.Value,
             Dated = dated?.Day?.Value,
@@ -58,16 +58,6 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
         }
 
         return found;
-    }
-
-    private string? Unit(InUnitSyntax? unit)
-    {
-        if (unit is not null && UnitTable.Find(unit.Unit.Text) is null)
-        {
-            context.Problems.Add(AmountProblems.UnknownUnit(unit.Unit.Span));
-        }
-
-        return unit?.Unit.Text;
     }
 
     private Fact? FoundBy(FoundBySyntax? by) => by is null ? null

@@ -72,6 +72,11 @@ internal sealed class SourceBinder
 
     private void CheckOptions()
     {
+        if (FileLoader.PathProblem(_from.File.Span, _from.File.Value) is { } path)
+        {
+            _context.Problems.Add(path);
+        }
+
         foreach (var again in _from.Options.GroupBy(option => option.Words).Where(group => group.Count() > 1))
         {
             _context.Problems.Add(LineProblems.Twice(again.ElementAt(1).Span, again.Key, again.First().Span));

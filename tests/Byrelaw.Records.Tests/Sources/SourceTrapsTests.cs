@@ -1,0 +1,95 @@
+using Byrelaw.Records.Sources;
+
+namespace Byrelaw.Records.Tests.Sources;
+
+/// <summary>What cannot be told of a source is never taken for a name, a mob, an animal or a number.</summary>
+public sealed class SourceTrapsTests
+{
+    private const string Cows = "No,Mob\n1,River\n2,Hill\n";
+
+    [Fact]
+    public void A_mob_of_which_two_sources_say_different_things_is_no_mob()
+    {
+        var herd = Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+                mob in "Mob"
+              from "more.csv", a row for each animal
+                animal in "No"
+                mob in "Where"
+            """, ("cows.csv", Cows), ("more.csv", "No,Where\n1,River\n2,Flats\n"));
+
+        var day = Day.Number(Words.Date("2026-09-01"));
+        herd.Mobs.Names[herd.Mobs.At(herd.Find("1"), day)].ShouldBe("River");
+        herd.Mobs.At(herd.Find("2"), day).ShouldBeLessThan(0);
+        herd.Mobs.Names.ShouldAllBe(name => !Unreadable.Is(name));
+    }
+
+    [Fact]
+    public void A_tag_that_nobody_has_makes_no_animal()
+    {
+        var herd = Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+                official identity in "Mob"
+              from "sexes.csv", a row for each animal
+                animal in "Tag", by official identity
+                sex in "Sex"
+            """, ("cows.csv", Cows), ("sexes.csv", "Tag,Sex\nRiver,F\nNowhere,M\n"));
+
+        herd.Numbers.ShouldBe(["1", "2"]);
+        herd.Sexes.ShouldBe([Sex.Female, Sex.NotKnown]);
+        herd.AnimalsWithoutNumber.ShouldBe(1);
+        herd.Problems.ShouldHaveSingleItem().File.ShouldBe("sexes.csv");
+    }
+
+    [Fact]
+    public void A_full_stop_in_a_word_is_no_decimal_point()
+    {
+        var herd = Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+              from "moves.csv", a row for each event
+                decimal comma
+                animal in "No"
+                date in "Day"
+                kind is mob
+                value in "To"
+            """, ("cows.csv", Cows), ("moves.csv", "No,Day,To\n1,2026-05-01,St. Mary\n"));
+
+        herd.Mobs.Names.ShouldContain("St. Mary");
+        herd.Problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_path_out_of_reach_is_refused()
+    {
+        var reading = Rules("""
+              from "/somewhere/cows.csv", a row for each animal
+                animal in "No"
+            """);
+
+        reading.Problems.ShouldHaveSingleItem().Code.ShouldBe("B0004");
+        reading.Rulebook.Records!.Sources.ShouldHaveSingleItem().IsBroken.ShouldBeTrue();
+    }
+
+    private static Herd Herd(string sources, params (string Name, string Text)[] files)
+    {
+        var rules = Rules(sources);
+        DiagnosticText.Of(rules.Problems).ShouldBe("");
+        var input = SourceReader.Read(file => Encoding.UTF8.GetBytes(Array.Find(files, one => one.Name == file).Text), file => file, rules.Rulebook.Vocabulary, rules.Rulebook.Records!);
+        return HerdReading.Read(input, rules.Rulebook.Vocabulary, rules.Rulebook.Records, null, ReadingOptions.Default).Herd;
+    }
+
+    private static RulebookReading Rules(string sources) =>
+        RulebookReader.Read("farm.byre", new OneFile("event heat\nfact official identity  is identity\n\nrecords\n  up to 2026-10-04\n" + sources))!;
+
+    private sealed class OneFile(string text) : IRuleFiles
+    {
+        public string Resolve(string from, string relative) => relative;
+
+        public string Show(string path) => path;
+
+        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
+    }
+}
