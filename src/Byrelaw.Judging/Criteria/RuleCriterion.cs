@@ -4,7 +4,12 @@ namespace Byrelaw.Judging.Criteria;
 /// One rule for any animal and day: "(does not apply) or needs", then what <c>if not known</c> puts in
 /// the place of a not known, then waivers.
 /// </summary>
-internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion needs, WaiverDays waivers) : Criterion
+/// <param name="rule">The rule.</param>
+/// <param name="appliesTo">Whom it is for; null for everyone.</param>
+/// <param name="needs">What it asks.</param>
+/// <param name="waivers">For whom it does not count.</param>
+/// <param name="alsoOn">A day on which it must hold too, for every day before it: what is on record by then was so, whatever day is judged.</param>
+internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion needs, WaiverDays waivers, int alsoOn = int.MinValue) : Criterion
 {
     // Whether the rule says just what its conditions say, of every animal.
     private readonly bool _isPlain = appliesTo is null && waivers.IsEmpty && !rule.IsBroken && rule.IfNotKnown == IfNotKnown.Ask;
@@ -12,25 +17,24 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
     // A timeline asks all rules again whenever one of them may change; the others still know their answer.
     private int _animal = -1, _from, _until;
     private Kleene _answer;
+    private int _animalThen = -1;
+    private Kleene _answerThen;
 
     public Rule Rule => rule;
+
+    /// <summary>The day on which it must hold too, for every day before it; int.MinValue for none.</summary>
+    public int AlsoOn => alsoOn;
 
     public override Kleene On(int animal, int day, ref int until, Notes? notes)
     {
         if (animal != _animal || day < _from || day > _until)
         {
             (_animal, _from, _until) = (animal, day, int.MaxValue);
-            if (_isPlain)
+            _answer = OnItself(animal, day, ref _until);
+            if (day < alsoOn)
             {
-                _answer = needs.On(animal, day, ref _until, null);
-                until = Math.Min(until, _until);
-                return _answer;
-            }
-
-            _answer = rule.IsBroken ? Kleene.Unknown : Replaced(Plain(animal, day, out _, ref _until, null));
-            if (waivers.On(animal, day, ref _until) is not null && !rule.IsBroken)
-            {
-                _answer = Kleene.True;
+                _until = Math.Min(_until, alsoOn - 1);
+                _answer = _answer.IsSurelyFalse ? _answer : _answer & Then(animal);
             }
         }
 
@@ -38,9 +42,26 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         return _answer;
     }
 
-    public override void OnAll(int day, Span<Kleene> answers)
+    /// <summary>The answer of a day by itself.</summary>
+    public Kleene OnItself(int animal, int day, ref int until)
     {
         if (_isPlain)
+        {
+            return needs.On(animal, day, ref until, null);
+        }
+
+        if (rule.IsBroken)
+        {
+            return Kleene.Unknown;
+        }
+
+        var answer = Replaced(Plain(animal, day, out _, ref until, null));
+        return waivers.On(animal, day, ref until) is null ? answer : Kleene.True;
+    }
+
+    public override void OnAll(int day, Span<Kleene> answers)
+    {
+        if (_isPlain && day >= alsoOn)
         {
             needs.OnAll(day, answers);
         }
@@ -90,10 +111,38 @@ internal sealed class RuleCriterion(Rule rule, Criterion? appliesTo, Criterion n
         _ => answer,
     };
 
+    /// <summary>Which of some days in a row shows why it answers as it does over all of them: the first that says so by itself, else the day on which it must hold too.</summary>
+    public int DayThatShows(Truth truth, int animal, int first, int last)
+    {
+        for (var day = first; day <= last;)
+        {
+            var until = int.MaxValue;
+            if (OnItself(animal, day, ref until).Assumed == truth)
+            {
+                return day;
+            }
+
+            day = until >= last ? last + 1 : Math.Max(until, day) + 1;
+        }
+
+        return first < alsoOn ? alsoOn : first;
+    }
+
     /// <summary>The waiver that holds for her on a day, if any.</summary>
     public Waiver? WaiverOn(int animal, int day)
     {
         var until = int.MaxValue;
         return rule.IsBroken ? null : waivers.On(animal, day, ref until);
+    }
+
+    private Kleene Then(int animal)
+    {
+        if (animal != _animalThen)
+        {
+            var until = int.MaxValue;
+            (_animalThen, _answerThen) = (animal, OnItself(animal, alsoOn, ref until));
+        }
+
+        return _answerThen;
     }
 }

@@ -14,12 +14,12 @@ internal sealed class ListPlan
         SortAudience = SortOf(choice, rulebook);
         Sort = new SortCriterion(days, SortAudience, rulebook.Vocabulary.Calving?.Id);
         Sorts = new Sorts(days);
-        Rules = [.. rulebook.Rules.Where(rule => rule.IsFor(choice.List)).Select(rule => Compile(rule, compiler, days, rulebook))];
+        Rules = [.. rulebook.Rules.Where(rule => rule.IsFor(choice.List)).Select(rule => Compile(rule, compiler, days, rulebook, choice))];
         Prefers = [.. rulebook.Prefers.Where(prefer => prefer.IsFor(choice.List)).Select(prefer => (
             prefer,
             prefer.IsBroken ? BrokenCriterion.Instance : compiler.Compile(prefer.Condition)))];
         BrokenParts = [.. rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List)];
-        Floor = new FloorOfList([.. rulebook.Floor.Select(rule => Compile(rule, compiler, days, rulebook))], choice.HasFloor, cover);
+        Floor = new FloorOfList([.. rulebook.Floor.Select(rule => Compile(rule, compiler, days, rulebook, choice))], choice.HasFloor, cover);
         Judged = [Presence, Sort, .. Rules.Where(rule => IsJudged(rule.Rule)), .. Floor.LiesUnder ? Floor.Rules : []];
         if (BrokenParts.Length > 0)
         {
@@ -33,15 +33,22 @@ internal sealed class ListPlan
     public bool IsSupposed { get; }
 
     /// <summary>One rule, ready to be asked.</summary>
-    public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook)
+    public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook, Choice choice)
     {
         compiler = rule.IfNotKnown == IfNotKnown.Pass ? compiler.ForPassing! : compiler;
         return new RuleCriterion(
             rule,
             compiler.Compile(rule.Audience, rule.AppliesTo),
             rule.IsBroken ? BrokenCriterion.Instance : rule.IsSafety ? compiler.CompileShared(rule.Needs) : compiler.Compile(rule.Needs),
-            new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name)));
+            new WaiverDays(days.Herd, rulebook.Waivers.Where(waiver => waiver.Rule == rule.Name)),
+            MustHoldNowToo(rule, choice) ? days.KnownDay : int.MinValue);
     }
+
+    /// <summary>
+    /// Whether a past day is not enough: a cow that was found in calf since is in calf, whatever was known of her on the day. Only a list for
+    /// looking asks what its own rules would have said then.
+    /// </summary>
+    private static bool MustHoldNowToo(Rule rule, Choice choice) => rule.IsOfTheFloor || (rule.IsSafety && choice.Use != ListUse.ForLookingOnly);
 
     /// <summary>Whether answers rest on a rule: not on one that is left to the day itself, unless a line of it could not be read.</summary>
     public static bool IsJudged(Rule rule) => !rule.OnTheDay || rule.IsBroken;

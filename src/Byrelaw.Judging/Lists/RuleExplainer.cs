@@ -24,7 +24,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
     public RuleJudgement Rule(RuleCriterion criterion, int animal)
     {
         var rule = criterion.Rule;
-        var (truth, day) = Trace(criterion, animal);
+        var (truth, _) = Trace(criterion, animal);
         var timeline = _line.ToTimeline();
         var judgement = new RuleJudgement
         {
@@ -40,6 +40,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
 
         var notes = new Notes(plan.Days, animal);
         var until = int.MaxValue;
+        var day = criterion.DayThatShows(truth, animal, days.First, days.Last);
         var plain = criterion.Plain(animal, day, out var applies, ref until, notes);
         var waiver = plain.IsTrue ? null : criterion.WaiverOn(animal, day);
         var answer = truth == Truth.True && applies == Truth.False && NeverApplies(criterion, animal) ? RuleAnswer.DoesNotApply : ToAnswer(truth);
@@ -49,6 +50,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
             Answer = answer,
             Expected = _line.Over(days.First, days.Last).IsExpected,
             Findings = notes.Findings,
+            FoundOn = day > days.Last ? Day.Date(day) : null,
             Waiver = waiver,
             Replaced = waiver is null && criterion.Replaced(plain).Assumed != plain.Assumed ? rule.IfNotKnown : IfNotKnown.Ask,
             ChangesOn = NextChange(truth),
@@ -77,15 +79,20 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
     {
         for (var day = days.First; day <= days.Last; day++)
         {
-            var until = int.MaxValue;
-            criterion.Plain(animal, day, out var applies, ref until, null);
-            if (applies != Truth.False)
+            if (MayApply(criterion, animal, day))
             {
                 return false;
             }
         }
 
-        return true;
+        return days.First >= criterion.AlsoOn || !MayApply(criterion, animal, criterion.AlsoOn);
+    }
+
+    private static bool MayApply(RuleCriterion criterion, int animal, int day)
+    {
+        var until = int.MaxValue;
+        criterion.Plain(animal, day, out var applies, ref until, null);
+        return applies != Truth.False;
     }
 
     /// <summary>The answer over the judging days, and the first of them that decides it.</summary>

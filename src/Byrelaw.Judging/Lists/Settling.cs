@@ -40,7 +40,7 @@ internal sealed class Settling(ListPlan plan, JudgingDays days)
             {
                 var notes = new Notes(plan.Days, animal);
                 var until = int.MaxValue;
-                rule.Plain(animal, day, out _, ref until, notes);
+                rule.Plain(animal, rule.DayThatShows(Truth.Unknown, animal, day, to), out _, ref until, notes);
                 Add(notes.Findings, missing);
             }
         }

@@ -24,7 +24,7 @@ internal sealed class Ladder
             Criterion[] criteria =
             [
                 remembered,
-                .. moving.Select(rule => ListPlan.Compile(changed.Rules.First(other => other.Name == rule.Rule.Name), compiler, judge.Days, changed)),
+                .. moving.Select(rule => ListPlan.Compile(changed.Rules.First(other => other.Name == rule.Rule.Name), compiler, judge.Days, changed, choice)),
             ];
 
             // Whoever gets here is not barred by any of what stands still.

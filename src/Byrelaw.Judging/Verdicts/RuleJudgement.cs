@@ -52,6 +52,9 @@ public sealed record RuleJudgement
     /// has this answer).</summary>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
+    /// <summary>Where that is not a judging day but the later day that the records reach, on which a safety rule must hold too: that day; else null.</summary>
+    public LocalDate? FoundOn { get; init; }
+
     /// <summary>For a gate: the records it rests on (a sale, a purchase).</summary>
     public ImmutableArray<Evidence> GateEvidence { get; init; } = [];
 

@@ -31,7 +31,7 @@ public sealed record InTheWay(string Rule, string Sentences)
         var records = RuleWords.Records(rule, list);
         var day = list.Long(RuleWords.DecidingDay(rule, list));
         var asks = rule.Rule is null ? "" : $"It asks for: {RuleWords.Needed(rule)}. ";
-        var found = $"For {day}: {RuleWords.Found(rule, list)}{(records.Length == 0 ? "" : $"; {records}")}. ";
+        var found = $"For {day}{(rule.FoundOn is null ? "" : ", to which the records reach")}: {RuleWords.FoundThen(rule, list)}{(records.Length == 0 ? "" : $"; {records}")}. ";
         return new InTheWay(rule.Name, (asks + found + Then(rule, list)).TrimEnd());
     }
 

@@ -3,8 +3,11 @@ namespace Byrelaw.Reporting.Words;
 /// <summary>One rule's answer in words, a method for each column of the audit.</summary>
 public static class RuleWords
 {
-    /// <summary>What was found: <c>43 of 56 days</c>.</summary>
-    public static string Found(RuleJudgement rule, ListReport list)
+    /// <summary>What was found: <c>43 of 56 days</c>; <c>pregnant 10 Nov, as known on 20 Nov</c> where no judging day shows it.</summary>
+    public static string Found(RuleJudgement rule, ListReport list) => FoundThen(rule, list) + AsKnown(rule, list);
+
+    /// <summary>What was found, on whichever day shows it.</summary>
+    public static string FoundThen(RuleJudgement rule, ListReport list)
     {
         switch (rule)
         {
@@ -31,10 +34,15 @@ public static class RuleWords
         }
 
         var telling = said.MaxBy(finding => finding.Evidence.Max(evidence => evidence.Date) ?? LocalDate.MinIsoValue)!;
-        return said.Count == 1 && telling.Condition is TimeSinceCondition or MobMeasuredCondition
+        var told = said.Count == 1 && telling.Condition is TimeSinceCondition or MobMeasuredCondition
             ? FoundWords.Of(telling, list)
             : ToldWords.Of(telling, list);
+        return told + AsKnown(rule, list);
     }
+
+    /// <summary>Of what no judging day shows, the day that the records reach.</summary>
+    private static string AsKnown(RuleJudgement rule, ListReport list) =>
+        rule is { FoundOn: { } day, Answer: RuleAnswer.NotMet or RuleAnswer.NotKnown } ? $", as known on {list.Short(day)}" : "";
 
     /// <summary>What the rule asks for, in the rule file's words.</summary>
     public static string Needed(RuleJudgement rule) =>
@@ -118,9 +126,14 @@ public static class RuleWords
         return deciding.Count > 0 ? deciding : rule.Findings;
     }
 
-    /// <summary>The judging day that decides: the first on which the rule has its answer.</summary>
+    /// <summary>The judging day that decides: the first on which the rule has its answer; where none does, the day that the records reach.</summary>
     public static LocalDate DecidingDay(RuleJudgement rule, ListReport list)
     {
+        if (rule.FoundOn is { } since)
+        {
+            return since;
+        }
+
         var choice = list.List.Choice;
         var wanted = rule.Answer switch { RuleAnswer.NotMet => Truth.False, RuleAnswer.NotKnown => Truth.Unknown, _ => Truth.True };
         for (var day = choice.JudgedFrom; day <= choice.JudgedTo; day = day.PlusDays(1))

@@ -18,9 +18,9 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
             ?? (judged.Rule is { } rule && judged.Answer != RuleAnswer.Broken ? Findings(judged, rule, animal.Animal, Decisive(reference, truth, from, to)) : null);
     }
 
-    /// <summary>The first judging day on which the answer is the one over all of them: what is explained is that day.</summary>
+    /// <summary>What is explained is the first judging day on which the answer is the one over all of them; where none says so by itself, the day that the records reach.</summary>
     private static int Decisive(JudgedRule reference, Truth truth, int from, int to) =>
-        Enumerable.Range(from, to - from + 1).FirstOrDefault(day => reference.Days.On(day).Truth == truth, from);
+        Enumerable.Range(from, to - from + 1).FirstOrDefault(day => (reference.Alone ?? reference.Days).On(day).Truth == truth, from < reference.AlsoOn ? reference.AlsoOn.Value : from);
 
     private string? Findings(RuleJudgement judged, Rule rule, int animal, int day)
     {

@@ -19,6 +19,12 @@ public sealed record JudgedRule
 
     public required ByDay<RuleOnADay> StrictDays { get; init; }
 
+    /// <summary>"A safety rule must hold on the judging days, and on the day that the records reach where one of them is before it": that day.</summary>
+    public int? AlsoOn { get; init; }
+
+    /// <summary>What the rule says on each day by itself.</summary>
+    public ByDay<RuleOnADay>? Alone { get; init; }
+
     /// <summary>The answer over days from <paramref name="from"/> to <paramref name="to"/>.</summary>
     public RuleAnswer Answer(int from, int to) => Answer(Days, from, to);
 

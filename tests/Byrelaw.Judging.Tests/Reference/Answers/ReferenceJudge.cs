@@ -103,14 +103,7 @@ public sealed class ReferenceJudge
             Days = ByDay.Over(first, last, day => new RuleOnADay(gate.On(new Moment(animal, day, false)), Truth.True)),
             StrictDays = ByDay.Over(first, last, day => new RuleOnADay(gate.On(new Moment(animal, day, true)), Truth.True)),
         });
-        var rules = _rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => new JudgedRule
-        {
-            Name = rule.Name,
-            Rule = rule,
-            IsBroken = Broken.Is(rule, _rulebook),
-            Days = ByDay.Over(first, last, day => RuleReference.On(rule, Knowledge, new Moment(animal, day, false))),
-            StrictDays = ByDay.Over(first, last, day => RuleReference.On(rule, Knowledge, new Moment(animal, day, true))),
-        });
+        var rules = _rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => Judged(rule, choice, animal, first, last));
         var unreadable = _rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List).Select(part => new JudgedRule
         {
             Name = "",
@@ -120,6 +113,34 @@ public sealed class ReferenceJudge
         });
         return [.. gates, .. rules, .. unreadable];
     }
+
+    /// <summary>
+    /// "On every list but those for looking only, a safety rule must hold on each day judged, and on the day that the records reach where that is
+    /// later: what has come to light since was so then."
+    /// </summary>
+    private JudgedRule Judged(Rule rule, Choice choice, int animal, int first, int last)
+    {
+        var known = Knowledge.Farm.Known;
+        var alsoOnKnown = rule.IsSafety && choice.Use != ListUse.ForLookingOnly;
+        return new JudgedRule
+        {
+            Name = rule.Name,
+            Rule = rule,
+            IsBroken = Broken.Is(rule, _rulebook),
+            Days = Both(strict: false),
+            StrictDays = Both(strict: true),
+            AlsoOn = alsoOnKnown ? known : null,
+            Alone = ByDay.Over(first, last, day => On(day, strict: false)),
+        };
+
+        RuleOnADay On(int day, bool strict) => RuleReference.On(rule, Knowledge, new Moment(animal, day, strict));
+
+        ByDay<RuleOnADay> Both(bool strict) => ByDay.Over(first, last, day =>
+            alsoOnKnown && day < known ? And(On(day, strict), On(known, strict)) : On(day, strict));
+    }
+
+    private static RuleOnADay And(RuleOnADay then, RuleOnADay now) =>
+        new(Kleene.And(then.Truth, now.Truth), Kleene.Or(then.Applies, now.Applies));
 
     private static ByDay<Truth> All(IEnumerable<ByDay<RuleOnADay>> rules, int first, int last)
     {
