@@ -9,9 +9,14 @@ public static class FarmCsv
         ["animal", "born", "sex", "mob", "parity", "parity on", .. farm.FactNames],
         farm.Animals.Select(row => new[] { row.Number, row.Born, row.Sex, row.Mob, row.Parity, row.ParityOn }.Concat(row.Facts)));
 
-    public static byte[] Events(PlainFarm farm) => Write(
-        ["date", "animal", "kind", "value", "unit", "recorded"],
-        farm.Events.Select(row => new[] { row.Date, row.Animal, row.Kind, row.Value, row.Unit, row.Recorded }));
+    /// <summary>The column of a detail stands there where any row says it.</summary>
+    public static byte[] Events(PlainFarm farm)
+    {
+        string[] details = farm.Events.Any(row => row.Method.Length > 0) ? ["method"] : [];
+        return Write(
+            ["date", "animal", "kind", "value", "unit", "recorded", .. details],
+            farm.Events.Select(row => new[] { row.Date, row.Animal, row.Kind, row.Value, row.Unit, row.Recorded }.Concat(details.Select(row.Detail))));
+    }
 
     private static byte[] Write(IEnumerable<string> heading, IEnumerable<IEnumerable<string>> rows) =>
         Encoding.UTF8.GetBytes(string.Concat(rows.Prepend(heading).Select(row => string.Join(',', row.Select(Cell)) + "\n")));

@@ -7,7 +7,9 @@ namespace Byrelaw.Judging.Tests.SideBySide;
 public static class Difference
 {
     /// <summary>The first thing that the two say differently; null where they agree on everything.</summary>
-    public static string? Of(JudgingCase one)
+    /// <param name="one">Rules and records.</param>
+    /// <param name="isExplained">Whether what is written down of each rule is compared too; else only truths and answers.</param>
+    public static string? Of(JudgingCase one, bool isExplained = true)
     {
         var herd = HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records, one.KnownOn);
         herd = ParityDoubts.Laid(herd);
@@ -19,11 +21,11 @@ public static class Difference
         }
 
         return one.Rulebook.Programme!.Choices
-            .Select((choice, i) => InList(draft.Lists[i], reference.Judge(choice), choice.List, new Explained(one.Rulebook, reference.Knowledge)))
+            .Select((choice, i) => InList(draft.Lists[i], reference.Judge(choice), choice.List, isExplained ? new Explained(one.Rulebook, reference.Knowledge) : null))
             .FirstOrDefault(difference => difference is not null);
     }
 
-    private static string? InList(ListJudgement judged, IReadOnlyList<JudgedAnimal> reference, string list, Explained explained)
+    private static string? InList(ListJudgement judged, IReadOnlyList<JudgedAnimal> reference, string list, Explained? explained)
     {
         var isBroken = judged.BrokenParts.Length > 0 || (reference.Count > 0 && reference[0].Rules.Any(rule => rule.IsBroken));
         if (judged.IsBroken != isBroken)
@@ -38,11 +40,15 @@ public static class Difference
                 Differ($"{list}, {pair.First.Number}: rank", pair.First.Rank, RankReference.Of(pair.Second, ordered))).FirstOrDefault(difference => difference is not null);
     }
 
-    private static string? InAnimal(AnimalJudgement judged, JudgedAnimal reference, string list, Explained explained)
+    private static string? InAnimal(AnimalJudgement judged, JudgedAnimal reference, string list, Explained? explained)
     {
         var place = $"{list}, {judged.Number}";
-        return Differ($"{place}: rules", Names(judged.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))), Names(reference.Rules.Select(rule => (rule.Rule?.Name, rule.Gate))))
-            ?? judged.Rules.Zip(reference.Rules).Select(pair => InRule(pair.First, pair.Second, reference, place, explained)).FirstOrDefault(difference => difference is not null)
+        var own = judged.Rules.Where(rule => rule.Rule?.IsOfTheFloor != true).ToList();
+        var ownReference = reference.Rules.Where(rule => !rule.IsOfTheFloor).ToList();
+        return Differ($"{place}: rules", Names(own.Select(rule => (rule.Rule?.Name, rule.Gate))), Names(ownReference.Select(rule => (rule.Rule?.Name, rule.Gate))))
+            ?? own.Zip(ownReference).Select(pair => InRule(pair.First, pair.Second, reference, place, explained)).FirstOrDefault(difference => difference is not null)
+            ?? InFloor(judged, reference, place)
+            ?? Differ($"{place}: in calf", judged.InCalf, reference.InCalf)
             ?? InTimeline($"{place}: all rules together", judged.Timeline, reference.All, reference.AllStrict)
             ?? Differ($"{place}: sort", judged.Sort, reference.Sort)
             ?? Differ($"{place}: answer", judged.Answer, reference.Answer.Answer)
@@ -50,23 +56,48 @@ public static class Difference
             ?? Differ($"{place}: ready until", judged.ReadyUntil, Date(reference.ReadyUntil))
             ?? Differ($"{place}: too late", judged.TooLate, reference.TooLate)
             ?? Differ($"{place}: not before", judged.NotBefore, Date(reference.Answer.NotBefore))
-            ?? Differ($"{place}: in the way", Names(judged.Rules.Where(rule => rule.InTheWay).Select(rule => (rule.Rule?.Name, rule.Gate))),
-                Names(reference.Rules.Where(rule => rule.IsInTheWay(reference.Judged.From, reference.Judged.To)).Select(rule => (rule.Rule?.Name, rule.Gate))))
+            ?? Differ($"{place}: in the way", Names(own.Where(rule => rule.InTheWay).Select(rule => (rule.Rule?.Name, rule.Gate))),
+                Names(ownReference.Where(rule => rule.IsInTheWay(reference.Judged.From, reference.Judged.To)).Select(rule => (rule.Rule?.Name, rule.Gate))))
             ?? Differ($"{place}: preferences", string.Join(' ', judged.Prefers.Select(prefer => $"{prefer.Prefer.Name} {prefer.Truth}")),
                 string.Join(' ', reference.Prefers.Select(prefer => $"{prefer.Name} {prefer.Truth}")))
             ?? Differ($"{place}: score", judged.Score, reference.Score)
-            ?? Together.Differs(judged, reference, place);
+            ?? Together.Differs(judged, reference with { Rules = [.. reference.Rules.Where(rule => !rule.IsOfTheFloor || judged.Rules.Any(shown => shown.Name == rule.Name))] }, place);
     }
 
-    private static string? InRule(RuleJudgement judged, JudgedRule reference, JudgedAnimal animal, string place, Explained explained)
+    /// <summary>A rule of the floor stands in her table, or a safety rule of the list's own says what it would: where it bars her, one that bars her too.</summary>
+    private static string? InFloor(AnimalJudgement judged, JudgedAnimal reference, string place)
     {
-        var (from, to) = animal.Judged;
+        var (from, to) = reference.Judged;
+        foreach (var rule in reference.Rules.Where(rule => rule.IsOfTheFloor))
+        {
+            var shown = judged.Rules.FirstOrDefault(one => one.Rule is { IsOfTheFloor: true } && one.Name == rule.Name);
+            if (shown is null && rule.IsInTheWay(from, to) && !judged.Rules.Any(own => own is { InTheWay: true, Rule.IsSafety: true }))
+            {
+                return $"{place}: {rule.Name} bars her, and nothing in her table says so";
+            }
+
+            if (shown is not null && InRule(shown, rule, (from, to), place) is { } difference)
+            {
+                return difference;
+            }
+        }
+
+        return judged.Rules.FirstOrDefault(one => one.Rule is { IsOfTheFloor: true } && !reference.Rules.Any(rule => rule.IsOfTheFloor && rule.Name == one.Name)) is { } extra
+            ? $"{place}: {extra.Name} stands on a list without a floor" : null;
+    }
+
+    private static string? InRule(RuleJudgement judged, JudgedRule reference, JudgedAnimal animal, string place, Explained? explained) =>
+        InRule(judged, reference, animal.Judged, place)
+            ?? (explained?.Differs(judged, reference, animal) is { } difference ? $"{place}: {reference.Name}, {difference}" : null);
+
+    private static string? InRule(RuleJudgement judged, JudgedRule reference, (int From, int To) days, string place)
+    {
+        var (from, to) = days;
         return InTimeline($"{place}: {reference.Name}", judged.Timeline,
                 ByDay.Over(reference.Days.First, reference.Days.Last, day => reference.Days.On(day).Truth),
                 ByDay.Over(reference.Days.First, reference.Days.Last, day => reference.StrictDays.On(day).Truth))
             ?? Differ($"{place}: {reference.Name}", judged.Answer, reference.Answer(from, to))
-            ?? Differ($"{place}: {reference.Name}, expected", judged.Expected, reference.IsExpected(from, to))
-            ?? (explained.Differs(judged, reference, animal) is { } difference ? $"{place}: {reference.Name}, {difference}" : null);
+            ?? Differ($"{place}: {reference.Name}, expected", judged.Expected, reference.IsExpected(from, to));
     }
 
     private static string? InTimeline(string place, Timeline judged, ByDay<Truth> days, ByDay<Truth> strict)

@@ -15,7 +15,7 @@ public sealed class SideBySideTests
     private static void SayTheSame(Gen<JudgingCase> cases, long count) => Each.Hold(
         cases,
         count,
-        Difference.Of,
+        one => Difference.Of(one),
         one =>
         {
             var smaller = Smaller.Of(one);

@@ -32,6 +32,9 @@ public sealed record JudgedAnimal
     /// <summary>A(d) were coverage to stop at the known day.</summary>
     public required ByDay<Truth> AllStrict { get; init; }
 
+    /// <summary>"*Take her as in calf* where a rule of the floor is false on a day judged; *May be in calf* where none is false and one is not known": on every list.</summary>
+    public InCalf InCalf { get; init; }
+
     public double Score { get; init; }
 
     /// <summary>Each preference on the first judging day.</summary>

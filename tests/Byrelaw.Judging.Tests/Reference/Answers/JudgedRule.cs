@@ -12,6 +12,9 @@ public sealed record JudgedRule
 
     public bool IsBroken { get; init; }
 
+    /// <summary>One of the program's own, that lie under every list for a hormone or an embryo.</summary>
+    public bool IsOfTheFloor { get; init; }
+
     /// <summary>"A rule with <c>on the day</c> is shown but judged only on the day": no part of A(d). A broken one is.</summary>
     public bool Counts => Rule is not { OnTheDay: true } || IsBroken;
 

@@ -5,6 +5,7 @@ public sealed class ReferenceJudge
 {
     private readonly Rulebook _rulebook;
     private readonly LocalDate? _on;
+    private IReadOnlyList<(string Name, Func<Moment, RuleOnADay> On)>? _floor;
 
     /// <param name="rulebook">As read on <paramref name="knownOn"/>: "agreements after D do not exist".</param>
     /// <param name="farm">All rows.</param>
@@ -19,6 +20,9 @@ public sealed class ReferenceJudge
     }
 
     public Knowledge Knowledge { get; }
+
+    /// <summary>What each rule of the floor says of an animal on each day from one to another.</summary>
+    public IEnumerable<JudgedRule> FloorOf(int animal, LocalDate first, LocalDate last) => Floor(animal, DayNumber.Of(first), DayNumber.Of(last));
 
     /// <summary>Every animal of a list, in the order of <c>animals.csv</c>.</summary>
     public IReadOnlyList<JudgedAnimal> Judge(Choice choice) => [.. Takes(choice).Select(animal => Judge(choice, animal))];
@@ -49,6 +53,7 @@ public sealed class ReferenceJudge
             ReadyFrom = readyFrom,
             ReadyUntil = readyUntil,
             TooLate = new[] { answer.LaterFrom, answer.NotBefore }.Min() > LastTransfer,
+            InCalf = InCalfOver(animal, from, to),
             Prefers = [.. prefers.Select(prefer => (prefer.Prefer.Name, prefer.Truth))],
             Score = prefers.Where(prefer => prefer.Truth == Truth.True).Sum(prefer => prefer.Prefer.Counts),
         };
@@ -103,7 +108,7 @@ public sealed class ReferenceJudge
             Days = ByDay.Over(first, last, day => new RuleOnADay(gate.On(new Moment(animal, day, false)), Truth.True)),
             StrictDays = ByDay.Over(first, last, day => new RuleOnADay(gate.On(new Moment(animal, day, true)), Truth.True)),
         });
-        var rules = _rulebook.Rules.Where(rule => rule.List == choice.List).Select(rule => Judged(rule, choice, animal, first, last));
+        var rules = _rulebook.Rules.Where(rule => rule.IsFor(choice.List)).Select(rule => Judged(rule, choice, animal, first, last));
         var unreadable = _rulebook.BrokenParts.Where(part => part.List is null || part.List == choice.List).Select(part => new JudgedRule
         {
             Name = "",
@@ -111,7 +116,31 @@ public sealed class ReferenceJudge
             Days = ByDay.Over(first, last, _ => new RuleOnADay(Truth.Unknown, Truth.True)),
             StrictDays = ByDay.Over(first, last, _ => new RuleOnADay(Truth.Unknown, Truth.True)),
         });
-        return [.. gates, .. rules, .. unreadable];
+        return [.. gates, .. rules, .. choice.HasFloor ? Floor(animal, first, last) : [], .. unreadable];
+    }
+
+    /// <summary>Like any safety rule, and on every list: it holds on the day that the records reach too.</summary>
+    private IEnumerable<JudgedRule> Floor(int animal, int first, int last)
+    {
+        var known = Knowledge.Farm.Known;
+        return (_floor ??= FloorReference.Rules(Knowledge)).Select(rule => new JudgedRule
+        {
+            Name = rule.Name,
+            IsOfTheFloor = true,
+            Days = Both(rule.On, strict: false),
+            StrictDays = Both(rule.On, strict: true),
+        });
+
+        ByDay<RuleOnADay> Both(Func<Moment, RuleOnADay> on, bool strict) => ByDay.Over(first, last, day =>
+            day < known ? And(on(new Moment(animal, day, strict)), on(new Moment(animal, known, strict))) : on(new Moment(animal, day, strict)));
+    }
+
+    /// <summary>"*Take her as in calf* stands on her line, whatever the answer and on every list, where a rule of the floor is false on a day judged;
+    /// *May be in calf* where none is false and one is not known."</summary>
+    private InCalf InCalfOver(int animal, int from, int to)
+    {
+        var all = Kleene.All(Floor(animal, from, to).SelectMany(rule => rule.Days.Values).Select(day => day.Truth));
+        return all == Truth.False ? InCalf.TakeAsInCalf : all == Truth.Unknown ? InCalf.MayBe : InCalf.NotTold;
     }
 
     /// <summary>

@@ -144,7 +144,7 @@ public sealed class CoverageReference
         var from = _farm.Presence.CoveredFrom(animal);
         var until = strict ? Math.Min(_farm.Known, _farm.Presence.CoveredUntil(animal)) : _farm.Presence.CoveredUntil(animal);
         var needed = NeededFrom(_farm.Animals[animal], kind);
-        var isDoubted = kind.Id == _calving?.Id && ParityIsDoubted(animal);
+        var isDoubted = kind.Declaration.Id == _calving?.Id && ParityIsDoubted(animal);
         return day => day < needed || (!isDoubted && day >= from && day <= until && promise.Holds(day));
     }
 }

@@ -18,7 +18,7 @@ public sealed class PromiseReference
     public PromiseReference(RecordKeeping? keeping, Kind kind, int known, int? latestEntry)
     {
         _known = known;
-        _promises = [.. (keeping?.Complete ?? []).Where(complete => complete.Kinds.Any(one => one.Id == kind.Id)).OrderBy(complete => complete.Since)];
+        _promises = [.. (keeping?.Complete ?? []).Where(complete => complete.Kinds.Any(one => one.Id == kind.Declaration.Id)).OrderBy(complete => complete.Since)];
         _reach = promise => promise.Until is { } said ? DayNumber.Of(said) : keeping!.UpTo is null ? latestEntry ?? int.MinValue : known;
 
         // A promise of which nothing says how far it reaches covers nothing.

@@ -55,7 +55,8 @@ public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
     /// <summary>It may be hers: nothing happened to her before she was born.</summary>
     public bool MayBeOf(AnimalAsRead animal) => (Animal is null || Animal == animal.Index) && !(Day < animal.BornFirst);
 
-    public bool MayBeA(Kind kind) => Kind is null || Kind.Id == kind.Id;
+    /// <summary>A row that may be of a kind may be of it with any filter too.</summary>
+    public bool MayBeA(Kind kind) => Kind is null || Kind.Id == kind.Id || Kind.Id == kind.Declaration.Id;
 
     public bool MayBeIn(int from, int to) => from <= to && (LostTo is { } last ? last >= from && !(LostFrom > to) : Day is not { } day || (day >= from && day <= to));
 

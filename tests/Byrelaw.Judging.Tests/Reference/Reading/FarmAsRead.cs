@@ -43,7 +43,12 @@ public sealed class FarmAsRead
         MobNames = all.MobNames;
         Mobs = new MobsReference(this, all);
         Presence = new PresenceReference(this, all);
-        _byAnimalAndKind = new List<Happening>[Animals.Count, vocabulary.Kinds.Length];
+        var filters = new FilterReference(vocabulary, seen.ToDictionary(row => row.Line, row => row.row));
+        var (filtered, inDoubt) = filters.Of(Happenings);
+        GroupResults = [.. GroupResults, .. filters.Of(GroupResults).ToList()];
+        Happenings = [.. Happenings, .. filtered];
+        Unread = [.. Unread, .. inDoubt];
+        _byAnimalAndKind = new List<Happening>[Animals.Count, vocabulary.ById.Length];
         foreach (var row in Happenings.OrderBy(row => row.Day).ThenBy(row => row.Line))
         {
             (_byAnimalAndKind[row.Animal, row.Kind.Id] ??= []).Add(row);
@@ -78,7 +83,7 @@ public sealed class FarmAsRead
 
     /// <summary>The latest day on which a kind is on record, of an animal, a mob or the herd; null for none.</summary>
     public int? LatestEntry(Kind kind) =>
-        Happenings.Where(row => row.Kind.Id == kind.Id).Select(row => row.Day).Concat(_ofGroups.Where(row => row.Kind.Id == kind.Id).Select(row => row.Day))
+        Happenings.Where(row => row.Kind.Id == kind.Declaration.Id).Select(row => row.Day).Concat(_ofGroups.Where(row => row.Kind.Id == kind.Declaration.Id).Select(row => row.Day))
             .Select(day => (int?)day).Max();
 
     /// <summary>What is on record of one animal and kind, oldest first.</summary>

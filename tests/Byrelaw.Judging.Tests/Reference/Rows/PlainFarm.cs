@@ -27,4 +27,9 @@ public sealed record AnimalRow(string Number, string Born, string Sex, string Mo
 /// <param name="Value">An amount, an answer, a mob's name, <c>pending</c>, <c>&lt;3</c>, blank or nonsense.</param>
 /// <param name="Unit">The amount's unit, or blank.</param>
 /// <param name="Recorded">The day it was entered; blank for its own date.</param>
-public sealed record EventRow(string Date, string Animal, string Kind, string Value = "", string Unit = "", string Recorded = "");
+/// <param name="Method">A detail: how it was done.</param>
+public sealed record EventRow(string Date, string Animal, string Kind, string Value = "", string Unit = "", string Recorded = "", string Method = "")
+{
+    /// <summary>The cell of a detail, by its name.</summary>
+    public string Detail(string name) => name == "method" ? Method : "";
+}
