@@ -13,7 +13,7 @@ internal sealed class TemporaryFarm : IDisposable
         event drying off
         event bull in
         event bull out
-        spell running with bull  from bull in until bull out
+        spell running with bull  from bull in until bull out, or in a mob with a male from 6 months of age
         test pregnancy test      answers pregnant, empty  in the yards, with method is one of ultrasound, hand, blank is hand
         fact origin              is one of home-bred, bought
         measure body condition   on scale 1 to 10

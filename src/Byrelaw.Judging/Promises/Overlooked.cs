@@ -1,3 +1,4 @@
+using Byrelaw.Language.Floors;
 using Byrelaw.Language.Rulebooks.RecordSources;
 using Byrelaw.Language.Sources;
 
@@ -13,16 +14,29 @@ internal static class Overlooked
     public static IEnumerable<MayBeOverlooked> Find(Rulebook rulebook, Herd herd)
     {
         var words = herd.Vocabulary;
+        Hint[] ofTheFloor = [.. FloorHints.Of(words)];
         foreach (var word in Words(rulebook, words).DistinctBy(word => (NameFolding.Fold(word.Name), word.Kind)))
         {
             var hint = words.Hints.FirstOrDefault(hint =>
-                hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && herd.Coverage.Since[hint.Kind.Id] < Day.End && Speaks(word.Name, hint.Word));
+                hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
+                ?? ofTheFloor.FirstOrDefault(hint => hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
+                ?? ItsOwnName(words, word, IsPromised);
             if (hint is not null)
             {
                 yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id]);
             }
         }
+
+        bool IsPromised(Kind kind) => herd.Coverage.Since[kind.Id] < Day.End;
     }
+
+    /// <summary>What the floor speaks of may be called anything: a farm may write a bull's going as <c>bull away</c>.</summary>
+    private static bool IsOfTheFloor(Vocabulary words, (string Name, int Kind, SourceFile? From) word) =>
+        word.From is not null && FloorHints.Knows(words.Kinds[word.Kind]);
+
+    /// <summary>A text of a source that is itself the name of a kind, and is made to mean another.</summary>
+    private static Hint? ItsOwnName(Vocabulary words, (string Name, int Kind, SourceFile? From) word, Predicate<Kind> isPromised) =>
+        word.From is null && words.FindKind(word.Name) is { } named && named.Id != word.Kind && isPromised(named) ? new Hint(word.Name, named, named.Declared) : null;
 
     /// <summary>
     /// What a farm calls a service, or a bull's going, may well speak of bulls: it is the start of a spell that is hinted, and an

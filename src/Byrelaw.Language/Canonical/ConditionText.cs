@@ -35,7 +35,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         SpellCondition spell => $"{(spell.Not ? "not " : "")}{First(spell.Spell.Name)}{Windows(spell.Windows)}",
         StandingCondition standing =>
             $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
-        NamedCondition named => $"{(named.Not ? "not " : "")}{First(named.Define)}",
+        NamedCondition named => $"{(named.Not ? "not " : "")}{First(Plurals ? FloorText.Spoken(named.Define) : named.Define)}",
         ListCondition list => $"{Head(list)}: {string.Join("; ", list.Items.Select(Of))}",
         BrokenCondition => "(could not be read)",
         _ => throw MissingKind.Of(condition, nameof(ConditionText)),

@@ -12,6 +12,9 @@ internal static class FloorText
     /// <summary>Whether a name is kept for the floor.</summary>
     public static bool Keeps(string name) => NameFolding.Fold(name).StartsWith("floor", StringComparison.Ordinal);
 
+    /// <summary>What pages call a defined name: those of the floor without the word that keeps them for it.</summary>
+    public static string Spoken(string name) => Keeps(name) && name.IndexOf(' ', StringComparison.Ordinal) is > 0 and var space ? name[(space + 1)..] : name;
+
     /// <summary>Whether a text is the floor's: no file of a farm's is.</summary>
     public static bool Is(SourceFile source) => source.IsOfTheProgram;
 

@@ -63,7 +63,7 @@ internal static class FloorWords
 
     private static bool IsBullSpell(Symbol symbol) => symbol is SpellSymbol { Spell: { } spell }
         && NameFolding.Fold(spell.From.Name) == "bull in" && NameFolding.Fold(spell.Until.Name) == "bull out"
-        && IsNoLater(spell.From.NotBeforeAge, HalfAYear) && IsNoLater(spell.Until.NotBeforeAge, HalfAYear) && IsNoLater(spell.WithMaleFrom, HalfAYear);
+        && IsNoLater(spell.From.NotBeforeAge, HalfAYear) && IsNoLater(spell.Until.NotBeforeAge, HalfAYear) && spell.WithMaleFrom is not null && IsNoLater(spell.WithMaleFrom, HalfAYear);
 
     private static bool IsNoLater(TimeLength? age, int months)
     {

@@ -8,7 +8,7 @@ public sealed class RuleCoverageTests
         event mating
         event bull in
         event bull out
-        spell running with bull from bull in until bull out
+        spell running with bull from bull in until bull out, or in a mob with a male from 6 months of age
         measure liver copper in umol/kg
         measure body condition on scale 1 to 10
         measure weight in kg

@@ -12,7 +12,7 @@ internal static class Written
         event purchase  joins the herd
         event bull in
         event bull out
-        spell running with bull  from bull in until bull out
+        spell running with bull  from bull in until bull out, or in a mob with a male from 6 months of age
         measure body condition  on scale 1 to 10
         measure weight  in kg
         measure serum copper  in umol/L, molar mass 63.546

@@ -20,7 +20,7 @@ internal sealed class WrittenFarm : IRuleFiles
         event sale   leaves the herd
         event bull in
         event bull out
-        spell running with bull   from bull in until bull out
+        spell running with bull   from bull in until bull out, or in a mob with a male from 6 months of age
         measure body condition   on scale 1 to 10
         measure weight   in kg
         measure serum copper   in umol/L

@@ -13,7 +13,7 @@ public sealed class DesignSnippetTests
         event death                   leaves the herd
         event bull in
         event bull out
-        spell running with bull       from bull in until bull out
+        spell running with bull       from bull in until bull out, or in a mob with a male from 6 months of age
         measure serum copper          in umol/L, molar mass 63.546
         measure body condition        on scale 1 to 10
         measure weight                in kg

@@ -15,7 +15,7 @@ public static class Rules
         event bull out
         event sale  leaves the herd
         event purchase  joins the herd
-        spell running with bull  from bull in until bull out
+        spell running with bull  from bull in until bull out, or in a mob with a male from 6 months of age
         measure serum copper  in umol/L, molar mass 63.546
         measure liver copper  in umol/kg, molar mass 63.546
         measure body condition  on scale 1 to 10

@@ -14,7 +14,7 @@ internal static class Farm
         event bull in
         event bull out
         event sale  leaves the herd
-        spell running with bull  from bull in until bull out
+        spell running with bull  from bull in until bull out, or in a mob with a male from 6 months of age
         measure serum copper  in umol/L, molar mass 63.546
         measure body condition  on scale 1 to 10
         measure body temperature  in degC

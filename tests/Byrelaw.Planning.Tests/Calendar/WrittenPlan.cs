@@ -20,7 +20,7 @@ internal sealed class WrittenPlan : IRuleFiles
         event drying off
         event bull in
         event bull out
-        spell running with bull  from bull in until bull out
+        spell running with bull  from bull in until bull out, or in a mob with a male from 6 months of age
         fact origin  is one of home-bred, bought
         test pregnancy test  answers pregnant, empty  in the yards, with method is one of ultrasound, hand, blank is hand
         measure serum copper  in umol/L

@@ -14,7 +14,7 @@ public static class EveryKind
         event bull in
         event bull out
         event mastitis
-        spell running with bull  from bull in until bull out
+        spell running with bull  from bull in until bull out, or in a mob with a male from 6 months of age
         measure weight  in kg
         measure body condition  on scale 1 to 10
         measure liver copper  in umol/kg, molar mass 63.546

@@ -15,6 +15,11 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
             return null;
         }
 
+        if (Turned(line.Cell.Value, meaning) is { } said)
+        {
+            return context.Fail<CellMeaning>(SourceProblems.SaysOtherwise(line.Cell.Span, said));
+        }
+
         var parts = line.Clauses.OfType<CellPartSyntax>().Where(part => part != answer).Select(part => Part(part, meaning)).OfType<CellPart>();
         return new CellMeaning(line.Cell.Value, line.WhereHeading is { } heading ? new CellSaid(heading.Value, line.WhereCell!.Value) : null, meaning, line.Span)
         {
@@ -64,6 +69,31 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
             _ => Value(context, column, name) is { } value ? new IsValue(value) : null,
         };
     }
+
+    /// <summary>What a text is made to mean though it is itself the name of another such value: whoever wrote <c>pregnant</c> meant pregnant.</summary>
+    private string? Turned(string cell, CellIs meaning)
+    {
+        if (((meaning as IsValue)?.Text ?? (meaning as IsKind)?.Answer) is not { } said || NameFolding.Fold(cell) == NameFolding.Fold(said))
+        {
+            return null;
+        }
+
+        IEnumerable<ImmutableArray<string>> values = (column, meaning) switch
+        {
+            (_, IsKind { Kind: TestKind test }) => [test.Answers],
+            (KindTarget { Kind: TestKind test }, _) => [test.Answers],
+            (FactTarget { Fact: var fact }, _) => [fact.Values],
+            (LandedTarget { Column: "sex" }, _) => [["F", "M", "steer"]],
+            (LandedTarget { Column: "value" }, _) => Kinds().OfType<TestKind>().Select(test => test.Answers),
+            (DetailTarget { Detail: var name }, _) => Kinds().SelectMany(kind => kind.Details).Where(detail => NameFolding.Fold(detail.Name) == NameFolding.Fold(name)).Select(detail => detail.Values),
+            _ => [],
+        };
+        return values.Any(some => Holds(some, cell) && Holds(some, said)) ? said : null;
+
+        static bool Holds(ImmutableArray<string> values, string one) => values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(one));
+    }
+
+    private IEnumerable<Kind> Kinds() => context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind);
 
     private IsKind? Kind(NameSyntax name, CellPartSyntax? answer)
     {

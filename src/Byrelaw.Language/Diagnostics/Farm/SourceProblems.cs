@@ -51,4 +51,8 @@ internal static class SourceProblems
     public static Diagnostic CannotBeComplete(SourceSpan at, string kind, bool isOneAnAnimal) => Problem.Error(
         "B0873", at, isOneAnAnimal ? $"{Quoted.Of(kind)} stands only in a source with a row for each animal, which holds one of them and not all" : $"no source can give {Quoted.Of(kind)}",
         "so this promise does not count", isOneAnAnimal ? "read it from a source with a row for each event, or take it out of the promise" : $"say in which source it stands; where there is none, write `no {kind} on this farm`");
+
+    public static Diagnostic SaysOtherwise(SourceSpan at, string said) => Problem.Error(
+        "B0874", at, $"{Quoted.Of(at)} is a value of its own here, and would be read as {Quoted.Of(said)}", "a text that the rule files know means what they say it means",
+        "take this line out; if the file does mean something else by it, write so in the records themselves");
 }

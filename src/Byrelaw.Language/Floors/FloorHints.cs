@@ -1,0 +1,39 @@
+namespace Byrelaw.Language.Floors;
+
+/// <summary>
+/// What words beside the floor's may mean in a rulebook whose own files give no hint of it: a farm that writes down <c>straw</c> as an event of
+/// its own would else have promised that nobody was served. Only what would hold a cow back is hinted; a calving that is overlooked holds her back as it is.
+/// </summary>
+public static class FloorHints
+{
+    private static readonly SourceSpan Here = new(new SourceFile(FloorText.Path, "") { IsOfTheProgram = true }, 0, 0);
+
+    private static readonly ImmutableArray<(string Kind, ImmutableArray<string> Words)> All =
+    [
+        ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred"]),
+        ("transfer", ["ET", "embryo", "implant", "implanted"]),
+        ("bull in", ["bull", "natural", "run with", "jumped"]),
+        ("pregnancy test", ["PD", "preg", "pregnant", "in calf", "scan"]),
+        ("drying off", ["dry", "dried"]),
+    ];
+
+    /// <summary>The hints, for kinds that are there and of which no file gives any.</summary>
+    public static IEnumerable<Hint> Of(Vocabulary vocabulary)
+    {
+        ArgumentNullException.ThrowIfNull(vocabulary);
+        return
+            from hinted in All
+            let kind = vocabulary.FindKind(hinted.Kind)
+            where kind is not null && !vocabulary.Hints.Any(hint => hint.Kind.Id == kind.Id)
+            from word in hinted.Words
+            select new Hint(word, kind, Here);
+    }
+
+    /// <summary>Whether a kind is one that the floor speaks of itself, whatever its names sound like.</summary>
+    public static bool Knows(Kind kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        var name = NameFolding.Fold(kind.Name);
+        return name is "bull out" or "calving" or "abortion" or "purchase" || All.Any(hinted => hinted.Kind == name);
+    }
+}
