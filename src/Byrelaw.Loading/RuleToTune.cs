@@ -14,7 +14,7 @@ public static class RuleToTune
         }
 
         return found.OnTheDay ? throw new CannotDoException($"“{found.Name}” is left to the day itself: no answer made beforehand rests on it, so no number of it changes one")
-            : NumbersOfRule.Of(rulebook, found).IsEmpty ? throw new CannotDoException($"“{found.Name}” holds no number: it asks for {CanonicalText.Of(found.Needs)}")
+            : NumbersOfRule.Of(rulebook, found).IsEmpty ? throw new CannotDoException($"“{found.Name}” holds no number: it asks for {CanonicalText.Of(found.Shown)}")
             : found;
     }
 

@@ -52,11 +52,11 @@ internal static class RuleText
 
     private static string Change(Rule before, Rule after)
     {
-        var needs = Condition("needs ", after.Needs);
+        var needs = Condition("needs ", after.Stated);
         string?[] changed =
         [
             AppliesTo(after) == AppliesTo(before) ? null : AppliesTo(after),
-            needs == Condition("needs ", before.Needs) ? null : needs,
+            needs == Condition("needs ", before.Stated) ? null : needs,
             after.OnTheDay == before.OnTheDay ? null : "on the day",
             after.IfNotKnown == before.IfNotKnown ? null : Instead(after),
         ];

@@ -19,9 +19,9 @@ internal static class ChangeChecks
             }
         }
 
-        if (target.Rule is { IsSafety: true } && stated.IfNotKnown == IfNotKnown.Pass)
+        if (target.Rule is { IsSafety: true } safety)
         {
-            context.Problems.Add(RuleProblems.SafetyPasses(block.First<IfNotKnownLine>()!.Span));
+            TellWhatLoosens(context, block, safety);
         }
 
         if (!block.IsBroken && !stated.Lines.Any() && stated.Source is null)
@@ -30,6 +30,22 @@ internal static class ChangeChecks
         }
 
         return context.Problems.Count == count;
+    }
+
+    /// <summary>Lines by which a change of a safety rule could only ask less, or of fewer.</summary>
+    private static void TellWhatLoosens(Context context, Block block, Rule rule)
+    {
+        foreach (var line in block.Lines)
+        {
+            if (line is IfNotKnownLine { Instead: IfNotKnown.Pass })
+            {
+                context.Problems.Add(RuleProblems.SafetyPasses(line.Span));
+            }
+            else if (line is AppliesToLine or OnTheDayLine or IfNotKnownLine { Instead: IfNotKnown.Ask })
+            {
+                context.Problems.Add(SafetyProblems.CannotBeChanged(line.Span, rule.Name, rule.Span));
+            }
+        }
     }
 
     /// <summary>Whether a line under a change to a rule reads like a condition of a preference: it may have been the head of another block.</summary>

@@ -72,7 +72,12 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
         }
 
         target.Drop = null;
-        Conflicts.Lay(target, new Layer(file, block.Span, [.. stated.Lines]));
+        if (target.Rule is not { IsSafety: true })
+        {
+            // What only adds needs no settling.
+            Conflicts.Lay(target, new Layer(file, block.Span, [.. stated.Lines]));
+        }
+
         Changes.Apply(target, stated, file, block.Span, isBroken: !fits);
         if (ChangeChecks.MayHideARule(block, target))
         {

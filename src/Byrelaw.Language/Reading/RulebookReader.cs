@@ -94,7 +94,7 @@ public static class RulebookReader
             TaskBinder.CheckDays(task, programme, rules.Entries.Select(entry => entry.Rule).OfType<Rule>(), PlanBinder.ProblemsOf(files, task.Span));
         }
 
-        return new Rulebook
+        return SafetyRules.Held(new Rulebook
         {
             Vocabulary = names.Filtered.With(vocabulary),
             Defines = [.. defines.Select(entry => new Define(entry.Name, entry.Condition!, entry.IsBroken, entry.Span) { IsOfTheFloor = entry.Index >= ownDefines })],
@@ -112,6 +112,6 @@ public static class RulebookReader
             Records = records,
             Examples = ExampleBinder.Bind(root, names, rules),
             Files = [.. loaded.Files.Select(file => file.Source)],
-        };
+        }, loaded.Files);
     }
 }

@@ -13,14 +13,21 @@ internal sealed class FormulaMaker
     private readonly LookupClaims _lookups;
     private readonly SpellClaims _spells;
     private readonly Formula[] _defines;
+    private readonly Formula[] _negatedDefines;
     private readonly SaidAlike? _alike;
-    private readonly Dictionary<string, Formula> _byText = new(StringComparer.Ordinal);
+    private readonly bool _isSure;
+    private readonly Dictionary<(string Text, bool IsNegated), Formula> _byText = [];
+
+    // Whether what is being made is wanted false.
+    private bool _isNegated;
 
     /// <summary>Makes the defines of a rulebook ready.</summary>
     /// <param name="rulebook">As read.</param>
     /// <param name="isShared">Whether all that says the same is one formula: a search is short then, and what it blames may stand elsewhere.</param>
-    public FormulaMaker(Rulebook rulebook, bool isShared = false)
+    /// <param name="isSure">Whether a formula holds only where its condition is true, and not where it is not known because nothing was found.</param>
+    public FormulaMaker(Rulebook rulebook, bool isShared = false, bool isSure = false)
     {
+        _isSure = isSure;
         Quantities = new Quantities();
         _happenings = new Happenings(Quantities, rulebook.Vocabulary);
         _windows = new WindowClaims(Quantities, _happenings);
@@ -30,11 +37,18 @@ internal sealed class FormulaMaker
         _lookups = new LookupClaims(Quantities, _happenings, _windows, _facts);
         _spells = new SpellClaims(_happenings, _windows);
         _defines = new Formula[rulebook.Defines.Length];
+        _negatedDefines = isSure ? new Formula[rulebook.Defines.Length] : _defines;
         _alike = isShared ? new SaidAlike(rulebook) : null;
         for (var i = 0; i < _defines.Length; i++)
         {
             var define = rulebook.Defines[i];
             _defines[i] = _alike?.Define(i) is { } same && same < i ? _defines[same] : define.IsBroken ? Formula.Unclear : Make(define.Condition);
+            if (isSure)
+            {
+                _isNegated = true;
+                _negatedDefines[i] = _alike?.Define(i) is { } alike && alike < i ? _negatedDefines[alike] : define.IsBroken ? Formula.Unclear : Make(define.Condition);
+                _isNegated = false;
+            }
         }
     }
 
@@ -68,9 +82,10 @@ internal sealed class FormulaMaker
             return Made(condition);
         }
 
-        if (!_byText.TryGetValue(text, out var formula))
+        var key = (text, _isNegated && _isSure);
+        if (!_byText.TryGetValue(key, out var formula))
         {
-            _byText[text] = formula = Made(condition);
+            _byText[key] = formula = Made(condition);
         }
 
         return formula;
@@ -79,21 +94,22 @@ internal sealed class FormulaMaker
     private Formula Made(Condition condition) => condition switch
     {
         NamedCondition { Index: < 0 } => Formula.Unclear,
-        NamedCondition named => named.Not ? Formula.Not(_defines[named.Index]) : _defines[named.Index],
-        ListCondition list => Make(list, [.. list.Items.Select(Make)]),
+        NamedCondition named => named.Not ? Formula.Not(Define(named.Index, !_isNegated)) : Define(named.Index, _isNegated),
+        ListCondition list => Make(list),
         CountCondition count => Leaf(isTrue => _counts.Of(count, isTrue)),
         TimeSinceCondition since => Leaf(isTrue => _times.Of(since, isTrue)),
         AgeCondition age => Leaf(isTrue => _times.Of(age, isTrue)),
         ParityCondition parity => Leaf(isTrue => _facts.Of(parity, isTrue)),
-        FactNumberCondition number => Leaf(isTrue => _facts.Of(number, isTrue)),
-        FactTextCondition text => Leaf(isTrue => _facts.Of(text, isTrue)),
-        FactDateCondition date => Leaf(isTrue => _facts.Of(date, isTrue)),
+        FactNumberCondition number => MayBeMissing(Leaf(isTrue => _facts.Of(number, isTrue)), Formula.Unclear),
+        FactTextCondition text => MayBeMissing(Leaf(isTrue => _facts.Of(text, isTrue)), Formula.Unclear),
+        FactDateCondition date => MayBeMissing(Leaf(isTrue => _facts.Of(date, isTrue)), Formula.Unclear),
         RecordedCondition recorded => Leaf(isTrue => _facts.Of(recorded, isTrue)),
-        StandingCondition standing => Leaf(isTrue => _facts.Of(standing, isTrue)),
-        MeasuredCondition measured => Leaf(isTrue => _lookups.Of(measured, isTrue)),
-        TestCondition test => Leaf(isTrue => _lookups.Of(test, isTrue)),
-        MobMeasuredCondition mob => Leaf(isTrue => _lookups.Of(mob, isTrue)),
-        MobCountCondition mob => Leaf(isTrue => _lookups.Of(mob, isTrue)),
+        StandingCondition standing => MayBeMissing(Leaf(isTrue => _facts.Of(standing, isTrue)), Formula.Unclear),
+        MeasuredCondition { Aggregate: Aggregate.Change } change => MayBeMissing(Leaf(isTrue => _lookups.Of(change, isTrue)), Formula.Unclear),
+        MeasuredCondition measured => MayBeMissing(Leaf(isTrue => _lookups.Of(measured, isTrue)), Found(measured.Measure, measured)),
+        TestCondition test => MayBeMissing(Leaf(isTrue => _lookups.Of(test, isTrue)), Found(test.Test, test)),
+        MobMeasuredCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
+        MobCountCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         SpellCondition spell => Leaf(isTrue => _spells.Of(spell, isTrue)),
         BrokenCondition => Formula.Unclear,
         _ => throw MissingKind.Of(condition, nameof(FormulaMaker)),
@@ -115,11 +131,25 @@ internal sealed class FormulaMaker
         return new SingleCondition(some, Claim.Anything);
     }
 
-    private static Formula Make(ListCondition list, ImmutableArray<Formula> items)
+    private Formula Make(ListCondition list)
     {
-        var atLeast = new AtLeast(list.AtLeast, items);
-        return list.Kind == ListKind.NoneOf ? Formula.Not(atLeast) : atLeast;
+        var (before, isNone) = (_isNegated, list.Kind == ListKind.NoneOf);
+        _isNegated ^= isNone;
+        var atLeast = new AtLeast(list.AtLeast, [.. list.Items.Select(Make)]);
+        _isNegated = before;
+        return isNone ? Formula.Not(atLeast) : atLeast;
     }
+
+    private Formula Define(int index, bool isNegated) => isNegated ? _negatedDefines[index] : _defines[index];
+
+    /// <summary>Of what is not known where nothing was found: to be true, or false where it is wanted false, something must have been.</summary>
+    private Formula MayBeMissing(Formula leaf, Formula found) =>
+        !_isSure ? leaf : _isNegated ? Formula.Any(leaf, Formula.Not(found)) : Formula.All(leaf, found);
+
+    /// <summary>That there is a result in the windows.</summary>
+    private Formula Found(Kind kind, Condition condition) => !_isSure ? Formula.Unclear : WindowClaims.CanHold(condition.Windows, kind)
+        ? new SingleCondition(_windows.Some(_happenings.Of(kind), condition.Windows, condition), _windows.None(_happenings.Of(kind), condition.Windows, condition))
+        : new SingleCondition(Claim.Never, Claim.Anything);
 
     private static SingleCondition Leaf(Func<bool, Claim> claim) => new(claim(true), claim(false));
 }

@@ -80,8 +80,22 @@ public sealed record Rule
     /// <summary>For <see cref="Audience.Named"/>: the defined condition.</summary>
     public NamedCondition? AppliesTo { get; init; }
 
-    /// <summary>The demand. A <see cref="BrokenCondition"/> where it could not be read.</summary>
+    /// <summary>The demand. A <see cref="BrokenCondition"/> where it could not be read. Of a safety rule that was changed: all that was asked before and
+    /// what is asked now, together.</summary>
     public required Condition Needs { get; init; }
+
+    /// <summary>What the latest change of a safety rule asks besides all that was asked before; null where none asks more.</summary>
+    public AskedBesides? Besides { get; init; }
+
+    /// <summary>What its latest version that asks anything states itself.</summary>
+    public Condition Stated => Besides?.Here ?? Needs;
+
+    /// <summary>The rule with another demand in the place of what is stated; what a safety rule asked before stays.</summary>
+    public Rule Asking(Condition stated) => Besides is not { } besides ? this with { Needs = stated }
+        : this with { Needs = AskedBesides.Together(besides.Before, stated), Besides = new AskedBesides(besides.Before, stated) { IsStricter = besides.IsStricter, Shown = besides.IsStricter ? stated : null } };
+
+    /// <summary>What people read as its demand: where what was asked before is proved to follow from what is asked now, that alone.</summary>
+    public Condition Shown => Besides?.Shown ?? Needs;
 
     /// <summary>What stands in for a not known.</summary>
     public IfNotKnown IfNotKnown { get; init; }
@@ -106,6 +120,32 @@ public sealed record Rule
 
     /// <summary>Where this version is written (the <c>change</c> block for a changed one).</summary>
     public required SourceSpan Span { get; init; }
+}
+
+/// <summary>What a change of a safety rule asks besides. A change adds, and never replaces: no text can loosen such a rule.</summary>
+/// <param name="Before">All that was asked before.</param>
+/// <param name="Here">What the change asks.</param>
+public sealed record AskedBesides(Condition Before, Condition Here)
+{
+    /// <summary>Whether whoever meets what is asked here is proved to meet what was asked before.</summary>
+    public bool IsStricter { get; init; }
+
+    /// <summary>Whether nobody wrote it: it is only tried out what another number would do.</summary>
+    public bool IsTried { get; init; }
+
+    /// <summary>What people read: what is asked here where it is stricter, else that and what was to be read before.</summary>
+    public Condition? Shown { get; init; }
+
+    /// <summary>Both asked together. What stands in both is asked once.</summary>
+    public static Condition Together(Condition before, Condition here)
+    {
+        var now = Parts(here);
+        var asked = now.Select(ConditionText.Exact.Of).ToHashSet(StringComparer.Ordinal);
+        ImmutableArray<Condition> all = [.. Parts(before).Where(part => !asked.Contains(ConditionText.Exact.Of(part))), .. now];
+        return all.Length == now.Length ? here : new ListCondition(ListKind.AllOf, 0, all) { Span = here.Span };
+    }
+
+    private static ImmutableArray<Condition> Parts(Condition condition) => condition is ListCondition { Kind: ListKind.AllOf } list ? list.Items : [condition];
 }
 
 /// <summary>What ranks animals among those who may be used; it never excludes.</summary>

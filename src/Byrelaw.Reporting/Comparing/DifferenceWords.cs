@@ -64,8 +64,8 @@ public static class DifferenceWords
 
     private static IEnumerable<string> Own(RuleDifference rule) => rule switch
     {
-        { NewDrop: { } drop, Old: { } old } => [$"It asked for {ConditionWords.Of(old.Needs)}.", drop.Because, LocalPractice.Agreed(drop.Agreement)],
-        { OldDrop: not null, New: { } now } => [$"It asks for {ConditionWords.Of(now.Needs)}."],
+        { NewDrop: { } drop, Old: { } old } => [$"It asked for {ConditionWords.Of(old.Shown)}.", drop.Because, LocalPractice.Agreed(drop.Agreement)],
+        { OldDrop: not null, New: { } now } => [$"It asks for {ConditionWords.Of(now.Shown)}."],
         { Old: null, New: { } added } => [Asks("asks", added), added.Because ?? "No reason is given.", LocalPractice.Agreed(added.Agreement)],
         { Old: { } gone, New: null } => [Asks("asked", gone)],
         { Old: { } before, New: { } now } when before.IsSafety || now.IsSafety => ["It is a safety rule."],
@@ -75,6 +75,6 @@ public static class DifferenceWords
     private static string Asks(string verb, Rule rule)
     {
         var audience = RuleWords.Audience(rule);
-        return $"It {verb} for {ConditionWords.Of(rule.Needs)}{(audience.Length == 0 ? "" : $", {audience}")}.";
+        return $"It {verb} for {ConditionWords.Of(rule.Shown)}{(audience.Length == 0 ? "" : $", {audience}")}.";
     }
 }

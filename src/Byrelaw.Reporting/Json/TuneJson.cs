@@ -14,7 +14,7 @@ public sealed record TuneJson(
             new TuneJson(
                 tuned.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprint.Of(tuned.Rulebook), tuned.Herd.Fingerprint,
                 ReachWords.Iso(tuned.Herd), choice.List, LocalDatePattern.Iso.Format(choice.JudgedFrom), LocalDatePattern.Iso.Format(choice.JudgedTo),
-                tuned.Rule.Name, Words.ConditionWords.Of(tuned.Rule.Needs), [.. tuned.Numbers.Select(number => TunedNumberJson.Of(number, tuned))], [.. tuned.Pairs.Select(PairJson.Of)]),
+                tuned.Rule.Name, Words.ConditionWords.Of(tuned.Rule.Shown), [.. tuned.Numbers.Select(number => TunedNumberJson.Of(number, tuned))], [.. tuned.Pairs.Select(PairJson.Of)]),
             JsonShapes.Readable.TuneJson);
     }
 }

@@ -20,10 +20,12 @@ public static class LocalPractice
         [
             .. rules.Where(rule => rule.Before is not null).Select(Changed),
             .. rulebook.Prefers.Where(prefer => prefer.List == list && prefer.Before is not null).Select(Changed),
+            .. rulebook.Prefers.Where(prefer => prefer.List == list && prefer.Before is null && (prefer.Basis == Basis.Local || prefer.Agreement is not null))
+                .Select(prefer => Said(prefer.Basis == Basis.Local ? "Own preference" : "Added preference", prefer.Name, $"{ConditionWords.Of(prefer.Condition)}, {Numbers.Of(prefer.Counts)} {(prefer.Counts == 1 ? "point" : "points")} ({ChangeHistory.Place(prefer.Span)})", prefer.Because, prefer.Agreement)),
             .. rules.Where(rule => rule is { Before: null } && (rule.Basis == Basis.Local || rule.Agreement is not null))
-                .Select(rule => Said(rule.Basis == Basis.Local ? "Own rule" : "Added rule", rule.Name, $"{ConditionWords.Of(rule.Needs)} ({ChangeHistory.Place(rule.Span)})", rule.Because, rule.Agreement)),
+                .Select(rule => Said($"{(rule.Basis == Basis.Local ? "Own" : "Added")} {(rule.IsSafety ? "safety rule" : "rule")}", rule.Name, $"{ConditionWords.Of(rule.Shown)} ({ChangeHistory.Place(rule.Span)})", rule.Because, rule.Agreement)),
             .. rulebook.Drops.Where(drop => drop.Rule.List == list)
-                .Select(drop => Said("Dropped", drop.Rule.Name, $"asked for {ConditionWords.Of(drop.Rule.Needs)} ({ChangeHistory.Place(drop.Span)}; first written: {ChangeHistory.Place(First(drop.Rule).Span)})", drop.Because, drop.Agreement)),
+                .Select(drop => Said("Dropped", drop.Rule.Name, $"asked for {ConditionWords.Of(drop.Rule.Shown)} ({ChangeHistory.Place(drop.Span)}; first written: {ChangeHistory.Place(First(drop.Rule).Span)})", drop.Because, drop.Agreement)),
             .. rulebook.Waivers.Where(waiver => rules.Any(rule => rule.Name == waiver.Rule))
                 .Select(waiver => Said("Waived", $"{waiver.Rule} for {waiver.Animal}", $"until {Dates.Long(waiver.Until)} ({ChangeHistory.Place(waiver.Span)})", waiver.Because, waiver.Agreement)),
         ];
@@ -39,8 +41,12 @@ public static class LocalPractice
     public static string Was(Rule now, Rule before)
     {
         var parts = new List<string>();
-        var (is_, was) = (ConditionWords.Of(now.Needs), ConditionWords.Of(before.Needs));
-        if (is_ != was)
+        var (is_, was) = (ConditionWords.Of(now.Shown), ConditionWords.Of(before.Shown));
+        if (Added(now, before) is { } besides)
+        {
+            parts.Add($"asked here besides: “{ConditionWords.Of(besides)}”; asked before: “{was}”");
+        }
+        else if (is_ != was)
         {
             parts.Add($"“{is_}” was “{was}”");
         }
@@ -58,6 +64,14 @@ public static class LocalPractice
         return parts.Count == 0 ? "the same demand, with another reason" : string.Join("; ", parts);
     }
 
+    /// <summary>What a version of a safety rule asks besides what was asked before; null where nothing is, or it is proved to ask all of that.</summary>
+    public static Condition? Added(Rule now, Rule before)
+    {
+        ArgumentNullException.ThrowIfNull(now);
+        ArgumentNullException.ThrowIfNull(before);
+        return now.Besides is { IsStricter: false } besides && !ReferenceEquals(besides, before.Besides) ? besides.Here : null;
+    }
+
     private static Wording Changed(Rule rule)
     {
         var latest = Said("Changed", rule.Name, $"{Was(rule, rule.Before!)} {ChangeHistory.Places(rule)}".TrimEnd(), rule.Because, rule.Agreement);
@@ -71,9 +85,10 @@ public static class LocalPractice
         return Said("Changed", prefer.Name, what, prefer.Because, prefer.Agreement);
     }
 
-    private static Wording Said(string how, string name, string what, string? because, Agreement? agreement)
+    /// <summary>One item: what is done, to what, what it says and where, why, and who agreed.</summary>
+    internal static Wording Said(string how, string name, string what, string? because, Agreement? agreement, bool byNobody = true)
     {
-        var rest = string.Join(' ', new[] { $"{what}.", because, Agreed(agreement) }.Where(text => !string.IsNullOrEmpty(text)));
+        var rest = string.Join(' ', new[] { $"{what}.", because, agreement is null && byNobody ? "Agreed by nobody." : Agreed(agreement) }.Where(text => !string.IsNullOrEmpty(text)));
         return $"{Wording.Bold($"{how}: {name}.")} {Phrases.Sentence(rest)}";
     }
 

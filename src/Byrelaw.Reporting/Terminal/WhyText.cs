@@ -73,7 +73,8 @@ public static class WhyText
         var changes = new List<string>();
         for (var version = rule; version.Before is { } before; version = before)
         {
-            changes.Add($"was {ConditionWords.Of(before.Needs)}{(version.Agreement is { } agreed ? $" ({Phrases.And(agreed.By)}, {list.Long(agreed.On)})" : "")}");
+            var agreed = version.Agreement is { } agreement ? $" ({Phrases.And(agreement.By)}, {list.Long(agreement.On)})" : "";
+            changes.Add((LocalPractice.Added(version, before) is { } besides ? $"asked here besides: {ConditionWords.Of(besides)}" : $"was {ConditionWords.Of(before.Shown)}") + agreed);
         }
 
         return string.Join("; before that ", changes);

@@ -46,7 +46,7 @@ public static class RuleWords
 
     /// <summary>What the rule asks for, in the rule file's words.</summary>
     public static string Needed(RuleJudgement rule) =>
-        rule.Rule is { } written ? ConditionWords.Of(written.Needs) : Phrases.Small(rule.Name);
+        rule.Rule is { } written ? ConditionWords.Of(written.Shown) : Phrases.Small(rule.Name);
 
     /// <summary>For whom the rule is, where it is not for everyone: <c>for cows</c>.</summary>
     public static string Audience(Rule rule) => rule.Audience switch
@@ -119,12 +119,22 @@ public static class RuleWords
     public static IReadOnlyList<Missing> Missing(RuleJudgement rule) =>
         [.. Said(rule).SelectMany(finding => finding.Missing).Distinct()];
 
-    /// <summary>The findings that speak for the rule: those that decide it, else all.</summary>
+    /// <summary>The findings that speak for the rule: those that decide it, else all. Of a rule that was made stricter, those of its new text, where one decides.</summary>
     public static IReadOnlyList<Finding> Said(RuleJudgement rule)
     {
         var deciding = rule.Findings.Where(finding => finding.Decides).ToList();
+        if (rule.Rule?.Besides is { IsStricter: true } besides && deciding.Where(finding => IsOf(besides.Here, finding)).ToList() is { Count: > 0 } here)
+        {
+            return here;
+        }
+
         return deciding.Count > 0 ? deciding : rule.Findings;
     }
+
+    /// <summary>Whether a finding is of a condition, or was reached through a name in it.</summary>
+    private static bool IsOf(Condition condition, Finding finding) => finding.Through.IsEmpty
+        ? condition.Written().Any(written => ReferenceEquals(written, finding.Condition))
+        : condition.Named().Any(named => named.Define == finding.Through[0]);
 
     /// <summary>The judging day that decides: the first on which the rule has its answer; where none does, the day that the records reach.</summary>
     public static LocalDate DecidingDay(RuleJudgement rule, ListReport list)

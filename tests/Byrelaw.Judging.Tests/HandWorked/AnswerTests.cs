@@ -97,6 +97,16 @@ public sealed class AnswerTests
         Farm.Rule("  needs latest BVD virus is negative\n  if not known exclude", "2026-09-01").ShouldBe("False");
 
     [Theory]
+    [InlineData("2026-08-01,7,heat", "2026-08-02,7,transfer", "Ready")] // one of each list holds
+    [InlineData("2026-08-01,7,heat", "2026-08-02,7,mating", "No")] // neither of the first does
+    [InlineData("2026-08-01,7,transfer", "2026-08-02,7,mastitis", "No")] // neither of the second does
+    public void What_a_change_of_a_safety_rule_asks_is_asked_with_what_it_asked_before(string one, string other, string said) =>
+        Farm.With(one, other).Answer(
+            "safety rule \"S\"\n  needs any of\n    - no mating ever\n    - no heat ever\n  because \"so\"\n"
+                + "change \"S\"\n  needs any of\n    - no transfer ever\n    - no mastitis ever\n  because \"so\"\n  agreed by \"vet\" on 2026-06-14\n",
+            "choose recipients from \"7\", judged on 2026-09-20").ShouldBe(said);
+
+    [Theory]
     [InlineData("2026-09-09", "False")]
     [InlineData("2026-09-10", "True")]
     [InlineData("2026-09-30", "True")]

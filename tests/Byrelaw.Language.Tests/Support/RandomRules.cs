@@ -63,6 +63,11 @@ internal static class RandomRules
         OneOf("", "  applies to cows\n", "  applies to females\n", "  applies to easy\n"), Demand, OneOf("", "  on the day\n", "  if not known exclude\n"), Text,
         (applies, demand, more, because) => $"{applies}  needs {demand}\n{more}  because {because}\n");
 
+    /// <summary>A change of the safety rule: stricter, besides, or none.</summary>
+    private static readonly Gen<string> Safer = Gen.Select(
+        OneOf("", "needs no heat in the last 35 days", "needs no heat or milk fever in the last 27 days", "needs any of\n    - no \"bull in\" ever\n    - no milk fever ever", "if not known exclude"), Agreed,
+        (line, agreed) => line.Length == 0 ? "" : $"change \"s\"\n  {line}\n{agreed}");
+
     private const string Words = """
         measure copper in umol/L, molar mass 63.546, also Cu
         measure score on scale 0 to 1000
@@ -87,12 +92,12 @@ internal static class RandomRules
 
     /// <summary>A whole file.</summary>
     public static readonly Gen<string> File = Gen.Select(
-        Condition.Where(condition => !condition.Contains("easy", StringComparison.Ordinal)), Body.Array[1, 4], Demand, Layer.Array[0, 3],
-        (easy, rules, prefer, layers) =>
+        Condition.Where(condition => !condition.Contains("easy", StringComparison.Ordinal)), Body.Array[1, 4], Demand, Layer.Array[0, 3], Safer,
+        (easy, rules, prefer, layers, safer) =>
             string.Concat(Events.Select(name => $"event {name}\n")) + Words + $"define easy\n  {easy}\n"
             + "rules for egg donors\n" + string.Concat(rules.Select((body, i) => $"rule \"{i}\"\n{body}"))
-            + $"rules for others\nsafety rule \"s\"\n  needs easy\n  because \"b\"\nprefer \"p\"\n  {prefer}\n  counts 2.5\n  because \"b\"\n"
-            + string.Concat(layers));
+            + $"rules for others\nsafety rule \"s\"\n  needs no heat in the last 27 days\n  because \"b\"\nprefer \"p\"\n  {prefer}\n  counts 2.5\n  because \"b\"\n"
+            + string.Concat(layers) + safer);
 
     private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(place => texts[place]);
 }

@@ -30,6 +30,12 @@ internal static class AcceptanceBinder
         }
 
         var name = Named(context, rules, file, head.Name);
+        if (head.Trouble == TroubleSort.PassesNotKnown && rules.Find(head.Name.Value)?.Rule is { IsSafety: true } safety)
+        {
+            context.Problems.Add(SafetyProblems.PassingNotAccepted(block.Span, safety.Name, safety.Span));
+            return null;
+        }
+
         var other = head.Other is null ? null : Named(context, rules, file, head.Other);
         if (!block.IsBroken && stated.Because is null)
         {

@@ -143,6 +143,12 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
             context.Problems.Add(RuleProblems.SafetyPasses(block.First<IfNotKnownLine>()!.Span));
         }
 
+        var isLeft = head.IsSafety && stated.OnTheDay;
+        if (isLeft)
+        {
+            context.Problems.Add(SafetyProblems.OnTheDay(block.First<OnTheDayLine>()!.Span));
+        }
+
         TellMissing(context, block, stated, "rule", () => RuleProblems.NoNeeds(block.Span));
         return new RuleEntry(head.Name.Value, file, block.Span)
         {
@@ -151,7 +157,7 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
                 Name = head.Name.Value,
                 List = list,
                 IsSafety = head.IsSafety,
-                OnTheDay = stated.OnTheDay,
+                OnTheDay = stated.OnTheDay && !isLeft,
                 Audience = stated.AppliesTo?.Audience ?? Audience.Everyone,
                 AppliesTo = stated.AppliesTo?.Define,
                 Needs = stated.Condition ?? new BrokenCondition { Span = block.Span },
@@ -160,7 +166,7 @@ internal sealed class RuleBinder(Namespace names, IReadOnlyList<DefineEntry> def
                 Source = stated.Source,
                 Agreement = stated.Agreement,
                 Basis = file.IsRoot ? Basis.Local : Basis.Base,
-                IsBroken = stated.IsBroken || stated.Condition is null || passes,
+                IsBroken = stated.IsBroken || stated.Condition is null || passes || isLeft,
                 Span = block.Span,
             },
         };

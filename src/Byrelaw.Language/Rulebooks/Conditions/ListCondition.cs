@@ -1,9 +1,9 @@
 namespace Byrelaw.Language.Rulebooks.Conditions;
 
-/// <summary>A list of conditions, one level deep.</summary>
+/// <summary>A list of conditions. As written it is one level deep; what a change of a safety rule adds to a list stands beside that list.</summary>
 /// <param name="Kind">How they combine.</param>
 /// <param name="Count">For <see cref="ListKind.AtLeastOf"/>; else 0.</param>
-/// <param name="Items">At least one; none of them a list.</param>
+/// <param name="Items">At least one.</param>
 public sealed record ListCondition(ListKind Kind, int Count, ImmutableArray<Condition> Items) : Condition(Items)
 {
     /// <summary>How many of them must hold; of <see cref="ListKind.NoneOf"/>, how many at least may not.</summary>

@@ -9,7 +9,7 @@ internal static class RuleDetails
         List<Detail> details =
         [
             .. One(Aspect.List, a.List, b.List),
-            .. DemandDetails.Between(a.Needs, b.Needs, pairs),
+            .. DemandDetails.Between(a.Shown, b.Shown, pairs),
             .. One(Aspect.Audience, Audience(a, Pairs.AsIs), Audience(b, pairs.AsWas), Audience(b, Pairs.AsIs)),
             .. One(Aspect.IfNotKnown, Word(a.IfNotKnown), Word(b.IfNotKnown)),
             .. One(Aspect.OnTheDay, OnTheDay(a), OnTheDay(b)),
