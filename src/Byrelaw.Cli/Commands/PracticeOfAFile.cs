@@ -28,7 +28,7 @@ internal static class PracticeOfAFile
         }
 
         problems.Print(doors);
-        var page = LocalPracticePage.Of(reading.Rulebook);
+        var page = LocalPracticePage.Of(reading.Rulebook, reading.Problems.Where(problem => problem.Code == "B0830").Select(problem => $"{problem.File} line {problem.Line}: {problem.Found}."));
         if (folder is not null)
         {
             ReportFolder.Write(doors.Full(folder), Report.Both(page));

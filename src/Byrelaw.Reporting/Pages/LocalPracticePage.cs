@@ -3,8 +3,10 @@ namespace Byrelaw.Reporting.Pages;
 /// <summary>One page that says what a farm does differently from the rules it starts from, for the vet and the others to sign.</summary>
 public static class LocalPracticePage
 {
-    /// <summary>The page, named <c>local-practice</c>.</summary>
-    public static Page Of(Rulebook rulebook)
+    /// <summary>The page, named <c>local-practice</c>: everything that changes answers.</summary>
+    /// <param name="rulebook">As read for today.</param>
+    /// <param name="notYet">Lines that people agreed to on a day that has not come.</param>
+    public static Page Of(Rulebook rulebook, IEnumerable<string>? notYet = null)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         var name = rulebook.Programme?.Name ?? rulebook.Files[0].Path;
@@ -16,10 +18,17 @@ public static class LocalPracticePage
         [
             (items.Count == 0 ? top.Sentence("Nothing is done differently.") : top).As("top"),
             .. items.Select(list => new DocumentBuilder().Heading(2, Phrases.Sentence(list.List)).Bullets(list.Items).As("local")),
+            Section("The lists and their days", OwnLists.Of(rulebook)),
+            Section("The records", OwnRecords.Of(rulebook)),
+            Section("The farm's own words", OwnWords.Of(rulebook)),
+            Section("Agreed, and not in force yet", (notYet ?? []).Select(line => (Wording)line)),
             Signatures(),
             new DocumentBuilder().Sentence($"Rulebook: {Fingerprint.Of(rulebook)}").As("fingerprints"),
         ]);
     }
+
+    private static Part Section(string heading, IEnumerable<Wording> items) =>
+        items.ToList() is { Count: > 0 } some ? new DocumentBuilder().Heading(2, heading).Bullets(some).As("local") : Part.None;
 
     private static Part Signatures()
     {
@@ -30,7 +39,7 @@ public static class LocalPracticePage
         }
 
         return new DocumentBuilder().Heading(2, "Read and agreed")
-            .Sentence("Whoever signs has read every line above. A safety rule is never among them: none can be dropped or waived. Medicines are used as the label, the law of the country and a licensed vet say.")
+            .Sentence("Whoever signs has read every line above. No safety rule is dropped, waived or passed by any of them: a change of one only adds to it. Medicines are used as the label, the law of the country and a licensed vet say.")
             .Table(table).As("signatures");
     }
 }
