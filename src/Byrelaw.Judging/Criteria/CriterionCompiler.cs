@@ -4,43 +4,39 @@ namespace Byrelaw.Judging.Criteria;
 internal sealed class CriterionCompiler
 {
     private readonly HerdDays _days;
+    private readonly Rulebook _rulebook;
     private readonly Programme? _programme;
     private readonly int? _calving;
-    private readonly DefineCriterion[] _defines;
+    private readonly DefineCriterion?[] _defines;
     private readonly Dictionary<int, MobResults> _mobResults = [];
-    private readonly SharedConditions _shared;
+    private readonly SaidAlike? _alike;
+    private readonly SharedConditions? _shared;
 
     // Only where a rule passes what is not known does it matter why it is not.
     private readonly Bars? _bars;
+    private CriterionCompiler? _forPassing;
 
-    public CriterionCompiler(HerdDays days, Rulebook rulebook)
-        : this(days, rulebook, bars: null)
+    /// <param name="days">What is asked of days.</param>
+    /// <param name="rulebook">The rules.</param>
+    /// <param name="isShared">Whether all that says the same is one criterion; for a few rules it is quicker not to look for it.</param>
+    public CriterionCompiler(HerdDays days, Rulebook rulebook, bool isShared = true)
+        : this(days, rulebook, isShared ? new SaidAlike(rulebook) : null, bars: null)
     {
-        if (rulebook.Rules.Any(rule => rule.IfNotKnown == IfNotKnown.Pass))
-        {
-            ForPassing = new CriterionCompiler(days, rulebook, new Bars(days, _calving));
-        }
     }
 
-    private CriterionCompiler(HerdDays days, Rulebook rulebook, Bars? bars)
+    private CriterionCompiler(HerdDays days, Rulebook rulebook, SaidAlike? alike, Bars? bars)
     {
-        _days = days;
+        (_days, _rulebook) = (days, rulebook);
         _programme = rulebook.Programme;
         _calving = rulebook.Vocabulary.Calving?.Id;
         _bars = bars;
         _defines = new DefineCriterion[rulebook.Defines.Length];
-        var alike = new SaidAlike(rulebook);
-        _shared = new SharedConditions(alike);
-        for (var i = 0; i < _defines.Length; i++)
-        {
-            var define = rulebook.Defines[i];
-            var same = alike.Define(i);
-            _defines[i] = same < i ? _defines[same] : new DefineCriterion(define.Name, define.IsBroken ? BrokenCriterion.Instance : Compile(define.Condition));
-        }
+        _alike = alike;
+        _shared = alike is null ? null : new SharedConditions(alike);
     }
 
-    /// <summary>The same for rules that pass what is not known; null where no rule does.</summary>
-    public CriterionCompiler? ForPassing { get; }
+    /// <summary>The same for rules that pass what is not known.</summary>
+    public CriterionCompiler ForPassing => _forPassing ??= new CriterionCompiler(_days, _rulebook, _alike, new Bars(_days, _calving));
 
     /// <summary>The criterion for a sort of animal; null for everyone.</summary>
     public Criterion? Compile(Audience audience, NamedCondition? named) => audience switch
@@ -52,7 +48,8 @@ internal sealed class CriterionCompiler
     };
 
     /// <summary>The criterion for what a safety rule needs: the floor asks much of it again.</summary>
-    public Criterion CompileShared(Condition condition) => condition is BrokenCondition ? BrokenCriterion.Instance : _shared.Of(condition, Compile);
+    public Criterion CompileShared(Condition condition) =>
+        condition is BrokenCondition ? BrokenCriterion.Instance : _shared?.Of(condition, Compile) ?? Compile(condition);
 
     /// <summary>The criterion for a condition.</summary>
     public Criterion Compile(Condition condition) => condition is NamedCondition or ListCondition or BrokenCondition || NamesAnUnsetDate(condition)
@@ -89,13 +86,21 @@ internal sealed class CriterionCompiler
         SpellCondition spell => new SpellCriterion(_days, spell, Compile(spell.Windows)),
         StandingCondition standing => new StandingCriterion(
             _days, standing, new HerdmateDays(_days, standing.Fact, standing.Group, _calving)),
-        NamedCondition { Not: true } named => new NotCriterion(_defines[named.Index]),
-        NamedCondition named => _defines[named.Index],
+        NamedCondition { Not: true } named => new NotCriterion(Define(named.Index)),
+        NamedCondition named => Define(named.Index),
         ListCondition { Kind: ListKind.NoneOf } list => new NotCriterion(new ListCriterion(Compile(list.Items), list.AtLeast)),
         ListCondition list => new ListCriterion(Compile(list.Items), list.AtLeast),
         BrokenCondition => BrokenCriterion.Instance,
         _ => throw MissingKind.Of(condition, nameof(CriterionCompiler)),
     };
+
+    /// <summary>A define, made ready when it is first spoken of; one for all that say the same.</summary>
+    private DefineCriterion Define(int index)
+    {
+        var place = _alike?.Define(index) ?? index;
+        var define = _rulebook.Defines[place];
+        return _defines[place] ??= new DefineCriterion(define.Name, define.IsBroken ? BrokenCriterion.Instance : Compile(define.Condition));
+    }
 
     /// <summary>A date that this programme does not set: the condition can be read, but not judged.</summary>
     private bool NamesAnUnsetDate(Condition condition) => new ConditionParts(condition).Dates.Any(date => DayOf(date) is null);

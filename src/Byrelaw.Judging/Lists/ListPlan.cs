@@ -35,7 +35,7 @@ internal sealed class ListPlan
     /// <summary>One rule, ready to be asked.</summary>
     public static RuleCriterion Compile(Rule rule, CriterionCompiler compiler, HerdDays days, Rulebook rulebook, Choice choice)
     {
-        compiler = rule.IfNotKnown == IfNotKnown.Pass ? compiler.ForPassing! : compiler;
+        compiler = rule.IfNotKnown == IfNotKnown.Pass ? compiler.ForPassing : compiler;
         return new RuleCriterion(
             rule,
             compiler.Compile(rule.Audience, rule.AppliesTo),

@@ -17,15 +17,25 @@ internal sealed class Ladder
         var together = new ListCriterion([.. still], still.Count);
         _still = new Concluder([.. still], together, days);
         var remembered = new RememberedCriterion(together, days);
+        var now = moving.Where(rule => rule.Rule.IsSafety).ToDictionary(rule => rule.Rule.Name, rule => new RememberedCriterion(rule, days));
+
+        // Only the rules that the number moves are made ready anew for each value.
+        var names = moving.Select(rule => rule.Rule.Name).ToHashSet();
+        rulebook = rulebook with { Rules = [.. rulebook.Rules.Where(rule => names.Contains(rule.Name))] };
         _make = value =>
         {
             var changed = rulebook.With(number, value);
-            var compiler = new CriterionCompiler(judge.Days, changed);
+            var compiler = new CriterionCompiler(judge.Days, changed, isShared: false);
             Criterion[] criteria =
             [
                 remembered,
-                .. moving.Select(rule => ListPlan.Compile(changed.Rules.First(other => other.Name == rule.Rule.Name), compiler, judge.Days, changed, choice)),
+                .. moving.Select(rule => Moved(changed.Rules.First(other => other.Name == rule.Rule.Name))),
             ];
+
+            // What a safety rule asks now it asks at every value: that is worked out once for each animal.
+            Criterion Moved(Rule rule) => rule.Besides is { IsTried: true } tried
+                ? new ListCriterion([now[rule.Name], ListPlan.Compile(rule with { Needs = tried.Here, Besides = null }, compiler, judge.Days, changed, choice)], 2)
+                : ListPlan.Compile(rule, compiler, judge.Days, changed, choice);
 
             // Whoever gets here is not barred by any of what stands still.
             return new Concluder(criteria, new ListCriterion(criteria, criteria.Length), days, turning: 1);

@@ -16,7 +16,7 @@ internal static class LayerWords
     /// <summary>One version in a sentence.</summary>
     public static string Sentence(string name, NumberVersion version, RuleNumber number)
     {
-        var value = version.Value is { } found ? NumberWords.Value(number, (decimal)found) : $"asks for something else, “{ConditionWords.Of(version.Rule.Needs)}”";
+        var value = version.Value is { } found ? NumberWords.Value(number, (decimal)found) : $"asks for something else, “{ConditionWords.Of(version.Rule.Shown)}”";
         var agreed = LocalPractice.Agreed(version.Rule.Agreement);
         var source = version.Rule.Source is { } cited && cited != version.Rule.Before?.Source ? $" Source: {Phrases.Stop(cited)}" : "";
         var whose = name is "base" ? "The base" : name is "this farm" ? "This farm" : $"The layer {name}";

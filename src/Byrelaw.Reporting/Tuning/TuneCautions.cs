@@ -8,7 +8,7 @@ internal static class TuneCautions
         "This page recommends nothing: it counts. These are paper answers; a changed rule is agreed by those who answer for the animals, a licensed vet among them, before anyone acts on it.";
 
     private const string Safety =
-        "Among the rules that this number moves is a safety rule: it stands between an animal and harm. Loosening it lets in animals of which nobody has shown that they are safe; that is for a licensed vet to judge, for each animal, with a hand on her.";
+        "A safety rule hangs on this number too. It goes on asking what it asks now, whatever value is looked at: only a stricter one moves it, and no text loosens it.";
 
     private const string Disease =
         "Disease, or a pregnancy, may hang on what this number moves. More animals let in may mean more that are ill, that carry something or that are in calf: ask a licensed vet before loosening it.";
@@ -30,7 +30,8 @@ internal static class TuneCautions
         {
             cautions.Add(Safety);
         }
-        else if (conditions.Exists(HangsOnHealth))
+
+        if (conditions.Exists(HangsOnHealth))
         {
             cautions.Add(Disease);
         }

@@ -17,7 +17,7 @@ internal static class TuneHead
     public static string Asks(RuleTuning tuned)
     {
         var audience = RuleWords.Audience(tuned.Rule);
-        return $"Asks for: {ConditionWords.Of(tuned.Rule.Needs)}{(audience.Length == 0 ? "" : $", {audience}")}.";
+        return $"Asks for: {ConditionWords.Of(tuned.Rule.Shown)}{(audience.Length == 0 ? "" : $", {audience}")}.{(tuned.Rule.IsSafety ? " It is a safety rule: no value makes it ask less than it does now." : "")}";
     }
 
     /// <summary>Where the number stands and which other rules it moves; empty where it stands in the rule itself.</summary>

@@ -29,7 +29,7 @@ public sealed record LinesToWrite(SourceSpan? In, ImmutableArray<string> Lines)
             return IsOwn(rulebook, define.Span) ? new LinesToWrite(define.Span, Split(RuleText.Condition("", condition))) : OwnDefine(rulebook, place, condition);
         }
 
-        var needs = RuleText.Condition("needs ", NumbersOfRule.With(number.Rule.Needs, number, value));
+        var needs = RuleText.Condition("needs ", NumbersOfRule.With(number.Rule.Stated, number, value));
         return IsOwn(rulebook, number.Rule.Span)
             ? new LinesToWrite(number.Rule.Span, Split(needs))
             : new LinesToWrite(null, Change(number.Rule.Name, [needs]));
@@ -50,12 +50,18 @@ public sealed record LinesToWrite(SourceSpan? In, ImmutableArray<string> Lines)
         foreach (var rule in rulebook.Rules)
         {
             var (speaks, isFor) = (MovedBy.Speaks(rule.Needs, moved), rule.AppliesTo is { } named && moved.Contains(named.Index));
+            if (rule.IsSafety)
+            {
+                // A change of it only adds, so one that asks less says nothing.
+                (speaks, isFor) = (speaks && !TriedRule.AsksNoMore(rule, rulebook, rulebook with { Defines = rulebook.Defines.SetItem(place, rulebook.Defines[place] with { Condition = condition }) }), false);
+            }
+
             if (speaks || isFor)
             {
                 string?[] lines =
                 [
                     isFor ? $"applies to {NameText.Exact(names[rule.AppliesTo!.Index])}" : null,
-                    speaks ? RuleText.Condition("needs ", Renamed(rule.Needs, names)) : null,
+                    speaks ? RuleText.Condition("needs ", Renamed(rule.Stated, names)) : null,
                 ];
                 blocks.Add(Change(rule.Name, lines.OfType<string>()));
             }

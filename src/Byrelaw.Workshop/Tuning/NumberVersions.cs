@@ -15,7 +15,7 @@ public static class NumberVersions
         var versions = ImmutableArray.CreateBuilder<NumberVersion>();
         for (var version = number.Define is null ? number.Rule : null; version is not null; version = version.Before)
         {
-            versions.Add(new NumberVersion(version, ValueIn(version.Needs, number)));
+            versions.Add(new NumberVersion(version, ValueIn(version.Stated, number)));
         }
 
         return versions.ToImmutable();

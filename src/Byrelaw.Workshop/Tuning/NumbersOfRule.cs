@@ -12,7 +12,7 @@ public static class NumbersOfRule
         ArgumentNullException.ThrowIfNull(rule);
         var found = new List<RuleNumber>();
         var seen = new HashSet<int>();
-        Walk(rule.Needs, [], null);
+        Walk(rule.Stated, [], null);
         if (rule.AppliesTo is { } named)
         {
             Walk(named, [], null);
@@ -40,7 +40,7 @@ public static class NumbersOfRule
         }
     }
 
-    /// <summary>The rulebook with another value in a number's place, whatever stands there now.</summary>
+    /// <summary>The rulebook with another value in a number's place, whatever stands there now. Safety rules go on asking what they ask: no number loosens one.</summary>
     /// <param name="rulebook">The one the number was found in, or one made from it by this method.</param>
     /// <param name="number">Which number.</param>
     /// <param name="value">In the number's unit; whole for times and counts.</param>
@@ -51,12 +51,17 @@ public static class NumbersOfRule
         if (number.Define is { } index)
         {
             var define = rulebook.Defines[index];
-            return rulebook with { Defines = rulebook.Defines.SetItem(index, define with { Condition = With(define.Condition, number, value) }) };
+            var moved = MovedBy.Defines(rulebook, index);
+            return rulebook with
+            {
+                Defines = rulebook.Defines.SetItem(index, define with { Condition = With(define.Condition, number, value) }),
+                Rules = [.. rulebook.Rules.Select(rule => rule.IsSafety ? TriedRule.Moved(rule, moved, rulebook) : rule)],
+            };
         }
 
         return rulebook with
         {
-            Rules = [.. rulebook.Rules.Select(rule => rule.Name == number.Rule.Name ? rule with { Needs = With(rule.Needs, number, value) } : rule)],
+            Rules = [.. rulebook.Rules.Select(rule => rule.Name != number.Rule.Name ? rule : TriedRule.Asking(rule, With(rule.Stated, number, value), rulebook))],
         };
     }
 
