@@ -5,6 +5,9 @@ namespace Byrelaw.Records.Suggesting;
 /// </summary>
 internal sealed class AnimalColumns
 {
+    /// <summary>So many columns are shown to choose from.</summary>
+    private const int Most = 4;
+
     private readonly IReadOnlyList<SuggestedFile> _files;
     private readonly HeadingMeanings _meanings;
     private readonly List<(SuggestedFile File, ColumnProfile Column)> _keys;
@@ -16,58 +19,62 @@ internal sealed class AnimalColumns
         _keys = [.. files.SelectMany(file => file.Columns.Where(column => column.AreAllDifferent && column.Filled == file.Table.Rows.Count && !column.HoldsDates), (file, column) => (file, column))];
     }
 
-    /// <summary>The column of a file; null where none can be found.</summary>
-    public AnimalColumn? Of(SuggestedFile file)
+    /// <summary>The columns of a file that may be it, the likeliest first: one where nothing else can be meant, none where none can be found.</summary>
+    public IReadOnlyList<AnimalColumn> In(SuggestedFile file)
     {
         var named = file.Columns.Where(column => _meanings.IsHeaded(column, "animal")).ToList();
         var repeated = Repeated(file);
         if (named is [var only] && (repeated.Count == 0 || repeated.Exists(one => one.Column == only)))
         {
-            var numbers = $"{only.Texts.Count} different";
-            return new AnimalColumn(only, IsByIdentity: false, IsSure: true, repeated.Count == 0 ? numbers : $"{numbers}; every number of {Others(repeated, only)} is here");
+            return [Column(only, repeated, isByIdentity: false, isSure: true)];
         }
 
         if (repeated.Count == 0)
         {
-            return named.Count == 0 ? null : new AnimalColumn(named[0], false, IsSure: false, $"{named[0].Texts.Count} different");
+            return [.. named.Select(column => Column(column, repeated, isByIdentity: false, isSure: false))];
         }
 
-        var found = repeated.FirstOrDefault(one => !_meanings.IsIdentity(one.Column));
-        var column = found.Column ?? repeated[0].Column;
-        var isByIdentity = _meanings.IsIdentity(column) || _meanings.IsIdentity(repeated.First(one => one.Column == column).Key);
-        return new AnimalColumn(column, isByIdentity && file.Columns.All(other => !_meanings.IsHeaded(other, "animal")), repeated.DistinctBy(one => one.Column).Count() == 1 || isByIdentity,
-            $"{column.Texts.Count} different; the numbers stand in {Others(repeated, column)} too");
+        var all = repeated.Select(one => one.Column).Distinct().OrderByDescending(column => column.Texts.Count).ToList();
+        var own = all.FindAll(column => !IsByIdentity(column, repeated));
+        var likely = own.Count > 0 ? own : all;
+        var isSure = likely.Count == 1 && repeated.Exists(one => one.Column == likely[0] && one.IsWhole);
+        return [.. likely.Take(Most).Select(column => Column(column, repeated, IsByIdentity(column, repeated), isSure))];
     }
 
-    /// <summary>Columns of a file whose texts are those of a column of different numbers in another file, or the other way round.</summary>
-    private List<(ColumnProfile Column, SuggestedFile Other, ColumnProfile Key)> Repeated(SuggestedFile file)
+    private static AnimalColumn Column(ColumnProfile column, List<Repetition> repeated, bool isByIdentity, bool isSure)
     {
-        var found = new List<(ColumnProfile, SuggestedFile, ColumnProfile)>();
+        var others = repeated.Where(one => one.Column == column).Select(one => one.Other.Name).Distinct().ToList();
+        return new AnimalColumn(column, isByIdentity, isSure, $"{column.Texts.Count} different{(others.Count == 0 ? "" : $"; its numbers stand in {Phrases.And(others)} too")}");
+    }
+
+    private bool IsByIdentity(ColumnProfile column, List<Repetition> repeated) =>
+        _meanings.IsIdentity(column) || repeated.Exists(one => one.Column == column && _meanings.IsIdentity(one.Key));
+
+    /// <summary>Columns of a file whose texts are those of a column of different numbers in another file, or the other way round.</summary>
+    private List<Repetition> Repeated(SuggestedFile file)
+    {
+        var found = new List<Repetition>();
         foreach (var (holder, key) in _keys)
         {
-            if (holder != file)
+            foreach (var (other, column) in holder == file ? ColumnsOf(_files.Where(other => other != file)) : ColumnsOf([file]))
             {
-                found.AddRange(file.Columns.Where(column => !column.HoldsDates && AreOf(column, key)).Select(column => (column, holder, key)));
-                continue;
+                var shared = column.Texts.Keys.Count(key.Texts.ContainsKey);
+                if (shared >= 2 && 2 * shared >= column.Texts.Count && column.Texts.Keys.Any(text => text.Any(char.IsAsciiDigit)))
+                {
+                    found.Add(new Repetition(holder == file ? key : column, holder == file ? other : holder, key, IsWhole: 10 * shared >= 9 * column.Texts.Count));
+                }
             }
-
-            found.AddRange(from other in _files
-                           where other != file
-                           from column in other.Columns
-                           where !column.HoldsDates && AreOf(column, key)
-                           select (key, other, key));
         }
 
         return found;
     }
 
-    /// <summary>Whether the texts of a column are those of another: nine of ten, and more than a few.</summary>
-    private static bool AreOf(ColumnProfile column, ColumnProfile key)
-    {
-        var shared = column.Texts.Keys.Count(key.Texts.ContainsKey);
-        return shared >= 2 && 10 * shared >= 9 * column.Texts.Count && column.Texts.Keys.Any(text => text.Any(char.IsAsciiDigit));
-    }
+    private static IEnumerable<(SuggestedFile File, ColumnProfile Column)> ColumnsOf(IEnumerable<SuggestedFile> files) =>
+        files.SelectMany(file => file.Columns.Where(column => !column.HoldsDates), (file, column) => (file, column));
 
-    private static string Others(List<(ColumnProfile Column, SuggestedFile Other, ColumnProfile Key)> repeated, ColumnProfile column) =>
-        Phrases.And([.. repeated.Where(one => one.Column == column).Select(one => one.Other.Name).Distinct()]);
+    /// <param name="Column">The column of the file that is looked at.</param>
+    /// <param name="Other">The file with the same numbers.</param>
+    /// <param name="Key">The column, in either, of which no number stands there twice.</param>
+    /// <param name="IsWhole">Whether nine of ten numbers are the same; else half of them are.</param>
+    private sealed record Repetition(ColumnProfile Column, SuggestedFile Other, ColumnProfile Key, bool IsWhole);
 }

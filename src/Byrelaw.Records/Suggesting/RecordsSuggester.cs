@@ -52,7 +52,7 @@ public static class RecordsSuggester
         var animals = new AnimalColumns(files, meanings);
         foreach (var file in files)
         {
-            foreach (var line in new SourceSuggestion(file, animals.Of(file), meanings).Lines())
+            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings).Lines())
             {
                 yield return line;
             }

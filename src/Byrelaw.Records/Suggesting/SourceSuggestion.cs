@@ -3,10 +3,12 @@ using Byrelaw.Language.Canonical;
 namespace Byrelaw.Records.Suggesting;
 
 /// <summary>The lines of one file: its <c>from</c> line and those below.</summary>
-internal sealed class SourceSuggestion(SuggestedFile file, AnimalColumn? animal, HeadingMeanings meanings)
+internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalColumn> animals, HeadingMeanings meanings)
 {
     private const int FromIndent = 2;
     private const int Indent = 4;
+
+    private readonly AnimalColumn? _animal = animals.Count == 0 ? null : animals[0];
 
     /// <summary>All of them, in the order in which a person reads them.</summary>
     public IEnumerable<SuggestedLine> Lines()
@@ -22,7 +24,7 @@ internal sealed class SourceSuggestion(SuggestedFile file, AnimalColumn? animal,
         }
 
         foreach (var line in (rows ?? (HasDate() ? SourceRows.Events : SourceRows.Animals)) == SourceRows.Animals
-            ? new AnimalLines(file, animal, meanings).Make() : new EventLines(file, animal, meanings).Make())
+            ? new AnimalLines(file, _animal, meanings).Make() : new EventLines(file, _animal, meanings).Make())
         {
             yield return line;
         }
@@ -30,18 +32,19 @@ internal sealed class SourceSuggestion(SuggestedFile file, AnimalColumn? animal,
 
     private IEnumerable<SuggestedLine> Animal()
     {
-        if (animal is null)
+        if (animals.Count == 0)
         {
             return file.Columns.Where(column => column.Heading.Length > 0 && !column.HoldsDates).Take(4)
                 .Select(column => new SuggestedLine(Indent, $"animal in {NameText.Text(column.Heading)}", IsOpen: true, $"{column.Texts.Count} different"));
         }
 
-        var identity = animal.IsByIdentity ? meanings.Vocabulary.Facts.FirstOrDefault(fact => fact.Type == FactType.Identity) : null;
-        return [new SuggestedLine(Indent, $"animal in {NameText.Text(animal.Column.Heading)}{(identity is null ? "" : $", by {NameText.Exact(identity.Name)}")}", !animal.IsSure, animal.Remark)];
+        var identity = meanings.Vocabulary.Facts.FirstOrDefault(fact => fact.Type == FactType.Identity);
+        return animals.Select(animal => new SuggestedLine(
+            Indent, $"animal in {NameText.Text(animal.Column.Heading)}{(identity is null || !animal.IsByIdentity ? "" : $", by {NameText.Exact(identity.Name)}")}", !animal.IsSure, animal.Remark));
     }
 
     /// <summary>What a row is about; null where nobody can tell.</summary>
-    private SourceRows? Rows() => animal switch
+    private SourceRows? Rows() => _animal switch
     {
         null => null,
         { Column.AreAllDifferent: false } => HasDate() ? SourceRows.Events : null,

@@ -69,6 +69,15 @@ public sealed class SuggesterTests
         string.Join(',', Abbreviations.KindsFor(text, Base()).Select(kind => kind.Name)).ShouldBe(wanted);
 
     [Fact]
+    public void Where_two_columns_may_name_the_animal_a_person_chooses()
+    {
+        var lines = Lines(
+            ("cows.csv", "id,born\nF1,2020-01-09\nF2,2020-02-09\nF3,2020-03-09\nF4,2020-03-10\n"),
+            ("services.csv", "farm,beast,day\nF1,F2,2026-03-01\nF1,F3,2026-03-02\nF2,F2,2026-03-02\nF2,F4,2026-03-09\n"));
+        lines.Where(line => line.Contains("animal in", StringComparison.Ordinal)).ShouldBe(["animal in \"id\"", "# ? animal in \"beast\"", "# ? animal in \"farm\""]);
+    }
+
+    [Fact]
     public void What_cannot_be_read_is_named_and_the_rest_is_suggested()
     {
         var text = Suggest(("herd.xlsx", [0x50, 0x4B, 3, 4]), ("empty.csv", []), ("book.csv", Bytes("Date,Cow,Event\n2026-03-01,1,heat\n2026-03-02,1,heat\n")));
