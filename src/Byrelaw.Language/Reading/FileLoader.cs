@@ -100,8 +100,7 @@ internal sealed class FileLoader
             file.Problems.Add(BaseProblems.NoEdition(written.EditionAt, written.Name, edition));
         }
 
-        var other = editions.FirstOrDefault(one => one != edition && _byPath.ContainsKey(BaseEditions.Path(one, written.Name)));
-        Take(file, written.At, other == 0 ? Find(BaseEditions.Path(edition, written.Name), written.At) : (null, BaseProblems.TwoEditions(written.At, written.Name, other)));
+        Take(file, written.At, Find(BaseEditions.Path(edition, written.Name), written.At));
     }
 
     private void Take(RuleFile file, SourceSpan at, (RuleFile? Used, Diagnostic? Problem) found)

@@ -14,7 +14,7 @@ internal static class KindAdvice
     /// <param name="hinted">Kinds that it may mean, by the hints of the vocabulary.</param>
     public static string InRules(string word, string? nearest, IReadOnlyList<string> hinted) => hinted.Count > 0
         ? $"if it means {Phrases.Or(hinted)}, say so: {Phrases.Or([.. hinted.Select(kind => $"`call {NameText.Exact(kind)} also {NameText.Exact(word)}`")])}"
-        : $"{(nearest is null ? "" : $"perhaps `{nearest}` is meant; else ")}give a kind that is declared this name too, such as `call lameness also {NameText.Exact(word)}`; "
+        : $"{(nearest is null ? "" : $"perhaps `{nearest}` is meant; else ")}give a kind that is declared this name too, such as `call {NameText.Exact(nearest ?? "lameness")} also {NameText.Exact(word)}`; "
             + $"where no rule needs it, declare it, such as `event {NameText.Exact(word)}`, or pass over it with `leave out {NameText.Exact(word)}` under `records`";
 
     /// <summary>What to write below the column of a farm's own file.</summary>

@@ -18,7 +18,4 @@ internal static class BaseProblems
         "B0011", at, $"this does not say which edition of {Quoted.Of(name)}", $"edition {newest}, the newest, is read, and another one once there is a newer",
         $"write `use base {name} edition {newest}`: an edition never changes, so what it answers stays the same")
         .Or(new Proposal(at, $" edition {newest}"));
-
-    public static Diagnostic TwoEditions(SourceSpan at, string name, int other) => Problem.Error(
-        "B0012", at, $"edition {other} of {Quoted.Of(name)} is used already", "one edition of a file is used, by all files of a programme", "write the same edition everywhere");
 }
