@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Causes;
+
 namespace Byrelaw.Cli;
 
 /// <summary>Collects the problems of a run and prints each once, in the one form.</summary>
@@ -6,6 +8,8 @@ public sealed class Problems
     private readonly List<Diagnostic> _all = [];
     private readonly HashSet<Diagnostic> _seen = [];
     private readonly Dictionary<Diagnostic, string> _below = [];
+    private readonly HashSet<Diagnostic> _ofRows = [];
+    private IReadOnlyList<ProblemCause> _causes = [];
 
     /// <summary>All of them, in the order they were found.</summary>
     public IReadOnlyList<Diagnostic> All => _all;
@@ -26,10 +30,18 @@ public sealed class Problems
         _below[problem] = below;
     }
 
-    /// <summary>Prints them all; to whoever watches, also where to learn more.</summary>
+    /// <summary>Brings the problems of rows of the records together, by their cause; they are printed last.</summary>
+    /// <param name="causes">The causes, in the order in which they are told.</param>
+    public void BringTogether(IReadOnlyList<ProblemCause> causes)
+    {
+        _causes = causes;
+        _ofRows.UnionWith(causes.SelectMany(cause => cause.Rows).Select(row => row.Problem));
+    }
+
+    /// <summary>Prints them all, of each cause in the records one; to whoever watches, also where to learn more.</summary>
     public void Print(Doors doors)
     {
-        foreach (var problem in _all)
+        foreach (var problem in _all.Where(problem => !_ofRows.Contains(problem)))
         {
             doors.Err.Write(Coloured(DiagnosticText.Of(problem), problem.Severity, doors.ErrInk));
             doors.Err.Write('\n');
@@ -37,6 +49,17 @@ public sealed class Problems
             {
                 doors.Err.Write($"{below}\n");
             }
+        }
+
+        foreach (var cause in _causes.Take(ProblemCauses.Most))
+        {
+            doors.Err.Write(Coloured(CauseText.Of(cause), cause.First.Severity, doors.ErrInk));
+            doors.Err.Write('\n');
+        }
+
+        if (CauseText.Rest(_causes) is { } rest)
+        {
+            doors.Err.WriteLine($"{rest}.\n");
         }
 
         if (doors.ShowsProgress && _all.Count > 0)
@@ -51,6 +74,7 @@ public sealed class Problems
     {
         var errors = new Problems();
         errors.Add(_all.Where(problem => problem.Severity == Severity.Error));
+        errors.BringTogether([.. _causes.Where(cause => cause.First.Severity == Severity.Error)]);
         errors.Print(doors);
         if (errors.Errors == 0)
         {

@@ -15,6 +15,9 @@ public sealed class Judge
     /// <summary>What the criteria ask of days.</summary>
     internal HerdDays Days => _days;
 
+    /// <summary>The herd that is judged.</summary>
+    public Herd Herd => _days.Herd;
+
     /// <summary>Prepares a rulebook (which must have a programme) and a herd for judging.</summary>
     /// <param name="rulebook">Its vocabulary must be the herd's; read as known on <paramref name="knownOn"/>.</param>
     /// <param name="herd">The records, read as known on <paramref name="knownOn"/> too.</param>

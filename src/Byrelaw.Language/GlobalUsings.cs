@@ -3,6 +3,7 @@ global using System.Collections.Frozen;
 global using System.Collections.Immutable;
 global using System.Globalization;
 global using System.Text;
+global using Byrelaw.Language.BaseRules;
 global using Byrelaw.Language.Binding;
 global using Byrelaw.Language.Binding.Conditions;
 global using Byrelaw.Language.Binding.Plans;

@@ -5,6 +5,7 @@ global using System.Text.Json;
 global using Byrelaw.Disk;
 global using Byrelaw.Judging;
 global using Byrelaw.Judging.Lists;
+global using Byrelaw.Language.BaseRules;
 global using Byrelaw.Language.Diagnostics;
 global using Byrelaw.Language.Reading;
 global using Byrelaw.Language.Rulebooks;

@@ -3,9 +3,9 @@ namespace Byrelaw.Loading;
 /// <summary>Finds the programme's file that a folder of records belongs to: records have no words of their own.</summary>
 public static class ProgrammeOf
 {
-    /// <summary>The one rule file in the folder or the one above whose <c>records</c> line names the folder.</summary>
-    /// <exception cref="CannotDoException">There is none, or there are several.</exception>
-    public static string Records(string folder, WorkFolder work)
+    /// <summary>The one rule file in the folder or the one above whose <c>records</c> line names the folder; null where there is none.</summary>
+    /// <exception cref="CannotDoException">There are several.</exception>
+    public static string? Records(string folder, WorkFolder work)
     {
         var wanted = Path.TrimEndingDirectorySeparator(folder);
         string?[] places = [wanted, Path.GetDirectoryName(wanted)];
@@ -13,9 +13,8 @@ public static class ProgrammeOf
             .Where(file => RecordsOf(file, work) == wanted).ToList();
         return found.Count switch
         {
+            0 => null,
             1 => found[0],
-            0 => throw new CannotDoException($"no programme's file in {work.Show(wanted)} or above it has a line: records \"{Path.GetFileName(wanted)}\"; "
-                + "name the programme with --rules FILE, so that the words of the records are known"),
             _ => throw new CannotDoException($"several programmes use these records: {string.Join(", ", found.Select(work.Show))}; choose one with --rules FILE"),
         };
     }

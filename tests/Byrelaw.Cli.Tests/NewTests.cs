@@ -76,7 +76,38 @@ public sealed class NewTests : IDisposable
         run.Code.ShouldBe(ExitCode.Done, run.Err);
     }
 
-    /// <summary>The programme's text with the way to the base rules, which differs from machine to machine, made short.</summary>
-    private string Programme(string folder) =>
-        System.Text.RegularExpressions.Regex.Replace(File.ReadAllText(_farm.At($"{folder}/programme.byre")), "\"[./]*[^\"]*rulesets/", "\"RULESETS/");
+    [Fact]
+    public void From_a_farms_own_files_it_judges_at_once_and_asks_about_what_nobody_said()
+    {
+        Directory.CreateDirectory(_farm.At("export/lab"));
+        _farm.Write("export/cows.csv", "Line No;DOB;Calved\n301;09/02/2020;02/08/2026\n302;17/08/2021;11/08/2026\n303;20/03/2021;25/07/2026\n");
+        _farm.Write("export/diary.csv", "Date;Line No;Code\n20/08/2026;301;AI\n29/08/2026;302;lameness\n29/08/2026;301;LMN\n");
+        _farm.Write("export/lab/blood.csv", "Line No,Sampled,Cu\n301,2026-08-01,11\n302,2026-08-01,12\n");
+        var run = _farm.Run("new", "Stony Field", "--from", "export");
+        run.Code.ShouldBe(ExitCode.Done, run.Err);
+        Snapshot.Verify(run.Out, "from");
+        Snapshot.Verify(Programme("Stony Field"), "from", "byre");
+        File.ReadAllText(_farm.At("Stony Field/records/lab/blood.csv")).ShouldBe(File.ReadAllText(_farm.At("export/lab/blood.csv")));
+
+        // The one line without which nobody is on any list; all else stays open.
+        _farm.Change("Stony Field/programme.byre", "# ? sex is F", "sex is F");
+        _farm.Run("check", "Stony Field/programme.byre").Code.ShouldBe(ExitCode.Bad);
+        var draft = _farm.Run("draft", "Stony Field/programme.byre", "--out", "out");
+        draft.Code.ShouldBe(ExitCode.Bad);
+        JsonDocument.Parse(File.ReadAllText(_farm.At("out/draft.json"))).RootElement.GetProperty("lists").EnumerateArray()
+            .ShouldAllBe(list => list.GetProperty("counts").GetProperty("ready").GetInt32() == 0 && list.GetProperty("counts").GetProperty("on_course").GetInt32() == 0);
+    }
+
+    [Fact]
+    public void From_nothing_nothing_is_made()
+    {
+        _farm.Run("new", "farm", "--from", "nowhere").ShouldBeOneClearLine("no such folder: nowhere");
+        _farm.Run("new", "farm", "--from", "spring.byre").ShouldBeOneClearLine("is a file");
+        Directory.CreateDirectory(_farm.At("empty"));
+        _farm.Run("new", "farm", "--from", "empty").ShouldBeOneClearLine("there is no file in empty");
+        _farm.Run("new", "records/farm", "--from", "records").ShouldBeOneClearLine("would lie in records");
+        Directory.Exists(_farm.At("farm")).ShouldBeFalse();
+    }
+
+    private string Programme(string folder) => File.ReadAllText(_farm.At($"{folder}/programme.byre"));
 }

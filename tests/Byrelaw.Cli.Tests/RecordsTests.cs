@@ -34,11 +34,27 @@ public sealed class RecordsTests : IDisposable
     }
 
     [Fact]
-    public void Without_a_programme_it_says_what_is_missing()
+    public void Without_a_programme_the_base_words_are_those_of_the_records()
     {
         File.Delete(_farm.At("spring.byre"));
-        _farm.Run("records", "records").ShouldBeOneClearLine("--rules FILE");
+        _farm.Run("records", "records").Out.ShouldContain("read with the words of base vocabulary edition 1");
+        File.Move(_farm.At("records/animals.csv"), _farm.At("records/cows.csv"));
+        _farm.Run("records", "records").ShouldBeOneClearLine("byrelaw records records --suggest");
+        File.Move(_farm.At("records/cows.csv"), _farm.At("records/animals.csv"));
         _farm.Run("records", "records", "--rules", "vocabulary.byre").Code.ShouldBe(ExitCode.Done);
+    }
+
+    [Fact]
+    public void Suggested_lines_are_tidy_and_read_the_files()
+    {
+        var run = _farm.Run("records", "records", "--suggest");
+        run.Code.ShouldBe(ExitCode.Done);
+        run.Err.ShouldBeEmpty();
+        Snapshot.Verify(run.Out);
+        _farm.Write("again.byre", "use base vocabulary edition 1\n\n" + run.Out);
+        var tidy = _farm.Run("tidy", "again.byre", "--check");
+        tidy.Code.ShouldBe(ExitCode.Done, tidy.Out);
+        _farm.Run("records", "records", "--rules", "again.byre").Out.ShouldContain("calving ");
     }
 
     [Fact]

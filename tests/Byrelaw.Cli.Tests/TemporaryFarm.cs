@@ -113,6 +113,9 @@ internal sealed class TemporaryFarm : IDisposable
         File.WriteAllText(At(path), text.ReplaceLineEndings("\n"));
     }
 
+    /// <summary>Writes more at the end of a file.</summary>
+    public void Append(string path, string text) => File.AppendAllText(At(path), text);
+
     public void Change(string path, string from, string to)
     {
         var text = File.ReadAllText(At(path));

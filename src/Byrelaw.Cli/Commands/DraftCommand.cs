@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Causes;
+
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw draft PROGRAMME</c>: judges every animal of every list and writes the report.</summary>
@@ -35,6 +37,7 @@ internal static class DraftCommand
 
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
+        problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
             return NotJudged(problems, json, doors);

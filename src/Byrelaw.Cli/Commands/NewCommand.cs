@@ -1,17 +1,22 @@
+using Byrelaw.Language.Rulebooks.Words;
+
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw new FOLDER</c>: starts a farm's folder. Never overwrites anything.</summary>
 internal static class NewCommand
 {
+    private const string Records = "records";
+
     public static Command Make(Doors doors)
     {
         var folder = new Argument<string>("FOLDER") { Description = "A new or empty folder." };
-        var command = new Command("new", "Start a farm's folder: a programme to fill in, the records' headings, the base rules by reference.") { folder };
-        command.SetAction(parsed => Run(parsed.GetValue(folder)!, doors));
+        var from = new Option<string?>("--from") { Description = "A folder with the farm's own files: they are copied, and the lines that read them are suggested.", HelpName = "EXPORT" };
+        var command = new Command("new", "Start a farm's folder: a programme to fill in, the records' headings or the farm's own files, the base rules by edition.") { folder, from };
+        command.SetAction(parsed => Run(parsed.GetValue(folder)!, parsed.GetValue(from), doors));
         return command;
     }
 
-    private static int Run(string folder, Doors doors)
+    private static int Run(string folder, string? from, Doors doors)
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
@@ -21,21 +26,38 @@ internal static class NewCommand
         var target = Path.TrimEndingDirectorySeparator(doors.Full(folder));
         LeftOvers.ClearBeside(target);
         Refuse(target, folder);
-        var rulesets = RulesetsFolder.Find(target);
-        var way = rulesets is null ? $"../{RulesetsFolder.Name}" : Path.GetRelativePath(target, rulesets).Replace(Path.DirectorySeparatorChar, '/');
-        var name = PlainText.Clean(Path.GetFileName(target));
-        var files = NewFarm.Files(name.Length == 0 ? "Our programme" : name, way, NewFarm.FactsOf(rulesets, doors));
+        var name = PlainText.Clean(Path.GetFileName(target)) is { Length: > 0 } named ? named : "Our programme";
+        var baseWords = BaseWords.Read(doors).Rulebook;
+        var files = from is null ? [.. NewFarm.Files(name, NewFarm.FactsOf(baseWords)).Select(file => (file.Path, Encoding.UTF8.GetBytes(file.Text.ReplaceLineEndings("\n"))))]
+            : FromExport(name, Export(from, target, doors), baseWords.Vocabulary, doors);
         WholeFolder.Write(target, (there, fresh) =>
         {
             // Somebody may have put files there while this run waited for its turn.
             Refuse(there, folder);
-            foreach (var (path, text) in files)
+            foreach (var (path, bytes) in files)
             {
-                WholeFolder.Put(fresh, path, Encoding.UTF8.GetBytes(text.ReplaceLineEndings("\n")));
+                WholeFolder.Put(fresh, path, bytes);
             }
         });
-        Say(target, rulesets is not null, doors);
+        Say(target, isFromFiles: from is not null, doors);
         return ExitCode.Done;
+    }
+
+    /// <summary>The programme that reads a farm's own files, and a copy of them.</summary>
+    private static List<(string Path, byte[] Bytes)> FromExport(string name, string export, Vocabulary vocabulary, Doors doors)
+    {
+        var files = SuggestedRecords.FilesIn(export).Select(path => ($"{Records}/{SuggestedRecords.Relative(export, path)}", RegularFile.Read(path)!)).ToList();
+        var programme = NewFarm.ProgrammeFrom(name, SuggestedRecords.Of(export, Records, vocabulary, doors.Today), doors.Today);
+        return [(NewFarm.Programme, Encoding.UTF8.GetBytes(programme.ReplaceLineEndings("\n"))), .. files];
+    }
+
+    private static string Export(string from, string target, Doors doors)
+    {
+        var full = Path.TrimEndingDirectorySeparator(doors.Full(from));
+        return File.Exists(full) ? throw new CannotDoException($"{from} is a file; give the folder that it lies in")
+            : !Directory.Exists(full) ? throw new CannotDoException($"no such folder: {from}")
+            : target == full || target.StartsWith(full + Path.DirectorySeparatorChar, StringComparison.Ordinal) ? throw new CannotDoException($"the new folder would lie in {from}, whose files it copies; give another one")
+            : SuggestedRecords.FilesIn(full).Any() ? full : throw new CannotDoException($"there is no file in {from}");
     }
 
     private static void Refuse(string target, string shown)
@@ -51,21 +73,27 @@ internal static class NewCommand
         }
     }
 
-    private static void Say(string target, bool foundRules, Doors doors)
+    private static void Say(string target, bool isFromFiles, Doors doors)
     {
         var shown = doors.Show(target);
-        var lines = File.ReadLines(Path.Combine(target, NewFarm.Programme)).Select((text, i) => (text, Line: i + 1))
-            .Where(line => line.text.Contains(NewFarm.FillIn, StringComparison.Ordinal) && !line.text.TrimStart().StartsWith('#')).Select(line => $"{line.Line}").ToList();
-        doors.Out.WriteLine($"{shown} is ready to fill in:");
-        doors.Out.WriteLine($"  {shown}/{NewFarm.Programme}: a date for every {NewFarm.FillIn} (lines {Phrases.And(lines)})");
-        doors.Out.WriteLine($"  {shown}/records/animals.csv: one line an animal");
-        doors.Out.WriteLine($"  {shown}/records/events.csv: one line for each thing that happened, was measured or was tested");
-        if (!foundRules)
+        var file = $"{shown}/{NewFarm.Programme}";
+        var quoted = file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file;
+        var lines = File.ReadLines(Path.Combine(target, NewFarm.Programme)).Select((text, i) => (Text: text.TrimStart(), Line: i + 1)).ToList();
+        if (isFromFiles)
         {
-            doors.Out.WriteLine($"The shared base rules were not found beside the program: put the way to their folder into the use lines of {NewFarm.Programme}.");
+            var waiting = lines.Count(line => line.Text.StartsWith("# ? ", StringComparison.Ordinal));
+            doors.Out.WriteLine($"{shown} is ready: your files lie in {shown}/{Records}, and {file} reads them.");
+            doors.Out.WriteLine($"  {Numbers.Count(waiting, "line", "lines")} behind `# ?` in {file} {(waiting == 1 ? "waits" : "wait")} for you to choose; until then the lists ask about what they would say");
+            doors.Out.WriteLine($"Then: byrelaw records {(shown.Contains(' ', StringComparison.Ordinal) ? $"\"{shown}/{Records}\"" : $"{shown}/{Records}")}");
+            doors.Out.WriteLine($"and:  byrelaw draft {quoted}");
+            return;
         }
 
-        var file = $"{shown}/{NewFarm.Programme}";
-        doors.Out.WriteLine($"Then: byrelaw check {(file.Contains(' ', StringComparison.Ordinal) ? $"\"{file}\"" : file)}");
+        var open = lines.Where(line => line.Text.Contains(NewFarm.FillIn, StringComparison.Ordinal) && !line.Text.StartsWith('#')).Select(line => $"{line.Line}").ToList();
+        doors.Out.WriteLine($"{shown} is ready to fill in:");
+        doors.Out.WriteLine($"  {file}: a date for every {NewFarm.FillIn} (lines {Phrases.And(open)})");
+        doors.Out.WriteLine($"  {shown}/{Records}/animals.csv: one line an animal");
+        doors.Out.WriteLine($"  {shown}/{Records}/events.csv: one line for each thing that happened, was measured or was tested");
+        doors.Out.WriteLine($"Then: byrelaw check {quoted}");
     }
 }

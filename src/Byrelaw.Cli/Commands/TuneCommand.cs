@@ -1,3 +1,4 @@
+using Byrelaw.Reporting.Causes;
 using Byrelaw.Judging.Tuning;
 using Byrelaw.Reporting.Tuning;
 
@@ -34,6 +35,7 @@ internal static class TuneCommand
 
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, null, doors.Folder, problems.Add, doors.Today);
+        problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null || loaded.Reading.HasErrors)
         {
             problems.Print(doors);

@@ -10,12 +10,13 @@ internal static class VerifyCommand
         var report = new Argument<string>("REPORT") { Description = "The folder of a draft, or a file in it." };
         var programme = new Option<string?>("--programme") { Description = "Where the programme's file is now, if it has moved.", HelpName = "FILE" };
         var rules = new Option<string?>("--rules") { Description = "Judge by the rules of this pack.", HelpName = "FILE.pack" };
-        var command = new Command("verify", "Judge what a kept report was drawn up from again, and say whether the answers are the same.") { report, programme, rules };
-        command.SetAction(parsed => Run(parsed.GetValue(report)!, parsed.GetValue(programme), parsed.GetValue(rules), doors));
+        var format = SharedOptions.Format();
+        var command = new Command("verify", "Judge what a kept report was drawn up from again, and say whether the answers are the same.") { report, programme, rules, format };
+        command.SetAction(parsed => Run(parsed.GetValue(report)!, parsed.GetValue(programme), parsed.GetValue(rules), parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string report, string? programme, string? rules, Doors doors)
+    private static int Run(string report, string? programme, string? rules, bool json, Doors doors)
     {
         var full = doors.Full(report);
         if (!Directory.Exists(full) && !File.Exists(full))
@@ -36,8 +37,7 @@ internal static class VerifyCommand
 
         var draft = new Judge(loaded.Reading.Rulebook, loaded.Herd, Day(inputs.KnownOn)).JudgeAll(Day(inputs.On));
         var verification = Verification.Of(kept, draft);
-        doors.Out.Write(VerifyText.Of(verification));
-        doors.Out.Write(InTheLog(kept, file, doors));
+        doors.Out.Write(json ? VerifyJson.Of(verification) + "\n" : VerifyText.Of(verification) + InTheLog(kept, file, doors));
         return verification.Holds ? ExitCode.Done : ExitCode.Bad;
     }
 

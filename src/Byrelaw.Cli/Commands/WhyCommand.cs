@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Causes;
+
 namespace Byrelaw.Cli.Commands;
 
 /// <summary><c>byrelaw why PROGRAMME ANIMAL</c>: one animal's explanation on the terminal.</summary>
@@ -20,6 +22,7 @@ internal static class WhyCommand
     {
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
+        problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
             return DraftCommand.NotJudged(problems, json, doors);

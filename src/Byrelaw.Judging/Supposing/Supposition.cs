@@ -39,19 +39,24 @@ public sealed record Supposition
     }
 }
 
-/// <summary>A farm's two files, to be judged under one supposition after the other: each time as if the files were so.</summary>
+/// <summary>A farm's records, to be judged under one supposition after the other: each time as if they were so.</summary>
 /// <param name="rulebook">The rules.</param>
-/// <param name="animals">The animals' file: its name in messages, and its bytes.</param>
-/// <param name="events">The events' file.</param>
+/// <param name="records">The records.</param>
 /// <param name="knownOn">Read and judged as known on this day; null for today's.</param>
-public sealed class SupposedFarm(Rulebook rulebook, (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, LocalDate? knownOn = null)
+public sealed class SupposedFarm(Rulebook rulebook, FarmRecords records, LocalDate? knownOn = null)
 {
+    /// <summary>The same of the two landed files: their names in messages, and their bytes.</summary>
+    public SupposedFarm(Rulebook rulebook, (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, LocalDate? knownOn = null)
+        : this(rulebook, FarmRecords.Of(animals, events), knownOn)
+    {
+    }
+
     /// <summary>The herd, with the promises that count.</summary>
     public Herd Herd(Supposition supposition)
     {
         ArgumentNullException.ThrowIfNull(supposition);
         var with = supposition.Of(rulebook);
-        return Believed.Of(with, HerdReader.Read(animals, events, with.Vocabulary, with.Records, knownOn, supposition.Records), supposition.Unless);
+        return Believed.Of(with, records.Read(with.Vocabulary, with.Records, knownOn, supposition.Records), supposition.Unless);
     }
 
     /// <summary>Judges it.</summary>

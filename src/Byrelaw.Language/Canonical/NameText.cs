@@ -1,7 +1,7 @@
 namespace Byrelaw.Language.Canonical;
 
 /// <summary>Names and texts the one way: a name stands in quotes where one of its words may be read as something else.</summary>
-internal static class NameText
+public static class NameText
 {
     private static readonly FrozenSet<string> Heads = LineTable.Heads.Keys
         .Concat(LineTable.Bodies(BlockKind.Unreadable).Keys).ToFrozenSet(StringComparer.Ordinal);

@@ -1,7 +1,7 @@
 namespace Byrelaw.Language.Diagnostics;
 
 /// <summary>Puts the reader's own words into messages.</summary>
-internal static class Quoted
+public static class Quoted
 {
     private const int Longest = 60;
 

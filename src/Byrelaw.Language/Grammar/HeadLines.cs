@@ -8,7 +8,15 @@ internal static class HeadLines
 {
     private static readonly Parser<Token, TextSyntax> RuleName = Leaf.Text("the rule's name in quotes");
 
-    public static readonly Parser<Token, LineSyntax> Use = Head("use", Leaf.Text("a file's path in quotes"), path => new UseLine(path) { Span = path.Span });
+    private static readonly Parser<Token, LineSyntax> UsedFile = Leaf.Text("a file's path in quotes").Select<LineSyntax>(path => new UseLine(path) { Span = path.Span });
+
+    private static readonly Parser<Token, LineSyntax> UsedBase = Map<Token, Token, NameSyntax, Maybe<NumberSyntax>, LineSyntax>(
+        (start, name, edition) => new UseBaseLine(name, edition.HasValue ? edition.Value : null) { Span = start.Span.To(edition.HasValue ? edition.Value.Span : name.Span) },
+        Leaf.Word("base", "`base` and a name such as `recipients`"),
+        Leaf.NameOf(token => token.Kind is TokenKind.Word or TokenKind.Phrase && !token.Is("edition"), "the name of a base file, such as `recipients`"),
+        Leaf.Word("edition").Then(Leaf.Number).Optional());
+
+    public static readonly Parser<Token, LineSyntax> Use = Head("use", OneOf(UsedFile, UsedBase), line => line);
 
     public static readonly Parser<Token, LineSyntax> Define = Head("define", Leaf.DeclaredName("a name"), name => new DefineLine(name) { Span = name.Span });
 

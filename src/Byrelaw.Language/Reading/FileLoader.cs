@@ -5,11 +5,11 @@ internal sealed class FileLoader
 {
     private const int MostFiles = 500;
 
-    private readonly IRuleFiles _files;
+    private readonly WithBaseRules _files;
     private readonly Dictionary<string, RuleFile> _byPath = new(StringComparer.Ordinal);
     private readonly HashSet<string> _open = new(StringComparer.Ordinal);
 
-    private FileLoader(IRuleFiles files) => _files = files;
+    private FileLoader(IRuleFiles files) => _files = new WithBaseRules(files);
 
     /// <summary>All files in the order of reading, the one asked for first.</summary>
     public List<RuleFile> Files { get; } = [];
@@ -54,6 +54,10 @@ internal sealed class FileLoader
             {
                 Use(path, file, line.Tokens[1]);
             }
+            else if (BaseUse.Of(line) is { } used)
+            {
+                UseBase(file, used);
+            }
             else if (isRoot && line.WordAt(0) == "holidays" && line.Tokens is [_, { Kind: TokenKind.Text }])
             {
                 Holidays(path, file, line.Tokens[1]);
@@ -73,14 +77,41 @@ internal sealed class FileLoader
 
     private void Use(string path, RuleFile file, Token written)
     {
-        var problem = Problem(path, written, out var used);
+        var wrong = PathProblem(written.Span, written.Text);
+        Take(file, written.Span, wrong is null ? Find(_files.Resolve(path, written.Text), written.Span) : (null, wrong));
+    }
+
+    /// <summary>A file of the program's own, by name and edition; the newest where the line does not say which.</summary>
+    private void UseBase(RuleFile file, BaseUse written)
+    {
+        var editions = BaseEditions.Editions(written.Name);
+        var problem = editions.Count == 0 ? BaseProblems.NoSuchFile(written.At, written.Name, BaseEditions.Names(BaseEditions.Newest))
+            : written.SaysEdition && (written.Edition is not { } asked || !editions.Contains(asked)) ? BaseProblems.NoSuchEdition(written.EditionAt, written.Name, editions)
+            : null;
         if (problem is not null)
         {
-            file.Problems.Add(problem);
-            Broken.Add(new BrokenPart(null, written.Span));
+            Take(file, written.At, (null, problem));
+            return;
         }
 
-        if (used is not null)
+        var edition = written.Edition ?? editions[^1];
+        if (!written.SaysEdition)
+        {
+            file.Problems.Add(BaseProblems.NoEdition(written.EditionAt, written.Name, edition));
+        }
+
+        Take(file, written.At, Find(BaseEditions.Path(edition, written.Name), written.At));
+    }
+
+    private void Take(RuleFile file, SourceSpan at, (RuleFile? Used, Diagnostic? Problem) found)
+    {
+        if (found.Problem is { } problem)
+        {
+            file.Problems.Add(problem);
+            Broken.Add(new BrokenPart(null, at));
+        }
+
+        if (found.Used is { } used)
         {
             file.Uses.Add(used);
             file.Under.Add(used);
@@ -88,32 +119,25 @@ internal sealed class FileLoader
         }
     }
 
-    private Diagnostic? Problem(string path, Token written, out RuleFile? used)
+    private (RuleFile? Used, Diagnostic? Problem) Find(string target, SourceSpan written)
     {
-        used = null;
-        if (PathProblem(written.Span, written.Text) is { } wrong)
-        {
-            return wrong;
-        }
-
-        var target = _files.Resolve(path, written.Text);
         if (_open.Contains(target))
         {
-            return FileProblems.Circle(written.Span, _files.Show(target));
+            return (null, FileProblems.Circle(written, _files.Show(target)));
         }
 
-        if (_byPath.TryGetValue(target, out used))
+        if (_byPath.TryGetValue(target, out var used))
         {
-            return null;
+            return (used, null);
         }
 
         if (_byPath.Count >= MostFiles)
         {
-            return FileProblems.TooMany(written.Span, MostFiles);
+            return (null, FileProblems.TooMany(written, MostFiles));
         }
 
         used = Open(target, isRoot: false);
-        return used is null ? FileProblems.Missing(written.Span, _files.Show(target)) : null;
+        return (used, used is null ? FileProblems.Missing(written, _files.Show(target)) : null);
     }
 
     /// <summary>What is wrong with a path that a line names; null for nothing.</summary>

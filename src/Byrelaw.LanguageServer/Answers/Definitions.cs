@@ -20,10 +20,10 @@ internal static class Definitions
         var spans = Declarations(reading, use).DefaultIfEmpty().ToList();
         if (spans is [null])
         {
-            return [.. workspace.ReadingsWith(reading.PathOf(file.Path)).SelectMany(other => Declarations(other.Reading, use).Select(span => workspace.Location(other.Reading, span!.Value))).Distinct()];
+            return [.. workspace.ReadingsWith(reading.PathOf(file.Path)).SelectMany(other => Declarations(other.Reading, use).SelectMany(span => workspace.Locations(other.Reading, span!.Value))).Distinct()];
         }
 
-        return [.. spans.Select(span => workspace.Location(reading, span!.Value))];
+        return [.. spans.SelectMany(span => workspace.Locations(reading, span!.Value))];
     }
 
     private static IEnumerable<SourceSpan?> Declarations(RootReading reading, NameUse use)

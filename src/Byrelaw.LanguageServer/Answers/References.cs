@@ -13,7 +13,7 @@ internal static class References
 
         return [.. Everywhere.Uses(workspace, reading, use.Thing)
             .Where(found => asked.Context?.IncludeDeclaration != false || !found.Use.Declares)
-            .Select(found => workspace.Location(found.Reading, found.Use.Span)).Distinct()];
+            .SelectMany(found => workspace.Locations(found.Reading, found.Use.Span)).Distinct()];
     }
 
     /// <summary>Those in the same document.</summary>

@@ -29,6 +29,11 @@ internal static class Renames
             places.TryAdd((other.PathOf(found.Span.File.Path), found.Span.Start), (found.Span, found.InQuotes));
         }
 
+        if (places.Keys.FirstOrDefault(place => BaseEditions.IsPath(place.Path)).Path is not null)
+        {
+            throw new RequestException(ErrorCode.RequestFailed, $"`{use.Span.Text}` is a word of the base rules, which never change; give it one more name with `call`");
+        }
+
         CheckFree(concerned, use, name);
         var edits = places.GroupBy(place => place.Key.Path, place => place.Value).ToDictionary(file => file.Key, file => file.OrderBy(place => place.Span.Start).ToList());
         CheckReads(workspace, concerned, edits.ToDictionary(file => file.Key, file => Edited(file.Value, name)));

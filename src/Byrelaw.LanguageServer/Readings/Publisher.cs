@@ -32,7 +32,8 @@ internal sealed class Publisher(Workspace workspace, MessageWriter writer)
             }
         }
 
-        foreach (var path in problems.Keys.Concat(_told.Keys).ToHashSet())
+        // What is wrong in a file of the program's own comes of the farm's words, and is told where these stand; no editor can open it.
+        foreach (var path in problems.Keys.Concat(_told.Keys).Where(path => !BaseEditions.IsPath(path)).ToHashSet())
         {
             var now = problems.GetValueOrDefault(path, []);
             if (edited.Contains(path) || !now.SequenceEqual(_told.GetValueOrDefault(path, [])))

@@ -64,7 +64,10 @@ internal sealed class Workspace
         return Reading(path) is { } reading && reading.FileAt(path) is { } file ? (reading, file) : null;
     }
 
-    /// <summary>The place of a stretch of a file.</summary>
-    public Location Location(RootReading reading, SourceSpan span) =>
-        new(Files.Uri(reading.PathOf(span.File.Path)), TextLines.Range(span));
+    /// <summary>The place of a stretch of a file; none for one of the program's own, which no editor can open.</summary>
+    public IEnumerable<Location> Locations(RootReading reading, SourceSpan span)
+    {
+        var path = reading.PathOf(span.File.Path);
+        return BaseEditions.IsPath(path) ? [] : [new(Files.Uri(path), TextLines.Range(span))];
+    }
 }

@@ -103,7 +103,7 @@ internal sealed class EventReader
         {
             _stage.Problems.Add(row.Cell(_columns.Kind).IsEmpty
                 ? KindProblems.NoKind(text, _columns.Kind)
-                : KindProblems.Undeclared(text, _columns.Kind, NearestName.OnlyOne(text.Cells[_columns.Kind].Value, KindNames())));
+                : KindProblems.Undeclared(text, _columns.Kind, NearestName.OnlyOne(text.Cells[_columns.Kind].Value, KindNames()), KindAdvice.Hinted(text.Cells[_columns.Kind].Value, _reading.Vocabulary)));
         }
 
         if (!hasEntry && cut != _columns.Recorded)

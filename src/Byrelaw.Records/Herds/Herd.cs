@@ -94,6 +94,9 @@ public sealed class Herd
     /// <summary>What is wrong in the files, by file and line.</summary>
     public required ImmutableArray<Diagnostic> Problems { get; init; }
 
+    /// <summary>What is wrong with single rows, in the order of <see cref="Problems"/>.</summary>
+    public ImmutableArray<RowProblem> RowProblems { get; init; } = [];
+
     /// <summary><c>sha256:</c> and the hexadecimal digest over the files read.</summary>
     public required string Fingerprint { get; init; }
 

@@ -8,9 +8,7 @@ internal static class KindProblems
     public static Diagnostic NoKind(RowText row, int cell) => row.Problem(
         cell, "R0141", Severity.Error, "this row does not say what happened", Expected);
 
-    public static Diagnostic Undeclared(RowText row, int cell, string? nearest) => row.Problem(
+    public static Diagnostic Undeclared(RowText row, int cell, string? nearest, IReadOnlyList<string> hinted) => row.Problem(
         cell, "R0142", Severity.Error,
-        $"no rule file declares `{row.Cells[cell].Value}`", Expected,
-        (nearest is null ? "" : $"perhaps `{nearest}` is meant; else ")
-        + $"declare it, such as `event {row.Cells[cell].Value}`, or pass over it with `leave out {row.Cells[cell].Value}` under `records`");
+        $"no rule file declares `{row.Cells[cell].Value}`", Expected, KindAdvice.InRules(row.Cells[cell].Value, nearest, hinted));
 }

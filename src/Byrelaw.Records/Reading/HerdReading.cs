@@ -10,6 +10,7 @@ internal sealed class HerdReading
     private readonly RecordFile _animalsFile;
     private readonly RecordFile _eventsFile;
     private readonly ReadingOptions _options;
+    private ImmutableArray<RowProblem> _rowProblems = [];
     private readonly List<Diagnostic> _animalProblems = [];
     private readonly List<Diagnostic> _eventProblems = [];
     private readonly List<(RowDoubt Why, RowInDoubt Row)> _doubted = [];
@@ -82,6 +83,7 @@ internal sealed class HerdReading
             _doubted.AddRange(builder.Impossible.Where(row => row.Born is null).Select(row => (RowDoubt.FarAhead, new RowInDoubt(row.Gap.Animal, Day.Start, row.Gap.Line))));
         }
 
+        _rowProblems = [.. Placed(InOrder(_animalProblems), ofAnimals: true, animals), .. Placed(InOrder(_eventProblems), ofAnimals: false, animals)];
         Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest);
     }
 
@@ -181,7 +183,8 @@ internal sealed class HerdReading
         KnownDay = Day.Date(builder.KnownDay),
         ReachesADay = days.IsReached,
         SupposesLater = _supposed.Rows.Any(row => Day.Number(row.Date) > builder.KnownDay),
-        Problems = [.. _input.Problems, .. Placed(InOrder(_animalProblems), ofAnimals: true), .. Placed(InOrder(_eventProblems), ofAnimals: false)],
+        Problems = [.. _input.Problems, .. _rowProblems.Select(row => row.Problem)],
+        RowProblems = _rowProblems,
         Places = _input.Places,
         Fingerprint = _input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
         AnimalsFile = _animalsFile.Shown,
@@ -222,9 +225,15 @@ internal sealed class HerdReading
         return found;
     }
 
-    /// <summary>Problems where they stand in their sources; of a source that is not there only that is told.</summary>
-    private IEnumerable<Diagnostic> Placed(IEnumerable<Diagnostic> problems, bool ofAnimals) => _input.Places is not { } places ? problems
-        : problems.Where(problem => places.Of(ofAnimals, problem.Line).Line > 0).Select(problem => places.Of(problem, ofAnimals)).DistinctBy(problem => (problem.File, problem.Line, problem.Column, problem.Code));
+    /// <summary>Problems where they stand in their sources, each with whose row it is; of a source that is not there only that is told.</summary>
+    private IEnumerable<RowProblem> Placed(IEnumerable<Diagnostic> problems, bool ofAnimals, AnimalTable animals)
+    {
+        var whose = new WhoseRow(animals, ofAnimals ? null : EventColumns);
+        var rows = problems.Select(problem => new RowProblem(problem, ofAnimals, problem.Line, whose.Of(problem)));
+        return _input.Places is not { } places ? rows
+            : rows.Where(row => places.Of(ofAnimals, row.Line).Line > 0).Select(row => row with { Problem = places.Of(row.Problem, ofAnimals) })
+                .DistinctBy(row => (row.Problem.File, row.Problem.Line, row.Problem.Column, row.Problem.Code));
+    }
 
     private static IEnumerable<Diagnostic> InOrder(List<Diagnostic> problems) =>
         problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal);

@@ -5,7 +5,8 @@ namespace Byrelaw.Records.Sources;
 /// <param name="shown">The sources' files, as shown.</param>
 /// <param name="animals">The rows of animals.</param>
 /// <param name="events">The rows of what happened.</param>
-internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IReadOnlyList<string> shown, LandedRows animals, LandedRows events)
+/// <param name="vocabulary">The words.</param>
+internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IReadOnlyList<string> shown, LandedRows animals, LandedRows events, Vocabulary vocabulary)
 {
     /// <summary>Where a row stands.</summary>
     /// <param name="ofAnimals">Whether it is one of an animal.</param>
@@ -37,7 +38,7 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Length = Math.Max(1, length),
             Found = row.Flaw ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
             Expected = row.Flaw is null ? Expected(problem, source, heading) : null,
-            Help = problem.Code == "R0142" && heading == "kind" ? $"say what it means, in a line such as `- \"{landed}\" is lameness` below that column, or `- \"{landed}\" is left out`"
+            Help = problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
                 : row.Flaw is null && !Unreadable.Is(landed) ? problem.Help : null,
             LineText = row.Text,
         };

@@ -70,7 +70,7 @@ internal sealed class SourceReader
         var rows = animals.ToRows();
         return new RecordInput(RecordFile.Of(Shown(SourceRows.Animals), rows.ToBytes()), RecordFile.Of(Shown(SourceRows.Events), events.Rows.ToBytes()))
         {
-            Places = new SourcePlaces(_sources, _shown, rows, events.Rows),
+            Places = new SourcePlaces(_sources, _shown, rows, events.Rows, _vocabulary),
             Problems = [.. _problems],
             Fingerprint = "sha256:" + Convert.ToHexStringLower(_digest.GetCurrentHash()),
         };

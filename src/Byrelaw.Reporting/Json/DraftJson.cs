@@ -53,7 +53,11 @@ public sealed record EvidenceJson(string Kind, string? Date, string File, int Li
 public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
 
 /// <summary>Problems in records, and what of them is doubted, for programs.</summary>
-public sealed record RecordsJson(IReadOnlyList<ProblemJson> Problems, IReadOnlyList<DoubtJson> Doubts);
+public sealed record RecordsJson(
+    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, IReadOnlyList<KindJson> Kinds, IReadOnlyList<DoubtJson> Doubts);
+
+/// <summary>One reason why rows cannot be read, for programs; <c>AloneInAsk</c> counts the animals that it alone keeps in Ask, and is null where that was not tried.</summary>
+public sealed record ProblemCauseJson(string Code, string File, string Found, string? Mend, int Rows, int Animals, IReadOnlyList<int> Lines, int? AloneInAsk);
 
 /// <summary>Problems in files, and what of each rule no worked example shows, for programs.</summary>
 public sealed record CheckJson(IReadOnlyList<ProblemJson> Problems, IReadOnlyList<CoverageJson> Coverage);
@@ -78,9 +82,11 @@ public sealed record ReplacementJson(string File, int Line, int Column, int Leng
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(RecordsJson))]
+[JsonSerializable(typeof(PromisesJson))]
 [JsonSerializable(typeof(CompareJson))]
 [JsonSerializable(typeof(LogEntry))]
 [JsonSerializable(typeof(TuneJson))]
+[JsonSerializable(typeof(VerifyJson))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>

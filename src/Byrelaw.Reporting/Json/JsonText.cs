@@ -1,3 +1,6 @@
+using Byrelaw.Judging.Supposing;
+using Byrelaw.Reporting.Causes;
+
 namespace Byrelaw.Reporting.Json;
 
 /// <summary>The same facts as the pages, for programs.</summary>
@@ -21,8 +24,12 @@ public static class JsonText
         SeenJson.Of(new ProblemsJson([.. problems.Select(Problem)]), JsonShapes.Readable.ProblemsJson);
 
     /// <summary>Problems in records, and what of them is doubted.</summary>
-    public static string Of(IEnumerable<Diagnostic> problems, Herd herd) =>
-        SeenJson.Of(new RecordsJson([.. problems.Select(Problem)], DoubtJson.Of(herd)), JsonShapes.Readable.RecordsJson);
+    public static string Of(IEnumerable<Diagnostic> problems, Herd herd, IEnumerable<ProblemCause> causes) => SeenJson.Of(
+        new RecordsJson(
+            [.. problems.Select(Problem)], [.. causes.Select(Cause)], herd.Count, [.. KindJson.Of(herd)], DoubtJson.Of(herd)), JsonShapes.Readable.RecordsJson);
+
+    /// <summary>Which promises would open how much.</summary>
+    public static string Of(IEnumerable<PromiseGains> gains, Herd herd) => SeenJson.Of(new PromisesJson([.. gains.Select(list => PromisesOfListJson.Of(list, herd))]), JsonShapes.Readable.PromisesJson);
 
     /// <summary>Problems in files, and what of each rule no worked example shows.</summary>
     public static string Of(IEnumerable<Diagnostic> problems, IEnumerable<RuleCoverage> coverage) => SeenJson.Of(
@@ -33,6 +40,9 @@ public static class JsonText
     private static ProblemJson Problem(Diagnostic problem) => new(
         problem.Code, problem.Severity == Severity.Error ? "error" : "warning", problem.File, problem.Line, problem.Column,
         problem.Length, problem.Found, problem.Expected, problem.Help, Correction(problem.Correction), problem.Shown?.Split('\n'));
+
+    private static ProblemCauseJson Cause(ProblemCause cause) => new(
+        cause.First.Code, cause.First.File, cause.First.Found, cause.First.Help, cause.Rows.Length, cause.Animals, [.. cause.Rows.Take(3).Select(row => row.Problem.Line)], cause.AloneInAsk?.Kept);
 
     private static CorrectionJson? Correction(Correction? correction) => correction is null ? null : new CorrectionJson(
         correction.Title, [.. correction.Replacements.Select(made => new ReplacementJson(made.File, made.Line, made.Column, made.Length, made.Text))]);

@@ -1,10 +1,10 @@
+using Byrelaw.Reporting.Causes;
+
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>What is wrong in the records, with file and line.</summary>
 public static class RecordProblems
 {
-    private const int AtMost = 200;
-
     /// <summary>The part of the list's page.</summary>
     public static Part Of(ListReport list)
     {
@@ -15,14 +15,18 @@ public static class RecordProblems
             return part.Sentence("None found.").As("problems");
         }
 
-        part.Bullets(problems.Take(AtMost).Select(Line));
-        if (problems.Length > AtMost)
+        var causes = ProblemCauses.Sorted(ProblemCauses.Of(list.Herd));
+        var ofRows = list.Herd.RowProblems.Select(row => row.Problem).ToHashSet();
+        part.Bullets([.. problems.Where(problem => !ofRows.Contains(problem)).Select(Line), .. causes.Take(ProblemCauses.Most).Select(Line)]);
+        if (causes.Any(cause => cause.Rows.Length > 1) || CauseText.Rest(causes) is not null)
         {
-            part.Sentence($"And {Numbers.Count(problems.Length - AtMost, "more", "more")}: byrelaw records lists them all.");
+            part.Sentence($"{(CauseText.Rest(causes) is { } rest ? $"{rest}. " : "")}Every row stands in problems.csv.");
         }
 
         return part.As("problems");
     }
+
+    private static Wording Line(ProblemCause cause) => CauseText.More(cause) is { } more ? $"{Line(cause.First)} {Phrases.Sentence(more)}." : Line(cause.First);
 
     private static Wording Line(Diagnostic problem)
     {

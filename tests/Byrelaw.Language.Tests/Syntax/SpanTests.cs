@@ -11,7 +11,7 @@ public sealed class SpanTests
     public void No_node_has_an_empty_span_and_each_lies_in_its_parent()
     {
         var seen = new HashSet<Type>();
-        foreach (var line in Lines("use \"words.byre\"\n" + Rules.Words + Snippets.Everything + "\n" + Plans.PlanSnippets.Everything + "\n" + Plans.PlanSnippets.OtherForms + "\n" + Examples.ExampleReadingTests.Everything + "\n" + Sources.SourceSnippets.Everything))
+        foreach (var line in Lines("use \"words.byre\"\nuse base recipients edition 1\n" + Rules.Words + Snippets.Everything + "\n" + Plans.PlanSnippets.Everything + "\n" + Plans.PlanSnippets.OtherForms + "\n" + Examples.ExampleReadingTests.Everything + "\n" + Sources.SourceSnippets.Everything))
         {
             Walk(line, line, seen);
         }

@@ -1,4 +1,6 @@
 using Byrelaw.Records.Sources;
+using Byrelaw.Records.Suggesting;
+using NodaTime;
 
 namespace Byrelaw.Records.Tests.Documents;
 
@@ -18,6 +20,8 @@ public sealed class SourcesPageTests
                     return Shown(Input(files, out _).Animals);
                 case ("csv", "events as read"):
                     return Shown(Input(files, out _).Events);
+                case ("text", "suggested for cows.csv and diary.csv"):
+                    return RecordsSuggester.Suggest("records", files.Where(file => file.Key.EndsWith(".csv", StringComparison.Ordinal)).Select(file => (file.Key, file.Value)), Vocabulary(), new LocalDate(2026, 10, 1));
                 case ("problems", _):
                     stated++;
                     return DiagnosticText.Of(Problems(files)).TrimEnd('\n') + "\n";
@@ -35,6 +39,8 @@ public sealed class SourcesPageTests
         var input = Input(files, out var rules);
         return [.. rules.Problems, .. HerdReading.Read(input, rules.Rulebook.Vocabulary, rules.Rulebook.Records, null, ReadingOptions.Default).Herd.Problems];
     }
+
+    private static Vocabulary Vocabulary() => RulebookReader.Read("farm.byre", new Folder(new() { ["farm.byre"] = Read.Bytes("use \"vocabulary.byre\"\n") }))!.Rulebook.Vocabulary;
 
     private static RecordInput Input(Dictionary<string, byte[]> files, out RulebookReading rules)
     {

@@ -203,13 +203,4 @@ public sealed class OneHerdInEveryFormTests
 
     /// <summary>A word in another's place: <c>heat=HT,mating=AI</c>.</summary>
     private static string Of(string word, string pairs) => pairs.Split(',').Select(pair => pair.Split('=')).FirstOrDefault(pair => pair[0] == word)?[1] ?? word;
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Bytes(text) : null;
-    }
 }

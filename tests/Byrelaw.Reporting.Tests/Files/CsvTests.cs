@@ -28,7 +28,7 @@ public sealed class CsvTests
     {
         foreach (var trick in new[] { "=cmd", "+x", "-x", "@x", "\tx" })
         {
-            var csv = Report.Of(InventedDraft.Make(text => trick + text)).Single(file => file.Path.EndsWith(".csv", StringComparison.Ordinal)).Text;
+            var csv = Report.Of(InventedDraft.Make(text => trick + text)).Single(file => file.Path.EndsWith("draft.csv", StringComparison.Ordinal)).Text;
             var rows = Read(csv);
             rows.Count.ShouldBe(9);
             rows.ShouldAllBe(row => row.Count == rows[0].Count);

@@ -7,7 +7,7 @@ internal static class FloorProblems
 
     public static Diagnostic NoWords(SourceSpan at, string list, IReadOnlyList<string> missing, IReadOnlyList<string> lines) => Problem.Error(
         "B0840", at, $"{Quoted.Of(list)} leads to a hormone or an embryo, and no file has a word for {Phrases.And([.. missing.Select(Quoted.Of)])}", Under,
-        $"add the {(lines.Count == 1 ? "line" : "lines")} above, or `use` the base vocabulary") with
+        $"add the {(lines.Count == 1 ? "line" : "lines")} above, or `use base vocabulary edition {BaseEditions.Newest}`") with
     { Shown = string.Join('\n', lines) };
 
     public static Diagnostic CarelessWord(SourceSpan at, string word, string line) => Problem.Error(

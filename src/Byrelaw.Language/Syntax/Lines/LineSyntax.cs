@@ -9,6 +9,9 @@ internal abstract record HeadLine : LineSyntax;
 /// <summary><c>use "../vocabulary.byre"</c>.</summary>
 internal sealed record UseLine(TextSyntax Path) : HeadLine;
 
+/// <summary><c>use base recipients edition 1</c>.</summary>
+internal sealed record UseBaseLine(NameSyntax Name, NumberSyntax? Edition) : HeadLine;
+
 /// <summary><c>define empty</c>.</summary>
 internal sealed record DefineLine(NameSyntax Name) : HeadLine;
 

@@ -1,12 +1,10 @@
-using System.Text;
-
-namespace Byrelaw.Judging.Promises;
+namespace Byrelaw.Language.Rulebooks.Words;
 
 /// <summary>
 /// Finds a hinted word in what people write: in <c>A.I.</c>, <c>AI 1</c>, <c>(AI)</c>, <c>AIs</c> and <c>insemination</c> as in
 /// <c>AI</c> and <c>insem</c>. It errs on the side of finding one: what is found costs a question.
 /// </summary>
-internal static class HintedWord
+public static class HintedWord
 {
     /// <summary>A hint of so many letters is also found at the beginning of a longer word.</summary>
     private const int LettersOfABeginning = 5;

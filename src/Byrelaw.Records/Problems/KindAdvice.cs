@@ -1,0 +1,28 @@
+using Byrelaw.Language.Canonical;
+
+namespace Byrelaw.Records.Problems;
+
+/// <summary>
+/// How to mend a word for what happened that nobody declares. A word that is known already goes first: what is declared anew is a kind of its own,
+/// which no rule reads.
+/// </summary>
+internal static class KindAdvice
+{
+    /// <summary>What to write in the rule files.</summary>
+    /// <param name="word">The word.</param>
+    /// <param name="nearest">The name that is spelt most like it; null for none.</param>
+    /// <param name="hinted">Kinds that it may mean, by the hints of the vocabulary.</param>
+    public static string InRules(string word, string? nearest, IReadOnlyList<string> hinted) => hinted.Count > 0
+        ? $"if it means {Phrases.Or(hinted)}, say so: {Phrases.Or([.. hinted.Select(kind => $"`call {NameText.Exact(kind)} also {NameText.Exact(word)}`")])}"
+        : $"{(nearest is null ? "" : $"perhaps `{nearest}` is meant; else ")}give a kind that is declared this name too, such as `call {NameText.Exact(nearest ?? "lameness")} also {NameText.Exact(word)}`; "
+            + $"where no rule needs it, declare it, such as `event {NameText.Exact(word)}`, or pass over it with `leave out {NameText.Exact(word)}` under `records`";
+
+    /// <summary>What to write below the column of a farm's own file.</summary>
+    public static string BelowColumn(string word, IReadOnlyList<string> hinted) => hinted.Count > 0
+        ? $"if it means {Phrases.Or(hinted)}, say so below that column: {Phrases.Or([.. hinted.Select(kind => $"`- {NameText.Text(word)} is {NameText.Exact(kind)}`")])}"
+        : $"say what it means, in a line such as `- {NameText.Text(word)} is lameness` below that column, or `- {NameText.Text(word)} is left out`";
+
+    /// <summary>The kinds that a word may mean, by the hints of the vocabulary.</summary>
+    public static IReadOnlyList<string> Hinted(string word, Vocabulary vocabulary) =>
+        [.. vocabulary.Hints.Where(hint => HintedWord.StandsIn(word, hint.Word)).Select(hint => hint.Kind.Name).Distinct()];
+}

@@ -1,0 +1,80 @@
+namespace Byrelaw.Records.Suggesting;
+
+/// <summary>
+/// Finds in each file the column of the animals: the one of different numbers in one file that the other files repeat, or one that is headed so.
+/// </summary>
+internal sealed class AnimalColumns
+{
+    /// <summary>So many columns are shown to choose from.</summary>
+    private const int Most = 4;
+
+    private readonly IReadOnlyList<SuggestedFile> _files;
+    private readonly HeadingMeanings _meanings;
+    private readonly List<(SuggestedFile File, ColumnProfile Column)> _keys;
+
+    /// <summary>Looks at all files together.</summary>
+    public AnimalColumns(IReadOnlyList<SuggestedFile> files, HeadingMeanings meanings)
+    {
+        (_files, _meanings) = (files, meanings);
+        _keys = [.. files.SelectMany(file => file.Columns.Where(column => column.AreAllDifferent && column.Filled == file.Table.Rows.Count && !column.HoldsDates), (file, column) => (file, column))];
+    }
+
+    /// <summary>The columns of a file that may be it, the likeliest first: one where nothing else can be meant, none where none can be found.</summary>
+    public IReadOnlyList<AnimalColumn> In(SuggestedFile file)
+    {
+        var named = file.Columns.Where(column => _meanings.IsHeaded(column, "animal")).ToList();
+        var repeated = Repeated(file);
+        if (named is [var only] && (repeated.Count == 0 || repeated.Exists(one => one.Column == only)))
+        {
+            return [Column(only, repeated, isByIdentity: false, isSure: true)];
+        }
+
+        if (repeated.Count == 0)
+        {
+            return [.. named.Select(column => Column(column, repeated, isByIdentity: false, isSure: false))];
+        }
+
+        var all = repeated.Select(one => one.Column).Distinct().OrderByDescending(column => column.Texts.Count).ToList();
+        var own = all.FindAll(column => !IsByIdentity(column, repeated));
+        var likely = own.Count > 0 ? own : all;
+        var isSure = likely.Count == 1 && repeated.Exists(one => one.Column == likely[0] && one.IsWhole);
+        return [.. likely.Take(Most).Select(column => Column(column, repeated, IsByIdentity(column, repeated), isSure))];
+    }
+
+    private static AnimalColumn Column(ColumnProfile column, List<Repetition> repeated, bool isByIdentity, bool isSure)
+    {
+        var others = repeated.Where(one => one.Column == column).Select(one => one.Other.Name).Distinct().ToList();
+        return new AnimalColumn(column, isByIdentity, isSure, $"{column.Texts.Count} different{(others.Count == 0 ? "" : $"; its numbers stand in {Phrases.And(others)} too")}");
+    }
+
+    private bool IsByIdentity(ColumnProfile column, List<Repetition> repeated) =>
+        _meanings.IsIdentity(column) || repeated.Exists(one => one.Column == column && _meanings.IsIdentity(one.Key));
+
+    /// <summary>Columns of a file whose texts are those of a column of different numbers in another file, or the other way round.</summary>
+    private List<Repetition> Repeated(SuggestedFile file)
+    {
+        var found = new List<Repetition>();
+        foreach (var (holder, key) in _keys)
+        {
+            foreach (var (other, column) in holder == file ? ColumnsOf(_files.Where(other => other != file)) : ColumnsOf([file]))
+            {
+                var shared = column.Texts.Keys.Count(key.Texts.ContainsKey);
+                if (shared >= 2 && 2 * shared >= column.Texts.Count && column.Texts.Keys.Any(text => text.Any(char.IsAsciiDigit)))
+                {
+                    found.Add(new Repetition(holder == file ? key : column, holder == file ? other : holder, key, IsWhole: 10 * shared >= 9 * column.Texts.Count));
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<(SuggestedFile File, ColumnProfile Column)> ColumnsOf(IEnumerable<SuggestedFile> files) =>
+        files.SelectMany(file => file.Columns.Where(column => !column.HoldsDates), (file, column) => (file, column));
+
+    /// <param name="Column">The column of the file that is looked at.</param>
+    /// <param name="Other">The file with the same numbers.</param>
+    /// <param name="Key">The column, in either, of which no number stands there twice.</param>
+    /// <param name="IsWhole">Whether nine of ten numbers are the same; else half of them are.</param>
+    private sealed record Repetition(ColumnProfile Column, SuggestedFile Other, ColumnProfile Key, bool IsWhole);
+}

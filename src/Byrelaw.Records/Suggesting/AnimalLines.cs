@@ -1,0 +1,143 @@
+using Byrelaw.Language.Canonical;
+
+namespace Byrelaw.Records.Suggesting;
+
+/// <summary>Lines for a file with a row for each animal.</summary>
+internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, HeadingMeanings meanings)
+{
+    private const int Indent = 4;
+    private const int Bullet = 6;
+
+    /// <summary>Where no value begins as the text does, so many are told of all the same.</summary>
+    private const int FewValues = 5;
+
+    private static readonly string[] Landed = ["born", "sex", "mob", "parity", "parity on"];
+
+    private readonly List<SuggestedLine> _lines = [];
+    private readonly List<string> _unread = [];
+    private readonly HashSet<string> _said = new(StringComparer.Ordinal);
+
+    /// <summary>All of them.</summary>
+    public IEnumerable<SuggestedLine> Make()
+    {
+        foreach (var column in file.Columns.Where(column => column.Heading.Length > 0 && column != animal?.Column))
+        {
+            var declared = meanings.Declared(column, Landed);
+            if ((declared ?? meanings.Hinted(column)) is not { } what || !_said.Add(what) || !Add(column, what))
+            {
+                _unread.Add(column.Heading);
+            }
+        }
+
+        if (!_said.Contains("sex"))
+        {
+            _lines.Add(new SuggestedLine(Indent, "sex is F", IsOpen: true, "no column says so: are they all females?"));
+        }
+
+        _unread.RemoveAll(heading => _lines.Exists(line => line.Text.Contains($"dated in {NameText.Text(heading)}", StringComparison.Ordinal)));
+        return _unread.Count == 0 ? _lines : _lines.Append(Unread(_unread));
+    }
+
+    /// <summary>The line that leaves columns out.</summary>
+    public static SuggestedLine Unread(IEnumerable<string> headings) =>
+        new(Indent, $"leave out columns {string.Join(", ", headings.Select(NameText.Text))}", IsOpen: true, "nobody can tell what they say; without this line each is told of");
+
+    /// <summary>Adds the lines of a column; false where its cells are not what its heading says.</summary>
+    private bool Add(ColumnProfile column, string what)
+    {
+        switch (what)
+        {
+            case "born":
+                return Add(column, what, column.HoldsDates || column.HoldsNumbers);
+            case "sex":
+                return AddValues(column, what, ["F", "M", "steer"]);
+            case "mob":
+                return Add(column, what, isFit: true);
+            case "parity on":
+                return Add(column, what, column.HoldsDates);
+            case "parity":
+                return column.HoldsParities && Add(new SuggestedLine(
+                    Indent, $"parity in {NameText.Text(column.Heading)}{(_said.Contains("parity on") || file.Columns.Any(other => meanings.Declared(other, Landed) == "parity on") ? "" : ", as at FILL-IN")}",
+                    IsOpen: true, "of which day? the file does not say"));
+        }
+
+        return meanings.Vocabulary.FindFact(what) is { } fact ? AddFact(column, fact) : meanings.Vocabulary.FindKind(what) is { } kind && AddKind(column, kind);
+    }
+
+    private bool AddFact(ColumnProfile column, Fact fact) => fact.Type switch
+    {
+        FactType.OneOf => AddValues(column, fact.Name, fact.Values),
+        FactType.Date => Add(column, fact.Name, column.HoldsDates),
+        FactType.Number or FactType.Amount => column.Texts.Keys.Any(ColumnProfile.IsNumber) && Add(new SuggestedLine(
+            Indent, $"{NameText.Exact(fact.Name)} in {NameText.Text(column.Heading)}{(fact.Unit is { } unit ? $", in {unit.Symbol}" : "")}", IsOpen: fact.Unit is not null || !column.HoldsNumbers,
+            column.Texts.Keys.FirstOrDefault(cell => !ColumnProfile.IsNumber(cell)) is { } wrong ? $"{Quoted.Of(wrong)} is no number" : fact.Unit is null ? null : "the file does not say the unit")),
+        _ => Add(column, fact.Name, isFit: true),
+    };
+
+    private bool AddKind(ColumnProfile column, Kind kind)
+    {
+        if (kind is EventKind)
+        {
+            return Add(column, kind.Name, column.HoldsDates);
+        }
+
+        if (column.HoldsDates)
+        {
+            // It is the day of a result; the column of the result itself asks for it.
+            _said.Remove(kind.Name);
+            return false;
+        }
+
+        ColumnProfile[] days = [.. file.Columns.Where(other => other.HoldsDates && meanings.Declared(other, Landed) is { } named && meanings.Vocabulary.FindKind(named)?.Id == kind.Id)];
+        var isSure = days.Length == 1 && meanings.Declared(column, Landed) is not null;
+        foreach (var day in days.Length > 0 ? days : [.. file.Columns.Where(other => other.HoldsDates)])
+        {
+            _lines.Add(new SuggestedLine(
+                Indent, $"{NameText.Exact(kind.Name)} in {NameText.Text(column.Heading)}{(kind is MeasureKind { Unit: { } unit } ? $", in {unit.Symbol}" : "")}, dated in {NameText.Text(day.Heading)}",
+                IsOpen: !isSure || kind is MeasureKind { Unit: not null }, $"{column.Filled} cells"));
+        }
+
+        _lines.AddRange(kind is TestKind test ? Answers(column, test) : []);
+        return true;
+    }
+
+    private static IEnumerable<SuggestedLine> Answers(ColumnProfile column, TestKind test) =>
+        from text in column.Texts.OrderByDescending(text => text.Value).ThenBy(text => text.Key, StringComparer.Ordinal).Take(CodeLines.Most)
+        where !test.Answers.Any(answer => NameFolding.Fold(answer) == NameFolding.Fold(text.Key)) && !PendingCell.Is(Encoding.UTF8.GetBytes(text.Key))
+        from answer in test.Answers.Where(answer => char.ToLowerInvariant(answer[0]) == char.ToLowerInvariant(text.Key[0])).DefaultIfEmpty(test.Answers[0]).Append("blank")
+        select new SuggestedLine(Bullet, $"- {NameText.Text(text.Key)} is {NameText.Exact(answer)}", IsOpen: true, $"{text.Value} cells");
+
+    /// <summary>A column of one of a few values; texts that are none of them are told of.</summary>
+    private bool AddValues(ColumnProfile column, string what, IReadOnlyList<string> values)
+    {
+        if (column.Filled == 0)
+        {
+            return false;
+        }
+
+        _lines.Add(new SuggestedLine(Indent, $"{NameText.Exact(what)} in {NameText.Text(column.Heading)}"));
+        foreach (var (text, count) in column.Texts.OrderByDescending(text => text.Value).ThenBy(text => text.Key, StringComparer.Ordinal).Take(CodeLines.Most))
+        {
+            if (values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(text)))
+            {
+                continue;
+            }
+
+            var alike = values.Where(value => char.ToLowerInvariant(value[0]) == char.ToLowerInvariant(text[0])).ToList();
+            foreach (var value in (alike.Count > 0 || values.Count > FewValues ? alike : [.. values]).Append("blank"))
+            {
+                _lines.Add(new SuggestedLine(Bullet, $"- {NameText.Text(text)} is {NameText.Exact(value)}", IsOpen: true, count == 1 ? "1 cell" : $"{count} cells"));
+            }
+        }
+
+        return true;
+    }
+
+    private bool Add(ColumnProfile column, string what, bool isFit) => isFit && Add(new SuggestedLine(Indent, $"{NameText.Exact(what)} in {NameText.Text(column.Heading)}"));
+
+    private bool Add(SuggestedLine line)
+    {
+        _lines.Add(line);
+        return true;
+    }
+}

@@ -1,0 +1,37 @@
+namespace Byrelaw.Records.Suggesting;
+
+/// <summary>
+/// What headings of other people's files may mean, beside declared names and the hints of the vocabulary. They feed suggestions; nothing is
+/// read by them. Common practice, no source.
+/// </summary>
+internal static class HeadingHints
+{
+    private static readonly ImmutableArray<(string What, ImmutableArray<string> Headings)> All =
+    [
+        ("animal", ["animal", "animal no", "animal number", "cow", "cow no", "cow number", "line no", "line number", "herd number", "number", "no", "nr", "id"]),
+        ("official identity", ["tag", "tag no", "ear tag", "eartag", "ear number", "eid", "life number", "national id", "official no"]),
+        ("born", ["born", "birth", "birth date", "birthdate", "date of birth", "dob"]),
+        ("sex", ["sex", "gender"]),
+        ("breed", ["breed", "race"]),
+        ("mob", ["mob", "group", "pen"]),
+        ("parity", ["parity", "lact", "lactation", "lactations", "lact no", "lactation number"]),
+        ("date", ["date", "day", "datum", "event date", "sampled", "sample date", "when"]),
+        ("kind", ["kind", "event", "event type", "type", "code", "what"]),
+        ("value", ["value", "result", "results", "reading", "detail", "details"]),
+        ("unit", ["unit", "units"]),
+        ("note", ["note", "notes", "remark", "remarks", "comment", "comments"]),
+        ("recorded", ["recorded", "entered", "entry date"]),
+        ("calving", ["calved", "calving", "calving date", "last calving"]),
+        ("mating", ["served", "service", "service date", "last service"]),
+    ];
+
+    private static readonly Dictionary<string, string> ByHeading =
+        All.SelectMany(hint => hint.Headings, (hint, heading) => (hint.What, heading)).ToDictionary(pair => pair.heading, pair => pair.What, StringComparer.Ordinal);
+
+    /// <summary>What a heading may mean; null where nothing is known of it.</summary>
+    public static string? Find(string heading) => ByHeading.GetValueOrDefault(Words(heading));
+
+    /// <summary>A heading as it is compared: signs between words are spaces.</summary>
+    private static string Words(string heading) =>
+        string.Join(' ', NameFolding.Fold(heading).Split([' ', '_', '-', '.', '/'], StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,70 @@
+using Byrelaw.Language.Canonical;
+
+namespace Byrelaw.Records.Suggesting;
+
+/// <summary>
+/// Writes the <c>records</c> block for the files that lie in a folder. A line counts only where one reading is left; where a person must choose, it
+/// stands behind <c># ? </c> and says nothing until somebody takes that away. Until then rows are unread or unpromised, and nobody gets through.
+/// </summary>
+public static class RecordsSuggester
+{
+    private static readonly string[] NoRecords = [".byre", ".md", ".jsonl", ".json", ".html", ".pdf", ".ics", ".pack"];
+
+    /// <summary>Suggests.</summary>
+    /// <param name="named">The folder, as the <c>records</c> line names it.</param>
+    /// <param name="files">The files in it, by their names there, with their bytes.</param>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="today">What day it is.</param>
+    /// <returns>The block, with what was seen of the files above it; lines end with LF.</returns>
+    public static string Suggest(string named, IEnumerable<(string Name, byte[] Bytes)> files, Vocabulary vocabulary, LocalDate today)
+    {
+        var text = new StringBuilder();
+        var readable = new List<SuggestedFile>();
+        foreach (var (name, bytes) in files.Where(file => !NoRecords.Contains(Path.GetExtension(file.Name))).OrderBy(file => file.Name, StringComparer.Ordinal))
+        {
+            var (file, whyNot) = SuggestedFile.Read(name, bytes, today);
+            text.Append(CultureInfo.InvariantCulture, $"# {(file is null ? $"{name}: {whyNot}" : file.Shape)}\n");
+            readable.AddRange(file is null ? [] : [file]);
+        }
+
+        text.Append(
+            """
+            # A line that counts has one meaning only. Of each group of lines behind `# ?` take one, by taking `# ? ` away, and delete the
+            # others. Until then nothing is known of what they would say.
+
+            """);
+        text.Append(CultureInfo.InvariantCulture, $"records {NameText.Text(named)}\n");
+        foreach (var line in Lines(readable, vocabulary, today))
+        {
+            text.Append(line).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static IEnumerable<SuggestedLine> Lines(List<SuggestedFile> files, Vocabulary vocabulary, LocalDate today)
+    {
+        const int Indent = 2;
+        var latest = files.SelectMany(file => file.Columns.Where(column => column.HoldsDates).SelectMany(column => Latest(column, today))).DefaultIfEmpty().Max();
+        yield return new SuggestedLine(Indent, $"up to {latest ?? "FILL-IN"}", IsOpen: true, latest is null ? "till which day is all written down?" : "the latest day in the files: is all written down up to it?");
+        yield return new SuggestedLine(Indent, $"complete for calving, abortion, mating, transfer, pregnancy test, drying off, bull in, bull out, purchase since {latest?[..4] ?? "2026"}-01-01", IsOpen: true, "promises are for people to make");
+        var meanings = new HeadingMeanings(vocabulary);
+        var animals = new AnimalColumns(files, meanings);
+        foreach (var file in files)
+        {
+            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings).Lines())
+            {
+                yield return line;
+            }
+        }
+    }
+
+    /// <summary>The latest day of a column that only one order can read, not after today.</summary>
+    private static IEnumerable<string> Latest(ColumnProfile column, LocalDate today)
+    {
+        var fitting = ColumnProfile.Orders.Where(order => column.NoDates(order).Count == ColumnProfile.Orders.Min(one => column.NoDates(one).Count)).ToList();
+        var now = NodaTime.Text.LocalDatePattern.Iso.Format(today);
+        return fitting is not [var only] ? []
+            : column.Texts.Keys.Select(new CellDates(only, column.HasShortYears, today).Landed).OfType<string>().Where(day => string.CompareOrdinal(day, now) <= 0);
+    }
+}

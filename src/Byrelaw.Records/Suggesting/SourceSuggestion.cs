@@ -1,0 +1,56 @@
+using Byrelaw.Language.Canonical;
+
+namespace Byrelaw.Records.Suggesting;
+
+/// <summary>The lines of one file: its <c>from</c> line and those below.</summary>
+internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalColumn> animals, HeadingMeanings meanings)
+{
+    private const int FromIndent = 2;
+    private const int Indent = 4;
+
+    private readonly AnimalColumn? _animal = animals.Count == 0 ? null : animals[0];
+
+    /// <summary>All of them, in the order in which a person reads them.</summary>
+    public IEnumerable<SuggestedLine> Lines()
+    {
+        var rows = Rows();
+        var said = rows switch { SourceRows.Animals => "a row for each animal", SourceRows.Events => "a row for each event", _ => null };
+        yield return new SuggestedLine(
+            FromIndent, string.Join(", ", file.Written.Concat(said is null ? [] : [said])), IsOpen: false,
+            said is null ? "write behind it: a row for each animal, or a row for each event" : null);
+        foreach (var line in WrittenLines.Dates(file).Concat(WrittenLines.Decimals(file)).Concat(Animal()))
+        {
+            yield return line;
+        }
+
+        foreach (var line in (rows ?? (HasDate() ? SourceRows.Events : SourceRows.Animals)) == SourceRows.Animals
+            ? new AnimalLines(file, _animal, meanings).Make() : new EventLines(file, _animal, meanings).Make())
+        {
+            yield return line;
+        }
+    }
+
+    private IEnumerable<SuggestedLine> Animal()
+    {
+        if (animals.Count == 0)
+        {
+            return file.Columns.Where(column => column.Heading.Length > 0 && !column.HoldsDates).Take(4)
+                .Select(column => new SuggestedLine(Indent, $"animal in {NameText.Text(column.Heading)}", IsOpen: true, $"{column.Texts.Count} different"));
+        }
+
+        var identity = meanings.Vocabulary.Facts.FirstOrDefault(fact => fact.Type == FactType.Identity);
+        return animals.Select(animal => new SuggestedLine(
+            Indent, $"animal in {NameText.Text(animal.Column.Heading)}{(identity is null || !animal.IsByIdentity ? "" : $", by {NameText.Exact(identity.Name)}")}", !animal.IsSure, animal.Remark));
+    }
+
+    /// <summary>What a row is about; null where nobody can tell.</summary>
+    private SourceRows? Rows() => _animal switch
+    {
+        null => null,
+        { Column.AreAllDifferent: false } => HasDate() ? SourceRows.Events : null,
+        _ => file.Columns.Any(column => meanings.IsHeaded(column, "kind")) && HasDate() ? null
+            : file.Columns.Any(column => meanings.IsHeaded(column, "date") && column.HoldsDates) ? SourceRows.Events : SourceRows.Animals,
+    };
+
+    private bool HasDate() => file.Columns.Any(column => column.HoldsDates);
+}

@@ -1,0 +1,73 @@
+namespace Byrelaw.Records.Suggesting;
+
+/// <summary>Lines that say how a file writes dates and numbers.</summary>
+internal static class WrittenLines
+{
+    private const int Indent = 4;
+
+    /// <summary>In which order dates stand, and whether years are short. Where cells allow several orders, a person chooses.</summary>
+    public static IEnumerable<SuggestedLine> Dates(SuggestedFile file)
+    {
+        ColumnProfile[] columns = [.. file.Columns.Where(column => column.HoldsDates)];
+        if (columns.Length == 0)
+        {
+            yield break;
+        }
+
+        var orders = ColumnProfile.Orders.Select(order => (Order: order, Wrong: columns.SelectMany(column => column.NoDates(order)).ToList())).ToList();
+        var fewest = orders.Min(order => order.Wrong.Count);
+        var fitting = orders.FindAll(order => order.Wrong.Count == fewest);
+        var isByOne = orders.Exists(order => order.Wrong.Count == fewest + 1);
+        foreach (var (order, wrong) in fitting.Where(fit => fit.Order != DateOrder.YearFirst))
+        {
+            // One cell may be a slip: by itself it decides nothing.
+            yield return new SuggestedLine(
+                Indent, order == DateOrder.DayFirst ? "dates day first" : "dates month first", IsOpen: fitting.Count > 1 || wrong.Count > 0 || isByOne,
+                wrong.Count > 0 ? $"{Cells(wrong.Count)} no date so, such as {Quoted.Of(wrong[0])}" : fitting.Count > 1 ? $"no cell decides: {Ambiguous(columns, order)}" : Deciding(columns));
+        }
+
+        if (columns.Any(column => column.HasShortYears))
+        {
+            yield return new SuggestedLine(Indent, "short years");
+        }
+    }
+
+    /// <summary>Whether a comma stands before the tenths.</summary>
+    public static IEnumerable<SuggestedLine> Decimals(SuggestedFile file)
+    {
+        string[] numbers = [.. file.Columns.Where(column => !column.HoldsDates).SelectMany(column => column.Texts.Keys).Where(ColumnProfile.IsNumber)];
+        string[] commas = [.. numbers.Where(cell => cell.Contains(',', StringComparison.Ordinal))];
+        if (commas.Length == 0)
+        {
+            yield break;
+        }
+
+        var points = numbers.Count(cell => cell.Contains('.', StringComparison.Ordinal));
+        var mayBeThousands = commas.All(cell => cell.Length - cell.IndexOf(',', StringComparison.Ordinal) == 4);
+        yield return new SuggestedLine(
+            Indent, "decimal comma", IsOpen: points > 0 || mayBeThousands,
+            points > 0 ? $"{Cells(commas.Length)} so, such as {Quoted.Of(commas[0])}; {points} with a point"
+                : mayBeThousands ? $"or is {Quoted.Of(commas[0])} a thousand and more?" : $"such as {Quoted.Of(commas[0])}");
+    }
+
+    private static string Cells(int count) => count == 1 ? "1 cell is" : $"{count} cells are";
+
+    private static string Ambiguous(ColumnProfile[] columns, DateOrder order)
+    {
+        var cell = columns.SelectMany(column => column.Texts.Keys).FirstOrDefault(text => text.Split(['/', '.', '-']) is [var first, var second, _] && first != second) ?? columns[0].Texts.Keys.First();
+        var parts = cell.Split(['/', '.', '-']);
+        var month = order == DateOrder.DayFirst ? parts[1] : parts[0];
+        var day = order == DateOrder.DayFirst ? parts[0] : parts[1];
+        return $"{Quoted.Of(cell)} is {day.TrimStart('0')} {Month(month)}";
+    }
+
+    private static string Month(string number) =>
+        int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var month) && month is >= 1 and <= 12 ? CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month) : number;
+
+    private static string Deciding(ColumnProfile[] columns)
+    {
+        var other = columns.Select(column => (column, Cells: column.NoDates(DateOrder.MonthFirst).Count > 0 ? column.NoDates(DateOrder.MonthFirst) : column.NoDates(DateOrder.DayFirst))).MaxBy(one => one.Cells.Count);
+        return other.Cells.Count == 1 ? $"{Quoted.Of(other.Cells[0])} in {Quoted.Of(other.column.Heading)} allows nothing else"
+            : $"{other.Cells.Count} different cells of {Quoted.Of(other.column.Heading)} allow nothing else";
+    }
+}

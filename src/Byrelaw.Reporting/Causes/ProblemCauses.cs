@@ -1,0 +1,75 @@
+using System.Collections.Frozen;
+
+namespace Byrelaw.Reporting.Causes;
+
+/// <summary>Brings the problems of rows together by their cause.</summary>
+public static class ProblemCauses
+{
+    /// <summary>So many are told of; the rest is counted.</summary>
+    public const int Most = 10;
+
+    /// <summary>More causes than so many are one.</summary>
+    private const int MostDifferent = 10_000;
+
+    /// <summary>What these are about is a word of the farm's: each word is a cause of its own. Of all others the digits are a pattern.</summary>
+    private static readonly FrozenSet<string> OfWords = FrozenSet.Create("R0135", "R0142", "R0151", "R0161", "R0162", "R0165", "R0171", "R0173");
+
+    /// <summary>These say of which number they are, and it is another in each row.</summary>
+    private static readonly FrozenSet<string> OfAnyAnimal = FrozenSet.Create("R0132", "R0133", "R0134");
+
+    /// <summary>The causes, in the order of their first rows.</summary>
+    public static IReadOnlyList<ProblemCause> Of(Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        var rows = new Dictionary<(string Code, string File, string Pattern), ImmutableArray<RowProblem>.Builder>();
+        var order = new List<ImmutableArray<RowProblem>.Builder>();
+        foreach (var row in herd.RowProblems)
+        {
+            var key = (row.Problem.Code, row.Problem.File, Pattern(row.Problem));
+            if (!rows.TryGetValue(key, out var same))
+            {
+                same = order.Count < MostDifferent ? ImmutableArray.CreateBuilder<RowProblem>() : order[^1];
+                rows.Add(key, same);
+                if (order.Count < MostDifferent)
+                {
+                    order.Add(same);
+                }
+            }
+
+            same.Add(row);
+        }
+
+        return [.. order.Select(same => new ProblemCause(same.ToImmutable(), Animals(same)))];
+    }
+
+    /// <summary>Those that keep most animals in Ask first, then those of most rows; as before where they are even.</summary>
+    public static IReadOnlyList<ProblemCause> Sorted(IEnumerable<ProblemCause> causes) =>
+        [.. causes.OrderByDescending(cause => cause.AloneInAsk?.Kept ?? 0).ThenByDescending(cause => cause.Rows.Length)];
+
+    private static string Pattern(Diagnostic problem)
+    {
+        if (OfWords.Contains(problem.Code))
+        {
+            return problem.Found;
+        }
+
+        if (OfAnyAnimal.Contains(problem.Code))
+        {
+            return "";
+        }
+
+        var pattern = new StringBuilder(problem.Found.Length);
+        foreach (var sign in problem.Found)
+        {
+            var shown = char.IsAsciiDigit(sign) ? '9' : sign;
+            if (shown != '9' || pattern.Length == 0 || pattern[^1] != '9')
+            {
+                pattern.Append(shown);
+            }
+        }
+
+        return pattern.ToString();
+    }
+
+    private static int Animals(IEnumerable<RowProblem> rows) => rows.Where(row => row.Animal >= 0).Select(row => row.Animal).Distinct().Count();
+}

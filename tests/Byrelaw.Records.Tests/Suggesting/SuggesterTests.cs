@@ -1,0 +1,122 @@
+using System.IO.Compression;
+using Byrelaw.Records.Suggesting;
+using NodaTime;
+
+namespace Byrelaw.Records.Tests.Suggesting;
+
+/// <summary>What is suggested for small files: which lines count, and which wait for a person.</summary>
+public sealed class SuggesterTests
+{
+    private static readonly LocalDate Today = new(2026, 10, 1);
+
+    [Fact]
+    public void Files_in_the_landed_form_leave_nothing_open_but_what_nobody_wrote()
+    {
+        var lines = Lines(("cows.csv", "animal,born,sex,mob\n1,2020-01-09,F,Hill\n2,2021-02-28,F,Hill\n"), ("book.csv", "date,animal,kind,value,unit\n2026-08-02,1,calving,,\n2026-08-03,2,weight,510,kg\n2026-08-09,2,heat,,\n"));
+        lines.Where(line => !Waits(line)).ShouldBe([
+            "from \"book.csv\", a row for each event", "animal in \"animal\"", "date in \"date\"", "kind in \"kind\"", "value in \"value\"", "unit in \"unit\"",
+            "from \"cows.csv\", a row for each animal", "animal in \"animal\"", "born in \"born\"", "sex in \"sex\"", "mob in \"mob\"",
+        ]);
+        lines.Where(Waits).Select(line => line[..12]).ShouldBe(["# ? up to 20", "# ? complete", "# ? - \"weigh"]);
+    }
+
+    [Theory]
+    [InlineData("25/03/2026,26/03/2026", "dates day first")]
+    [InlineData("03/25/2026,03/26/2026", "dates month first")]
+    [InlineData("2026-03-25,2026-03-26", null)]
+    [InlineData("25.3.26,26.3.26", "dates day first;short years")]
+    [InlineData("05/03/2026,06/03/2026", "# ? dates day first;# ? dates month first")]
+    [InlineData("25/03/2026,06/03/2026", "# ? dates day first")]
+    [InlineData("13/03/2026,14/03/2026,15/03/2026,16/03/2026,17/03/2026,18/03/2026,19/03/2026,20/03/2026,21/03/2026,22/03/2026,23/03/2026,24/03/2026,26/13/2026", "# ? dates day first")]
+    public void The_order_of_dates_counts_where_cells_decide_it(string dates, string? wanted) => string.Join(';', Lines(("book.csv",
+        "Date,Cow,Event\n" + string.Concat(dates.Split(',').Select((date, i) => $"{date},{i % 2},heat\n")) + $"{dates.Split(',')[0]},1,heat\n")).Where(line => line.Contains("dates ", StringComparison.Ordinal) || line == "short years"))
+        .ShouldBe(wanted ?? "");
+
+    [Theory]
+    [InlineData("4,5 3,5", "decimal comma")]
+    [InlineData("4.5 3.5", "")]
+    [InlineData("4,5 3.5", "# ? decimal comma")]
+    [InlineData("1,500 2,100", "# ? decimal comma")]
+    public void A_decimal_comma_counts_where_nothing_else_can_be_meant(string values, string wanted) => string.Join(';', Lines(("book.csv",
+        "Date;Cow;Event;Value\n" + string.Concat(values.Split(' ').Select(value => $"2026-03-25;1;body condition;{value}\n"))))
+        .Where(line => line.Contains("decimal", StringComparison.Ordinal))).ShouldBe(wanted);
+
+    [Fact]
+    public void A_title_above_the_headings_a_packed_file_and_a_computers_own_letters_are_seen()
+    {
+        var lines = Lines(
+            ("a.csv.gz", Packed("Cow;Date;What\n1;2026-03-01;heat\n2;2026-03-01;heat\n1;2026-03-02;heat\n")),
+            ("b.txt", Encoding.Latin1.GetBytes("Unsere K\u00FChe\n\nNo\tDOB\tRace\n1\t2020-01-09\tJersey\n2\t2020-01-09\tFriesian\n")));
+        lines.ShouldContain("from \"a.csv.gz\", separated by semicolons, a row for each event");
+        lines.ShouldContain("from \"b.txt\", headings in row 3, separated by tabs, in Windows-1252, a row for each animal");
+    }
+
+    [Fact]
+    public void A_word_that_may_be_a_service_is_never_suggested_to_be_left_out()
+    {
+        var lines = Lines(("book.csv", "Date,Cow,Event\n2026-03-01,1,AI\n2026-03-02,1,AI\n2026-03-02,2,run with bull\n2026-03-03,2,hoof bath\n"));
+        lines.Where(line => line.Contains("\"AI\"", StringComparison.Ordinal)).ShouldBe(["# ? - \"AI\" is mating"]);
+        lines.Where(line => line.Contains("run with", StringComparison.Ordinal)).ShouldBe(["# ? - \"run with bull\" is \"bull in\""]);
+        lines.Where(line => line.Contains("hoof", StringComparison.Ordinal)).ShouldBe(["# ? - \"hoof bath\" is left out"]);
+    }
+
+    [Theory]
+    [InlineData("BCS", "body condition")]
+    [InlineData("LMN", "lameness")]
+    [InlineData("Cu", "serum copper,liver copper")]
+    [InlineData("XQZ", "")]
+    public void A_short_text_is_shown_the_words_that_it_may_stand_for(string text, string wanted) =>
+        string.Join(',', Abbreviations.KindsFor(text, Base()).Select(kind => kind.Name)).ShouldBe(wanted);
+
+    [Fact]
+    public void Where_two_columns_may_name_the_animal_a_person_chooses()
+    {
+        var lines = Lines(
+            ("cows.csv", "id,born\nF1,2020-01-09\nF2,2020-02-09\nF3,2020-03-09\nF4,2020-03-10\n"),
+            ("services.csv", "farm,beast,day\nF1,F2,2026-03-01\nF1,F3,2026-03-02\nF2,F2,2026-03-02\nF2,F4,2026-03-09\n"));
+        lines.Where(line => line.Contains("animal in", StringComparison.Ordinal)).ShouldBe(["animal in \"id\"", "# ? animal in \"beast\"", "# ? animal in \"farm\""]);
+    }
+
+    [Fact]
+    public void What_cannot_be_read_is_named_and_the_rest_is_suggested()
+    {
+        var text = Suggest(("herd.xlsx", [0x50, 0x4B, 3, 4]), ("empty.csv", []), ("book.csv", Bytes("Date,Cow,Event\n2026-03-01,1,heat\n2026-03-02,1,heat\n")));
+        text.ShouldContain("# herd.xlsx: a workbook");
+        text.ShouldContain("# empty.csv: no rows below its headings");
+        text.ShouldContain("from \"book.csv\"");
+    }
+
+    /// <summary>Whatever lies in a folder, the lines can be read, or say what is missing; nothing breaks.</summary>
+    [Fact]
+    public void Any_bytes_get_an_answer() => Each.Hold(
+        Gen.Select(Gen.Byte.Array[0, 400], Gen.Char["ab1;,\t\n\"/.-2026 \u0001"].Array[0, 300]), 400, files =>
+        {
+            var said = Suggest(("x.csv", files.Item1), ("y.csv", Bytes(new string(files.Item2))));
+            return RulebookReader.Read("farm.byre", new OneFile("use base vocabulary edition 1\n" + said))!.Rulebook.Records is null ? said : null;
+        }, files => $"{Convert.ToHexString(files.Item1)}\n{new string(files.Item2)}");
+
+    private static string[] Lines(params (string Name, string Text)[] files) => Lines([.. files.Select(file => (file.Name, Bytes(file.Text)))]);
+
+    /// <summary>The lines below <c>records</c>, without remarks and without blanks around them.</summary>
+    private static string[] Lines(params (string Name, byte[] Bytes)[] files) =>
+        [.. Suggest(files).Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => line.Trim()).Select(line => line.LastIndexOf("  # ", StringComparison.Ordinal) is > 0 and var at ? line[..at] : line)];
+
+    private static bool Waits(string line) => line.StartsWith("# ? ", StringComparison.Ordinal);
+
+    private static string Suggest(params (string Name, byte[] Bytes)[] files) => RecordsSuggester.Suggest("records", files, Base(), Today);
+
+    private static Vocabulary Base() => RulebookReader.Read("farm.byre", new OneFile("use base vocabulary edition 1\n"))!.Rulebook.Vocabulary;
+
+    private static byte[] Bytes(string text) => Encoding.UTF8.GetBytes(text);
+
+    private static byte[] Packed(string text)
+    {
+        using var packed = new MemoryStream();
+        using (var gzip = new GZipStream(packed, CompressionLevel.Fastest))
+        {
+            gzip.Write(Bytes(text));
+        }
+
+        return packed.ToArray();
+    }
+}
