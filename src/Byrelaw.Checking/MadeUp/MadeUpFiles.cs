@@ -13,7 +13,7 @@ internal sealed class MadeUpFiles
         _rows = herd.Rows;
         ImmutableArray<string> facts = [.. vocabulary.Facts.Select(fact => fact.Name)];
         Animals = Write(["animal", "born", "sex", "mob", "parity", .. facts], _animals.Select(animal => AnimalCells(animal, facts)));
-        ImmutableArray<string> details = [.. _rows.SelectMany(row => row.Details).Select(detail => detail.Detail).Distinct(StringComparer.OrdinalIgnoreCase)];
+        ImmutableArray<string> details = [.. vocabulary.Kinds.SelectMany(kind => kind.Details).Select(detail => detail.Name).Concat(_rows.SelectMany(row => row.Details).Select(detail => detail.Detail)).Distinct(StringComparer.OrdinalIgnoreCase)];
         Events = Write(["date", "animal", "kind", "value", "unit", "sample", .. details], _rows.Select((row, place) => RowCells(row, place, details)));
     }
 

@@ -117,6 +117,9 @@ internal sealed partial class Notes
 
     public void WhoHasNoNumber() => AddMissing(new Missing(MissingReason.MayBeABull, "an animal without a number", null, null, SettledBy.Yards));
 
+    /// <summary>One that a row moves to her mob, and that nobody listed.</summary>
+    public void WhoIsNotListed(int line) => AddMissing(new Missing(MissingReason.MayBeABull, "an animal that is not in animals.csv", null, null, SettledBy.Yards, line));
+
     public void TooFewOfTheMob(int kind, int from, int to, int needed) =>
         AddMissing(MissingReason.TooFewOfTheMob, kind, from, to, ByWhom(kind), 0, needed);
 

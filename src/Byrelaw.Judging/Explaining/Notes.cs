@@ -128,7 +128,8 @@ internal sealed partial class Notes(HerdDays days, int animal)
     public void Row(int kind, int day, int line, string? value = null)
     {
         var at = days.Herd.EventPlace(line);
-        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, at.File, at.Line));
+        var declared = kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration;
+        Add(new Evidence(declared, null, Day.Date(day), value, at.File, at.Line) { Details = declared is null ? null : DetailText.Of(days.Herd, declared, line) });
     }
 
     /// <summary>Notes the row about a mob or the herd that stands on a line.</summary>

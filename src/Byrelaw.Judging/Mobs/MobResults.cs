@@ -4,7 +4,9 @@ namespace Byrelaw.Judging.Mobs;
 internal sealed class MobResults
 {
     private readonly MobResult[][] _byMob;
-    private readonly MobResult[] _unplaced;
+
+    /// <summary>By mob: what may be of it or not.</summary>
+    private readonly MobResult[][] _unplaced;
     private readonly Dictionary<(int Mob, int From, int To), MobSample> _samples = [];
     private readonly int[] _gapEdges;
 
@@ -42,14 +44,25 @@ internal sealed class MobResults
         }
 
         // A result of the herd may be of one animal of any mob, or of none.
-        var ofHerd = herd.GroupRun(kind);
-        for (var i = 0; i < (ofHerd?.Days.Length ?? 0); i++)
+        var groups = herd.GroupRun(kind);
+        var ofOneMob = new List<(int Mob, MobResult Result)>();
+        for (var i = 0; i < (groups?.Days.Length ?? 0); i++)
         {
-            unplaced.Add(new MobResult(ofHerd!.Days[i], MobResult.NoAnimal, ofHerd.Low[i], ofHerd.High[i], ofHerd.Lines[i]));
+            var result = new MobResult(groups!.Days[i], MobResult.NoAnimal, groups.Low[i], groups.High[i], groups.Lines[i]);
+            if (groups.Mobs[i] < 0)
+            {
+                unplaced.Add(result);
+            }
+            else
+            {
+                ofOneMob.Add((groups.Mobs[i], result));
+            }
         }
 
         _byMob = [.. mobs.Select(Sorted)];
-        _unplaced = Sorted(unplaced);
+        var ofAnyMob = Sorted(unplaced);
+        _unplaced = [.. mobs.Select((_, mob) => ofOneMob.Exists(one => one.Mob == mob)
+            ? Sorted([.. unplaced, .. ofOneMob.Where(one => one.Mob == mob).Select(one => one.Result)]) : ofAnyMob)];
         _gapEdges = GapEdges(herd, kind);
     }
 
@@ -58,7 +71,7 @@ internal sealed class MobResults
     {
         if (!_samples.TryGetValue((mob, from, to), out var sample))
         {
-            _samples[(mob, from, to)] = sample = MobSample.Of(Between(_byMob[mob], from, to), Between(_unplaced, from, to));
+            _samples[(mob, from, to)] = sample = MobSample.Of(Between(_byMob[mob], from, to), Between(_unplaced[mob], from, to));
         }
 
         return sample;
@@ -69,7 +82,7 @@ internal sealed class MobResults
     {
         for (var mob = 0; mob < _byMob.Length; mob++)
         {
-            var days = _byMob[mob].Concat(_unplaced).Select(result => result.Day).Distinct().Order().ToList();
+            var days = _byMob[mob].Concat(_unplaced[mob]).Select(result => result.Day).Distinct().Order().ToList();
             for (var from = 0; from < days.Count; from++)
             {
                 for (var to = from; to < days.Count; to++)
@@ -81,7 +94,7 @@ internal sealed class MobResults
     }
 
     /// <summary>The first day after <paramref name="day"/> that differs from the one before it by a result of the mob's.</summary>
-    public int NextEdge(int mob, int day) => Math.Min(NextEdge(_byMob[mob], day), NextEdge(_unplaced, day));
+    public int NextEdge(int mob, int day) => Math.Min(NextEdge(_byMob[mob], day), NextEdge(_unplaced[mob], day));
 
     /// <summary>The first day after <paramref name="day"/> that differs by a row that could not be read: the days it may be of, and those on
     /// which its animal changes mobs.</summary>

@@ -17,6 +17,9 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
     private readonly KindRun _starts = days.Herd.OwnRun(spell.From.Id);
     private readonly KindRun _ends = days.Herd.OwnRun(spell.Until.Id);
 
+    /// <summary>In place of an animal: one that a row moves and nobody listed.</summary>
+    public const int NotListed = -3;
+
     /// <summary>Adds the stretches of each mob; and to the last list those of a male who may be in any.</summary>
     public void AddTo(List<SpellStretch>[] stretches, List<SpellStretch> anywhere, bool strict)
     {
@@ -31,6 +34,12 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
             {
                 Add(animal, age, stretches, anywhere, strict);
             }
+        }
+
+        // One that nobody listed may be a bull, wherever he was moved to.
+        foreach (var row in _herd.MobRows.Strangers)
+        {
+            AddIn(row.Mob, new SpellStretch(row.Day, Day.End, Truth.Unknown, NotListed, row.Line), stretches, anywhere);
         }
 
         // A row whose number cannot be read may be a bull's.

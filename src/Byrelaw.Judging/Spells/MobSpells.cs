@@ -114,6 +114,10 @@ internal sealed class MobSpells
             {
                 notes.WhoHasNoNumber();
             }
+            else if (one.Male == MalesInMobs.NotListed)
+            {
+                notes.WhoIsNotListed(one.Line);
+            }
             else if (one.Male < 0)
             {
                 notes.MobRow(one.Line);

@@ -24,7 +24,7 @@ internal static class DetailFit
         var fit = Fit.Yes;
         foreach (var test in filter.Tests)
         {
-            var one = Of(test, details.Of(line, test.Place), details.BlankOf(filter.Of, test.Place));
+            var one = Of(test, details.Of(line, test.Place), details.BlankOf(filter.Of, test.Place), details.HasColumn(filter.Of, test.Place));
             fit = one < fit ? one : fit;
         }
 
@@ -34,14 +34,14 @@ internal static class DetailFit
     /// <summary>Whether the entries of one day are meant: where they differ, it may be either.</summary>
     public static Fit Together(Fit one, Fit other) => one == other ? one : Fit.Perhaps;
 
-    private static Fit Of(DetailTest test, in DetailCell cell, string? blankOnFarm)
+    private static Fit Of(DetailTest test, in DetailCell cell, string? blankOnFarm, bool hasColumn)
     {
         var blank = blankOnFarm ?? (test.Detail.BlankIs >= 0 ? test.Detail.Values[test.Detail.BlankIs] : null);
         var isFilled = cell.State == FactState.Missing && blank is not null;
         switch (test)
         {
             case DetailRecorded:
-                return cell.State switch { FactState.Known => Fit.Yes, FactState.Missing => Yes(isFilled), _ => Fit.Perhaps };
+                return cell.State switch { FactState.Known => Fit.Yes, FactState.Missing when isFilled || hasColumn => Yes(isFilled), _ => Fit.Perhaps };
             case DetailIs one when isFilled:
                 return Yes(Has(one.Values, blank!) != one.IsNot);
             case DetailIs one when cell.State == FactState.Known:

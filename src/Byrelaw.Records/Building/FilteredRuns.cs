@@ -30,7 +30,7 @@ internal static class FilteredRuns
         }
     }
 
-    /// <summary>Rows of mobs: of a day that may be meant, a sample whose result nobody knows.</summary>
+    /// <summary>Rows of mobs: of a day that may be meant, a sample that may be there or not, with a result that nobody knows.</summary>
     public static IEnumerable<GroupRow> OfMobs(Kind kind, IEnumerable<GroupRow> groups, EntryDetails details)
     {
         if (kind.Filter is not { } filter)
@@ -48,7 +48,7 @@ internal static class FilteredRuns
             }
             else if (fit == Fit.Perhaps)
             {
-                kept.Add(day.First() with { Kind = kind.Id, Range = AllowedRange.NotKnown, Answer = KindRun.NotKnown });
+                kept.Add(day.First() with { Kind = kind.Id, Range = AllowedRange.NotKnown, Answer = KindRun.NotKnown, MayNotBeMeant = true });
             }
         }
 

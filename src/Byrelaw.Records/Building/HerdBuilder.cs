@@ -78,6 +78,9 @@ internal sealed class HerdBuilder
     /// <summary>Rows about a mob that no animal is ever in.</summary>
     public List<GroupRow> OfUnknownMob => _where.OfUnknownMob;
 
+    /// <summary>Rows that alone name a mob, whose name may be a slip for another's.</summary>
+    public List<SlippedMob> SlippedMobs => _where.Slipped;
+
     /// <summary>Who is in which mob.</summary>
     public MobStays Mobs => _where.Mobs;
 
@@ -106,10 +109,11 @@ internal sealed class HerdBuilder
     /// <param name="mobNames">In the order they were met.</param>
     /// <param name="keeping">What the farm says is complete.</param>
     /// <param name="blanks">What blank cells of details mean.</param>
+    /// <param name="hasColumn">Whether there is a column for a detail.</param>
     /// <param name="room">Gives memory back between the steps.</param>
-    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, ImmutableArray<BlankOf> blanks, Room room)
+    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, ImmutableArray<BlankOf> blanks, Func<Kind, int, bool> hasColumn, Room room)
     {
-        Details.Fill(blanks);
+        Details.Fill(blanks, hasColumn);
         var runs = new RunsBuilder(_vocabulary, _animals.Length, _stages, _expanded, Details);
         List<GroupRow> groups = [];
         Parallel.Invoke(
@@ -118,7 +122,7 @@ internal sealed class HerdBuilder
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);
         ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, _where.Kept, Membership, _stages, _groups));
-        MobRows = MobRowsBuilder.Build(groups, _where.MovesOfMobs, _isOfSpell);
+        MobRows = MobRowsBuilder.Build(groups, _where.MovesOfMobs, [.. _where.Strangers.Select(row => row.Day > KnownDay ? row with { Day = Day.Start } : row)], _isOfSpell);
         runs.Build(kind => kind is EventKind, _isOfSpell);
         _gaps.Add(runs.Doubts);
         (Runs, OwnRuns) = (runs.Runs, runs.OwnRuns);

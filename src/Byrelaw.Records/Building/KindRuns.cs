@@ -21,10 +21,10 @@ internal static class KindRuns
         }
     }
 
-    /// <summary>Results that may or may not be each member's; null where there are none.</summary>
+    /// <summary>Results that may or may not be each member's, or a sample of its mob; null where there are none.</summary>
     public static GroupRun? OfGroups(Kind kind, IEnumerable<GroupRow> groups)
     {
-        GroupRow[] rows = [.. groups.Where(row => row.Kind == kind.Id && (kind is TestKind || row.Mob == GroupRow.WholeHerd)).OrderBy(row => row.Day).ThenBy(row => row.Line)];
+        GroupRow[] rows = [.. groups.Where(row => row.Kind == kind.Id && (kind is TestKind || row.Mob == GroupRow.WholeHerd || row.MayNotBeMeant)).OrderBy(row => row.Day).ThenBy(row => row.Line)];
         return rows.Length == 0 || kind is EventKind ? null : new GroupRun
         {
             Mobs = Array.ConvertAll(rows, row => row.Mob),
@@ -40,7 +40,7 @@ internal static class KindRuns
     public static MobRun OfMobs(Kind kind, int mobs, IEnumerable<GroupRow> groups)
     {
         var rows = new ChunkedList<Staged<AllowedRange>>();
-        foreach (var row in groups.Where(row => row.Kind == kind.Id && row.Mob != GroupRow.WholeHerd))
+        foreach (var row in groups.Where(row => row.Kind == kind.Id && row.Mob != GroupRow.WholeHerd && !row.MayNotBeMeant))
         {
             rows.Add(new Staged<AllowedRange>(row.Mob, row.Day, row.Line, row.Range));
         }

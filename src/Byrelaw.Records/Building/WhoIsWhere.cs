@@ -22,6 +22,12 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
     /// <summary>Rows about a mob that no animal is ever in.</summary>
     public List<GroupRow> OfUnknownMob { get; } = [];
 
+    /// <summary>Rows that alone name a mob, whose name may be a slip for another's.</summary>
+    public List<SlippedMob> Slipped { get; } = [];
+
+    /// <summary>Where animals that nobody listed were moved to.</summary>
+    public MobRow[] Strangers { get; private set; } = [];
+
     /// <summary>Moves of known mobs and of the herd.</summary>
     public GroupRow[] MovesOfMobs { get; private set; } = [];
 
@@ -31,6 +37,7 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
     /// <returns>Those about known mobs and the herd that are about neither.</returns>
     public List<GroupRow> Build(IReadOnlyList<string> mobNames, List<GroupRow> groups)
     {
+        groups = TakeOutSlips(mobNames, groups);
         var ownMoves = SortedRun<int>.Of(animals.Length, [.. stages.Select(stage => stage.Moves)]);
         var (numbering, rows) = NumberMobs(mobNames, groups, ownMoves);
         ownMoves = ownMoves with { Results = Array.ConvertAll(ownMoves.Results, numbering.NumberOf) };
@@ -47,6 +54,50 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
         }
 
         return rest;
+    }
+
+    /// <summary>A name that stands once, one slip away from another's, may be that other's: nobody knows which mob is meant.</summary>
+    private List<GroupRow> TakeOutSlips(IReadOnlyList<string> mobNames, List<GroupRow> groups)
+    {
+        IEnumerable<Staged<int>> moves = stages.SelectMany(stage => stage.Moves.All()).Where(row => row.Animal != Staged<int>.TakenOut);
+        var slips = MobSlips.Of(mobNames, animals.Select(animal => animal.Mob).Concat(moves.Select(row => row.Result)).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => row.Target)));
+        if (slips.Count == 0)
+        {
+            return groups;
+        }
+
+        for (var animal = 0; animal < animals.Length; animal++)
+        {
+            if (slips.TryGetValue(animals[animal].Mob, out var meant))
+            {
+                Slipped.Add(new SlippedMob(new RowInDoubt(animal, Day.Start, animals[animal].Line, IsOfAnimals: true), mobNames[animals[animal].Mob], mobNames[meant]));
+                animals[animal].Mob = AnimalRow.MobUnreadable;
+            }
+        }
+
+        foreach (var stage in stages)
+        {
+            for (var chunk = 0; chunk < stage.Moves.ChunkCount; chunk++)
+            {
+                foreach (ref var row in stage.Moves.Chunk(chunk))
+                {
+                    if (row.Animal != Staged<int>.TakenOut && slips.TryGetValue(row.Result, out var meant))
+                    {
+                        Slipped.Add(new SlippedMob(new RowInDoubt(row.Animal, row.Day, row.Line), mobNames[row.Result], mobNames[meant]));
+                        gaps.Add([new Gap(row.Animal, _mobMove, row.Day, row.Day, row.Line)]);
+                        row.Animal = Staged<int>.TakenOut;
+                    }
+                }
+            }
+        }
+
+        foreach (var row in groups.Where(row => row.Kind == _mobMove && slips.ContainsKey(row.Target)))
+        {
+            Slipped.Add(new SlippedMob(new RowInDoubt(-1, row.Day, row.Line), mobNames[row.Target], mobNames[slips[row.Target]]));
+            gaps.Add([new Gap(-1, _mobMove, row.Day, row.Day, row.Line)]);
+        }
+
+        return [.. groups.Where(row => row.Kind != _mobMove || !slips.ContainsKey(row.Target))];
     }
 
     /// <summary>Numbers the mobs, in the cells of animals too. A row about a mob that nothing else names may be about anyone, before it is asked
@@ -70,6 +121,7 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
             }
         }
 
+        Strangers = [.. stages.SelectMany(stage => stage.MovesOfStrangers).Select(row => row with { Mob = numbering.NumberOf(row.Mob) }).OrderBy(row => row.Day).ThenBy(row => row.Line)];
         numbering.Number(animals);
         Array.ForEach(stages, stage => numbering.Number(stage.Moves));
         return (numbering, known);

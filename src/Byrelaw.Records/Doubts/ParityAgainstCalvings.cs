@@ -7,18 +7,20 @@ public static class ParityAgainstCalvings
 
     /// <summary>
     /// Whether fewer calvings are on record by the day of her parity than it says, though the farm says that all her life's are: one of
-    /// the two is wrong. Of a parity that cannot be read, or whose day cannot, it may be so.
+    /// the two is wrong. Of a parity that cannot be read, or whose day cannot, it may be so, and of a birth that cannot be read as far as calvings are promised on that day.
     /// </summary>
     public static bool IsTooHigh(Herd herd, int animal)
     {
         ArgumentNullException.ThrowIfNull(herd);
         var (recorded, on) = (herd.RecordedParity[animal], herd.DayOfParity(animal));
-        if (herd.Vocabulary.Calving is not { } calving || herd.BornEarliest[animal] <= Day.Start || herd.Sexes[animal] is Sex.Male or Sex.Steer)
+        if (herd.Vocabulary.Calving is not { } calving || (herd.BornEarliest[animal] <= Day.Start && !herd.BirthIsUnreadable[animal]) || herd.Sexes[animal] is Sex.Male or Sex.Steer)
         {
             return false;
         }
 
-        var needed = herd.Coverage.NeededFrom[calving.Id][animal];
+        // Of a birth that cannot be read nobody knows whether all her life is promised; it must not lend her parity belief.
+        var by = IsUnreadable(herd, animal) ? herd.Coverage.KnownDay : on;
+        var needed = herd.BornEarliest[animal] <= Day.Start ? by : herd.Coverage.NeededFrom[calving.Id][animal];
         return IsUnreadable(herd, animal)
             ? herd.Coverage.KnownDay >= needed && herd.Coverage.IsKept(animal, calving.Id, needed, herd.Coverage.KnownDay, strict: true)
             : recorded > Counted(herd, calving, animal, on) && herd.Coverage.IsKept(animal, calving.Id, needed, on, strict: true);

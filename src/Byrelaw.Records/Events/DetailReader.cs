@@ -8,6 +8,7 @@ internal sealed class DetailReader(EventReading reading, EventStage stage)
     /// <summary>Reads the cells of a row whose date, animal and kind are known.</summary>
     public void Read(CsvRows row, Kind kind, int line)
     {
+        var isLost = false;
         foreach (var column in reading.Columns.Details)
         {
             var detail = column.DetailOf[kind.Id];
@@ -30,12 +31,27 @@ internal sealed class DetailReader(EventReading reading, EventStage stage)
             if (detail < 0)
             {
                 stage.Problems.Add(DetailProblems.NoSuchDetail(row.Text(), column.Cell, kind, column.Name));
+                LoseWhatHasNoColumn(kind, line, ref isLost);
             }
             else
             {
                 stage.Details.Add(Read(row, text, kind, detail, column.Cell, line));
             }
         }
+    }
+
+    /// <summary>What stands under the name of another kind's detail may be the detail that has no column: it is not blank, and cannot be read.</summary>
+    private void LoseWhatHasNoColumn(Kind kind, int line, ref bool isLost)
+    {
+        for (var place = 0; place < kind.Details.Length && !isLost; place++)
+        {
+            if (!reading.Columns.Details.Any(column => column.DetailOf[kind.Id] == place))
+            {
+                stage.Details.Add(new DetailCell(line, place, FactState.Unreadable, 0, null));
+            }
+        }
+
+        isLost = true;
     }
 
     private DetailCell Read(CsvRows row, ReadOnlySpan<byte> text, Kind kind, int detail, int cell, int line)

@@ -80,6 +80,10 @@ internal sealed class EventReader
         {
             ReportHead(row, kind, subject, hasDay, hasEntry);
             _stage.Suspend(subject, _reading.KindOf(kind), hasDay ? day : null, line);
+            if (subject.Sort == SubjectSort.Unreadable && _reading.KindOf(kind) is EventKind { IsMobMove: true } move && SubjectReader.IsStranger(row.Cell(_columns.Animal)))
+            {
+                _stage.MovesOfStrangers.Add(new MobRow(move.Id, IsCut(_columns.Value) ? MobStays.NotKnown : _subjects.MobOfStranger(row.Cell(_columns.Value)), hasDay ? day : Day.Start, line));
+            }
         }
 
         bool IsCut(int cell) => cut >= 0 && cut == cell;

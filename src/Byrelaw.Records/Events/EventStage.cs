@@ -29,6 +29,9 @@ internal sealed class EventStage
     /// <summary>Rows about a mob or the herd.</summary>
     public List<GroupRow> Groups { get; } = [];
 
+    /// <summary>Moves of animals that nobody listed, to a mob by the number of its name; less than 0 where that cannot be read.</summary>
+    public List<MobRow> MovesOfStrangers { get; } = [];
+
     /// <summary>What rows that could not be read might have said.</summary>
     public List<Gap> Gaps { get; } = [];
 

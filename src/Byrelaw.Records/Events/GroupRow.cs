@@ -11,6 +11,9 @@ namespace Byrelaw.Records.Events;
 /// <param name="Answer">For a test: the place of its answer, or <see cref="KindRun.NotKnown"/>.</param>
 internal readonly record struct GroupRow(int Kind, int Day, int Line, int Mob, AllowedRange Range = default, int Target = -1, string? Sample = null, byte Answer = KindRun.NotKnown)
 {
+    /// <summary>A detail that would tell whether it is one that a filter means is not known: there may be such a sample, or none.</summary>
+    public bool MayNotBeMeant { get; init; }
+
     /// <summary>Every animal that is present.</summary>
     public const int WholeHerd = -1;
 }

@@ -17,6 +17,7 @@ public sealed class EntryDetails
 
     private readonly DetailCell[] _cells;
     private ImmutableArray<BlankOf> _blanks = [];
+    private Func<Kind, int, bool> _hasColumn = (_, _) => true;
 
     /// <summary>Takes cells in any order.</summary>
     public EntryDetails(DetailCell[] cells)
@@ -26,8 +27,11 @@ public sealed class EntryDetails
         Sort();
     }
 
-    /// <summary>Takes what the farm says that blank cells mean.</summary>
-    public void Fill(ImmutableArray<BlankOf> blanks) => _blanks = blanks;
+    /// <summary>Takes what the farm says that blank cells mean, and for which details there is a column.</summary>
+    public void Fill(ImmutableArray<BlankOf> blanks, Func<Kind, int, bool> hasColumn) => (_blanks, _hasColumn) = (blanks, hasColumn);
+
+    /// <summary>Whether there is a column for a detail, so that a blank cell says that nothing was written down.</summary>
+    public bool HasColumn(Kind kind, int detail) => _hasColumn(kind, detail);
 
     /// <summary>What a blank cell of a detail means in these records; null where the farm does not say.</summary>
     public string? BlankOf(Kind kind, int detail)

@@ -2,7 +2,7 @@ namespace Byrelaw.Records.Herds;
 
 /// <summary>
 /// Results of one kind that are recorded for a mob or the herd, and may or may not be each member's: of a test, those of mobs
-/// and of the herd; of a measure, those of the herd. Sorted by day, then line.
+/// and of the herd; of a measure, those of the herd, and of a mob those of which a detail does not say whether a filter means them. Sorted by day, then line.
 /// </summary>
 public sealed class GroupRun
 {

@@ -15,6 +15,10 @@ public sealed class MobRows
     /// <summary>The lines of <see cref="Spells"/> in <c>events.csv</c>, by which gaps are told that such a row left.</summary>
     public IReadOnlySet<int> Lines { get; init; } = new HashSet<int>();
 
+    /// <summary>Where animals that stand in no list were moved to, by day, then line: any of them may be a bull. A mob that cannot be read is
+    /// <see cref="MobStays.NotKnown"/>, a day <see cref="Day.Start"/>.</summary>
+    public MobRow[] Strangers { get; init; } = [];
+
     /// <summary>What moves a mob or the herd, by day, then line.</summary>
     public required MobMove[] Moves { get; init; }
 }

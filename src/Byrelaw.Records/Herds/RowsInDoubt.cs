@@ -41,6 +41,9 @@ public enum RowDoubt
 
     /// <summary>The end of a spell, and no start before it.</summary>
     EndWithoutStart,
+
+    /// <summary>A mob that one row alone names, by a name that may be a slip for another's.</summary>
+    MobNamedOnce,
 }
 
 /// <summary>A row of one of the two files.</summary>

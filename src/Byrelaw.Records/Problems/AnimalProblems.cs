@@ -32,6 +32,12 @@ internal static class AnimalProblems
         $"no animal is ever in the mob `{mob}`", "expected a mob that stands under `mob` in animals.csv, or that a `mob` row moves animals to",
         nearest is null ? null : $"perhaps `mob:{nearest}` is meant");
 
+    /// <summary>A name that stands in one row alone, and may be a slip for another's.</summary>
+    public static Diagnostic MobNamedOnce(RowText row, int cell, string mob, string meant) => row.Problem(
+        cell, "R0138", Severity.Warning,
+        $"no other row names the mob `{mob}`, and there is one called `{meant}`", "expected the name of a mob that other rows name too, or one that is less like another's",
+        $"write `{meant}` if that is meant; if it is a mob of its own, give it a name that nobody takes for the other");
+
     public static Diagnostic NoMobName(RowText row, int cell) => row.Problem(
         cell, "R0136", Severity.Error, "`mob:` without a name", "expected the mob's name after it, such as `mob:River`");
 

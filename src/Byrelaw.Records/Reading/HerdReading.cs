@@ -65,7 +65,7 @@ internal sealed class HerdReading
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirths(days.Today, animals);
         var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter);
-        builder.Build(_mobs.Names, keeping, Blanks(keeping), room);
+        builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
         _eventProblems.AddRange(Stages.Concat(_supposedStages).SelectMany(part => part.Problems));
@@ -75,6 +75,9 @@ internal sealed class HerdReading
         }
 
         _doubted.AddRange(late.BornTooEarly.Select(line => (RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));
+        _animalProblems.AddRange(LateProblems.OfMobs(builder.SlippedMobs, ofAnimals: true, animals.Columns?.Map["mob"] ?? 0, FindAnimalLines));
+        _eventProblems.AddRange(LateProblems.OfMobs(builder.SlippedMobs, ofAnimals: false, EventColumns?.Value ?? 0, FindEventLines));
+        _doubted.AddRange(builder.SlippedMobs.Select(mob => (RowDoubt.MobNamedOnce, mob.Row)));
         _doubted.AddRange(builder.SameSample.Select(row => (RowDoubt.SameSample, new RowInDoubt(-1, row.Day, row.Line))));
         _doubted.AddRange(builder.Wrong.Select(row => (row.Left is null ? RowDoubt.NotForMales : RowDoubt.AfterLeaving, new RowInDoubt(row.Animal, row.Day, row.Line))));
         _doubted.AddRange(builder.EndsWithoutStart.Select(row => (RowDoubt.EndWithoutStart, row)));
@@ -88,8 +91,10 @@ internal sealed class HerdReading
     }
 
     /// <summary>What the farm says that blank cells mean; not of a detail without a column where another stands whose heading nobody knows: that may be it.</summary>
-    private ImmutableArray<BlankOf> Blanks(RecordKeeping? keeping) => [.. (keeping?.Blanks ?? []).Where(blank => EventColumns is not { HasUnknown: true } columns
-        || columns.Details.Any(column => column.DetailOf[blank.Kind.Id] == blank.Place))];
+    private ImmutableArray<BlankOf> Blanks(RecordKeeping? keeping) =>
+        [.. (keeping?.Blanks ?? []).Where(blank => EventColumns is not { HasUnknown: true } || HasColumn(blank.Kind, blank.Place))];
+
+    private bool HasColumn(Kind kind, int detail) => EventColumns is { } columns && columns.Details.Any(column => column.DetailOf[kind.Id] == detail);
 
     private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
     {

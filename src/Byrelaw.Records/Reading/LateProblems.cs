@@ -76,6 +76,14 @@ internal sealed class LateProblems
         }
     }
 
+    /// <summary>Rows that alone name a mob, whose name may be a slip for another's.</summary>
+    public static IEnumerable<Diagnostic> OfMobs(IEnumerable<SlippedMob> mobs, bool ofAnimals, int cell, Func<IEnumerable<int>, Dictionary<int, RowText>> find)
+    {
+        SlippedMob[] slipped = [.. mobs.Where(mob => mob.Row.IsOfAnimals == ofAnimals)];
+        var texts = find([.. slipped.Select(mob => mob.Row.Line)]);
+        return slipped.Select(mob => AnimalProblems.MobNamedOnce(texts[mob.Row.Line], cell, mob.Name, mob.Meant));
+    }
+
     /// <summary>What is wrong in the events' file: impossible dates, and mobs that no animal is ever in.</summary>
     public static IEnumerable<Diagnostic> OfEvents(
         HerdBuilder builder, EventColumns columns, Vocabulary vocabulary, AnimalTable animals, IReadOnlyList<string> mobNames, bool isFarAhead,

@@ -1,6 +1,6 @@
 namespace Byrelaw.Records.Spellings;
 
-/// <summary>What two numbers have in common if a hand wrote one for the other: leading zeros, spaces, width, case and signs that nobody sees make no difference.</summary>
+/// <summary>What two numbers, or two names of mobs, have in common if a hand wrote one for the other: leading zeros, spaces, width, case and signs that nobody sees make no difference.</summary>
 internal static class AlikeText
 {
     private const int FirstWide = 0xFF01;
@@ -11,6 +11,18 @@ internal static class AlikeText
 
     /// <summary>An official identity, so written; there dashes make no difference either.</summary>
     public static string OfIdentity(string text) => Of(text, isIdentity: true);
+
+    /// <summary>The name of a mob, so written; dashes make no difference, and a letter of another script none from the Latin one that it looks like.</summary>
+    public static string OfMob(string text) => string.Concat(Of(text, isIdentity: true).Select(Latin));
+
+    /// <summary>Cyrillic and Greek capitals that look like Latin ones: `Нill` for `Hill`.</summary>
+    private static char Latin(char letter)
+    {
+        const string Others = "АВЕЅІЈКМНОРСТУХΑΒΕΖΗΙΚΜΝΟΡΤΥΧ";
+        const string Same = "ABESIJKMHOPCTYXABEZHIKMNOPTYX";
+        var place = Others.IndexOf(letter, StringComparison.Ordinal);
+        return place < 0 ? letter : Same[place];
+    }
 
     private static string Of(string text, bool isIdentity)
     {

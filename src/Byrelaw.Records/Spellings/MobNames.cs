@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Spellings;
 
-/// <summary>Gives every mob a number as its name is first met, from any thread. Of several spellings of
-/// one name the one that sorts first is kept, whichever thread meets it.</summary>
+/// <summary>Gives every mob a number as its name is first met, from any thread. Names that nobody can tell apart by looking are one mob's: else a bull
+/// would stand alone in the other. Of several spellings of one name the one that sorts first is kept, whichever thread meets it.</summary>
 internal sealed class MobNames
 {
     private readonly Lock _gate = new();
@@ -15,7 +15,8 @@ internal sealed class MobNames
     public int NumberOf(ReadOnlySpan<byte> spelling)
     {
         var name = Encoding.UTF8.GetString(spelling);
-        var folded = NameFolding.Fold(name);
+        var alike = AlikeText.OfMob(name);
+        var folded = alike.Length > 0 ? alike : NameFolding.Fold(name);
         lock (_gate)
         {
             if (!_byFoldedName.TryGetValue(folded, out var number))

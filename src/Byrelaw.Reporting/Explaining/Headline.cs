@@ -44,7 +44,7 @@ public static class Headline
     {
         var missing = ChiefRule.Of(report) is { Answer: RuleAnswer.NotKnown } chief ? RuleWords.Missing(chief) : [];
         missing = missing.Count == 0 ? report.Animal.Settle : missing;
-        return missing.Count == 0 ? Reason.Of(report) : MissingWords.Brief(missing[0], report.On);
+        return missing.Count == 0 ? Reason.Of(report) : MissingWords.Brief(Asked.Of(missing)[0], report.On);
     }
 
     private static string ReadySpan(AnimalReport report) => (report.Animal.ReadyFrom, report.Animal.ReadyUntil) switch

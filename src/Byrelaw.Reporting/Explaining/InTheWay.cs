@@ -41,7 +41,7 @@ public sealed record InTheWay(string Rule, string Sentences)
         {
             case RuleAnswer.NotKnown:
                 var missing = RuleWords.Missing(rule);
-                return missing.Count == 0 ? "" : $"Missing: {string.Join("; ", missing.Select(one => MissingWords.Of(one, list)))}.";
+                return missing.Count == 0 ? "" : $"Missing: {MissingWords.AllOf(missing, list)}.";
             case RuleAnswer.NotMet when rule.TurnsOn is { } turns:
                 return $"It holds from {list.Long(turns)}.";
             default:

@@ -58,7 +58,8 @@ public static class Reason
     private static string NotKnown(RuleJudgement rule, ListReport list, IReadOnlyList<Missing> settle)
     {
         IReadOnlyList<Missing> missing = RuleWords.Missing(rule) is { Count: > 0 } hers ? hers : settle;
-        return missing.Count == 0 ? "not known" : MissingWords.Brief(missing[0], list) + (missing.Count > 1 ? " ..." : "");
+        var asked = Asked.Of(missing);
+        return asked.Count == 0 ? "not known" : MissingWords.Brief(asked[0], list) + (asked.Count > 1 ? " ..." : "");
     }
 
     private static string GateReason(RuleJudgement gate, ListReport list)

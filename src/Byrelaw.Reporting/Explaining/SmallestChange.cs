@@ -45,7 +45,7 @@ public static class SmallestChange
 
         var then = Phrases.Sentence(WhenLater.From(day, report.On, report.On.Long));
         return report.ThenAsk is { IsEmpty: false } ask
-            ? $" {then} no rule fails, and this is still to be asked: {string.Join("; ", ask.Select(missing => MissingWords.Of(missing, report.On)))}."
+            ? $" {then} no rule fails, and this is still to be asked: {MissingWords.AllOf(ask, report.On)}."
             : $" {then} no rule fails, but not all are known: mend what cannot be read.";
     }
 
@@ -72,7 +72,7 @@ public static class SmallestChange
         var settle = report.Animal.Settle;
         return settle.IsEmpty
             ? "Mend what cannot be read."
-            : $"This would settle it: {string.Join("; ", settle.Select(missing => MissingWords.Of(missing, report.On)))}.";
+            : $"This would settle it: {MissingWords.AllOf(settle, report.On)}.";
     }
 
     private static string No(AnimalReport report)
@@ -85,6 +85,6 @@ public static class SmallestChange
         var needed = report.InTheWay.Where(rule => rule is { Answer: RuleAnswer.NotMet, TurnsOn: null })
             .Select(rule => (rule.Name, Remedy: RuleWords.Remedies(rule, report.On))).Where(one => one.Remedy.Length > 0).ToList();
         return needed.Count == 0 ? "Time alone does not change it within a year."
-            : $"It would take {Phrases.And([.. needed.Select(one => $"{one.Remedy} ({one.Name})")])}.";
+            : $"It would take {Phrases.And([.. needed.GroupBy(one => one.Remedy, one => one.Name).Select(one => $"{one.Key} ({Phrases.And([.. one])})")])}.";
     }
 }

@@ -49,8 +49,9 @@ public static class ToDo
             return "Find out what is not known in the table below.";
         }
 
-        var first = settle.FirstOrDefault(missing => missing.SettledBy == SettledBy.Yards) ?? settle[0];
-        var more = settle.Length > 1 ? $" Then {Numbers.Count(settle.Length - 1, "more record", "more records")}, below." : "";
-        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {MissingWords.Where(first)}{By(first, report)}.{more}";
+        var asked = Asked.Of(settle);
+        var first = asked.FirstOrDefault(one => one.First.SettledBy == SettledBy.Yards) ?? asked[0];
+        var more = asked.Count > 1 ? $" Then {Numbers.Count(asked.Count - 1, "more record", "more records")}, below." : "";
+        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {MissingWords.Where(first.First)}{By(first.First, report)}.{more}";
     }
 }

@@ -9,6 +9,42 @@ public static class MissingWords
     /// <summary>The task with the days it may be dated: <c>get a pregnancy test result (dated 30 August or later)</c>.</summary>
     public static string Task(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list) + When(missing, list);
 
+    /// <summary>The same of several ways: <c>a scan or blood or milk test (dated 22 September to 20 October), or a test by hand from 6 October</c>.</summary>
+    public static string Of(Asked asked, ListReport list) => Ways(asked, list);
+
+    /// <summary>All that is asked for, one after another.</summary>
+    public static string AllOf(IEnumerable<Missing> missing, ListReport list) => string.Join("; ", Asked.Of(missing).Select(one => Of(one, list)));
+
+    /// <summary>The task of several ways.</summary>
+    public static string Task(Asked asked, ListReport list)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return Verb(asked.First.Reason) + Ways(asked, list);
+    }
+
+    /// <summary>A word or two for several ways: none of them was gone.</summary>
+    public static string Brief(Asked asked, ListReport list)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return asked.Ways is [var only] ? Brief(only, list) : $"no {asked.First.Subject} that counts";
+    }
+
+    private static string Ways(Asked asked, ListReport list)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        var first = asked.First;
+        var more = asked.Ways.Skip(1).Select(way => $", or {What(way, list)}{Later(way, first, list)}");
+        return What(first, list) + When(first, list) + string.Concat(more);
+    }
+
+    /// <summary>When another way can be gone, where that is not when the first can.</summary>
+    private static string Later(Missing way, Missing first, ListReport list) => (way.From, way.To) switch
+    {
+        var (from, to) when from == first.From && to == first.To => "",
+        ({ } from, var to) when to == first.To => $" from {list.Long(from)}",
+        _ => When(way, list),
+    };
+
     /// <summary>
     /// The task for many animals, without days: <c>get a pregnancy test result</c>. How it is to be tested her own page says: a scan or, later, a hand is
     /// one task in the yards.
@@ -19,7 +55,7 @@ public static class MissingWords
     /// <summary>A word or two for a narrow column: <c>no pregnancy test result</c>.</summary>
     public static string Brief(Missing missing, ListReport list) => missing.Reason switch
     {
-        MissingReason.NoResult => $"no {missing.Subject} result{Filter(missing)}",
+        MissingReason.NoResult => $"no {ResultWords.Of(missing, list)}",
         MissingReason.ResultPending => $"{missing.Subject} result not in",
         MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
         MissingReason.NotKept => $"{missing.What} records not complete",
@@ -49,7 +85,7 @@ public static class MissingWords
 
     private static string What(Missing missing, ListReport list) => missing.Reason switch
     {
-        MissingReason.NoResult => $"{Article.With(missing.Subject)} result{Filter(missing)}",
+        MissingReason.NoResult => Article.With(ResultWords.Of(missing, list)),
         MissingReason.ResultPending => $"the {missing.Subject} result that is not in{(missing.Line > 0 ? $" ({PlaceOf(missing, list)})" : "")}",
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.What}",
@@ -81,8 +117,6 @@ public static class MissingWords
             .Select(animal => herd.Numbers[animal]).ToList();
         return numbers.Count == 0 ? "" : $" ({Phrases.FirstOf(numbers, 6)})";
     }
-
-    private static string Filter(Missing missing) => missing.Filter.Length == 0 ? "" : " " + missing.Filter;
 
     private static string Verb(MissingReason reason) => reason switch
     {

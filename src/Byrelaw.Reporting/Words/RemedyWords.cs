@@ -8,6 +8,7 @@ public static class RemedyWords
     {
         RemedyKind.Time => remedy.Date is { } date ? $"time: from {list.Long(date)}" : "time",
         RemedyKind.NewEvent => $"a new {Phrases.Or(remedy.Subjects)} on record",
+        RemedyKind.NewResult when remedy.Subjects is [var only] && list.Herd.Vocabulary.Filtered.FirstOrDefault(kind => kind.Name == only) is { } filtered => $"a new {ResultWords.Of(filtered)}",
         RemedyKind.NewResult => $"a new result of {Phrases.Or(remedy.Subjects)}",
         _ => "nothing any more",
     };

@@ -67,6 +67,10 @@ internal static class RowDoubtWords
             $"{(count == 1 ? "A row ends" : $"{count} rows end")} what nothing on record began: {where}",
             "When it began is not known: on any day since the last such end, or since the animal joined or was old enough.",
             $"Write the {(count == 1 ? "row" : "rows")} that began it, such as the bull’s coming."),
+        RowDoubt.MobNamedOnce => new("mob_named_once",
+            $"{(count == 1 ? "A mob stands in one row only, and its name is" : $"{count} mobs stand in one row only each, and their names are")} nearly another’s: {where}",
+            $"Which mob {(count == 1 ? "that" : "each")} row means is not known, nor who was with {(count == 1 ? "that animal" : "those animals")} from then on.",
+            "Correct the name; if it is a mob of its own, give it one that is less like another’s."),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt.Why, "a reason without words"),
     };
 

@@ -21,9 +21,17 @@ public static class RuleWords
                 var said = Said(rule);
                 return said.Count == 1
                     ? FoundWords.Of(said[0], list)
-                    : string.Join("; ", said.Select(finding => ToldWords.Of(finding, list)).Distinct());
+                    : string.Join("; ", Once(said).Select(finding => ToldWords.Of(finding, list)).Distinct());
         }
     }
+
+    /// <summary>One result that several conditions look at is told once.</summary>
+    private static IEnumerable<Finding> Once(IReadOnlyList<Finding> said) => said.DistinctBy(finding => (finding.Condition, finding.Evidence.LastOrDefault(evidence => evidence.Kind is TestKind)) switch
+    {
+        (TestCondition { Test: var test }, { Line: var line }) => (test.Declaration.Name, line, ""),
+        (CountCondition { Counted: [{ Kind: TestKind test }, ..] }, { Line: var line }) => (test.Declaration.Name, line, ""),
+        var (condition, _) => ("", 0, ConditionWords.Of(condition)),
+    });
 
     /// <summary>What was found, so that it stands without the rule's words beside it; the most telling finding where there are several.</summary>
     public static string Told(RuleJudgement rule, ListReport list)
@@ -83,7 +91,7 @@ public static class RuleWords
                 parts.Add(rule.TurnsOn is { } turns ? $"turns {list.Short(turns)}" : Remedies(rule, list));
                 break;
             case RuleAnswer.NotKnown:
-                parts.Add(string.Join("; ", Missing(rule).Select(missing => MissingWords.Of(missing, list))));
+                parts.Add(MissingWords.AllOf(Missing(rule), list));
                 break;
             case RuleAnswer.Broken:
                 parts.Add("mend the rule file");
@@ -113,7 +121,21 @@ public static class RuleWords
 
     /// <summary>The same as they are, without doubles.</summary>
     public static IEnumerable<Evidence> Evidence(RuleJudgement rule) =>
-        rule.GateEvidence.Concat(Said(rule).SelectMany(finding => finding.Evidence)).Distinct();
+        rule.GateEvidence.Concat(Said(rule).SelectMany(Telling)).Distinct();
+
+    /// <summary>Of a spell, nothing from before it last began or ended: what is long over tells nothing.</summary>
+    private static IEnumerable<Evidence> Telling(Finding finding)
+    {
+        var spells = finding.Condition is SpellCondition condition ? [condition.Spell] : finding.Condition.Windows.OfType<FromAfterSpell>().Select(window => window.Spell);
+        if (spells.FirstOrDefault() is not { } spell)
+        {
+            return finding.Evidence;
+        }
+
+        var ended = finding.Evidence.Where(evidence => evidence.Kind == spell.Until).Max(evidence => evidence.Date);
+        var began = finding.Evidence.Where(evidence => evidence.Kind == spell.From && !(evidence.Date > ended)).Max(evidence => evidence.Date);
+        return finding.Evidence.Where(evidence => !((evidence.Kind == spell.Until && evidence.Date < ended) || (evidence.Kind == spell.From && evidence.Date < began)));
+    }
 
     /// <summary>What would settle a rule that is not known, without doubles.</summary>
     public static IReadOnlyList<Missing> Missing(RuleJudgement rule) =>
@@ -161,9 +183,15 @@ public static class RuleWords
     public static string Remedies(RuleJudgement rule, ListReport list)
     {
         var remedies = Said(rule).Select(finding => finding.Remedy).OfType<Remedy>().ToList();
-        var open = remedies.Where(remedy => remedy.Kind != RemedyKind.ForGood).ToList();
+        var open = remedies.Where(remedy => remedy.Kind != RemedyKind.ForGood && !remedies.Exists(other => IsNarrower(other, remedy, list))).ToList();
         return Phrases.And([.. (open.Count > 0 ? open : remedies).Select(remedy => RemedyWords.Of(remedy, list)).Distinct()]);
     }
+
+    /// <summary>Whether what one thing takes does for the other too: a calving for a calving or purchase, a scan for any pregnancy test.</summary>
+    private static bool IsNarrower(Remedy one, Remedy other, ListReport list) => one.Kind == other.Kind && (one.Subjects.Length < other.Subjects.Length
+        ? one.Subjects.All(other.Subjects.Contains)
+        : one.Kind == RemedyKind.NewResult && one.Subjects is [var narrow] && other.Subjects is [var wide]
+            && list.Herd.Vocabulary.Filtered.Any(kind => kind.Name == narrow && kind.Declaration.Name == wide));
 
     private static string Gates(RuleJudgement rule)
     {

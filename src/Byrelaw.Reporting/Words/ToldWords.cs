@@ -20,9 +20,9 @@ public static class ToldWords
             FactTextCondition fact => $"{fact.Fact.Name} {found}",
             FactDateCondition fact => $"{fact.Fact.Name} {found}",
             RecordedCondition fact => nothing && found == "nothing on record" ? $"{fact.Fact.Name} not on record" : $"{fact.Fact.Name} {found}",
-            MeasuredCondition measured when nothing => NoResult(measured.Measure),
+            MeasuredCondition measured when nothing => $"no {ResultWords.Of(measured.Measure)}",
             MeasuredCondition measured => $"{(measured.Aggregate == Aggregate.Latest ? measured.Measure.Name : measured.Subject)} {found}",
-            TestCondition test => nothing ? NoResult(test.Test) : $"{test.Test.Name} {found}",
+            TestCondition test => nothing ? $"no {ResultWords.Of(test.Test)}" : $"{Tested(test.Test)} {found}",
             MobMeasuredCondition mob => $"{mob.Measure.Name} of her mob: {found}",
             MobCountCondition mob => $"{mob.Measure.Name} of her mob: {found}",
             StandingCondition standing => nothing ? $"no {standing.Fact.Name} on record" : $"{standing.Fact.Name} {found}",
@@ -30,9 +30,6 @@ public static class ToldWords
             var other => nothing ? $"{other.Subject}: not known" : $"{other.Subject}: {found}",
         };
     }
-
-    /// <summary><c>no pregnancy test result with method hand</c>: the filter behind, as a person says it.</summary>
-    private static string NoResult(Kind kind) => $"no {kind.Declaration.Name} result{(kind.Filter is { } filter ? $" {filter.Text}" : "")}";
 
     /// <summary><c>no mating</c>, <c>lameness on 28 Sep</c>, <c>mating or transfer twice, last on 12 Sep</c>.</summary>
     private static string Count(CountCondition count, Finding finding, string found, ListReport list)
@@ -44,10 +41,13 @@ public static class ToldWords
             (FoundCount { AtMost: 0 }, _) => $"no {Counted(count)}",
             (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Happened(happened)} on {list.Short(day)}",
             (FoundCount { AtMost: not null }, { } day) => $"{Happened(happened)} {found}, last on {list.Short(day)}",
+            (FoundCount { AtLeast: 0, AtMost: null }, _) => $"not known whether any {Counted(count)}",
             (FoundCount { AtLeast: 0 }, _) => $"{Counted(count)}: {found}",
             _ => $"{Counted(count)} {found}",
         };
     }
+
+    private static string Tested(TestKind test) => test.Filter is null ? test.Name : ResultWords.Of(test);
 
     /// <summary>As a condition says it: <c>positive BVD virus</c>.</summary>
     private static string Counted(CountCondition count) =>

@@ -9,13 +9,14 @@ public static class FarmCsv
         ["animal", "born", "sex", "mob", "parity", "parity on", .. farm.FactNames],
         farm.Animals.Select(row => new[] { row.Number, row.Born, row.Sex, row.Mob, row.Parity, row.ParityOn }.Concat(row.Facts)));
 
-    /// <summary>The column of a detail stands there where any row says it.</summary>
+    /// <summary>The columns of details that the farm names; else that of the method, where any row says it.</summary>
     public static byte[] Events(PlainFarm farm)
     {
-        string[] details = farm.Events.Any(row => row.Method.Length > 0) ? ["method"] : [];
+        ImmutableArray<string> details = farm.ColumnsOfDetails;
         return Write(
             ["date", "animal", "kind", "value", "unit", "recorded", .. details],
-            farm.Events.Select(row => new[] { row.Date, row.Animal, row.Kind, row.Value, row.Unit, row.Recorded }.Concat(details.Select(row.Detail))));
+            farm.Events.Select(row => new[] { row.Date, row.Animal, row.Kind, row.Value, row.Unit, row.Recorded }
+                .Concat(details.Select((_, place) => farm.DetailOf(row, place)))));
     }
 
     private static byte[] Write(IEnumerable<string> heading, IEnumerable<IEnumerable<string>> rows) =>

@@ -188,6 +188,15 @@ public sealed class GenConditions(Season season)
         let window = wait < 0 ? (Window)new SinceLast(last) { Span = Words.Nowhere } : new FromAfterLast(new TimeLength(wait, TimeUnit.Days), last) { Span = Words.Nowhere }
         select (Condition)new CountCondition(test, [new Counted(kinds[0])], [window]) { Span = Words.Nowhere };
 
+    /// <summary>Forms that can ask for entries by their details.</summary>
+    public Gen<Condition> OfDetails => Gen.Frequency(
+        (6, Gen.Select(AnyCount, AnyCounted, CountWindows, (test, counted, windows) => (Condition)new CountCondition(test, counted, windows) { Span = Words.Nowhere })),
+        (4, Gen.Select(AnyTime, LastKinds, (test, kinds) => (Condition)new TimeSinceCondition(test, kinds) { Span = Words.Nowhere })),
+        (4, Measured),
+        (4, Test),
+        (2, MobMeasured),
+        (2, MobCount));
+
     /// <summary>A condition that is neither a list nor a name.</summary>
     public Gen<Condition> Leaf => Gen.Frequency(
         (6, Gen.Select(AnyCount, AnyCounted, CountWindows, (test, counted, windows) => (Condition)new CountCondition(test, counted, windows) { Span = Words.Nowhere })),

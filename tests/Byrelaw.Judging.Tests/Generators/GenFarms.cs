@@ -72,15 +72,47 @@ public static class GenFarms
         return row.Array[4 * numbers.Length].Select(rows => rows.ToImmutableArray());
     }
 
+    /// <summary>The same farm with details of what is on record; now and then a second row of one day that says otherwise, or a column that is not there.</summary>
+    /// <param name="farm">Without details.</param>
+    /// <param name="tidy">Whether every detail can be read.</param>
+    public static Gen<PlainFarm> WithDetails(PlainFarm farm, bool tidy)
+    {
+        var cells = Gen.Select(
+            Gen.Frequency((4, Gen.OneOf("natural", "inseminated", "ear", "blood")), (2, Gen.Const("")), (tidy ? 0 : 1, Gen.Const("by air"))),
+            Gen.Frequency((3, Gen.OneOf("Bull A", "bull a", "north", "Bull B")), (2, Gen.Const(""))),
+            Gen.Frequency((3, Gen.OneOf("own", "treatment")), (2, Gen.Const("")), (tidy ? 0 : 1, Gen.Const("moon"))),
+            Gen.Frequency((4, Gen.OneOf("0", "1", "2", "2.5", "3")), (2, Gen.Const("")), (tidy ? 0 : 1, Gen.Const("two"))),
+            (method, sire, cause, step) => ImmutableArray.Create(method, sire, cause, step));
+        return
+            from lost in Gen.Frequency((8, Gen.Const(-1)), (1, Gen.Int[0, 3]), (1, Gen.Int[4, 7]))
+            from again in Gen.Frequency((2, Gen.Const(0)), (1, Gen.Const(1))).Array[farm.Events.Length]
+            let rows = farm.Events.SelectMany((row, place) => Enumerable.Repeat(row, 1 + again[place])).ToList()
+            from details in cells.Array[rows.Count]
+            select farm with
+            {
+                // A column under a name that nobody knows, or none at all.
+                DetailNames = lost < 0 ? FilteredWords.Columns : lost < 4 ? FilteredWords.Columns.SetItem(lost, "no such detail") : FilteredWords.Columns.RemoveAt(lost - 4),
+                Events = [.. rows.Select((row, place) => row with { Details = Fitting(row.Kind, lost < 4 ? details[place] : details[place].RemoveAt(lost - 4)) })],
+            };
+    }
+
+    /// <summary>What stands under `method` is of another sort for a mating than for a test; a kind without details has none.</summary>
+    private static ImmutableArray<string> Fitting(string kind, ImmutableArray<string> cells) => kind switch
+    {
+        "BVD virus" => [.. cells.Select(cell => cell switch { "natural" => "ear", "inseminated" => "blood", _ => cell })],
+        "mating" => [.. cells.Select(cell => cell switch { "ear" => "natural", "blood" => "inseminated", _ => cell })],
+        _ => cells,
+    };
+
     /// <summary>Rows of bulls, of their mobs and of the herd, and moves of single animals, in the last year.</summary>
     public static Gen<ImmutableArray<EventRow>> OfBulls(Season season, ImmutableArray<string> numbers)
     {
         var row =
-            from whom in Gen.Frequency((4, Gen.OneOf([.. numbers])), (3, Gen.OneOf("mob:Home", "mob:Back")), (1, Gen.Const("herd")))
+            from whom in Gen.Frequency((4, Gen.OneOf([.. numbers])), (3, Gen.OneOf("mob:Home", "mob:Back")), (1, Gen.Const("herd")), (1, Gen.Const("9999")))
             from kind in Gen.OneOf("bull in", "bull in", "bull out", "mob")
             from mob in Gen.OneOf("Home", "Back", "Bulls")
             from date in season.Past
-            let isMove = kind == "mob" && numbers.Contains(whom)
+            let isMove = kind == "mob" && (numbers.Contains(whom) || whom == "9999")
             select new EventRow(Text(date), whom, isMove ? "mob" : kind == "mob" ? "bull out" : kind, isMove ? mob : "");
         return row.Array[0, 4 * numbers.Length].Select(rows => rows.ToImmutableArray());
     }

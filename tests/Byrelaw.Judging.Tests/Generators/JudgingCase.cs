@@ -67,6 +67,32 @@ public sealed record JudgingCase(Rulebook Rulebook, PlainFarm Farm, LocalDate? K
                 Events = [.. farm.Events, .. rows],
             }, null, null);
 
+    /// <summary>Rules that ask for entries by their details, and details that are blank, unreadable, in a column that is not there, or different on one day.</summary>
+    public static readonly Gen<JudgingCase> Filtered =
+        from season in Season.Any
+        from farm in GenFarms.For(season)
+        from tidy in Gen.Bool
+        from detailed in GenFarms.WithDetails(farm, tidy)
+        from rulebook in GenRulebooks.For(season, [.. farm.Animals.Select(animal => animal.Number)])
+        let conditions = new GenConditions(season)
+        from needs in Gen.Frequency((3, conditions.OfDetails), (1, conditions.Doubtful)).Array[Math.Max(1, rulebook.Rules.Length)]
+        from seed in Gen.Int[0, 1 << 20]
+        from kept in Gen.Frequency((1, Gen.Const(false)), (2, Gen.Const(true)))
+        from blanks in Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 2]))
+        from knownOn in Gen.Frequency((8, Gen.Const((LocalDate?)null)), (1, Gen.Int[-40, 5].Select(days => (LocalDate?)season.Known.PlusDays(days))))
+        select new JudgingCase(
+            AsReadOn(GenRulebooks.AsBound(rulebook with
+            {
+                Vocabulary = FilteredWords.Vocabulary,
+                Rules = [.. rulebook.Rules.Select((rule, place) => rule with { Needs = FilteredWords.In(needs[place], seed + place), IsBroken = false })],
+                Records = rulebook.Records! with
+                {
+                    Complete = kept ? [new Completeness([.. Words.Vocabulary.Kinds], season.Known.PlusDays(-1700), Words.Nowhere)] : rulebook.Records!.Complete,
+                    Blanks = blanks == 0 ? [] : [new BlankOf(Words.Mating, 0, Words.Mating.Details[0].Values[blanks - 1], Words.Nowhere), new BlankOf(Words.Virus, 0, "ear", Words.Nowhere)],
+                },
+            }), knownOn),
+            detailed, knownOn, null);
+
     /// <summary>
     /// Two that may be one animal and whole mobs that move are not drawn together: the reference lays the one over the other more than
     /// once, and so doubts more than is asked.

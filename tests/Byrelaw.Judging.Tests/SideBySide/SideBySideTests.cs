@@ -12,6 +12,9 @@ public sealed class SideBySideTests
     [Fact]
     public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => SayTheSame(JudgingCase.Doubtful, Cases.Count / 2);
 
+    [Fact]
+    public void They_say_the_same_of_entries_that_are_asked_for_by_their_details() => SayTheSame(JudgingCase.Filtered, Cases.Count / 4);
+
     private static void SayTheSame(Gen<JudgingCase> cases, long count) => Each.Hold(
         cases,
         count,

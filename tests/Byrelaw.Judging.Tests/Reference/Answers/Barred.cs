@@ -89,7 +89,7 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         row.MayBeOf(Her) && row.MayBeA(kind) && row.MayBeIn(Math.Max(from, CoverageReference.NeededFrom(Her, kind)), to));
 
     private bool Contradicted(Kind kind, int from, int to) =>
-        kind.Id == Calving?.Id && to >= Math.Max(from, CoverageReference.NeededFrom(Her, kind)) && knowledge.Coverage.ParityIsDoubted(animal);
+        kind.Declaration.Id == Calving?.Id && to >= Math.Max(from, CoverageReference.NeededFrom(Her, kind)) && knowledge.Coverage.ParityIsDoubted(animal);
 
     private static bool IsUncertain(IEnumerable<Happening> rows)
     {

@@ -44,7 +44,7 @@ public static class MobReference
             return anchors;
         }
 
-        var hidden = Hidden(measure, mob, from, to, knowledge).Select(row => MissingDays.Of(row, measure)).ToList();
+        var hidden = Hidden(measure, mob, from, to, knowledge).Select(row => days.Of(row, measure)).ToList();
         return anchors.Concat(hidden.Count > 0 ? hidden : OfTheMob(condition, measure, mob, from, to, days, knowledge, moment));
     }
 
@@ -92,13 +92,13 @@ public static class MobReference
         needed = Math.Max(needed, 1) - choices.Min(values => values.Count);
         if (needed > 0)
         {
-            return [new Missing(MissingReason.TooFewOfTheMob, measure.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure), 0, needed)];
+            return [new Missing(MissingReason.TooFewOfTheMob, measure.Declaration.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure), 0, needed) { Filter = MissingReference.FilterOf(measure) }];
         }
 
         var limits = MissingReference.Limits(test, knowledge.Farm.Animals[moment.Animal]).ToList();
         return limits.Count > 0 ? limits
             : Judge(condition, choices, knowledge, moment) != Truth.Unknown ? []
-            : [new Missing(MissingReason.NoResult, measure.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure))];
+            : [new Missing(MissingReason.NoResult, measure.Declaration.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure)) { Filter = MissingReference.FilterOf(measure) }];
     }
 
     /// <summary>What each sample, or all together, must be.</summary>
@@ -140,7 +140,12 @@ public static class MobReference
     private static IEnumerable<ImmutableList<ValueRange>> Choices(MeasureKind measure, string mob, int from, int to, Knowledge knowledge)
     {
         var rows = knowledge.Farm.MobResults.Where(row => row.Mob == mob && row.Measure == measure && row.Day >= from && row.Day <= to);
-        IEnumerable<ImmutableList<ValueRange>> sets = [[.. rows.Select(row => row.Values)]];
+        IEnumerable<ImmutableList<ValueRange>> sets = [[.. rows.Where(row => !row.MayNotBeMeant).Select(row => row.Values)]];
+        foreach (var row in rows.Where(row => row.MayNotBeMeant))
+        {
+            sets = sets.SelectMany(set => new[] { set, set.Add(row.Values) });
+        }
+
         foreach (var animal in knowledge.Farm.Animals)
         {
             var hers = Possible(animal.Index, measure, mob, from, to, knowledge).Distinct().ToList();

@@ -63,7 +63,7 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         return Limits(condition.Test).Concat(condition.Aggregate == Aggregate.Latest ? OfLatestDay(rows) : rows.Select(Entry));
     }
 
-    private static IEnumerable<Evidence> OfLatestDay(IEnumerable<Happening> rows)
+    private IEnumerable<Evidence> OfLatestDay(IEnumerable<Happening> rows)
     {
         var all = rows.ToList();
         return all.Where(row => row.Day == all[^1].Day).Select(Entry);
@@ -85,7 +85,7 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
 
         var anchors = Anchors(MobReference.Parts(condition).Windows);
         return MobReference.Sampled(condition, knowledge, moment) is not { } sampled ? anchors : anchors
-            .Concat(sampled.Rows.Select(row => new Evidence(row.Measure, null, DayNumber.Date(row.Day), Text(row.Values, row.Measure), "", row.Line)))
+            .Concat(sampled.Rows.Select(row => new Evidence(row.Measure.Declaration, null, DayNumber.Date(row.Day), Text(row.Values, row.Measure), "", row.Line) { Details = knowledge.Farm.Details.Shown(row.Measure.Declaration, row.Line) }))
             .Concat(sampled.AreEnough ? Limits(MobReference.TestOf(condition)) : []);
     }
 
@@ -102,12 +102,12 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
 
     private Evidence Fact(string name, string value) => new(null, name, null, value, "", PlainFarm.LineOf(Animal.Index));
 
-    private static Evidence Entry(Happening row) => new(row.Kind, null, DayNumber.Date(row.Day), row.Kind switch
+    private Evidence Entry(Happening row) => new(row.Kind.Declaration, null, DayNumber.Date(row.Day), row.Kind switch
     {
         MeasureKind measure => Text(row.Values, measure),
         TestKind test => row.ResultNotKnown ? Unsettled : test.Answers[row.Answer],
         _ => null,
-    }, "", row.Line);
+    }, "", row.Line) { Details = knowledge.Farm.Details.Shown(row.Kind.Declaration, row.Line) };
 
     private static string Text(ValueRange values, MeasureKind measure) => values switch
     {

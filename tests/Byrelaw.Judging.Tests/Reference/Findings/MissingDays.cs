@@ -29,7 +29,7 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
         {
             yield return IsForWantOfHerBirth(kind, from, to)
                 ? new Missing(MissingReason.FactMissing, "born", null, null, SettledBy.Yards)
-                : new Missing(reason, kind.Name, Date(from), Date(to), SettledBy.Yards);
+                : new Missing(reason, kind.Declaration.Name, Date(from), Date(to), SettledBy.Yards);
         }
 
         foreach (var missing in Unread(kind, from, to))
@@ -44,11 +44,15 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
         .Select(row => Of(row, kind));
 
     /// <summary>One row that could not be read.</summary>
-    public static Missing Of(Unread row, Kind kind) => row.LostTo is { } last
+    public Missing Of(Unread row, Kind kind) => row.LostTo is { } last
         ? new(MissingReason.StartNotOnRecord, kind.Name, row.LostFrom is { } first ? DayNumber.Date(first) : null, DayNumber.Date(last), SettledBy.Yards, row.Line)
         : new(
-        MissingReason.UnreadableRow, kind.Name, row.Day is { } from ? DayNumber.Date(from) : null, row.Day is { } to ? DayNumber.Date(to) : null,
-        SettledBy.Yards, row.Line);
+        IsOfDetails(row) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind.Declaration.Name, row.Day is { } from ? DayNumber.Date(from) : null, row.Day is { } to ? DayNumber.Date(to) : null,
+        SettledBy.Yards, row.Line) { Filter = IsOfDetails(row) ? MissingReference.FilterOf(kind) : "" };
+
+    /// <summary>The row can be read, and only its details do not say whether it is meant.</summary>
+    private bool IsOfDetails(Unread row) =>
+        row.IsOfDetails && !knowledge.Farm.Unread.Any(other => other.Kind?.Id == row.Kind!.Declaration.Id && other.Line == row.Line && other.Animal == row.Animal);
 
     public LocalDate? Date(int day) => day <= knowledge.Coverage.Dawn ? null : DayNumber.Date(day);
 

@@ -21,7 +21,7 @@ public sealed class MissingOfSpell(SpellCondition condition, IReadOnlyCollection
         }
 
         return knowledge.Windows.Possible(condition.Windows, moment.Animal, moment.Day, moment.Strict)?.MinBy(stretch => stretch.From) is not { } days
-            || knowledge.Spells.IsKnown(condition.Spell, moment.Animal, condition.Windows.IsEmpty ? moment.Day : days.From, days.To, Covers, lost => said.Contains(MissingDays.Of(lost, condition.Spell.From))) ? null
+            || knowledge.Spells.IsKnown(condition.Spell, moment.Animal, condition.Windows.IsEmpty ? moment.Day : days.From, days.To, Covers, lost => said.Contains(_days.Of(lost, condition.Spell.From))) ? null
             : $"what is missing would not settle it: {string.Join(", ", said)}";
     }
 

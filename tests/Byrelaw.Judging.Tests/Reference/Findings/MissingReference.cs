@@ -43,6 +43,9 @@ public sealed class MissingReference(Knowledge knowledge)
     /// <summary>Whoever can find out: a measure or test says where it is done.</summary>
     public static SettledBy ByWhom(Kind kind) => kind is MeasureKind { InTheYards: false } or TestKind { InTheYards: false } ? SettledBy.LaboratoryOrTime : SettledBy.Yards;
 
+    /// <summary>Which entries of a kind only.</summary>
+    public static string FilterOf(Kind kind) => kind.Filter?.Text ?? "";
+
     private static IEnumerable<Missing> Fact(Fact fact, AnimalAsRead animal) => animal.Facts[fact.Id] switch
     {
         { IsKnown: true } => [],
@@ -95,6 +98,6 @@ public sealed class MissingReference(Knowledge knowledge)
         return days.NotKept(MissingReason.NotKept, kind, widest.FromFor(kind), widest.To).Concat(open.SelectMany(day => day)
             .Where(row => row.ResultNotKnown)
             .Select(row => new Missing(
-                MissingReason.ResultPending, kind.Name, DayNumber.Date(row.Day), DayNumber.Date(row.Day), SettledBy.LaboratoryOrTime, row.Line)));
+                MissingReason.ResultPending, kind.Declaration.Name, DayNumber.Date(row.Day), DayNumber.Date(row.Day), SettledBy.LaboratoryOrTime, row.Line)));
     }
 }

@@ -84,9 +84,9 @@ public static class MissingResults
     private static bool IsVague(ValueRange values) => values.IsAny || values.Low != values.High;
 
     private static Missing NoResult(Kind kind, int from, int to, MissingDays days) =>
-        new(MissingReason.NoResult, kind.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(kind));
+        new(MissingReason.NoResult, kind.Declaration.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(kind)) { Filter = MissingReference.FilterOf(kind) };
 
     private static Missing Unsettled(Happening row) => new(
-        row.ResultNotKnown ? MissingReason.ResultPending : MissingReason.ResultTooVague, row.Kind.Name,
+        row.ResultNotKnown ? MissingReason.ResultPending : MissingReason.ResultTooVague, row.Kind.Declaration.Name,
         DayNumber.Date(row.Day), DayNumber.Date(row.Day), SettledBy.LaboratoryOrTime, row.Line);
 }

@@ -67,7 +67,7 @@ public sealed class CoverageReference
     }
 
     /// <summary>The first day that the farm promises a kind since; null where it does not.</summary>
-    public int? DeclaredSince(Kind kind) => new PromiseReference(_keeping, kind, _farm.Known, _farm.LatestEntry(kind)).Since;
+    public int? DeclaredSince(Kind kind) => new PromiseReference(_keeping, kind.Declaration, _farm.Known, _farm.LatestEntry(kind.Declaration)).Since;
 
     /// <summary>
     /// "Parity 3 on record, calving promised for her whole life and fewer calvings by its day: calving is uncovered for her everywhere." A parity that
@@ -75,12 +75,14 @@ public sealed class CoverageReference
     /// </summary>
     public bool ParityIsDoubted(int place)
     {
-        if (_calving is not { } calving || _farm.Animals[place] is not { BornFirst: not null, IsFemale: not false } animal)
+        if (_calving is not { } calving || _farm.Animals[place] is not { IsFemale: not false } animal || (animal.BornFirst is null && !animal.BirthUnreadable))
         {
             return false;
         }
 
-        var needed = NeededFrom(animal, calving);
+        // "An unreadable birth must not lend a parity belief": as far as anybody can tell, all her life may be promised.
+        var by = animal.ParityUnreadable || animal is { Parity: > 0, ParityOn: null } ? _farm.Known : animal.ParityOn ?? _farm.Known;
+        var needed = animal.BornFirst is null ? by : NeededFrom(animal, calving);
         if (animal.ParityUnreadable || animal is { Parity: > 0, ParityOn: null })
         {
             return _farm.Known >= needed && IsPromised(needed, _farm.Known);
@@ -138,7 +140,8 @@ public sealed class CoverageReference
     /// <param name="strict">Coverage stops at the known day; else "later days are judged as if nothing more happens".</param>
     private Func<int, bool> Kept(int animal, Kind kind, bool strict)
     {
-        var promise = new PromiseReference(_keeping, kind, _farm.Known, _farm.LatestEntry(kind));
+        // "Its coverage is the kind's."
+        var promise = new PromiseReference(_keeping, kind.Declaration, _farm.Known, _farm.LatestEntry(kind.Declaration));
 
         // "Coverage of a kind starts at the later of the declared date and her latest event that joins the herd, and ends at one that leaves it."
         var from = _farm.Presence.CoveredFrom(animal);

@@ -21,6 +21,17 @@ public sealed class MobCompanyReference(
         if (!_known.TryGetValue((spell.Name, strict, without), out var byMob))
         {
             _known[(spell.Name, strict, without)] = byMob = ByRows(spell, strict);
+            foreach (var (from, his) in spell.WithMaleFrom is null ? [] : farm.StrangersMoves)
+            {
+                foreach (var one in his is not null && Mobs.Contains(his) ? [his] : Mobs)
+                {
+                    for (var each = from ?? coverage.Dawn; each <= coverage.Dusk; each++)
+                    {
+                        byMob[one][each - coverage.Dawn] = Kleene.Or(byMob[one][each - coverage.Dawn], Truth.Unknown);
+                    }
+                }
+            }
+
             foreach (var animal in farm.Animals.Where(animal => animal.IsFemale != true && !animal.IsSteer && animal.Index != without && spell.WithMaleFrom is not null))
             {
                 for (var each = coverage.Dawn; each <= coverage.Dusk; each++)

@@ -18,7 +18,11 @@ public sealed record Happening(int Animal, Kind Kind, int Day, int Line, ValueRa
 }
 
 /// <summary>A mob's own result: "a mob row of a measure or test is never an animal's own result".</summary>
-public sealed record MobResult(string Mob, MeasureKind Measure, int Day, int Line, ValueRange Values);
+public sealed record MobResult(string Mob, MeasureKind Measure, int Day, int Line, ValueRange Values)
+{
+    /// <summary>A detail that would tell whether it is one that a filter means is not known.</summary>
+    public bool MayNotBeMeant { get; init; }
+}
 
 /// <summary>A result of a mob, or of the herd.</summary>
 /// <param name="Mob">Folded; null for the herd.</param>
@@ -45,6 +49,9 @@ public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
 {
     /// <summary>A row that can be read, of a mob: only whose it is nobody can say.</summary>
     public bool OfGroup { get; init; }
+
+    /// <summary>A row that can be read: only a detail of it does not say whether it is one that a filter means.</summary>
+    public bool IsOfDetails { get; init; }
 
     /// <summary>For a start that is not on record though its end is: the first day on which it may have been; null for any.</summary>
     public int? LostFrom { get; init; }

@@ -25,6 +25,10 @@ public sealed class FarmAsRead
         rows = [.. rows, .. WrongAnimalReference.MayBeBack(rows, Animals, vocabulary)];
         rows = [.. rows.Select(row => WrongAnimalReference.IsSurely(row, rows, Animals) ? row with { Whom = Whom.CannotBeRead } : row)];
 
+        StrangersMoves = [.. rows.Where(row => row is { Whom: Whom.CannotBeRead, Kind: EventKind { IsMobMove: true } }
+                && row.Row.Animal.Length > 0 && !places.ContainsKey(row.Row.Animal) && !row.Row.Animal.StartsWith("mob:", StringComparison.Ordinal))
+            .Select(row => (row.Day, row.Row.Value.Length > 0 && !row.Row.Value.Contains('?', StringComparison.Ordinal) ? NameFolding.Fold(row.Row.Value) : null))];
+
         // Whole mobs and the herd can be moved and sold too; who is in them then is what the single animals' rows say.
         var single = new RowSorting(rows, Animals, vocabulary, members: null);
         Mobs = new MobsReference(this, single);
@@ -34,20 +38,17 @@ public sealed class FarmAsRead
         // First whole mobs move; then what happened to a mob happened to those who were in it.
         Mobs = new MobsReference(this, new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds));
         var all = new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds);
-        Happenings = all.Happenings;
-        MobResults = all.MobResults;
-        Unread = all.Unread;
+        Details = new DetailsAsRead(farm, vocabulary, keeping);
+        var filtered = new FilteredAsRead(vocabulary, Details, all.Happenings, all.MobResults, all.GroupResults);
+        Happenings = [.. all.Happenings, .. filtered.Happenings];
+        MobResults = [.. all.MobResults, .. filtered.MobResults];
+        Unread = [.. all.Unread, .. filtered.Unread];
         _ofGroups = all.OfGroups;
         GroupEvents = all.GroupEvents;
-        GroupResults = all.GroupResults;
+        GroupResults = [.. all.GroupResults, .. filtered.GroupResults];
         MobNames = all.MobNames;
         Mobs = new MobsReference(this, all);
         Presence = new PresenceReference(this, all);
-        var filters = new FilterReference(vocabulary, seen.ToDictionary(row => row.Line, row => row.row));
-        var (filtered, inDoubt) = filters.Of(Happenings);
-        GroupResults = [.. GroupResults, .. filters.Of(GroupResults).ToList()];
-        Happenings = [.. Happenings, .. filtered];
-        Unread = [.. Unread, .. inDoubt];
         _byAnimalAndKind = new List<Happening>[Animals.Count, vocabulary.ById.Length];
         foreach (var row in Happenings.OrderBy(row => row.Day).ThenBy(row => row.Line))
         {
@@ -58,6 +59,9 @@ public sealed class FarmAsRead
     }
 
     public IReadOnlyList<AnimalAsRead> Animals { get; }
+
+    /// <summary>What more is on record of entries.</summary>
+    public DetailsAsRead Details { get; }
 
     /// <summary>The known day.</summary>
     public int Known { get; }
@@ -73,6 +77,9 @@ public sealed class FarmAsRead
 
     /// <summary>Results of mobs and of the herd that may or may not be each member's.</summary>
     public IReadOnlyList<GroupResult> GroupResults { get; }
+
+    /// <summary>Moves of numbers that are not among the animals: "he may be a bull nobody listed". No day for any, no mob for any.</summary>
+    public IReadOnlyList<(int? Day, string? Mob)> StrangersMoves { get; }
 
     /// <summary>Every mob that any cell or move names.</summary>
     public IReadOnlyCollection<string> MobNames { get; }

@@ -6,6 +6,15 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// <param name="Events">Rows of <c>events.csv</c>.</param>
 public sealed record PlainFarm(ImmutableArray<string> FactNames, ImmutableArray<AnimalRow> Animals, ImmutableArray<EventRow> Events)
 {
+    /// <summary>Names of the columns of details, in order.</summary>
+    public ImmutableArray<string> DetailNames { get; init; } = [];
+
+    /// <summary>The columns of details that stand in the file.</summary>
+    public ImmutableArray<string> ColumnsOfDetails => DetailNames.Length > 0 || !Events.Any(row => row.Method.Length > 0) ? DetailNames : ["method"];
+
+    /// <summary>What a row says in one of them.</summary>
+    public string DetailOf(EventRow row, int place) => DetailNames.Length == 0 ? row.Method : place < row.Details.Length ? row.Details[place] : "";
+
     /// <summary>The line of <c>events.csv</c> that a row stands on: the heading is line 1.</summary>
     public static int LineOf(int row) => row + 2;
 }
@@ -27,9 +36,9 @@ public sealed record AnimalRow(string Number, string Born, string Sex, string Mo
 /// <param name="Value">An amount, an answer, a mob's name, <c>pending</c>, <c>&lt;3</c>, blank or nonsense.</param>
 /// <param name="Unit">The amount's unit, or blank.</param>
 /// <param name="Recorded">The day it was entered; blank for its own date.</param>
-/// <param name="Method">A detail: how it was done.</param>
+/// <param name="Method">How it was done, on a farm that names no other column of a detail.</param>
 public sealed record EventRow(string Date, string Animal, string Kind, string Value = "", string Unit = "", string Recorded = "", string Method = "")
 {
-    /// <summary>The cell of a detail, by its name.</summary>
-    public string Detail(string name) => name == "method" ? Method : "";
+    /// <summary>Cells of the columns of details, in the order of <see cref="PlainFarm.DetailNames"/>.</summary>
+    public ImmutableArray<string> Details { get; init; } = [];
 }

@@ -1,0 +1,53 @@
+namespace Byrelaw.Records.Spellings;
+
+/// <summary>
+/// Finds names of mobs that stand once in all the records and are one slip of the pen away from another that stands there more often: nobody can tell
+/// whether it is a mob of its own, in which a bull, or a cow, would stand alone.
+/// </summary>
+internal static class MobSlips
+{
+    // A shorter word that differs is what tells two mobs apart, as in `Heifers A` and `Heifers B`.
+    private const int ShortestWord = 3;
+
+    /// <summary>For each such mob the one that is perhaps meant.</summary>
+    /// <param name="names">By number.</param>
+    /// <param name="named">The mob of each cell and each move, by number; less than 0 for none.</param>
+    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<int> named)
+    {
+        var times = new int[names.Count];
+        foreach (var mob in named)
+        {
+            if (mob >= 0)
+            {
+                times[mob]++;
+            }
+        }
+
+        var slips = new Dictionary<int, int>();
+        int[] often = [.. Enumerable.Range(0, times.Length).Where(mob => times[mob] > 1)];
+        foreach (var once in Enumerable.Range(0, times.Length).Where(mob => times[mob] == 1))
+        {
+            foreach (var other in often)
+            {
+                if (!slips.ContainsKey(once) && IsSlip(names[once], names[other]))
+                {
+                    slips.Add(once, other);
+                }
+            }
+        }
+
+        return slips;
+    }
+
+    private static bool IsSlip(string name, string other)
+    {
+        var (words, others) = (Words(name), Words(other));
+        return Digits(name) == Digits(other)
+            && (words.Length != others.Length || words.Zip(others).All(pair => pair.First == pair.Second || Math.Min(pair.First.Length, pair.Second.Length) >= ShortestWord))
+            && NearestName.To(name, [other]) is not null;
+    }
+
+    private static string[] Words(string name) => NameFolding.Fold(name).Split(' ');
+
+    private static string Digits(string name) => string.Concat(name.Where(char.IsDigit));
+}
