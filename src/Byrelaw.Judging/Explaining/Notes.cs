@@ -120,6 +120,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
         var at = days.Herd.EventPlace(run.Lines[place]);
         Add(new Evidence(declared, null, Day.Date(run.Days[place]), value, at.File, at.Line)
         {
+            Cell = at.Cell,
             Details = DetailText.Of(days.Herd, declared, run.Lines[place]),
         });
     }
@@ -128,7 +129,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
     public void Row(int kind, int day, int line, string? value = null)
     {
         var at = days.Herd.EventPlace(line);
-        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, at.File, at.Line));
+        Add(new Evidence(kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration, null, Day.Date(day), value, at.File, at.Line) { Cell = at.Cell });
     }
 
     /// <summary>Notes the row about a mob or the herd that stands on a line.</summary>
