@@ -20,6 +20,9 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
     /// <summary>What day it is here: agreements after it are not in force yet, and no records reach further.</summary>
     public LocalDate Today => LocalDate.FromDateTime(Clock.GetLocalNow().Date);
 
+    /// <summary>Waits for Ctrl-C: what it gives is cancelled by it, until it is disposed of.</summary>
+    public Func<Interruption> Interruptions { get; init; } = () => new Interruption(ofTheProcess: false);
+
     /// <summary>Whether judgings are logged; not where tests judge the repository's own examples.</summary>
     public bool KeepsLog { get; init; } = true;
 
@@ -40,7 +43,7 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
             new StreamWriter(StandardOutput(), utf8, bufferSize: 16384) { NewLine = "\n" }, Console.Error, Directory.GetCurrentDirectory(),
             new Ink(wantsColour && !Console.IsOutputRedirected), new Ink(wantsColour && !Console.IsErrorRedirected),
             ShowsProgress: !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb")
-        { In = Console.OpenStandardInput };
+        { In = Console.OpenStandardInput, Interruptions = () => new Interruption(ofTheProcess: true) };
     }
 
     /// <summary>The console's own stream, except for a pipe: there it hides that nobody reads any more.</summary>

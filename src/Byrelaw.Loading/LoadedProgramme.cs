@@ -14,23 +14,36 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
     /// <param name="work">Where relative paths start.</param>
     /// <param name="tell">Told what is wrong with the rules, then what is wrong with the records.</param>
     /// <param name="today">What day it is; null where that is of no matter.</param>
+    /// <param name="herd">Which herd, where the records hold several; null for the one.</param>
     /// <returns>Null where the rule files leave no programme to judge; then the problems say why.</returns>
     /// <exception cref="CannotDoException">No such file, or it is not a programme's.</exception>
-    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null)
+    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null, string? herd = null)
+    {
+        if (ReadProgramme(path, knownOn, work, tell, today) is not { } reading)
+        {
+            return null;
+        }
+
+        var folder = RecordsFolder.Of(reading.Rulebook.Records!.Folder, work.Full(path));
+        var records = RecordsFolder.Read(reading.Rulebook, folder, work.Show(folder), knownOn, herd);
+        tell(records.Problems);
+        return new LoadedProgramme(reading, records);
+    }
+
+    /// <summary>Reads the rules of a programme that names its records; not the records.</summary>
+    /// <inheritdoc cref="Read"/>
+    public static RulebookReading? ReadProgramme(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today)
     {
         var reading = ReadRules(path, knownOn, work, today);
         tell(reading.Problems);
-        if (reading.Rulebook is not { Programme: not null, Records: { } keeping })
+        if (reading.Rulebook is { Programme: not null, Records: not null })
         {
-            var missing = reading.Rulebook.Programme is null ? "programme" : "records";
-            return reading.HasErrors ? null
-                : throw new CannotDoException($"{path} has no \"{missing}\" line; this command needs a programme's file, not a rule file on its own");
+            return reading;
         }
 
-        var folder = RecordsFolder.Of(keeping.Folder, work.Full(path));
-        var herd = RecordsFolder.Read(reading.Rulebook, folder, work.Show(folder), knownOn);
-        tell(herd.Problems);
-        return new LoadedProgramme(reading, herd);
+        var missing = reading.Rulebook.Programme is null ? "programme" : "records";
+        return reading.HasErrors ? null
+            : throw new CannotDoException($"{path} has no \"{missing}\" line; this command needs a programme's file, not a rule file on its own");
     }
 
     /// <summary>Reads rule files alone.</summary>

@@ -14,7 +14,8 @@ public static class RecordsFolder
     /// <param name="folder">On disk.</param>
     /// <param name="shown">How the folder is named in messages; empty for the current one.</param>
     /// <param name="knownOn">Rows entered after this day are not seen; null for all rows.</param>
-    /// <exception cref="RecordsNotFoundException">The folder or one of its files is missing.</exception>
-    public static Herd Read(Rulebook rulebook, string folder, string shown, LocalDate? knownOn = null) =>
-        Believed.Of(rulebook, HerdReader.Read(folder, shown, rulebook.Vocabulary, rulebook.Records, knownOn));
+    /// <param name="herd">Which herd, where there are several; null for the one.</param>
+    /// <exception cref="RecordsNotFoundException">The folder, one of its files or the herd is missing.</exception>
+    public static Herd Read(Rulebook rulebook, string folder, string shown, LocalDate? knownOn = null, string? herd = null) =>
+        Believed.Of(rulebook, HerdReader.Read(folder, shown, rulebook.Vocabulary, rulebook.Records, knownOn, herd));
 }

@@ -1,4 +1,5 @@
 // What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.Collections.Frozen;
 global using System.Collections.Immutable;
 global using System.Globalization;
 global using System.Text;
@@ -18,4 +19,5 @@ global using Byrelaw.Records.Problems;
 global using Byrelaw.Records.Reading;
 global using Byrelaw.Records.Sources;
 global using Byrelaw.Records.Spellings;
+global using Byrelaw.Records.Workbooks;
 global using NodaTime;

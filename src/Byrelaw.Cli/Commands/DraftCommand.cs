@@ -11,18 +11,22 @@ internal static class DraftCommand
     {
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
-        var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format());
+        var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format("ndjson"));
+        var herd = SharedOptions.Herd();
+        var each = new Option<bool>("--each-herd") { Description = "Judge every herd of the records, one after another; with --format ndjson." };
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, on, knownOn, by, format,
+            programme, folder, on, knownOn, herd, each, by, format,
         };
-        command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(by),
-            parsed.GetValue(format) == "json", doors));
+        command.SetAction(parsed => parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
+            ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), doors)
+            : Run(
+                parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd), parsed.GetValue(by),
+                parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, string? by, bool json, Doors doors)
+    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, string? herd, string? by, bool json, Doors doors)
     {
         if (folder is "")
         {
@@ -36,7 +40,7 @@ internal static class DraftCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
@@ -47,7 +51,7 @@ internal static class DraftCommand
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
         var logged = LogOfJudging.Add(draft, "draft", programme, by, doors);
-        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), on, knownOn, doors);
+        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), on, knownOn, herd, doors);
         if (target is not null)
         {
             Write(draft, inputs, doors.Full(target), doors);
@@ -82,11 +86,11 @@ internal static class DraftCommand
     }
 
     /// <summary>What is judged, as seen from where the report goes: the two can be moved together.</summary>
-    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, LocalDate? on, LocalDate? knownOn, Doors doors)
+    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, LocalDate? on, LocalDate? knownOn, string? herd, Doors doors)
     {
         var file = doors.Full(programme);
         var records = RecordsFolder.Of(loaded.Reading.Rulebook.Records!.Folder, file);
-        return new InputsJson(Relative(from, file), Relative(from, records), Iso(on), Iso(knownOn));
+        return new InputsJson(Relative(from, file), Relative(from, records), Iso(on), Iso(knownOn)) { Herd = herd };
     }
 
     private static string Relative(string from, string path) => Path.GetRelativePath(from, path).Replace(Path.DirectorySeparatorChar, '/');

@@ -12,13 +12,19 @@ internal static class RecordsCommand
         var rules = new Option<string?>("--rules") { Description = "The programme's file, which knows the words the records use; without it the one that names this folder, else the base words.", HelpName = "FILE" };
         var suggest = new Option<bool>("--suggest") { Description = "Write the `records` lines that read these files, to be put into the programme's file." };
         var promises = new Option<bool>("--promises") { Description = "Say which promises would open how much of each list, and what the records say to them." };
-        var format = SharedOptions.Format();
-        var command = new Command("records", "Say what is in the records and what is wrong with them.") { folder, rules, suggest, promises, format };
-        command.SetAction(parsed => Run(parsed.GetValue(folder)!, parsed.GetValue(rules), parsed.GetValue(suggest), parsed.GetValue(promises), parsed.GetValue(format) == "json", doors));
+        var to = new Option<string?>("--to") { Description = "Write the records as they are read into this new or empty folder, as animals.csv and events.csv.", HelpName = "DIR" };
+        var workbook = new Option<bool>("--workbook") { Description = "With --to: write one workbook with two sheets, herd.xlsx, in their place." };
+        var (herd, format) = (SharedOptions.Herd(), SharedOptions.Format());
+        var command = new Command("records", "Say what is in the records and what is wrong with them.") { folder, rules, suggest, promises, herd, to, workbook, format };
+        command.SetAction(parsed =>
+        {
+            var asked = new Asked(parsed.GetValue(suggest), parsed.GetValue(promises), new CopyTo(parsed.GetValue(to), parsed.GetValue(workbook)), parsed.GetValue(format) == "json");
+            return Run(parsed.GetValue(folder)!, parsed.GetValue(rules), parsed.GetValue(herd), asked, doors);
+        });
         return command;
     }
 
-    private static int Run(string folder, string? rules, bool suggests, bool weighs, bool json, Doors doors)
+    private static int Run(string folder, string? rules, string? of, Asked asked, Doors doors)
     {
         var full = doors.Full(folder);
         if (!Directory.Exists(full))
@@ -26,9 +32,10 @@ internal static class RecordsCommand
             throw new CannotDoException(File.Exists(full) ? $"{folder} is a file; give the folder of the records" : $"no such folder: {folder}");
         }
 
+        asked.Copy.Check(doors);
         var programme = rules ?? ProgrammeOf.Records(full, doors.Folder);
         var reading = programme is null ? BaseWords.Read(doors) : LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder, doors.Today);
-        if (suggests)
+        if (asked.Suggests)
         {
             doors.Out.Write(SuggestedRecords.Of(full, Path.GetFileName(Path.TrimEndingDirectorySeparator(full)), reading.Rulebook.Vocabulary, doors.Today));
             return ExitCode.Done;
@@ -40,20 +47,20 @@ internal static class RecordsCommand
                 + $"or let the program write the lines that read these files: byrelaw records {folder} --suggest");
         }
 
-        if (weighs)
+        if (asked.Weighs)
         {
-            return PromisesWeighed.Say(reading.Rulebook, programme, full, json, doors);
+            return PromisesWeighed.Say(reading.Rulebook, programme, full, of, asked.IsJson, doors);
         }
 
         var problems = new Problems();
         problems.Add(reading.Problems.Where(problem => problem.Severity == Severity.Error));
-        var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records);
+        var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records, herd: of);
         var herd = Believed.Of(reading.Rulebook, check.Herd);
         problems.Add(herd.Problems);
         problems.Add(check.Doubts);
-        var causes = CausesTried.Of(herd, reading.Rulebook, full, doors);
+        var causes = CausesTried.Of(herd, reading.Rulebook, full, of, doors);
         problems.BringTogether(causes);
-        if (json)
+        if (asked.IsJson)
         {
             doors.Out.WriteLine(JsonText.Of(problems.All, herd, causes));
         }
@@ -64,6 +71,19 @@ internal static class RecordsCommand
             doors.Err.Write(problems.All.Count == 0 ? "" : $"{problems.Counted()}.\n");
         }
 
+        if (asked.Copy.Folder is not null)
+        {
+            var read = HerdAsRead.Of(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records, of);
+            asked.Copy.Write(read, herd, reading.Rulebook.Records, asked.IsJson ? doors.Err : doors.Out, doors);
+        }
+
         return problems.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
     }
+
+    /// <summary>What is asked of the records.</summary>
+    /// <param name="Suggests">Whether the lines that read them are to be written.</param>
+    /// <param name="Weighs">Whether promises are to be weighed.</param>
+    /// <param name="Copy">Where they are to be written as read.</param>
+    /// <param name="IsJson">Whether a program reads it.</param>
+    private sealed record Asked(bool Suggests, bool Weighs, CopyTo Copy, bool IsJson);
 }

@@ -10,12 +10,15 @@ internal static class SharedOptions
     public static Option<LocalDate?> KnownOn() =>
         Date("--known-on", "Judge as known on this day: rows entered and agreements made later are not seen.");
 
-    public static Option<string> Format()
+    public static Option<string> Format(params string[] more)
     {
-        var format = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = "text|json", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
+        string[] all = ["text", "json", .. more];
+        var format = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = string.Join('|', all), DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong(all);
         return format;
     }
+
+    public static Option<string?> Herd() => new("--herd") { Description = "Which herd, where the records hold several (`herd in` below `from`).", HelpName = "NAME" };
 
     public static Option<string?> By() => new("--by") { Description = "Who judges, for the log; without it no name is written there.", HelpName = "TEXT" };
 

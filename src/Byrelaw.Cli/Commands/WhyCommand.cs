@@ -11,17 +11,18 @@ internal static class WhyCommand
         var animal = new Argument<string>("ANIMAL") { Description = "Her number on the farm." };
         var all = new Option<bool>("--all") { Description = "List the rules that are met, too." };
         var (on, knownOn, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.Format());
-        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, on, knownOn, format };
+        var herd = SharedOptions.Herd();
+        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, on, knownOn, herd, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, parsed.GetValue(animal)!, parsed.GetValue(all), parsed.GetValue(on), parsed.GetValue(knownOn),
+            parsed.GetValue(programme)!, parsed.GetValue(animal)!, parsed.GetValue(all), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd),
             parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string programme, string number, bool all, LocalDate? on, LocalDate? knownOn, bool json, Doors doors)
+    private static int Run(string programme, string number, bool all, LocalDate? on, LocalDate? knownOn, string? herd, bool json, Doors doors)
     {
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {

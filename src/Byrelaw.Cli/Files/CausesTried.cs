@@ -14,8 +14,9 @@ internal static class CausesTried
     /// <param name="herd">As read.</param>
     /// <param name="rulebook">With the lists that are judged; without any nothing is tried.</param>
     /// <param name="folder">The records, on disk.</param>
+    /// <param name="of">Which herd, where they hold several.</param>
     /// <param name="doors">Where they are.</param>
-    public static IReadOnlyList<ProblemCause> Of(Herd herd, Rulebook rulebook, string folder, Doors doors)
+    public static IReadOnlyList<ProblemCause> Of(Herd herd, Rulebook rulebook, string folder, string? of, Doors doors)
     {
         var causes = ProblemCauses.Sorted(ProblemCauses.Of(herd));
         if (causes.Count == 0 || herd.Count > MostAnimals || rulebook.Programme is not { Choices.IsEmpty: false } programme)
@@ -23,7 +24,7 @@ internal static class CausesTried
             return causes;
         }
 
-        var farm = new SupposedFarm(rulebook, FarmRecords.In(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records));
+        var farm = new SupposedFarm(rulebook, FarmRecords.In(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records, of));
         var kept = new KeptInAsk(farm, programme.Choices);
         return ProblemCauses.Sorted(causes.Take(MostTried).Select(cause => Tried(cause, kept)).Concat(causes.Skip(MostTried)));
     }

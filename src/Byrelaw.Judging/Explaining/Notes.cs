@@ -120,6 +120,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
         var at = days.Herd.EventPlace(run.Lines[place]);
         Add(new Evidence(declared, null, Day.Date(run.Days[place]), value, at.File, at.Line)
         {
+            Cell = at.Cell,
             Details = DetailText.Of(days.Herd, declared, run.Lines[place]),
         });
     }
@@ -129,7 +130,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
     {
         var at = days.Herd.EventPlace(line);
         var declared = kind < 0 ? null : days.Herd.Vocabulary.ById[kind].Declaration;
-        Add(new Evidence(declared, null, Day.Date(day), value, at.File, at.Line) { Details = declared is null ? null : DetailText.Of(days.Herd, declared, line) });
+        Add(new Evidence(declared, null, Day.Date(day), value, at.File, at.Line) { Details = declared is null ? null : DetailText.Of(days.Herd, declared, line), Cell = at.Cell });
     }
 
     /// <summary>Notes the row about a mob or the herd that stands on a line.</summary>

@@ -162,7 +162,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             return strict;
         }
 
-        if (kind == spell.Until.Id && day < coverage.Since[kind])
+        if (kind == spell.Until.Id && day < coverage.SinceForAll(kind))
         {
             return true;
         }
@@ -219,7 +219,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         }
 
         points.UnionWith(endings.OfAll);
-        points.Add(coverage.Since[spell.Until.Id]);
+        points.Add(coverage.SinceForAll(spell.Until.Id));
         points.Add(coverage.KnownDay);
         points.Add(coverage.KnownDay + 1);
 

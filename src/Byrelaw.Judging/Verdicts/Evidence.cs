@@ -9,6 +9,9 @@ namespace Byrelaw.Judging.Verdicts;
 /// <param name="Line">From 1.</param>
 public sealed record Evidence(Kind? Kind, string? Fact, LocalDate? Date, string? Value, string File, int Line)
 {
+    /// <summary>The cell, where the file is a workbook's sheet; null for none.</summary>
+    public string? Cell { get; init; }
+
     /// <summary>What more is on record of the entry, ready to print, such as <c>method hand</c>; null where nothing is.</summary>
     public string? Details { get; init; }
 }

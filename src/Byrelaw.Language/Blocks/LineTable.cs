@@ -61,7 +61,7 @@ internal static class LineTable
 
     /// <summary>Whether a line says where something stands; it starts with the thing's name, which may be any.</summary>
     public static bool SaysWhatAColumnIs(LogicalLine line) =>
-        line.Tokens[0].Kind != TokenKind.Bullet && line.WordAt(0) != "leave"
+        line.Tokens[0].Kind != TokenKind.Bullet && line.WordAt(0) != "leave" && !(line.WordAt(0) == "from" && line.Tokens.Length > 1 && line.Tokens[1].Kind == TokenKind.Text)
         && (Array.Exists(line.Tokens[1..], token => token.Is("is"))
             || Enumerable.Range(1, line.Tokens.Length - 1).Any(at => line.WordAt(at) == "in" && at + 1 < line.Tokens.Length && line.Tokens[at + 1].Kind == TokenKind.Text));
 

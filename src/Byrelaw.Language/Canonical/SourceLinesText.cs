@@ -26,6 +26,9 @@ public static class SourceLinesText
     private static string From(RecordSource source) => string.Join(", ", new[]
     {
         $"from {NameText.Text(source.File)}",
+        source.IsAde ? "as layout \"ICAR ADE\"" : null,
+        source.TimesIn is { } zone ? $"times in {NameText.Text(zone)}" : null,
+        source.Sheet is { } sheet ? $"sheet {NameText.Text(sheet)}" : null,
         source.HeadingRows switch
         {
             (1, 1) => null,
@@ -43,11 +46,12 @@ public static class SourceLinesText
     {
         yield return string.Join(", ", new[]
         {
-            $"{Name(column.What)} in {NameText.Text(column.Heading)}",
+            $"{(column.IsLast ? "last " : "")}{Name(column.What)} in {NameText.Text(column.Heading)}",
             column.Unit is { } unit ? $"in {unit}" : null,
             Times(column.Times),
             column.DatedIn is { } heading ? $"dated in {NameText.Text(heading)}" : column.Dated is { } day ? $"dated {NumberText.Of(day)}" : null,
             column.FoundBy is { } fact ? $"by {NameText.Exact(fact.Name)}" : null,
+            column.Blank is { } blank ? blank.SinceLast is { } since ? $"blank is none since last {NameText.Exact(since.Name)}" : "blank is never" : null,
             column.AsAt is { } asAt ? $"as at {NumberText.Of(asAt)}" : null,
         }.OfType<string>());
         foreach (var cell in column.Cells)

@@ -28,8 +28,15 @@ internal static class SourceLines
         (start, what) => new RowForEachSyntax(what.Is("animal") ? SourceRows.Animals : SourceRows.Events) { Span = start.Span.To(what.Span) },
         Leaf.Word("a", "`a row for each animal`"), Leaf.Word("row").Then(Leaf.Word("for")).Then(Leaf.Word("each")).Then(OneOf(Leaf.Word("animal"), Leaf.Word("event"))));
 
-    private static readonly Parser<Token, FromOptionSyntax> AsAt = Map<Token, Token, DateSyntax, FromOptionSyntax>(
-        (start, day) => new AsAtSyntax(day) { Span = start.Span.To(day.Span) }, Leaf.Word("as", "`as at` and a day"), Leaf.Word("at").Then(Leaf.Date));
+    private static readonly Parser<Token, FromOptionSyntax> AsAtOrLayout = Map(
+        (start, finish) => finish(start.Span),
+        Leaf.Word("as", "`as at` and a day"),
+        OneOf(
+            Leaf.Word("at").Then(Leaf.Date).Select<Func<SourceSpan, FromOptionSyntax>>(day => start => new AsAtSyntax(day) { Span = start.To(day.Span) }),
+            Leaf.Word("layout").Then(Leaf.Text("a layout's name in quotes")).Select<Func<SourceSpan, FromOptionSyntax>>(name => start => new LayoutSyntax(name) { Span = start.To(name.Span) })));
+
+    private static readonly Parser<Token, FromOptionSyntax> TimesIn = Map<Token, Token, TextSyntax, FromOptionSyntax>(
+        (start, zone) => new TimesInSyntax(zone) { Span = start.Span.To(zone.Span) }, Leaf.Word("times"), Leaf.Word("in").Then(Leaf.Text("a time zone in quotes, such as \"Pacific/Auckland\"")));
 
     private static readonly Parser<Token, FromOptionSyntax> UpTo = Map<Token, Token, DateSyntax, FromOptionSyntax>(
         (start, day) => new SourceUpToSyntax(day) { Span = start.Span.To(day.Span) }, Leaf.Word("up", "`up to` and a day"), Leaf.Word("to").Then(Leaf.Date));
@@ -38,6 +45,9 @@ internal static class SourceLines
         (start, sign) => new SeparatorSyntax(Separators[sign.Folded]) { Span = start.Span.To(sign.Span) },
         Leaf.Word("separated"), Leaf.Word("by").Then(OneOf(Separators.Keys.Select(word => Leaf.Word(word)))));
 
+    private static readonly Parser<Token, FromOptionSyntax> Sheet = Map<Token, Token, TextSyntax, FromOptionSyntax>(
+        (start, name) => new SheetSyntax(name) { Span = start.Span.To(name.Span) }, Leaf.Word("sheet", "`sheet` and its name"), Leaf.Text("a sheet's name in quotes"));
+
     private static readonly Parser<Token, FromOptionSyntax> Encoding = Map<Token, Token, NameSyntax, FromOptionSyntax>(
         (start, name) => new EncodingSyntax(name) { Span = start.Span.To(name.Span) },
         Leaf.Word("in", ""), Leaf.OneWord(token => token.IsNamePart && token.Kind != TokenKind.Text, "how letters are written, such as `Windows-1252`"));
@@ -45,7 +55,7 @@ internal static class SourceLines
     public static readonly Parser<Token, LineSyntax> From = Map<Token, Token, TextSyntax, ImmutableArray<FromOptionSyntax>, LineSyntax>(
         (start, file, options) => new FromLine(file, options) { Span = start.Span.To(options.IsEmpty ? file.Span : options[^1].Span) },
         Leaf.Word("from"), Leaf.Text("a file's name in quotes"),
-        Leaf.Comma.Then(OneOf(RowForEach, Separator, Headings, AsAt, UpTo, Encoding)).Several().Select(ImmutableArray.CreateRange));
+        Leaf.Comma.Then(OneOf(RowForEach, Sheet, Separator, Headings, AsAtOrLayout, TimesIn, UpTo, Encoding)).Several().Select(ImmutableArray.CreateRange));
 
     private static readonly Parser<Token, CellClauseSyntax> InUnit = Map<Token, Token, UnitSyntax, CellClauseSyntax>(
         (start, unit) => new InUnitSyntax(unit) { Span = start.Span.To(unit.Span) }, Leaf.Word("in", "`in` and a unit"), Leaf.Unit);
@@ -66,13 +76,30 @@ internal static class SourceLines
     private static readonly Parser<Token, CellClauseSyntax> CellAsAt = Map<Token, Token, DateSyntax, CellClauseSyntax>(
         (start, day) => new CellAsAtSyntax(day) { Span = start.Span.To(day.Span) }, Leaf.Word("as", "`as at` and a day"), Leaf.Word("at").Then(Leaf.Date));
 
-    private static readonly Parser<Token, (NameSyntax What, NameSyntax? Of)> Named = Map(
-        (what, of) => (what, (NameSyntax?)of.GetValueOrDefault()),
-        Leaf.Name(What), Leaf.Word("of", "").Then(Leaf.Name("an event, measure or test")).Optional());
+    private static readonly Parser<Token, CellClauseSyntax> BlankIs = Map(
+        (start, finish) => finish(start.Span),
+        Leaf.Word("blank", "`blank is never`").Before(Leaf.Word("is")),
+        OneOf(
+            Leaf.Word("never").Select<Func<SourceSpan, CellClauseSyntax>>(never => start => new BlankIsSyntax(null) { Span = start.To(never.Span) }),
+            Leaf.Word("none").Then(Leaf.Word("since")).Then(Leaf.Word("last")).Then(Leaf.Name("an event"))
+                .Select<Func<SourceSpan, CellClauseSyntax>>(kind => start => new BlankIsSyntax(kind) { Span = start.To(kind.Span) })));
+
+    /// <summary>What a line speaks of; two columns of the landed files have words of the language in their names.</summary>
+    private static readonly Parser<Token, NameSyntax> WhatItIs = OneOf(
+        Leaf.Word("recorded", "").Select(word => NameSyntax.Of(word, [])),
+        Map(
+            (name, on) => on.HasValue ? new NameSyntax($"{name.Text} {on.Value.Text}") { Span = name.Span.To(on.Value.Span) } : name,
+            Leaf.Name(What), Leaf.Word("on", "").Optional()));
+
+    private static readonly Parser<Token, (Token? Last, NameSyntax What, NameSyntax? Of)> Named = Map(
+        (last, what, of) => (last.HasValue ? last.Value : null, what, (NameSyntax?)of.GetValueOrDefault()),
+        Leaf.Word("last", "").Optional(), WhatItIs, Leaf.Word("of", "").Then(Leaf.Name("an event, measure or test")).Optional());
 
     /// <summary><c>parity in "Lact"</c> or <c>sex is F</c>.</summary>
     public static readonly Parser<Token, LineSyntax> Column = Map(
-        (named, finish) => finish(named.What, named.Of),
+        (named, finish) => finish(named.What, named.Of) is ColumnLine line && named.Last is { } last
+            ? line with { Last = last.Span, Span = last.Span.To(line.Span) }
+            : named.Last is null ? finish(named.What, named.Of) : finish(NameSyntax.Of(named.Last, []), named.Of),
         Named,
         OneOf(
             Map<Token, TextSyntax, ImmutableArray<CellClauseSyntax>, Func<NameSyntax, NameSyntax?, LineSyntax>>(
@@ -81,7 +108,7 @@ internal static class SourceLines
                     Span = what.Span.To(clauses.IsEmpty ? heading.Span : clauses[^1].Span),
                 },
                 Leaf.Word("in").Then(Leaf.Text(Heading)),
-                Leaf.Comma.Then(OneOf(InUnit, Times, Dated, FoundBy, CellAsAt)).Several().Select(ImmutableArray.CreateRange)),
+                Leaf.Comma.Then(OneOf(InUnit, Times, Dated, FoundBy, CellAsAt, BlankIs)).Several().Select(ImmutableArray.CreateRange)),
             Leaf.Word("is").Then(Leaf.Name(ValueOfRow)).Select<Func<NameSyntax, NameSyntax?, LineSyntax>>(
                 value => (what, of) => new EveryRowLine(what, of, value) { Span = what.Span.To(value.Span) })));
 

@@ -27,6 +27,10 @@ internal sealed record FoundBySyntax(NameSyntax Fact) : CellClauseSyntax;
 /// <summary><c>as at 2026-09-30</c>.</summary>
 internal sealed record CellAsAtSyntax(DateSyntax Day) : CellClauseSyntax;
 
+/// <summary><c>blank is never</c>, <c>blank is none since last calving</c>.</summary>
+/// <param name="SinceLast">The kind behind <c>last</c>; null for never.</param>
+internal sealed record BlankIsSyntax(NameSyntax? SinceLast) : CellClauseSyntax;
+
 /// <summary><c>value in "Detail"</c>, <c>method is inseminated</c>, or an answer by itself.</summary>
 /// <param name="What">A column of the landed files, a detail, or the answer.</param>
 /// <param name="Heading">Where it stands; null where it does not stand in a column.</param>

@@ -12,8 +12,9 @@ internal static class CoverageBuilder
     /// <param name="knownDay">The day the records reach.</param>
     /// <param name="reach">By kind id: the day up to which it is written down, before an <c>until</c> says less.</param>
     /// <param name="gaps">Rows that cannot be read.</param>
+    /// <param name="last">What sheets say of last entries; null for nothing.</param>
     public static Coverage Build(
-        Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, int[] reach, IEnumerable<Gap> gaps)
+        Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, int[] reach, IEnumerable<Gap> gaps, KeptSinceLast? last)
     {
         Gap[] sorted = [.. FilteredCoverage.Gaps(vocabulary, gaps).OrderBy(gap => gap.Kind).ThenBy(gap => gap.Animal).ThenBy(gap => gap.From).ThenBy(gap => gap.Line)];
         var hasGaps = new bool[vocabulary.ById.Length];
@@ -30,10 +31,13 @@ internal static class CoverageBuilder
         }
 
         var promises = Promised.Of(vocabulary, keeping, reach, knownDay);
+        int[] ofAll = last is null ? [] : [.. promises.Since];
+        last?.AddTo(promises, animals.Length, knownDay);
         return FilteredCoverage.Following(vocabulary, new Coverage
         {
             Since = promises.Since,
             Reach = promises.Reach,
+            SinceOfAll = ofAll,
             NoneFrom = FirstDays(vocabulary, keeping, promise => promise.IsNone),
             AgreedFrom = FirstDays(vocabulary, keeping, promise => promise is { Because: not null, Agreement: not null, Until: null }),
             Holes = Coverage.Sorted(promises.Holes),

@@ -13,7 +13,7 @@ internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles double
     {
         foreach (var gap in gaps)
         {
-            var isPossible = gap.From <= knownDay && (gap.Animal < 0 || gap.From >= animals[gap.Animal].BornFirst);
+            var isPossible = gap.From <= knownDay && (gap.Animal < 0 || gap.To >= animals[gap.Animal].BornFirst);
             var possible = isPossible ? gap : gap with { From = Day.Start, To = Day.End };
             _gaps.Add(possible);
             doubles.Doubt(possible, _gaps);

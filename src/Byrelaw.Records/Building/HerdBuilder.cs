@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Building;
 
 /// <summary>Puts rows that could be read, and gaps for those that could not, together into the parts of a herd.</summary>
@@ -96,6 +98,9 @@ internal sealed class HerdBuilder
     /// <summary>By kind id.</summary>
     public GroupRun?[] GroupRuns { get; private set; } = [];
 
+    /// <summary>What sheets say of last entries.</summary>
+    public ImmutableArray<HerLast> Last { get; init; } = [];
+
     /// <summary>As <see cref="Herd.OwnRuns"/>.</summary>
     public KindRun?[] OwnRuns { get; private set; } = [];
 
@@ -111,7 +116,8 @@ internal sealed class HerdBuilder
     /// <param name="blanks">What blank cells of details mean.</param>
     /// <param name="hasColumn">Whether there is a column for a detail.</param>
     /// <param name="room">Gives memory back between the steps.</param>
-    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, ImmutableArray<BlankOf> blanks, Func<Kind, int, bool> hasColumn, Room room)
+    /// <param name="places">Finds animals by their numbers.</param>
+    public void Build(IReadOnlyList<string> mobNames, RecordKeeping? keeping, ImmutableArray<BlankOf> blanks, Func<Kind, int, bool> hasColumn, Room room, AnimalPlaces places)
     {
         Details.Fill(blanks, hasColumn);
         var runs = new RunsBuilder(_vocabulary, _animals.Length, _stages, _expanded, Details);
@@ -130,7 +136,8 @@ internal sealed class HerdBuilder
         MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
         GroupRuns = [.. _vocabulary.ById.Select(kind => KindRuns.OfGroups(kind, kind is EventKind ? [] : FilteredRuns.OfMobs(kind, groups, Details)))];
         var lost = new LostStarts(_vocabulary, this, CoverageBuilder.NeededFrom(_vocabulary, _animals), _gaps.Gaps).Find();
-        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob), _supposedAfter), [.. _gaps.Gaps, .. lost.Gaps]);
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob), _supposedAfter), [.. _gaps.Gaps, .. lost.Gaps],
+            Last.IsEmpty ? null : new KeptSinceLast(Last, places, Runs));
         EndsWithoutStart = [.. lost.Rows.Where(row => Coverage.Since[row.Kind] <= row.Row.Day).Select(row => row.Row)];
     }
 

@@ -17,7 +17,7 @@ internal static class KindReach
         if (keeping?.UpTo is not null)
         {
             Array.Fill(reach, knownDay);
-            StopWithSources(reach, vocabulary, keeping);
+            StopWithSources(reach, vocabulary, keeping, knownDay);
             return reach;
         }
 
@@ -33,30 +33,35 @@ internal static class KindReach
 
         if (keeping is not null)
         {
-            StopWithSources(reach, vocabulary, keeping);
+            StopWithSources(reach, vocabulary, keeping, knownDay);
         }
 
         return reach;
     }
 
-    /// <summary>A kind reaches no further than the earliest of the sources that can give it.</summary>
-    private static void StopWithSources(int[] reach, Vocabulary vocabulary, RecordKeeping keeping)
+    /// <summary>A kind reaches no further than the earliest of the sources that can give it; where a person stated it of each of them, to that day, whatever
+    /// the latest entry is.</summary>
+    private static void StopWithSources(int[] reach, Vocabulary vocabulary, RecordKeeping keeping, int knownDay)
     {
+        var (stated, isOpen) = (new int[reach.Length], new bool[reach.Length]);
+        Array.Fill(stated, Day.End);
         foreach (var source in keeping.Sources)
         {
-            if ((source.UpTo ?? (source.Rows == SourceRows.Animals ? source.AsAt : null)) is not { } last)
-            {
-                continue;
-            }
-
+            var last = source.UpTo ?? (source.Rows == SourceRows.Animals ? source.AsAt : null);
             var given = SourceKinds.Of(source, keeping.Sources, vocabulary.Kinds).ToList();
             foreach (var kind in vocabulary.ById)
             {
                 if (given.Exists(one => one is null || one.Id == kind.Declaration.Id))
                 {
-                    reach[kind.Id] = Math.Min(reach[kind.Id], Day.Number(last));
+                    stated[kind.Id] = last is { } day ? Math.Min(stated[kind.Id], Day.Number(day)) : stated[kind.Id];
+                    isOpen[kind.Id] |= last is null;
                 }
             }
+        }
+
+        for (var kind = 0; kind < reach.Length; kind++)
+        {
+            reach[kind] = stated[kind] < Day.End && !isOpen[kind] ? Math.Min(knownDay, stated[kind]) : Math.Min(reach[kind], stated[kind]);
         }
     }
 

@@ -7,8 +7,8 @@ public sealed record RecordsCheck(Herd Herd, ImmutableArray<Diagnostic> Doubts)
 {
     /// <summary>Reads and looks over a folder of records, as <see cref="HerdReader"/> does.</summary>
     /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
-    public static RecordsCheck Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        Check(RecordInput.In(folder, shownFolder, vocabulary, keeping), vocabulary, keeping, knownOn);
+    public static RecordsCheck Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null, string? herd = null) =>
+        Check(RecordInput.In(folder, shownFolder, vocabulary, keeping, herd), vocabulary, keeping, knownOn);
 
     /// <summary>The same from texts in memory.</summary>
     public static RecordsCheck Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>

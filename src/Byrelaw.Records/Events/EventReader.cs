@@ -46,12 +46,15 @@ internal sealed class EventReader
         var entry = row.Cell(_columns.Recorded);
         var entered = Day.Start;
         var hasEntry = entry.IsEmpty || (DateCell.TryRead(entry, out entered) && !IsCut(_columns.Recorded));
+        var days = Day.Start;
+        var isSpan = !hasDay && !IsCut(_columns.Date) && DateCell.TryReadSpan(row.Cell(_columns.Date), out day, out days);
         if (entry.IsEmpty || !hasEntry)
         {
-            entered = hasDay ? day : Day.Start;
+            entered = hasDay || isSpan ? day : Day.Start;
         }
 
-        _stage.LatestEntries.Add(entered);
+        // Of a month or a year nobody knows the day: it moves no day that the records reach.
+        _stage.LatestEntries.Add(isSpan && (entry.IsEmpty || !hasEntry) ? Day.Start : entered);
         var kind = IsCut(_columns.Kind) ? KindLookup.Undeclared : _kinds.Find(row.Cell(_columns.Kind));
         if (entered > _reading.KnownOn || kind == KindLookup.LeftOut)
         {
@@ -79,7 +82,15 @@ internal sealed class EventReader
         else if (!row.IsBlank)
         {
             ReportHead(row, kind, subject, hasDay, hasEntry);
-            _stage.Suspend(subject, _reading.KindOf(kind), hasDay ? day : null, line);
+            if (isSpan && subject.Sort == SubjectSort.Animal && _reading.KindOf(kind) is { } known and not EventKind { Effect: not HerdEffect.None } and not EventKind { IsMobMove: true })
+            {
+                _stage.Gaps.Add(new Gap(subject.AnimalOfGap, known.Id, day, days, line));
+            }
+            else
+            {
+                _stage.Suspend(subject, _reading.KindOf(kind), hasDay ? day : null, line);
+            }
+
             if (subject.Sort == SubjectSort.Unreadable && _reading.KindOf(kind) is EventKind { IsMobMove: true } move && SubjectReader.IsStranger(row.Cell(_columns.Animal)))
             {
                 _stage.MovesOfStrangers.Add(new MobRow(move.Id, IsCut(_columns.Value) ? MobStays.NotKnown : _subjects.MobOfStranger(row.Cell(_columns.Value)), hasDay ? day : Day.Start, line));

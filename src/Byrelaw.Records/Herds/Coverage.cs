@@ -41,6 +41,16 @@ public sealed class Coverage
     /// <summary>By kind id: the first day of a promise that is not believed of anybody; <see cref="Day.End"/> for none. Empty: nowhere.</summary>
     public int[] SetAside { get; init; } = [];
 
+    /// <summary>By kind id: the first day of what is promised of everybody, where sheets say of each animal which entry was her last and so promise more;
+    /// <see cref="Day.End"/> where nothing is promised of all. Empty: nowhere.</summary>
+    public int[] SinceOfAll { get; init; } = [];
+
+    /// <summary>The first day from which a kind is promised of everybody, and so of whole mobs.</summary>
+    public int SinceForAll(int kind) => SinceOfAll.Length == 0 ? Since[kind] : Math.Max(Since[kind], SinceOfAll[kind]);
+
+    /// <summary>Whether nothing but sheets with each animal's last entry promise a kind.</summary>
+    public bool IsSinceHerLast(int kind) => Since[kind] < Day.End && SinceForAll(kind) == Day.End;
+
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
     public Hole[] Holes { get; init; } = [];
 
@@ -89,6 +99,7 @@ public sealed class Coverage
     {
         Since = Since,
         Reach = Reach,
+        SinceOfAll = SinceOfAll,
         Holes = Holes,
         NoneFrom = NoneFrom,
         AgreedFrom = AgreedFrom,
@@ -113,6 +124,7 @@ public sealed class Coverage
     public Coverage With(int[] since, int[] reach, IEnumerable<Hole> holes, int[]? joined = null, int[]? setAside = null) => new()
     {
         SetAside = setAside ?? SetAside,
+        SinceOfAll = SinceOfAll,
         Since = since,
         Reach = reach,
         NoneFrom = NoneFrom,
@@ -130,18 +142,30 @@ public sealed class Coverage
     public static Hole[] Sorted(IEnumerable<Hole> holes) => [.. holes.OrderBy(hole => hole.Kind).ThenBy(hole => hole.Animal).ThenBy(hole => hole.From)];
 
     /// <summary>The holes of a kind that an animal has, her own and everyone's.</summary>
-    public IEnumerable<Hole> HolesOf(int animal, int kind) => Holes.Where(hole => hole.Kind == kind && (hole.Animal < 0 || hole.Animal == animal));
+    public IEnumerable<Hole> HolesOf(int animal, int kind)
+    {
+        foreach (var whose in Holes.Length == 0 ? [] : new[] { -1, animal })
+        {
+            for (var place = FirstHole(kind, whose); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal == whose; place++)
+            {
+                yield return Holes[place];
+            }
+        }
+    }
 
     /// <summary>The first day after <paramref name="day"/> on which a hole of this animal and kind begins or is over; int.MaxValue for none.</summary>
     public int NextHoleEdge(int animal, int kind, int day)
     {
+        return Holes.Length == 0 ? int.MaxValue : Math.Min(NextHoleEdgeOf(kind, -1, day), NextHoleEdgeOf(kind, animal, day));
+    }
+
+    private int NextHoleEdgeOf(int kind, int animal, int day)
+    {
         var edge = int.MaxValue;
-        foreach (var hole in Holes)
+        for (var place = FirstHole(kind, animal); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal == animal; place++)
         {
-            if (hole.Kind == kind && (hole.Animal < 0 || hole.Animal == animal))
-            {
-                edge = hole.From > day ? Math.Min(edge, hole.From) : hole.To >= day && hole.To < Day.End ? Math.Min(edge, hole.To + 1) : edge;
-            }
+            var hole = Holes[place];
+            edge = hole.From > day ? Math.Min(edge, hole.From) : hole.To >= day && hole.To < Day.End ? Math.Min(edge, hole.To + 1) : edge;
         }
 
         return edge;

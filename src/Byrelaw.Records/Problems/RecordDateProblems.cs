@@ -12,7 +12,8 @@ internal static class RecordDateProblems
     public static Diagnostic NotADate(RowText row, int cell)
     {
         var text = row.Cells[cell].Value;
-        var (found, expected) = !DateAdvice.IsInOrder(text) ? ($"`{text}` is not a date", Expected)
+        var (found, expected) = DateCell.TryReadSpan(Encoding.UTF8.GetBytes(text), out _, out _) ? ($"`{text}` names no day", Expected)
+            : !DateAdvice.IsInOrder(text) ? ($"`{text}` is not a date", Expected)
             : DateAdvice.IsLongAgo(text) ? ($"the year of `{text}` cannot be right", $"expected a year from {CivilDate.FirstYear} on")
             : ($"there is no day `{text}`", Expected);
         return row.Problem(cell, "R0121", Severity.Error, found, expected, DateAdvice.For(text));

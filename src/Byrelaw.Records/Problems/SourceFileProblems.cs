@@ -23,4 +23,8 @@ internal static class SourceFileProblems
         "R0305", Severity.Warning, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
         headings.Count == 1 ? $"the column {ColumnMap.Listed(headings, "and")} is not read" : $"the columns {ColumnMap.Listed(headings, "and")} are not read", null,
         $"say what stands there, or `leave out columns {string.Join(", ", headings.Select(heading => $"\"{heading}\""))}`", table.HeadingText);
+
+    public static Diagnostic NotMessages(string file) => new(
+        "R0316", Severity.Error, file, 1, 1, 1, "this is no file of messages (JSON), or it breaks off, is nested deeper than 32 levels, or holds a text longer than 64 kB", Suspends,
+        "ask its sender for it again, or take it out of the folder", "");
 }

@@ -12,8 +12,10 @@ public sealed class FarmRecords
     /// <param name="shownFolder">How the folder is named in messages: relative, forward slashes; empty for the current one.</param>
     /// <param name="vocabulary">The words.</param>
     /// <param name="keeping">What the farm says; null for nothing.</param>
+    /// <param name="herd">Which herd, where they hold several.</param>
     /// <exception cref="RecordsNotFoundException">The folder, or one of the landed files, is missing.</exception>
-    public static FarmRecords In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping) => new(RecordInput.In(folder, shownFolder, vocabulary, keeping));
+    public static FarmRecords In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null) =>
+        new(RecordInput.In(folder, shownFolder, vocabulary, keeping, herd));
 
     /// <summary>The two landed files as texts in memory.</summary>
     public static FarmRecords Of((string Shown, byte[] Text) animals, (string Shown, byte[] Text) events) =>

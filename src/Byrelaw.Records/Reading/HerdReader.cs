@@ -16,9 +16,10 @@ public static class HerdReader
     /// <param name="vocabulary">The words the rows may use.</param>
     /// <param name="keeping">What the farm says is complete; null for nothing.</param>
     /// <param name="knownOn">Rows entered after this day are not seen; null for all rows.</param>
-    /// <exception cref="RecordsNotFoundException">The folder or one of the two files is missing.</exception>
-    public static Herd Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
-        HerdReading.Read(RecordInput.In(folder, shownFolder, vocabulary, keeping), vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
+    /// <param name="herd">Which herd, where sources hold several; null for the one.</param>
+    /// <exception cref="RecordsNotFoundException">The folder, one of the two files or the herd is missing, or there are several herds and none is asked for.</exception>
+    public static Herd Read(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null, string? herd = null) =>
+        HerdReading.Read(RecordInput.In(folder, shownFolder, vocabulary, keeping, herd), vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
 
     /// <summary>The same from texts in memory, for tests and other doors.</summary>
     public static Herd Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>

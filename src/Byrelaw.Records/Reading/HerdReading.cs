@@ -64,8 +64,8 @@ internal sealed class HerdReading
         ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirths(days.Today, animals);
-        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter);
-        builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room);
+        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter) { Last = _input.Last };
+        builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room, animals.Places);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
         _eventProblems.AddRange(Stages.Concat(_supposedStages).SelectMany(part => part.Problems));

@@ -5,12 +5,13 @@ namespace Byrelaw.Records.Sources;
 /// </summary>
 internal sealed class AnimalRows
 {
-    private readonly Dictionary<string, (RowPlace Place, Dictionary<string, string> Said)> _animals = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (RowPlace Place, string Herd, Dictionary<string, string> Said)> _animals = new(StringComparer.Ordinal);
     private readonly List<(RowPlace Place, Dictionary<string, string>? Said, string Number)> _rows = [];
     private readonly HashSet<string> _textFacts;
     private readonly Vocabulary _vocabulary;
     private RowPlace _place;
     private string _number = "";
+    private string _herd = "";
 
     /// <summary>Starts with no animal.</summary>
     public AnimalRows(Vocabulary vocabulary)
@@ -20,20 +21,23 @@ internal sealed class AnimalRows
     }
 
     /// <summary>Starts what a row says of an animal.</summary>
-    public Dictionary<string, string> Begin(RowPlace place, string number)
+    /// <param name="place">Where it stands.</param>
+    /// <param name="number">Her number.</param>
+    /// <param name="herd">Of which herd the row is; empty where it does not say so.</param>
+    public Dictionary<string, string> Begin(RowPlace place, string number, string herd)
     {
-        (_place, _number) = (place, number);
+        (_place, _number, _herd) = (place, number, herd);
         return new Dictionary<string, string>(StringComparer.Ordinal);
     }
 
     /// <summary>Ends it.</summary>
     public void End(Dictionary<string, string> said)
     {
-        // Twice in one source is a mistake of that source, and told as one.
-        if (_number.Length == 0 || !_animals.TryGetValue(_number, out var before) || before.Place.Source == _place.Source)
+        // Twice in one source is a mistake of that source, and told as one, but for rows of two herds in which she was.
+        if (_number.Length == 0 || !_animals.TryGetValue(_number, out var before) || (before.Place.Source == _place.Source && before.Herd == _herd))
         {
             _rows.Add((_place, said, _number));
-            _animals.TryAdd(_number, (_place, said));
+            _animals.TryAdd(_number, (_place, _herd, said));
             return;
         }
 

@@ -4,14 +4,15 @@ namespace Byrelaw.Records.Sources;
 /// <param name="source">The source.</param>
 /// <param name="animals">Takes what is said of animals.</param>
 /// <param name="events">Takes what happened.</param>
-internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events)
+/// <param name="last">Takes of whom it is said that nothing more happened since.</param>
+internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last)
 {
     private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget)];
 
     /// <summary>Adds what is said of animals, from all rows.</summary>
     public void TranslateAnimals(FoundAnimals found)
     {
-        foreach (var row in source.Table.Rows)
+        foreach (var row in source.Rows)
         {
             var place = new RowPlace(source.Place, row.Number);
             if (row.Flaw is not null)
@@ -28,7 +29,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
     /// <summary>Adds what happened to them, from all rows.</summary>
     public void TranslateEvents(FoundAnimals found)
     {
-        foreach (var row in source.Table.Rows)
+        foreach (var row in source.Rows)
         {
             if (row.Flaw is null && !source.IsLeftOut(row))
             {
@@ -45,14 +46,15 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
     private void TranslateAnimal(SourceRow row, RowPlace place, FoundAnimals found)
     {
         var number = Number(row, found);
-        var said = animals.Begin(place, number);
+        var said = animals.Begin(place, number, source.HerdOf(row));
+        var isOfAnotherHerd = source.IsOfAnotherHerd(row);
         foreach (var column in source.Source.Columns)
         {
             var text = source.Said(column, row);
             switch (column.What)
             {
                 case LandedTarget { Column: "born" }:
-                    said["born"] = text.Length == 0 ? "" : source.Dates.LandedBirth(text) ?? Unreadable.Of(text);
+                    said["born"] = text.Length == 0 ? "" : source.Dates.LandedSpan(text) ?? Unreadable.Of(text);
                     break;
                 case LandedTarget { Column: "parity on" }:
                     said["parity on"] = source.Date(text);
@@ -65,7 +67,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
                     }
 
                     break;
-                case LandedTarget { Column: not "animal" } landed:
+                case LandedTarget { Column: not ("animal" or "herd") } landed when landed.Column != "mob" || !isOfAnotherHerd:
                     said[landed.Column] = text;
                     break;
                 case FactTarget { Fact: var fact }:
@@ -81,7 +83,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
 
         foreach (var every in source.Source.EveryRow)
         {
-            if (every.What is LandedTarget or FactTarget && said.GetValueOrDefault(every.What.Name, "").Length == 0)
+            if (every.What is LandedTarget { Column: not "herd" } or FactTarget && said.GetValueOrDefault(every.What.Name, "").Length == 0)
             {
                 said[every.What.Name] = every.Value;
             }
@@ -109,25 +111,35 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
     private void TranslateEvent(SourceColumn column, SourceRow row, FoundAnimals found)
     {
         var kind = ((KindTarget)column.What).Kind;
-        var place = new RowPlace(source.Place, row.Number);
+        if (TranslatedSource.IsWithinOneHerd(kind) && source.IsOfAnotherHerd(row))
+        {
+            return;
+        }
+
+        var place = new RowPlace(source.Place, row.Number) { Column = source.Table.Find(column.Heading) };
         var number = source.Animal(row, found);
         if (kind is EventKind)
         {
             var day = source.Said(column, row);
             if (day.Length > 0)
             {
-                events.Add(new EventHead(place, source.Date(day), number), kind.Name, "", "", Details(kind));
+                events.Add(new EventHead(place, source.EventDate(day), number), kind.Name, "", "", Details(kind));
             }
 
+            TellLast(column, row, number, source.Date(day));
             return;
         }
 
         var cell = source.Cell(column, row, out var meaning);
-        var date = column.Dated is { } dated ? NodaTime.Text.LocalDatePattern.Iso.Format(dated) : source.Date(TranslatedSource.Text(row, source.Table.Find(column.DatedIn!)));
+        var dateCell = column.Dated is { } dated ? NodaTime.Text.LocalDatePattern.Iso.Format(dated) : TranslatedSource.Text(row, source.Table.Find(column.DatedIn!));
+        var date = column.Dated is null ? source.EventDate(dateCell) : dateCell;
         if (meaning?.Is is IsBlank || (cell.Length == 0 && (date.Length == 0 || column.Dated is not null)))
         {
+            TellLast(column, row, number, "");
             return;
         }
+
+        TellLast(column, row, number, date.Length == 0 ? Unreadable.Of("") : date);
 
         // A result with no day is of any day; a day with no result is one that is not in yet.
         events.Add(
@@ -135,17 +147,41 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             kind.Name, Landings.Value(source, cell, meaning, column.Times), kind is MeasureKind { Unit: not null } ? column.Unit ?? "" : "", Details(kind));
     }
 
-    private Dictionary<string, string> Details(Kind kind)
+    /// <summary>Of a column of last entries: since when it says that nothing more happened to her.</summary>
+    /// <param name="column">The column.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="number">Her number.</param>
+    /// <param name="date">The day of the entry in the landed form; empty for a blank cell.</param>
+    private void TellLast(SourceColumn column, SourceRow row, string number, string date)
     {
-        var details = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (!column.IsLast || source.Source.AsAt is not { } asAt || number.Length == 0 || Unreadable.Is(number))
+        {
+            return;
+        }
+
+        int? from = date.Length > 0 ? DayOf(date)
+            : column.Blank is not { } blank ? null
+            : blank.SinceLast is not { } since ? Day.Start
+            : DayOf(source.Date(source.Said(_kinds.First(other => other.IsLast && ((KindTarget)other.What).Kind.Id == since.Id), row)));
+        if (from is { } day && day <= Day.Number(asAt))
+        {
+            last.Add(new HerLast(number, ((KindTarget)column.What).Kind.Id, day, Day.Number(asAt)));
+        }
+    }
+
+    private static int? DayOf(string date) => DateCell.TryRead(Encoding.UTF8.GetBytes(date), out var day) ? day : null;
+
+    private string?[] Details(Kind kind)
+    {
+        var row = events.Begin();
         foreach (var every in source.Source.EveryRow)
         {
             if (every.Kind is { } its && its.Id == kind.Id)
             {
-                details[every.What.Name] = every.Value;
+                row[events.PlaceOf(every.What.Name)] = every.Value;
             }
         }
 
-        return details;
+        return row;
     }
 }

@@ -8,6 +8,11 @@ internal sealed class CellDates(DateOrder order, bool hasShortYears, LocalDate? 
 {
     private const string Signs = "/.-";
 
+    // A few thousand days stand in all of a herd's rows.
+    private const int MostSeen = 1 << 14;
+
+    private readonly Dictionary<string, string?> _seen = new(StringComparer.Ordinal);
+
     /// <summary>The date as <c>2026-09-20</c>; null where the cell is none in this order.</summary>
     public string? Landed(string cell)
     {
@@ -29,9 +34,33 @@ internal sealed class CellDates(DateOrder order, bool hasShortYears, LocalDate? 
             : null;
     }
 
-    /// <summary>A birth: a date, or a month or a year in the landed form.</summary>
-    public string? LandedBirth(string cell) =>
-        cell.Length is 4 or 7 && DateCell.TryReadSpan(Encoding.UTF8.GetBytes(cell), out _, out _) ? cell : Landed(cell);
+    /// <summary>A date, or a month or a year of which the day is not known: <c>2026-08</c>, <c>08/2026</c> where the year stands last, <c>2026</c>.</summary>
+    public string? LandedSpan(string cell)
+    {
+        if (!_seen.TryGetValue(cell, out var landed))
+        {
+            landed = Span(cell);
+            if (_seen.Count < MostSeen)
+            {
+                _seen.Add(cell, landed);
+            }
+        }
+
+        return landed;
+    }
+
+    private string? Span(string cell)
+    {
+        if (cell.Length is 4 or 7 && DateCell.TryReadSpan(Encoding.UTF8.GetBytes(cell), out _, out _))
+        {
+            return cell;
+        }
+
+        return order != DateOrder.YearFirst && cell.Split(cell.FirstOrDefault(sign => Signs.Contains(sign, StringComparison.Ordinal))) is [var months, { Length: 4 } years]
+            && Number(months, 2) is { } month && Number(years, 4) is { } year && CivilDate.Exists(year, month, 1)
+            ? string.Create(CultureInfo.InvariantCulture, $"{year:0000}-{month:00}")
+            : Landed(cell);
+    }
 
     private int? Year(string text)
     {

@@ -37,18 +37,23 @@ internal sealed class EventRows
     /// <summary>The rows.</summary>
     public LandedRows Rows { get; }
 
-    /// <summary>Adds one.</summary>
-    public void Add(EventHead head, string kind, string value, string unit, Dictionary<string, string> details)
-    {
-        var cells = new string?[Rows.Headings.Count];
-        (cells[0], cells[1], cells[2], cells[3], cells[4]) = (head.Date, head.Animal, kind, value, unit);
-        (cells[5], cells[6], cells[7]) = (head.Note, head.Recorded, head.Sample);
-        foreach (var (name, detail) in details)
-        {
-            cells[_details[NameFolding.Fold(name)]] = detail;
-        }
+    /// <summary>Where a detail stands in a row.</summary>
+    public int PlaceOf(string detail) => _details[NameFolding.Fold(detail)];
 
-        Rows.Add(head.Place, cells);
+    /// <summary>A row without anything in it, to put details into.</summary>
+    public string?[] Begin() => new string?[Rows.Headings.Count];
+
+    /// <summary>Adds one.</summary>
+    /// <param name="head">When, of whom and by which row.</param>
+    /// <param name="kind">What happened.</param>
+    /// <param name="value">What was found.</param>
+    /// <param name="unit">The value's unit.</param>
+    /// <param name="row">With the details that are known.</param>
+    public void Add(EventHead head, string kind, string value, string unit, string?[] row)
+    {
+        (row[0], row[1], row[2], row[3], row[4]) = (head.Date, head.Animal, kind, value, unit);
+        (row[5], row[6], row[7]) = (head.Note, head.Recorded, head.Sample);
+        Rows.Add(head.Place, row);
     }
 
     /// <summary>Adds a row that may say anything of a kind, or of any kind, of anybody on any day.</summary>

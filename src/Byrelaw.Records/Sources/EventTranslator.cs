@@ -8,14 +8,20 @@ namespace Byrelaw.Records.Sources;
 internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabulary, FoundAnimals animals, EventRows rows)
 {
     private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget)];
-    private readonly SourceColumn[] _details = [.. source.Source.Columns.Where(column => column.What is DetailTarget)];
+    private readonly (SourceColumn Column, int Place)[] _details = [.. source.Source.Columns.Where(column => column.What is DetailTarget).Select(column => (column, rows.PlaceOf(column.What.Name)))];
+    private readonly (int Kind, int Place, string Value)[] _everyRow = [.. source.Source.EveryRow.Where(every => every.Kind is not null).Select(every => (every.Kind!.Id, rows.PlaceOf(every.What.Name), every.Value))];
+    private readonly Dictionary<CellPart, (int Place, int Column)> _parts = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<string, Kind?> _kindsNamed = new(StringComparer.Ordinal);
+    private readonly int[]?[] _texts = new int[vocabulary.ById.Length][];
+
+    private readonly int? _date = source.Column("date") is { } date ? source.Table.Find(date.Heading) : null;
 
     /// <summary>Adds all rows.</summary>
     public void Translate()
     {
-        foreach (var row in source.Table.Rows)
+        foreach (var row in source.Rows)
         {
-            var place = new RowPlace(source.Place, row.Number);
+            var place = new RowPlace(source.Place, row.Number) { Column = _date };
             if (row.Flaw is not null)
             {
                 rows.AddUnreadable(place, null);
@@ -29,7 +35,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
 
     private void Translate(SourceRow row, RowPlace place)
     {
-        var head = new EventHead(place, source.Date(Landed("date", row)), source.Animal(row, animals))
+        var head = new EventHead(place, source.EventDate(Landed("date", row)), source.Animal(row, animals))
         {
             Recorded = source.Date(Landed("recorded", row)),
             Note = Landed("note", row),
@@ -41,7 +47,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
         }
         else if (source.EveryRow("kind") is { } every)
         {
-            Add(head, every, Value(row), Landed("unit", row), row, null);
+            Add(head, every, KindNamed(every), Value(row), Landed("unit", row), row, null);
         }
 
         foreach (var column in _kinds)
@@ -59,10 +65,11 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
                 break;
             case IsKind said:
                 var value = said.Answer ?? Part(meaning, "value", row, meaning.Times) ?? (TakesDetail(meaning) ? "" : Value(row));
-                Add(head, said.Kind.Name, value, meaning.Unit ?? Landed("unit", row), row, meaning);
+                Add(head, said.Kind.Name, said.Kind, value, meaning.Unit ?? Landed("unit", row), row, meaning);
                 break;
             default:
-                Add(head, meaning?.Is is IsBlank ? "" : cell, Value(row), Landed("unit", row), row, null);
+                var name = meaning?.Is is IsBlank ? "" : cell;
+                Add(head, name, KindNamed(name), Value(row), Landed("unit", row), row, null);
                 break;
         }
     }
@@ -78,45 +85,80 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
         }
 
         var value = Landings.Value(source, cell, meaning, column.Times);
-        Add(head, kind.Name, kind is EventKind { IsMobMove: false } && meaning?.Is is IsValue ? "" : value, kind is MeasureKind { Unit: not null } ? column.Unit : null, row, meaning);
+        Add(head with { Place = head.Place with { Column = source.Table.Find(column.Heading) } }, kind.Name, kind, kind is EventKind { IsMobMove: false } && meaning?.Is is IsValue ? "" : value, kind is MeasureKind { Unit: not null } ? column.Unit : null, row, meaning);
     }
 
-    private void Add(EventHead head, string kind, string value, string? unit, SourceRow row, CellMeaning? meaning)
+    private void Add(EventHead head, string kind, Kind? declared, string value, string? unit, SourceRow row, CellMeaning? meaning)
     {
-        var details = new Dictionary<string, string>(StringComparer.Ordinal);
-        var declared = vocabulary.FindKind(kind);
-        foreach (var column in _details)
+        if (TranslatedSource.IsWithinOneHerd(declared) && source.IsOfAnotherHerd(row))
+        {
+            return;
+        }
+
+        var cells = rows.Begin();
+        foreach (var (column, place) in _details)
         {
             var cell = source.Cell(column, row, out var said);
-            details[column.What.Name] = Landings.Value(source, cell, said, column.Times);
+            cells[place] = Landings.Value(source, cell, said, column.Times);
         }
 
-        foreach (var part in meaning?.Parts ?? [])
+        if (meaning is not null)
         {
-            if (part.What is DetailTarget)
+            foreach (var part in meaning.Parts)
             {
-                details[part.What.Name] = part.Value ?? TranslatedSource.Text(row, source.Table.Find(part.Heading!));
+                if (part.What is DetailTarget)
+                {
+                    var (place, column) = PlacesOf(part);
+                    cells[place] = part.Value ?? TranslatedSource.Text(row, column);
+                }
             }
         }
 
-        foreach (var every in source.Source.EveryRow)
+        foreach (var (its, place, every) in _everyRow)
         {
-            if (every.Kind is { } its && declared is not null && its.Id == declared.Id && details.GetValueOrDefault(every.What.Name, "").Length == 0)
+            if (declared is not null && its == declared.Id && string.IsNullOrEmpty(cells[place]))
             {
-                details[every.What.Name] = every.Value;
+                cells[place] = every;
             }
         }
 
-        foreach (var detail in declared?.Details ?? [])
+        foreach (var place in declared is null ? [] : TextsOf(declared))
         {
             // Any text could be read as one, so one that cannot be told is none.
-            if (detail.Type is FactType.Text or FactType.Identity && Unreadable.Is(details.GetValueOrDefault(detail.Name, "")))
+            if (cells[place] is { } text && Unreadable.Is(text))
             {
-                details[detail.Name] = "";
+                cells[place] = "";
             }
         }
 
-        rows.Add(head, kind, value, unit ?? "", details);
+        rows.Add(head, kind, value, unit ?? "", cells);
+    }
+
+    private (int Place, int Column) PlacesOf(CellPart part)
+    {
+        if (!_parts.TryGetValue(part, out var places))
+        {
+            _parts.Add(part, places = (rows.PlaceOf(part.What.Name), part.Heading is { } heading ? source.Table.Find(heading) : -1));
+        }
+
+        return places;
+    }
+
+    private int[] TextsOf(Kind kind) =>
+        _texts[kind.Id] ??= [.. kind.Details.Where(detail => detail.Type is FactType.Text or FactType.Identity).Select(detail => rows.PlaceOf(detail.Name))];
+
+    private Kind? KindNamed(string name)
+    {
+        if (!_kindsNamed.TryGetValue(name, out var kind))
+        {
+            kind = vocabulary.FindKind(name);
+            if (_kindsNamed.Count < 4096)
+            {
+                _kindsNamed.Add(name, kind);
+            }
+        }
+
+        return kind;
     }
 
     private string Value(SourceRow row)

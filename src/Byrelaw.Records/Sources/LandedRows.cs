@@ -78,4 +78,8 @@ internal sealed class LandedRows(IReadOnlyList<string> headings)
 /// <summary>Where a row came from.</summary>
 /// <param name="Source">The place of the source among all, from 0.</param>
 /// <param name="Row">The row's number there; 0 for the source as a whole.</param>
-internal readonly record struct RowPlace(int Source, int Row);
+internal readonly record struct RowPlace(int Source, int Row)
+{
+    /// <summary>The column of what it says happened, from 0; null where that is the whole row.</summary>
+    public int? Column { get; init; }
+}

@@ -3,7 +3,11 @@ namespace Byrelaw.Records.Sources;
 /// <summary>Finds what a text of a column means.</summary>
 internal sealed class MeaningsOfColumn
 {
+    // The same few texts stand in most cells of a column.
+    private const int MostSeen = 4096;
+
     private readonly Dictionary<string, List<(int Column, string Cell, CellMeaning Meaning)>> _meanings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(int Column, string Cell, CellMeaning Meaning)>?> _seen = new(StringComparer.Ordinal);
 
     /// <summary>Takes the meanings of a column.</summary>
     public MeaningsOfColumn(SourceColumn column, SourceTable table)
@@ -27,7 +31,7 @@ internal sealed class MeaningsOfColumn
     public CellMeaning? Find(string cell, SourceRow row, out bool areTwo)
     {
         areTwo = false;
-        if (!_meanings.TryGetValue(NameFolding.Fold(cell), out var list))
+        if (_meanings.Count == 0 || Of(cell) is not { } list)
         {
             return null;
         }
@@ -47,5 +51,19 @@ internal sealed class MeaningsOfColumn
         }
 
         return found;
+    }
+
+    private List<(int Column, string Cell, CellMeaning Meaning)>? Of(string cell)
+    {
+        if (!_seen.TryGetValue(cell, out var list))
+        {
+            list = _meanings.GetValueOrDefault(NameFolding.Fold(cell));
+            if (_seen.Count < MostSeen)
+            {
+                _seen.Add(cell, list);
+            }
+        }
+
+        return list;
     }
 }

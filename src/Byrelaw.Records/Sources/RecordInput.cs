@@ -11,6 +11,9 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>What is wrong with sources as a whole.</summary>
     public ImmutableArray<Diagnostic> Problems { get; init; } = [];
 
+    /// <summary>Of whom a sheet says what happened last: from that entry on nothing more did.</summary>
+    public ImmutableArray<HerLast> Last { get; init; } = [];
+
     /// <summary>The digest over the sources; null for the landed files, whose digest is taken while they are read.</summary>
     public string? Fingerprint { get; init; }
 
@@ -19,22 +22,21 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <param name="shownFolder">How the folder is named in messages: relative, forward slashes; empty for the current one.</param>
     /// <param name="vocabulary">The words.</param>
     /// <param name="keeping">What the farm says; null for nothing.</param>
-    /// <exception cref="RecordsNotFoundException">The folder, or one of the landed files, is missing.</exception>
-    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping)
+    /// <param name="herd">Which herd, where there are several; null for the one.</param>
+    /// <exception cref="RecordsNotFoundException">The folder, one of the landed files or the herd is missing, or there are several herds and none is asked for.</exception>
+    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null)
     {
-        if (keeping is null || keeping.Sources.IsEmpty)
+        if (keeping is not null && !keeping.Sources.IsEmpty)
+        {
+            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping).Input(herd);
+        }
+
+        if (herd is null)
         {
             return new RecordInput(
                 HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile));
         }
 
-        if (!Directory.Exists(folder))
-        {
-            throw new RecordsNotFoundException($"there is no folder {(shownFolder.Length == 0 ? folder : shownFolder)}");
-        }
-
-        return SourceReader.Read(
-            file => RegularFile.Read(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar))),
-            file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, keeping);
+        throw new RecordsNotFoundException(HerdFolder.NoHerds);
     }
 }

@@ -14,8 +14,15 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
     public RecordPlace Of(bool ofAnimals, int line)
     {
         var place = PlaceOf(ofAnimals, line);
-        return new RecordPlace(shown.Count == 0 ? "" : sources[place.Source]?.Table.Shown ?? shown[place.Source], place.Row);
+        var table = shown.Count == 0 ? null : sources[place.Source]?.Table;
+        return new RecordPlace(shown.Count == 0 ? "" : table?.Shown ?? shown[place.Source], place.Row)
+        {
+            Cell = table is { IsSheet: true } && place.Column is { } column && place.Row > 0 ? $"{Letters(column)}{place.Row}" : null,
+        };
     }
+
+    /// <summary>A column as workbooks call it: A, B, ... Z, AA.</summary>
+    private static string Letters(int column) => column < 26 ? ((char)('A' + column)).ToString() : Letters((column / 26) - 1) + (char)('A' + (column % 26));
 
     /// <summary>A problem of the landed form, where it stands in its source.</summary>
     public Diagnostic Of(Diagnostic problem, bool ofAnimals)

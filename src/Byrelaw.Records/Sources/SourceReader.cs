@@ -1,9 +1,10 @@
 using System.Security.Cryptography;
 using Byrelaw.Language.Canonical;
+using Byrelaw.Records.Ade;
 
 namespace Byrelaw.Records.Sources;
 
-/// <summary>Reads the sources that a farm names into the landed form.</summary>
+/// <summary>Reads the sources that a farm names into the landed form: whole, or herd by herd.</summary>
 internal sealed class SourceReader
 {
     /// <summary>The most bytes that one source may hold once it is unpacked.</summary>
@@ -13,8 +14,10 @@ internal sealed class SourceReader
     private readonly RecordKeeping _keeping;
     private readonly List<Diagnostic> _problems = [];
     private readonly List<TranslatedSource?> _sources = [];
+    private readonly List<RecordSource> _of = [];
     private readonly List<string> _shown = [];
-    private readonly IncrementalHash _digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private HerdShares? _shares;
+    private byte[] _hash = [];
 
     private SourceReader(Vocabulary vocabulary, RecordKeeping keeping)
     {
@@ -22,42 +25,77 @@ internal sealed class SourceReader
         _keeping = keeping;
     }
 
-    /// <summary>Reads all sources.</summary>
+    /// <summary>Reads all sources as one herd.</summary>
     /// <param name="read">Gives the bytes of a file by the name that the farm gives it; null where there is none.</param>
     /// <param name="show">Names a file in messages.</param>
     /// <param name="vocabulary">The words.</param>
     /// <param name="keeping">What the farm says of its records.</param>
-    public static RecordInput Read(Func<string, byte[]?> read, Func<string, string> show, Vocabulary vocabulary, RecordKeeping keeping)
+    /// <param name="list">The files in a folder that a source names; null where it names a file, or nothing is there.</param>
+    public static RecordInput Read(Func<string, byte[]?> read, Func<string, string> show, Vocabulary vocabulary, RecordKeeping keeping, Func<string, IReadOnlyList<string>?>? list = null) =>
+        Open(read, show, vocabulary, keeping, list).Whole();
+
+    /// <summary>Opens all sources; what is read from them is told later.</summary>
+    /// <inheritdoc cref="Read"/>
+    public static SourceReader Open(Func<string, byte[]?> read, Func<string, string> show, Vocabulary vocabulary, RecordKeeping keeping, Func<string, IReadOnlyList<string>?>? list = null)
     {
         var reader = new SourceReader(vocabulary, keeping);
-        using (reader._digest)
+        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var source in keeping.Sources)
         {
-            return reader.Read(read, show);
+            if (source.IsAde && !source.IsBroken)
+            {
+                reader.OpenAde(source, read, show, list?.Invoke(source.File), digest);
+            }
+            else
+            {
+                reader.Add(source, show(source.File), shown => reader.Open(source, shown, read, digest));
+            }
         }
+
+        reader._hash = digest.GetCurrentHash();
+        return reader;
     }
 
-    private RecordInput Read(Func<string, byte[]?> read, Func<string, string> show)
+    /// <summary>The herds that rows say they are of, in order; none where no source says which herd a row is of.</summary>
+    public ImmutableArray<string> Herds => Shares.Herds;
+
+    /// <summary>How many animals stand in no herd, though there are herds.</summary>
+    public int WithoutHerd => Shares.WithoutHerd;
+
+    private HerdShares Shares => _shares ??= HerdShares.Of([.. _sources.OfType<TranslatedSource>()], Found());
+
+    /// <summary>All rows.</summary>
+    public RecordInput Whole() => Translated(_sources, Convert.ToHexStringLower(_hash));
+
+    /// <summary>The rows that count in one herd.</summary>
+    public RecordInput OfHerd(string herd) => Translated(
+        [.. _sources.Select(source => source?.OfHerd(herd, Shares.RowsOf(source, herd)))],
+        Convert.ToHexStringLower(SHA256.HashData([.. _hash, .. Encoding.UTF8.GetBytes(herd)])));
+
+    /// <summary>Which animals go by which tags, in all herds together.</summary>
+    private FoundAnimals Found()
     {
-        foreach (var source in _keeping.Sources)
+        var found = new FoundAnimals();
+        if (_sources.Exists(source => source?.Column("animal")?.FoundBy is not null))
         {
-            _shown.Add(show(source.File));
-            _sources.Add(Open(source, read));
+            foreach (var translator in Of(_sources, new AnimalRows(_vocabulary), new EventRows(_vocabulary), []))
+            {
+                translator.TranslateAnimals(found);
+            }
         }
 
-        var (animals, events, found) = (new AnimalRows(_vocabulary), new EventRows(_vocabulary), new FoundAnimals());
-        foreach (var translator in Of(SourceRows.Animals, animals, events))
-        {
-            translator.TranslateAnimals(found);
-        }
+        return found;
+    }
 
-        foreach (var translator in Of(SourceRows.Animals, animals, events))
+    private RecordInput Translated(List<TranslatedSource?> sources, string fingerprint)
+    {
+        var (animals, events, found, last) = (new AnimalRows(_vocabulary), new EventRows(_vocabulary), new FoundAnimals(), new List<HerLast>());
+        AnimalTranslator[] translators = [.. Of(sources, animals, events, last)];
+        Array.ForEach(translators, translator => translator.TranslateAnimals(found));
+        Array.ForEach(translators, translator => translator.TranslateEvents(found));
+        for (var place = 0; place < sources.Count; place++)
         {
-            translator.TranslateEvents(found);
-        }
-
-        for (var place = 0; place < _sources.Count; place++)
-        {
-            if (_sources[place] is not { } source)
+            if (sources[place] is not { } source)
             {
                 Suspend(place, events);
             }
@@ -70,23 +108,62 @@ internal sealed class SourceReader
         var rows = animals.ToRows();
         return new RecordInput(RecordFile.Of(Shown(SourceRows.Animals), rows.ToBytes()), RecordFile.Of(Shown(SourceRows.Events), events.Rows.ToBytes()))
         {
-            Places = new SourcePlaces(_sources, _shown, rows, events.Rows, _vocabulary),
+            Places = new SourcePlaces(sources, _shown, rows, events.Rows, _vocabulary),
+            Last = [.. last],
             Problems = [.. _problems],
-            Fingerprint = "sha256:" + Convert.ToHexStringLower(_digest.GetCurrentHash()),
+            Fingerprint = $"sha256:{fingerprint}",
         };
     }
 
     /// <summary>The file of sources with such rows where there is one; else the records as a whole.</summary>
     private string Shown(SourceRows rows) =>
-        _keeping.Sources.Select((source, place) => (source.Rows, File: _shown[place])).Where(source => source.Rows == rows).ToList() is [var only] ? only.File : "the records";
+        _of.Select((source, place) => (source.Rows, File: _shown[place])).Where(source => source.Rows == rows).ToList() is [var only] ? only.File : "the records";
 
-    private IEnumerable<AnimalTranslator> Of(SourceRows rows, AnimalRows animals, EventRows events) =>
-        _sources.OfType<TranslatedSource>().Where(source => source.Source.Rows == rows).Select(source => new AnimalTranslator(source, animals, events));
+    private static IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) =>
+        sources.OfType<TranslatedSource>().Where(source => source.Source.Rows == SourceRows.Animals).Select(source => new AnimalTranslator(source, animals, events, last));
 
-    private TranslatedSource? Open(RecordSource source, Func<string, byte[]?> read)
+    private void Add(RecordSource source, string shown, Func<string, TranslatedSource?> open)
     {
-        _digest.AppendData(Encoding.UTF8.GetBytes(SourceLinesText.Of(source)));
-        var shown = _shown[^1];
+        _of.Add(source);
+        _shown.Add(shown);
+        _sources.Add(open(shown));
+    }
+
+    /// <summary>Opens the messages of the exchange: those in a file, or in all files of a folder.</summary>
+    private void OpenAde(RecordSource source, Func<string, byte[]?> read, Func<string, string> show, IReadOnlyList<string>? files, IncrementalHash digest)
+    {
+        digest.AppendData(Encoding.UTF8.GetBytes(SourceLinesText.Of(source)));
+        var messages = new List<(string Shown, IReadOnlyList<AdeResource> Resources)>();
+        var isTold = source.Rows == SourceRows.Events;
+        foreach (var file in files ?? [source.File])
+        {
+            var bytes = read(file);
+            digest.AppendData(bytes ?? []);
+            if (bytes is not null && AdeFile.Read(file, bytes) is { } resources)
+            {
+                messages.Add((show(file), resources));
+                continue;
+            }
+
+            _problems.AddRange(!isTold ? [] : [bytes is null ? SourceFileProblems.NotThere(show(file)) : SourceFileProblems.NotMessages(show(file))]);
+            Add(source, show(file), _ => null);
+        }
+
+        if (files is { Count: 0 })
+        {
+            _problems.AddRange(!isTold ? [] : [SourceFileProblems.NotThere(show(source.File) + "/*.json")]);
+            Add(source, show(source.File), _ => null);
+        }
+
+        foreach (var table in new AdeTables(messages, source).Of(source.Rows))
+        {
+            Add(source, table.Shown, _ => HasColumns(source, table) ? new TranslatedSource(_sources.Count, source, table, _keeping.Today ?? _keeping.UpTo) : null);
+        }
+    }
+
+    private TranslatedSource? Open(RecordSource source, string shown, Func<string, byte[]?> read, IncrementalHash digest)
+    {
+        digest.AppendData(Encoding.UTF8.GetBytes(SourceLinesText.Of(source)));
         if (source.IsBroken)
         {
             return null;
@@ -98,7 +175,31 @@ internal sealed class SourceReader
             return null;
         }
 
-        _digest.AppendData(bytes);
+        digest.AppendData(bytes);
+        if (Table(shown, bytes, source) is not { } table)
+        {
+            return null;
+        }
+
+        return HasColumns(source, table) ? new TranslatedSource(_sources.Count, source, table, _keeping.Today ?? _keeping.UpTo) : null;
+    }
+
+    /// <summary>What stands in a file; null, and a problem, where nothing can be read.</summary>
+    private SourceTable? Table(string shown, byte[] bytes, RecordSource source)
+    {
+        if (WorkbookTable.Is(bytes))
+        {
+            var sheet = WorkbookTable.Read(shown, bytes, source, WorkbookBounds.Usual, out var problem);
+            _problems.AddRange(problem is null ? [] : [problem]);
+            return sheet;
+        }
+
+        if (source.Sheet is not null)
+        {
+            _problems.Add(WorkbookProblems.NoSheets(shown));
+            return null;
+        }
+
         if (SourceText.Of(bytes, source.LettersIn, MostBytes) is not { } text)
         {
             _problems.Add(SourceFileProblems.NotText(shown, source.LettersIn));
@@ -111,7 +212,7 @@ internal sealed class SourceReader
             return null;
         }
 
-        return HasColumns(source, table) ? new TranslatedSource(_sources.Count, source, table, _keeping.Today ?? _keeping.UpTo) : null;
+        return table;
     }
 
     /// <summary>Whether the columns are there without which no row can be read; tells of every column that is not there, and of those that nobody reads.</summary>
@@ -130,9 +231,11 @@ internal sealed class SourceReader
         string[] read =
         [
             .. source.Columns.SelectMany(column => column.Cells.SelectMany(cell => cell.Parts.Select(part => part.Heading).Append(cell.Where?.Heading)).Append(column.DatedIn).Prepend(column.Heading)).OfType<string>(),
-            .. source.RowsLeftOut.Select(row => row.Heading), .. source.ColumnsLeftOut,
+            .. source.RowsLeftOut.Select(row => row.Heading),
         ];
-        var known = read.Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+
+        // What nobody need look at need not be there.
+        var known = read.Concat(source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
         foreach (var heading in read.Where(heading => table.Find(heading) < 0).Except(source.Columns.Select(column => column.Heading)).Distinct())
         {
             _problems.Add(SourceFileProblems.NoColumn(table, heading, NearestName.OnlyOne(heading, table.Headings)));
@@ -140,7 +243,7 @@ internal sealed class SourceReader
         }
 
         string[] notRead = [.. table.Headings.Where(heading => heading.Length > 0 && !known.Contains(NameFolding.Fold(heading)))];
-        if (isWhole && notRead.Length > 0)
+        if (isWhole && notRead.Length > 0 && !source.IsAde)
         {
             _problems.Add(SourceFileProblems.NotRead(table, notRead));
         }
@@ -151,7 +254,7 @@ internal sealed class SourceReader
     /// <summary>A source that is not there might have said anything of the kinds that it can give.</summary>
     private void Suspend(int place, EventRows events)
     {
-        var source = _keeping.Sources[place];
+        var source = _of[place];
         foreach (var kind in SourceKinds.Of(source, _keeping.Sources, _vocabulary.Kinds))
         {
             events.AddUnreadable(new RowPlace(place, 0), kind?.Name);

@@ -8,6 +8,9 @@ namespace Byrelaw.Records.Sources;
 /// <param name="Rows">The rows below, in order.</param>
 internal sealed record SourceTable(string Shown, IReadOnlyList<string> Headings, string HeadingText, int HeadingRow, IReadOnlyList<SourceRow> Rows)
 {
+    /// <summary>Whether it is a sheet of a workbook.</summary>
+    public bool IsSheet { get; init; }
+
     private readonly Dictionary<string, int> _found = new(StringComparer.Ordinal);
 
     /// <summary>The column with a heading; -1 where there is none, or two.</summary>

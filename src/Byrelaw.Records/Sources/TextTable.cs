@@ -19,7 +19,13 @@ internal static class TextTable
         for (var row = first + 1; row <= last; row++)
         {
             var more = Cells(lines[row - 1].Text, source.Separator, out _);
-            for (var column = 0; column < headings.Length && column < more.Length; column++)
+            Array.Resize(ref headings, Math.Max(headings.Length, more.Length));
+            for (var column = 0; column < headings.Length; column++)
+            {
+                headings[column] ??= "";
+            }
+
+            for (var column = 0; column < more.Length; column++)
             {
                 headings[column] = $"{headings[column]} {more[column]}".Trim();
             }

@@ -3,7 +3,10 @@ namespace Byrelaw.Records.Sources;
 /// <summary>What a source says of its rows, beside the table that they stand in.</summary>
 internal sealed class TranslatedSource
 {
-    private readonly Dictionary<SourceColumn, MeaningsOfColumn> _meanings = [];
+    // By the line itself: two lines are never taken for one, and nothing is compared at every cell.
+    private readonly Dictionary<SourceColumn, (int Place, MeaningsOfColumn Meanings)> _read = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<string, SourceColumn> _columns = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _everyRow = new(StringComparer.Ordinal);
     private readonly (int Column, string Cell)[] _leftOut;
 
     /// <summary>Finds the columns.</summary>
@@ -12,15 +15,38 @@ internal sealed class TranslatedSource
         Place = place;
         Source = source;
         Table = table;
+        Rows = table.Rows;
         Dates = new CellDates(source.Dates, source.HasShortYears, today);
         Numbers = new CellNumbers(source.HasDecimalComma);
         foreach (var column in source.Columns)
         {
-            _meanings.Add(column, new MeaningsOfColumn(column, table));
+            _read.Add(column, (table.Find(column.Heading), new MeaningsOfColumn(column, table)));
+            _ = column.What is LandedTarget landed && _columns.TryAdd(landed.Column, column);
+        }
+
+        foreach (var every in source.EveryRow)
+        {
+            _ = every.What is LandedTarget landed && _everyRow.TryAdd(landed.Column, every.Value);
         }
 
         _leftOut = [.. source.RowsLeftOut.Select(row => (table.Find(row.Heading), NameFolding.Fold(row.Cell)))];
     }
+
+    private TranslatedSource(TranslatedSource of, string herd, IReadOnlyList<SourceRow> rows)
+    {
+        (Place, Source, Table, Dates, Numbers) = (of.Place, of.Source, of.Table, of.Dates, of.Numbers);
+        (_read, _columns, _everyRow, _leftOut) = (of._read, of._columns, of._everyRow, of._leftOut);
+        (Herd, Rows) = (herd, rows);
+    }
+
+    /// <summary>The same with the rows that count in one herd.</summary>
+    public TranslatedSource OfHerd(string herd, IReadOnlyList<SourceRow> rows) => new(this, herd, rows);
+
+    /// <summary>The herd whose rows these are; null for all.</summary>
+    public string? Herd { get; }
+
+    /// <summary>The rows that are read.</summary>
+    public IReadOnlyList<SourceRow> Rows { get; }
 
     /// <summary>The place among all sources.</summary>
     public int Place { get; }
@@ -41,10 +67,10 @@ internal sealed class TranslatedSource
     public bool IsLeftOut(SourceRow row) => Array.Exists(_leftOut, said => said.Column >= 0 && NameFolding.Fold(row[said.Column]) == said.Cell);
 
     /// <summary>The line about a column of the landed files; null where there is none.</summary>
-    public SourceColumn? Column(string landed) => Source.Columns.FirstOrDefault(column => column.What is LandedTarget target && target.Column == landed);
+    public SourceColumn? Column(string landed) => _columns.GetValueOrDefault(landed);
 
     /// <summary>What every row says of a column of the landed files; null where nothing is said.</summary>
-    public string? EveryRow(string landed) => Source.EveryRow.FirstOrDefault(one => one.What is LandedTarget target && target.Column == landed)?.Value;
+    public string? EveryRow(string landed) => _everyRow.GetValueOrDefault(landed);
 
     /// <summary>A cell of a column: what its text means, and the text itself; a lone dash is blank.</summary>
     /// <param name="column">The column.</param>
@@ -53,8 +79,9 @@ internal sealed class TranslatedSource
     /// <returns>The text; marked where two meanings fit, or where the file may have been cut in it.</returns>
     public string Cell(SourceColumn column, SourceRow row, out CellMeaning? meaning)
     {
-        var cell = Text(row, Table.Find(column.Heading));
-        meaning = _meanings[column].Find(cell, row, out var areTwo);
+        var (place, meanings) = _read[column];
+        var cell = Text(row, place);
+        meaning = meanings.Find(cell, row, out var areTwo);
         if (areTwo)
         {
             meaning = null;
@@ -83,12 +110,31 @@ internal sealed class TranslatedSource
         return column.FoundBy is { } fact ? found.Number(fact, text) : text;
     }
 
+    /// <summary>Whether the rows say which herd they are of.</summary>
+    public bool HasHerds => Column("herd") is not null || EveryRow("herd") is not null;
+
+    /// <summary>Which herd a row says that it is of; empty where it does not say so, or where that cannot be read.</summary>
+    public string HerdOf(SourceRow row)
+    {
+        var herd = Column("herd") is { } column ? Said(column, row) : EveryRow("herd") ?? "";
+        return Unreadable.Is(herd) ? "" : herd;
+    }
+
+    /// <summary>Whether a row is of another herd than the one that is read: what brings an animal into a herd, out of it or into a mob there counts in no other.</summary>
+    public bool IsOfAnotherHerd(SourceRow row) => Herd is { } herd && HerdOf(row) is { Length: > 0 } its && its != herd;
+
+    /// <summary>Whether a kind happens within one herd: coming, going, and moves from mob to mob.</summary>
+    public static bool IsWithinOneHerd(Kind? kind) => kind is EventKind { Effect: not HerdEffect.None } or EventKind { IsMobMove: true };
+
     /// <summary>The text of a cell, marked where the file may have been cut in it.</summary>
     public static string Text(SourceRow row, int column)
     {
         var cell = row[column];
         return row.IsCut && cell.Length > 0 && column == Array.FindLastIndex(row.Cells, one => one.Length > 0) ? Unreadable.Of(cell) : cell;
     }
+
+    /// <summary>The day on which something happened in the landed form; a month or a year too, of which the day is not known. Marked where it is none of these.</summary>
+    public string EventDate(string cell) => cell.Length == 0 ? "" : Dates.LandedSpan(cell) ?? Unreadable.Of(cell);
 
     /// <summary>A date of the row in the landed form, marked where it is none.</summary>
     public string Date(string cell) => cell.Length == 0 ? "" : Dates.Landed(cell) ?? Unreadable.Of(cell);

@@ -10,7 +10,7 @@ internal static class Unreadable
     private const string Mark = "\uE000?";
 
     /// <summary>The cell, marked.</summary>
-    public static string Of(string cell) => Mark + cell;
+    public static string Of(string cell) => Is(cell) ? cell : Mark + cell;
 
     /// <summary>Whether a cell is marked.</summary>
     public static bool Is(string cell) => cell.StartsWith(Mark, StringComparison.Ordinal);

@@ -49,7 +49,7 @@ internal sealed class SuggestedFile
     {
         if (bytes.AsSpan().StartsWith("PK"u8) || bytes.AsSpan().StartsWith(new byte[] { 0xD0, 0xCF, 0x11, 0xE0 }))
         {
-            return (null, "a workbook; save each of its sheets as a CSV file of its own");
+            return (null, "a workbook; its lines are not suggested: write them by hand, from the sheet that they name, or save each sheet as a CSV file");
         }
 
         string? letters = null;

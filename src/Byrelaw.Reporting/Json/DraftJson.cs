@@ -15,7 +15,12 @@ public sealed record DraftJson(
 /// <param name="RecordsFolder">The same.</param>
 /// <param name="On">The day given with <c>--on</c>.</param>
 /// <param name="KnownOn">The day given with <c>--known-on</c>.</param>
-public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, string? On, string? KnownOn);
+public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, string? On, string? KnownOn)
+{
+    /// <summary>The herd given with <c>--herd</c>; left out where the records hold one.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Herd { get; init; }
+}
 
 /// <summary>One list.</summary>
 public sealed record ListJson(
@@ -44,6 +49,10 @@ public sealed record RuleJson(
 /// <summary>A record an answer rests on.</summary>
 public sealed record EvidenceJson(string Kind, string? Date, string File, int Line)
 {
+    /// <summary>The cell, where the file is a workbook's sheet; left out where it is none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Cell { get; init; }
+
     /// <summary>What more is on record of the entry; left out where nothing is.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Details { get; init; }
@@ -79,6 +88,10 @@ public sealed record ReplacementJson(string File, int Line, int Column, int Leng
 /// <summary>How the records above are written; made by the compiler, so that nothing is looked up while running.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(DraftJson))]
+[JsonSerializable(typeof(AnimalJson))]
+[JsonSerializable(typeof(OfHerdJson))]
+[JsonSerializable(typeof(HerdJson))]
+[JsonSerializable(typeof(NotJudgedJson))]
 [JsonSerializable(typeof(ProblemsJson))]
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(RecordsJson))]

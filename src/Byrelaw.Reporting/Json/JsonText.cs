@@ -49,11 +49,13 @@ public static class JsonText
 
     private static ListJson List(ListReport list) => new(
         list.Name, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),
-        new CountsJson(list.List.Count(Answer.Ready), list.List.Count(Answer.OnCourse), list.List.Count(Answer.Later),
-            list.List.Count(Answer.Ask), list.List.Count(Answer.No)),
+        Counts(list.List),
         [.. list.List.Animals.Select(animal => Animal(animal, list))]);
 
-    private static AnimalJson Animal(AnimalJudgement animal, ListReport list) => new(
+    internal static CountsJson Counts(ListJudgement list) => new(
+        list.Count(Answer.Ready), list.Count(Answer.OnCourse), list.Count(Answer.Later), list.Count(Answer.Ask), list.Count(Answer.No));
+
+    internal static AnimalJson Animal(AnimalJudgement animal, ListReport list) => new(
         animal.Number, Keys.Of(animal.Answer, list.List.Choice.Use), Iso(animal.ReadyFrom), Iso(animal.ReadyUntil), Iso(animal.NotBefore), animal.Score,
         [.. animal.Rules.Where(rule => rule.InTheWay).Select(rule => rule.Name)],
         [.. animal.Settle.Select(missing => Missing(missing, list))],
@@ -72,9 +74,9 @@ public static class JsonText
         [.. RuleWords.Evidence(rule).Select(Evidence)]);
 
     private static EvidenceJson Evidence(Evidence evidence) =>
-        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line) { Details = evidence.Details };
+        new(evidence.Kind?.Name ?? evidence.Fact ?? "", Iso(evidence.Date), FileWords.Short(evidence.File), evidence.Line) { Cell = evidence.Cell, Details = evidence.Details };
 
-    private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
+    internal static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 
     private static string? Iso(LocalDate? date) => date is { } day ? Iso(day) : null;
 }

@@ -39,7 +39,8 @@ public static class RecordsText
         var mob = herd.MobRuns[kind.Id]?.Days ?? [];
         int[] days = [.. herd.Runs[kind.Id].Days, .. mob];
         var since = herd.Coverage.Since[kind.Id];
-        var complete = since == Day.End ? kind is EventKind { IsMobMove: false } ? ", not said to be complete" : "" : $", complete since {Dates.Long(Day.Date(since))}";
+        var complete = herd.Coverage.IsSinceHerLast(kind.Id) ? ", complete of each animal since the last one"
+            : since == Day.End ? kind is EventKind { IsMobMove: false } ? ", not said to be complete" : "" : $", complete since {Dates.Long(Day.Date(since))}";
         return days.Length == 0 ? (kind.Name, 0, default, default, "")
             : (kind.Name, days.Length, Day.Date(days.Min()), Day.Date(days.Max()), complete);
     }

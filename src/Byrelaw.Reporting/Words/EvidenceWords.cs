@@ -13,13 +13,15 @@ public static class EvidenceWords
         var said = all.Take(AtMost).GroupBy(item => (Name(item), item.File)).Select(group =>
         {
             var records = string.Join(", ", group.Select(item => Record(item, list)).Where(text => text.Length > 0));
-            var lines = string.Join(", ", group.Select(item => item.Line).Where(line => line > 0).Distinct());
-            var place = lines.Length == 0 ? "" : $" ({FileWords.Short(group.Key.File)} {lines})";
+            var lines = string.Join(", ", group.Where(item => item.Line > 0).Select(Line).Distinct());
+            var place = lines.Length == 0 ? "" : $" ({FileWords.Short(group.Key.File)}{(group.Any(item => item.Cell is not null) ? "," : "")} {lines})";
             return records.Length == 0 ? group.Key.Item1 + place : $"{group.Key.Item1} {records}{place}";
         });
         var more = all.Count > AtMost ? $"; and {Numbers.Count(all.Count - AtMost, "more record", "more records")}" : "";
         return string.Join("; ", said) + more;
     }
+
+    private static string Line(Evidence item) => item.Cell ?? item.Line.ToString(CultureInfo.InvariantCulture);
 
     private static string Name(Evidence item) => item.Kind?.Name ?? item.Fact ?? "record";
 

@@ -12,6 +12,7 @@ internal static class SourceSnippets
             animal in "Line No"
             sex is F
             parity in "Lact", as at 2026-09-30
+            parity on in "Lact day"
             mating in "Served"
             BVD virus in "BVD", dated in "Sampled"
               - "P" is positive
@@ -20,10 +21,13 @@ internal static class SourceSnippets
               - "9999" is pending
               - "low" is less than 3
             method of mating is natural
+            last calving in "Calved", blank is never
+            last heat in "Heat", blank is none since last calving
           from "diary.csv", headings in row 2, in Windows-1252, up to 2026-09-29, a row for each event
             decimal comma
             animal in "Tag", by official identity
             date in "Date"
+            recorded in "Entered"
             kind in "Code"
               - "AI" is mating, method is inseminated, sire in "Detail"
               - "CU" where "Remark" is "serum" is serum copper, value in "Detail", in umol/L
@@ -31,6 +35,10 @@ internal static class SourceSnippets
               - "MR" is left out
             leave out rows where "State" is "cancelled"
             leave out columns "A", "B"
+          from "herd.xlsx", sheet "Cows", a row for each animal
+            animal in "No"
+            herd in "Herd"
+          from "ade", as layout "ICAR ADE", times in "Pacific/Auckland"
 
         """;
 }

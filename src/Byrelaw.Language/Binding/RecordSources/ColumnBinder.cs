@@ -22,6 +22,8 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
             Dated = dated?.Day?.Value,
             FoundBy = FoundBy(Only<FoundBySyntax>(line.Clauses)),
             AsAt = Only<CellAsAtSyntax>(line.Clauses)?.Day.Value,
+            IsLast = line.Last is not null,
+            Blank = Only<BlankIsSyntax>(line.Clauses) is { } blank ? Blank(blank) : null,
             Cells = [.. cells.Select(cell => new CellBinder(context, rows, what).Bind(cell)).OfType<CellMeaning>()],
         };
         Check(line, column);
@@ -64,6 +66,15 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
         : context.Names.Find(by.Fact.Text) is FactSymbol { Fact: { Type: FactType.Identity or FactType.Text } fact } ? fact
         : context.Fail<Fact>(SourceProblems.NotFoundBy(by.Fact.Span));
 
+    private BlankOfLast? Blank(BlankIsSyntax blank) =>
+        blank.SinceLast is not { } since ? new BlankOfLast(null)
+        : context.Kinds([since]) is [var kind] ? new BlankOfLast(kind)
+        : null;
+
+    /// <summary>Whether what happened last can be told of one animal by herself: not of who is in the herd or in a mob, and not of spells, which whole mobs begin and end.</summary>
+    private bool CanBeLast(SourceTarget what) => rows == SourceRows.Animals && what is KindTarget { Kind: not EventKind { Effect: not HerdEffect.None } and var kind }
+        && !context.Names.All.Select(name => name.Symbol).OfType<SpellSymbol>().Any(spell => spell.Spell is { Until.Name: not "calving" } one && (one.From == kind || one.Until == kind));
+
     /// <summary>Whether what is said behind commas fits what the column is.</summary>
     private void Check(ColumnLine line, SourceColumn column)
     {
@@ -73,12 +84,18 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
             context.Problems.Add(SourceProblems.WhichDay(line.Span, column.What.Name));
         }
 
+        if (line.Last is { } last && !CanBeLast(column.What))
+        {
+            context.Problems.Add(SourceProblems.NoLast(last, column.What.Name, rows));
+        }
+
         foreach (var clause in line.Clauses)
         {
             var fits = clause switch
             {
                 DatedSyntax => isResultOfAnAnimal,
                 FoundBySyntax => column.What is LandedTarget { Column: "animal" },
+                BlankIsSyntax => column.IsLast,
                 CellAsAtSyntax => column.What is LandedTarget { Column: "parity" },
                 InUnitSyntax or TimesSyntax => TakesNumbers(column.What),
                 _ => true,
@@ -99,6 +116,11 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
 
     private void CheckCells(IReadOnlyList<CellLine> cells)
     {
+        foreach (var dash in cells.Where(cell => cell.Cell.Value.Trim() == "-" && cell.Meaning is not CellNameSyntax { Name.Text: "blank" }))
+        {
+            context.Problems.Add(SourceProblems.DashIsBlank(dash.Span));
+        }
+
         var seen = new Dictionary<(string, string?, string?), CellLine>();
         foreach (var cell in cells)
         {

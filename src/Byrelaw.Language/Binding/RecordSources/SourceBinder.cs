@@ -17,8 +17,10 @@ internal sealed class SourceBinder
         _block = block;
         _from = from;
         _rows = rows;
-        _problemsBefore = context.Problems.Count;
+        _problemsBefore = Errors(context);
     }
+
+    private static int Errors(Context context) => context.Problems.Count(problem => problem.Severity == Severity.Error);
 
     /// <summary>Binds all sources of a farm, in the order in which they stand.</summary>
     public static ImmutableArray<RecordSource> Bind(Context context, IEnumerable<Block> blocks)
@@ -26,7 +28,14 @@ internal sealed class SourceBinder
         var sources = ImmutableArray.CreateBuilder<RecordSource>();
         foreach (var block in blocks)
         {
-            sources.Add(Bind(context, block));
+            if (block.Head is FromLine from && from.Option<LayoutSyntax>() is { } layout)
+            {
+                sources.AddRange(AdeBinder.Bind(context, block, from, layout));
+            }
+            else
+            {
+                sources.Add(Bind(context, block));
+            }
         }
 
         return sources.ToImmutable();
@@ -53,6 +62,7 @@ internal sealed class SourceBinder
         CheckOptions();
         var source = new RecordSource(_from.File.Value, _rows, _from.Span)
         {
+            Sheet = _from.Option<SheetSyntax>()?.Name.Value,
             HeadingRows = HeadingRows(),
             Separator = _from.Option<SeparatorSyntax>()?.Separator ?? ',',
             LettersIn = _from.Option<EncodingSyntax>()?.Name.Text,
@@ -67,11 +77,16 @@ internal sealed class SourceBinder
             ColumnsLeftOut = [.. _block.Lines.OfType<LeaveOutColumnsLine>().SelectMany(line => line.Headings).Select(heading => heading.Value)],
         };
         CheckWhole(source);
-        return source with { IsBroken = _block.IsBroken || _context.Problems.Count > _problemsBefore };
+        return source with { IsBroken = _block.IsBroken || Errors(_context) > _problemsBefore };
     }
 
     private void CheckOptions()
     {
+        if (_from.Option<TimesInSyntax>() is { } times)
+        {
+            _context.Problems.Add(SourceProblems.TimesOfAText(times.Span));
+        }
+
         if (FileLoader.PathProblem(_from.File.Span, _from.File.Value) is { } path)
         {
             _context.Problems.Add(path);
@@ -137,11 +152,29 @@ internal sealed class SourceBinder
             : null;
     }
 
+    /// <summary>Whether what is said of last entries can be told: up to which day they are the last, and since which entry there was none.</summary>
+    private void CheckLast(RecordSource source)
+    {
+        foreach (var column in source.Columns.Where(column => column.IsLast))
+        {
+            if (source.AsAt is null && _rows == SourceRows.Animals)
+            {
+                _context.Problems.Add(SourceProblems.LastUpToWhen(column.Span, column.What.Name));
+            }
+
+            if (column.Blank?.SinceLast is { } since && !source.Columns.Any(other => other is { IsLast: true, What: KindTarget { Kind: EventKind kind } } && kind.Id == since.Id && other != column))
+            {
+                _context.Problems.Add(SourceProblems.NoSuchLast(column.Span, since.Name));
+            }
+        }
+    }
+
     /// <summary>Whether the lines say enough to read a row.</summary>
     private void CheckWhole(RecordSource source)
     {
         bool Says(string column) => source.Columns.Any(one => one.What is LandedTarget target && target.Column == column)
             || source.EveryRow.Any(one => one.What is LandedTarget target && target.Column == column);
+        CheckLast(source);
         if (_block.IsBroken)
         {
             return;

@@ -4,10 +4,10 @@ namespace Byrelaw.Language.Binding.RecordSources;
 internal static class TargetBinding
 {
     /// <summary>Columns of <c>events.csv</c> that are there whatever is declared.</summary>
-    public static readonly ImmutableArray<string> OfEvents = ["date", "animal", "kind", "value", "unit", "note", "recorded", "sample"];
+    public static readonly ImmutableArray<string> OfEvents = ["date", "animal", "kind", "value", "unit", "note", "recorded", "sample", "herd"];
 
     /// <summary>Columns of <c>animals.csv</c> that are there whatever is declared.</summary>
-    public static readonly ImmutableArray<string> OfAnimals = ["animal", "born", "sex", "mob", "parity", "parity on"];
+    public static readonly ImmutableArray<string> OfAnimals = ["animal", "born", "sex", "mob", "parity", "parity on", "herd"];
 
     /// <summary>What a name means in a source with such rows; null, and a problem, where it means nothing there.</summary>
     public static SourceTarget? Target(this Context context, NameSyntax name, SourceRows rows)
@@ -20,7 +20,10 @@ internal static class TargetBinding
 
         return context.Names.Find(name.Text) switch
         {
-            FactSymbol { Fact: var fact } => rows == SourceRows.Animals ? new FactTarget(fact) : context.Fail<SourceTarget>(SourceProblems.FactOfAnEvent(name.Span)),
+            FactSymbol { Fact: var fact } => rows == SourceRows.Animals ? new FactTarget(fact)
+                // What is true of an animal may be a detail of what happens too, such as a sire.
+                : context.DetailNamed(name.Text) is { } ofAnEntry ? new DetailTarget(ofAnEntry)
+                : context.Fail<SourceTarget>(SourceProblems.FactOfAnEvent(name.Span)),
             KindSymbol { Kind: EventKind { IsMobMove: true } } when rows == SourceRows.Animals => new LandedTarget("mob"),
             KindSymbol { Kind: var kind } => new KindTarget(kind),
             _ => context.DetailNamed(name.Text) is { } detail ? new DetailTarget(detail) : context.Fail<SourceTarget>(SourceProblems.UnknownTarget(name.Span, rows, context.Nearest(name, rows))),

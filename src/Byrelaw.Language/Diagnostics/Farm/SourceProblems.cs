@@ -13,8 +13,8 @@ internal static class SourceProblems
     public static Diagnostic UnknownTarget(SourceSpan at, SourceRows rows, string? near) => Problem.Error(
         "B0863", at, $"{Quoted.Of(at)} is nothing that the records hold",
         rows == SourceRows.Animals
-            ? "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on`, a fact, a kind of record or a detail"
-            : "expected `date`, `animal`, `kind`, `value`, `unit`, `note`, `recorded`, `sample`, a kind of record or a detail",
+            ? "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on`, `herd`, a fact, a kind of record or a detail"
+            : "expected `date`, `animal`, `kind`, `value`, `unit`, `note`, `recorded`, `sample`, `herd`, a kind of record or a detail",
         near is null ? null : $"did you mean `{near}`?")
         .OrAny(near is null ? [] : [new Proposal(at, near)]);
 
@@ -50,9 +50,36 @@ internal static class SourceProblems
 
     public static Diagnostic CannotBeComplete(SourceSpan at, string kind, bool isOneAnAnimal) => Problem.Error(
         "B0873", at, isOneAnAnimal ? $"{Quoted.Of(kind)} stands only in a source with a row for each animal, which holds one of them and not all" : $"no source can give {Quoted.Of(kind)}",
-        "so this promise does not count", isOneAnAnimal ? "read it from a source with a row for each event, or take it out of the promise" : $"say in which source it stands; where there is none, write `no {kind} on this farm`");
+        "so this promise does not count", isOneAnAnimal ? $"read it from a source with a row for each event; or take it out of the promise, and where the sheet holds the last one, write `last {kind} in`: then each animal counts from hers" : $"say in which source it stands; where there is none, write `no {kind} on this farm`");
 
     public static Diagnostic SaysOtherwise(SourceSpan at, string said) => Problem.Error(
         "B0874", at, $"{Quoted.Of(at)} is a value of its own here, and would be read as {Quoted.Of(said)}", "a text that the rule files know means what they say it means",
         "take this line out; if the file does mean something else by it, write so in the records themselves");
+
+    public static Diagnostic NoLast(SourceSpan at, string name, SourceRows rows) => Problem.Error(
+        "B0880", at, $"`last` cannot stand before {Quoted.Of(name)} here", rows == SourceRows.Events
+            ? "it goes with a row for each animal; a row for each event holds all of them"
+            : "it goes with what happens to one animal by herself: not with coming and going, mobs, or a bull's coming and going");
+
+    public static Diagnostic LastUpToWhen(SourceSpan at, string name) => Problem.Error(
+        "B0881", at, $"nothing says up to which day this is the last {name}", "without that day nobody can tell how long none came after it",
+        "say of which day the rows are true: `as at` and a day behind the file's name");
+
+    public static Diagnostic NoSuchLast(SourceSpan at, string since) => Problem.Error(
+        "B0882", at, $"no column of this source holds the last {since}", $"`none since last {since}` counts from the day that stands in the same row", $"add a line such as `last {since} in \"...\"`");
+
+    public static Diagnostic DashIsBlank(SourceSpan at) => Problem.Warning(
+        "B0883", at, "a lone dash is taken for an answer", "in most books it says that nothing was done; then it is blank", "where it does, write `- \"-\" is blank`, or take this line out");
+
+    public static Diagnostic NoSuchLayout(SourceSpan at) => Problem.Error(
+        "B0884", at, $"there is no layout {Quoted.Of(at)}", "one is built in, `ICAR ADE`", "say below it what stands where, behind `a row for each animal` or `a row for each event`");
+
+    public static Diagnostic NoSuchZone(SourceSpan at) => Problem.Error(
+        "B0885", at, $"{Quoted.Of(at)} is no time zone", "expected one of the IANA time zones, such as `Pacific/Auckland` or `Europe/Dublin`");
+
+    public static Diagnostic NotOfALayout(SourceSpan at) => Problem.Error(
+        "B0886", at, $"{Quoted.Of(at)} does not go with messages", "with `as layout` go `times in`, `up to`, and lines such as `kind in \"what\"` with the bullets below them");
+
+    public static Diagnostic TimesOfAText(SourceSpan at) => Problem.Error(
+        "B0887", at, $"{Quoted.Of(at)} goes with messages", "dates of a text or a workbook are the farm's own days", "take it out, or say `as layout \"ICAR ADE\"`");
 }

@@ -6,6 +6,15 @@ namespace Byrelaw.Language.Rulebooks.RecordSources;
 /// <param name="Span">Where.</param>
 public sealed record RecordSource(string File, SourceRows Rows, SourceSpan Span)
 {
+    /// <summary>Whether it holds messages of the ICAR Animal Data Exchange (JSON); these are read by a layout that is built in.</summary>
+    public bool IsAde { get; init; }
+
+    /// <summary>The time zone in which the farm's days are; null where nobody says.</summary>
+    public string? TimesIn { get; init; }
+
+    /// <summary>The sheet, of a workbook; null where nobody names one.</summary>
+    public string? Sheet { get; init; }
+
     /// <summary>The row of the headings, from 1; headings over several rows are joined.</summary>
     public (int First, int Last) HeadingRows { get; init; } = (1, 1);
 

@@ -21,9 +21,19 @@ public sealed record SourceColumn(SourceTarget What, string Heading, SourceSpan 
     /// <summary>The fact by which animals are found; null for the farm's own numbers.</summary>
     public Fact? FoundBy { get; init; }
 
+    /// <summary>Whether it is the last of its kind: none came after it, up to the day of which the source is true.</summary>
+    public bool IsLast { get; init; }
+
+    /// <summary>Of a last entry: what a blank cell says; null for nothing.</summary>
+    public BlankOfLast? Blank { get; init; }
+
     /// <summary>The day of which a parity is; null for the source's.</summary>
     public LocalDate? AsAt { get; init; }
 
     /// <summary>What texts of its cells mean; what is not among them is read as it stands.</summary>
     public ImmutableArray<CellMeaning> Cells { get; init; } = [];
 }
+
+/// <summary>What a blank cell says in a column of last entries: <c>blank is never</c>, <c>blank is none since last calving</c>.</summary>
+/// <param name="SinceLast">The kind since whose last entry there was none; null where there never was one.</param>
+public sealed record BlankOfLast(Kind? SinceLast);

@@ -15,18 +15,26 @@ public static class SourceKinds
             return [null];
         }
 
-        var named = Named(source).ToHashSet();
+        var named = Named(source, kinds).ToHashSet();
         if (source.Columns.Any(column => column.What is LandedTarget { Column: "kind" }))
         {
-            var elsewhere = all.Where(other => other != source).SelectMany(Named).ToHashSet();
+            var elsewhere = all.Where(other => other != source).SelectMany(other => Named(other, kinds)).ToHashSet();
             named.UnionWith(kinds.Where(kind => !elsewhere.Contains(kind.Id)).Select(kind => kind.Id));
         }
 
         return kinds.Where(kind => named.Contains(kind.Id));
     }
 
-    private static IEnumerable<int> Named(RecordSource source)
+    private static IEnumerable<int> Named(RecordSource source, IEnumerable<Kind> kinds)
     {
+        foreach (var every in source.EveryRow)
+        {
+            if (every.What is LandedTarget { Column: "kind" } && kinds.FirstOrDefault(kind => kind.Name == every.Value) is { } always)
+            {
+                yield return always.Id;
+            }
+        }
+
         foreach (var column in source.Columns)
         {
             if (column.What is KindTarget { Kind: var own })

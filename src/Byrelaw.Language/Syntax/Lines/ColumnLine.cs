@@ -5,7 +5,11 @@ namespace Byrelaw.Language.Syntax.Lines;
 /// <param name="Of">Of a detail: whose; null where only one kind has it.</param>
 /// <param name="Heading">The column's heading.</param>
 /// <param name="Clauses">What more is said of its cells.</param>
-internal sealed record ColumnLine(NameSyntax What, NameSyntax? Of, TextSyntax Heading, ImmutableArray<CellClauseSyntax> Clauses) : BodyLine;
+internal sealed record ColumnLine(NameSyntax What, NameSyntax? Of, TextSyntax Heading, ImmutableArray<CellClauseSyntax> Clauses) : BodyLine
+{
+    /// <summary><c>last calving in "Calved"</c>: after this entry none came. Where the word stands; null where it does not.</summary>
+    public SourceSpan? Last { get; init; }
+}
 
 /// <summary><c>sex is F</c>: what holds for every row of a source.</summary>
 internal sealed record EveryRowLine(NameSyntax What, NameSyntax? Of, NameSyntax Value) : BodyLine;

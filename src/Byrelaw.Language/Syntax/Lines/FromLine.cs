@@ -26,5 +26,14 @@ internal sealed record SourceUpToSyntax(DateSyntax Day) : FromOptionSyntax("up t
 /// <summary><c>separated by semicolons</c>.</summary>
 internal sealed record SeparatorSyntax(char Separator) : FromOptionSyntax("separated by");
 
+/// <summary><c>as layout "ICAR ADE"</c>: lines that say what stands where, known by a name.</summary>
+internal sealed record LayoutSyntax(TextSyntax Name) : FromOptionSyntax("as layout");
+
+/// <summary><c>times in "Pacific/Auckland"</c>: where the farm's clocks stand.</summary>
+internal sealed record TimesInSyntax(TextSyntax Zone) : FromOptionSyntax("times in");
+
+/// <summary><c>sheet "Cows"</c>: which sheet of a workbook.</summary>
+internal sealed record SheetSyntax(TextSyntax Name) : FromOptionSyntax("sheet");
+
 /// <summary><c>in Windows-1252</c>: how letters are written as bytes.</summary>
 internal sealed record EncodingSyntax(NameSyntax Name) : FromOptionSyntax("in");

@@ -1,0 +1,115 @@
+using System.Text.Json;
+
+namespace Byrelaw.Records.Ade;
+
+/// <summary>Reads the messages of one file: a collection (<c>member</c>), a list, or one message by itself. Nothing deeper than 32 levels or with a text longer than 64 kB is read.</summary>
+internal static class AdeFile
+{
+    private const int Deepest = 32;
+    private const int LongestText = 64 << 10;
+
+    // What messages are called, the longer before what is in it.
+    private static readonly ImmutableArray<string> Types =
+    [
+        "Insemination", "PregnancyCheck", "DryOff", "Parturition", "Abortion", "Heat", "Departure", "Death", "Arrival", "AnimalSetJoin", "AnimalSetLeave", "AnimalSet", "AnimalCore",
+        "Birth", "DoNotBreed", "MatingRecommendation", "StatusObserved", "TestDay", "Weight", "Diagnosis", "Treatment", "Withdrawal", "Conformation", "TypeClassification", "BreedingValue",
+        "MilkingVisit", "Milking", "Feed", "Ration", "Lactation", "Statistics", "Device", "Location", "Gestation", "Scheme", "Medicine", "Inventory", "Semen", "Embryo", "Attention", "Carcass", "Progeny",
+    ];
+
+    /// <summary>The messages; null where the file cannot be read.</summary>
+    /// <param name="name">Its name, which may say what its messages are.</param>
+    /// <param name="bytes">UTF-8, with a mark or without.</param>
+    public static IReadOnlyList<AdeResource>? Read(string name, ReadOnlyMemory<byte> bytes)
+    {
+        if (bytes.Span.StartsWith("\uFEFF"u8))
+        {
+            bytes = bytes[3..];
+        }
+
+        try
+        {
+            if (HasLongText(bytes.Span))
+            {
+                return null;
+            }
+
+            using var document = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = Deepest });
+            return Resources(name, document.RootElement);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+        catch (InvalidOperationException)
+        {
+            // A text with half a letter in it, which is found only when it is asked for.
+            return null;
+        }
+    }
+
+    private static bool HasLongText(ReadOnlySpan<byte> json)
+    {
+        var reader = new Utf8JsonReader(json, new JsonReaderOptions { MaxDepth = Deepest });
+        while (reader.Read())
+        {
+            if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName)
+            {
+                if (reader.ValueSpan.Length > LongestText)
+                {
+                    return true;
+                }
+
+                // Half a letter is no text.
+                _ = reader.GetString();
+            }
+        }
+
+        return false;
+    }
+
+    private static List<AdeResource>? Resources(string name, JsonElement root)
+    {
+        var named = Types.FirstOrDefault(type => FileName(name).Contains(type, StringComparison.OrdinalIgnoreCase)) ?? "";
+        var members = root.ValueKind == JsonValueKind.Array ? root
+            : root.ValueKind == JsonValueKind.Object && root.TryGetProperty("member", out var member) && member.ValueKind == JsonValueKind.Array && !(root.TryGetProperty("purpose", out _)) ? member
+            : root;
+        if (members.ValueKind == JsonValueKind.Object)
+        {
+            return [new AdeResource(1, TypeOf(members, named), members.Clone())];
+        }
+
+        if (members.ValueKind != JsonValueKind.Array)
+        {
+            return null;
+        }
+
+        var all = new List<AdeResource>();
+        foreach (var element in members.EnumerateArray())
+        {
+            if (element.ValueKind != JsonValueKind.Object)
+            {
+                return null;
+            }
+
+            all.Add(new AdeResource(all.Count + 1, TypeOf(element, named), element.Clone()));
+        }
+
+        return all;
+    }
+
+    /// <summary>What a message is: by what it says itself, by what only such a message has, else by its file's name.</summary>
+    private static string TypeOf(JsonElement resource, string named)
+    {
+        var said = resource.TryGetProperty("resourceType", out var type) && type.ValueKind == JsonValueKind.String ? type.GetString()! : "";
+        return said.Length > 0 ? Types.FirstOrDefault(one => said.Contains(one, StringComparison.OrdinalIgnoreCase)) ?? ""
+            : resource.TryGetProperty("inseminationType", out _) ? "Insemination"
+            : resource.TryGetProperty("animalSetId", out _) && named.StartsWith("AnimalSet", StringComparison.Ordinal) ? named
+            : resource.TryGetProperty("calvingEase", out _) || resource.TryGetProperty("progenyDetails", out _) ? "Parturition"
+            : resource.TryGetProperty("departureKind", out _) ? "Departure"
+            : resource.TryGetProperty("arrivalReason", out _) ? "Arrival"
+            : resource.TryGetProperty("identifier", out _) && resource.TryGetProperty("gender", out _) ? "AnimalCore"
+            : named;
+    }
+
+    private static string FileName(string name) => name[(name.LastIndexOf('/') + 1)..];
+}

@@ -1,0 +1,140 @@
+using Byrelaw.Records.Sources;
+using NodaTime.Text;
+
+namespace Byrelaw.Records.Ade;
+
+/// <summary>
+/// Lays the messages of the exchange out as rows with headings, which the lines of the layout read like any others. A message that its sender withdrew is no row, and
+/// of two with one number the one changed last is.
+/// </summary>
+internal sealed class AdeTables
+{
+    private static readonly string[] OfAnimals = ["animal", "born", "sex", "breed", "tag", "herd"];
+    private static readonly string[] OfEvents = ["what", "animal", "date", "value", "method", "sire", "ease", "remark", "herd"];
+
+    // Messages of the exchange that tell of no service, calving, test or move; a bullet of the farm's own may read them all the same.
+    private static readonly FrozenSet<string> Others = new[]
+    {
+        "Birth", "DoNotBreed", "MatingRecommendation", "StatusObserved", "TestDay", "Weight", "Diagnosis", "Treatment", "Withdrawal", "Conformation", "TypeClassification", "BreedingValue",
+        "MilkingVisit", "Milking", "Feed", "Ration", "Lactation", "Statistics", "Device", "Location", "Gestation", "Scheme", "Medicine", "Inventory", "Semen", "Embryo", "Attention", "Carcass", "Progeny", "AnimalSet",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    private readonly IReadOnlyList<(string Shown, IReadOnlyList<AdeResource> Resources)> _files;
+    private readonly Dictionary<string, (string Name, string Purpose)> _sets = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Type, string Id), AdeResource> _latest = [];
+    private readonly DateTimeZone? _zone;
+    private readonly FrozenSet<string> _read;
+
+    /// <summary>Takes the messages of all files.</summary>
+    /// <param name="files">As shown, with their messages.</param>
+    /// <param name="source">What the farm says of them.</param>
+    public AdeTables(IReadOnlyList<(string Shown, IReadOnlyList<AdeResource> Resources)> files, RecordSource source)
+    {
+        _files = files;
+        _zone = source.TimesIn is { } zone ? DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) : null;
+        _read = source.Columns.Where(column => column.What is LandedTarget { Column: "kind" }).SelectMany(column => column.Cells).Select(cell => cell.Cell).ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var resource in files.SelectMany(file => file.Resources))
+        {
+            if (resource.Type == "AnimalSet")
+            {
+                _sets[resource.Text("id")] = (resource.Text("name") is { Length: > 0 } name ? name : resource.Text("id"), resource.Text("purpose"));
+            }
+
+            var key = (resource.Type, resource.Text("id"));
+            if (key.Item2.Length > 0 && (!_latest.TryGetValue(key, out var other) || IsLater(resource, other)))
+            {
+                _latest[key] = resource;
+            }
+        }
+    }
+
+    /// <summary>A table of a file.</summary>
+    public IEnumerable<SourceTable> Of(SourceRows rows)
+    {
+        foreach (var (shown, resources) in _files)
+        {
+            var all = resources.Where(Stands).SelectMany(resource => rows == SourceRows.Animals ? Animal(resource) : Event(resource)).ToList();
+            var headings = rows == SourceRows.Animals ? OfAnimals : OfEvents;
+            yield return new SourceTable(shown, headings, string.Join(',', headings), 1, all);
+        }
+    }
+
+    /// <summary>Of two messages that nobody dates the later one in the files stands; a withdrawal always does.</summary>
+    private static bool IsLater(AdeResource one, AdeResource other) =>
+        one.Modified is not { } first || other.Modified is not { } second || first == second ? one.IsDeleted || !other.IsDeleted : first > second;
+
+    private bool Stands(AdeResource resource) =>
+        !resource.IsDeleted && (resource.Text("id") is not { Length: > 0 } id || ReferenceEquals(_latest[(resource.Type, id)], resource));
+
+    private IEnumerable<SourceRow> Animal(AdeResource resource)
+    {
+        if (resource.Type == "AnimalCore")
+        {
+            yield return Row(resource, resource.Text("identifier", "id"), Date(resource.Text("birthDate")), resource.Text("gender"), resource.Text("primaryBreed", "id"), resource.Text("managementTag"), resource.Text("location", "id"));
+        }
+    }
+
+    private IEnumerable<SourceRow> Event(AdeResource resource)
+    {
+        if (resource.Type is "AnimalCore" or "AnimalSet")
+        {
+            yield break;
+        }
+
+        var (result, method) = (resource.Text("result"), resource.Text("method"));
+        var (set, purpose) = resource.Type is "AnimalSetJoin" or "AnimalSetLeave" ? _sets.GetValueOrDefault(resource.Text("animalSetId"), (resource.Text("animalSetId"), "")) : ("", "");
+        var what = resource.Type switch
+        {
+            "Insemination" => resource.Text("inseminationType"),
+            "Heat" => resource.Text("certainty") is "" or "InHeat" ? "Heat" : $"Heat {resource.Text("certainty")}",
+            // A set for feeding or a session is no mob; one of which nobody says what it is for may be.
+            "AnimalSetJoin" or "AnimalSetLeave" => purpose is "Enclosure" or "" ? "Mob" : "Left out",
+            "" => Unreadable.Of(""),
+            var type when Others.Contains(type) && !_read.Contains(type) => "Left out",
+            var type => type,
+        };
+        var value = resource.Type switch
+        {
+            // Nobody has seen that a cow is empty by looking at her.
+            "PregnancyCheck" => result == "Empty" && method is "Visual" or "Other" or "" && result != "Pregnant" && result != "Multiple" ? "Unknown" : result,
+            // Which mob she is in after she left one, or by a set that nobody names, is not known.
+            "AnimalSetJoin" when purpose == "Enclosure" => set,
+            "AnimalSetJoin" or "AnimalSetLeave" => Unreadable.Of(set),
+            _ => "",
+        };
+        var sire = resource.Text("sireOfficialName") is { Length: > 0 } name ? name : FirstSire(resource);
+        yield return Row(resource, what, resource.Text("animal", "id"), Date(resource.Text("eventDateTime")), value, resource.Type == "PregnancyCheck" ? method : "", sire, resource.Text("calvingEase"), resource.Text("remark"), resource.Text("location", "id"));
+        if (what == "RunWithBull" && resource.Text("eventEndDateTime") is { Length: > 0 } end)
+        {
+            yield return Row(resource, "RunWithBull ends", resource.Text("animal", "id"), Date(end), "", "", "", "", "", resource.Text("location", "id"));
+        }
+    }
+
+    private static string FirstSire(AdeResource resource) =>
+        resource.Body.TryGetProperty("sireIdentifiers", out var sires) && sires.ValueKind == System.Text.Json.JsonValueKind.Array && sires.GetArrayLength() > 0
+            ? new AdeResource(0, "", sires[0]).Text("id") : "";
+
+    private static SourceRow Row(AdeResource resource, params string[] cells) => new(resource.Number, cells, string.Join(',', cells.Select(cell => Unreadable.Unmarked(cell).Replace(',', ' '))));
+
+    /// <summary>
+    /// The day of a time (RFC 3339): where the farm says in which zone its days are, there; one that names no other place is the farm's own. What is told for Greenwich only, and no zone, names no day.
+    /// </summary>
+    private string Date(string time)
+    {
+        if (time.Length == 0)
+        {
+            return "";
+        }
+
+        if (LocalDatePattern.Iso.Parse(time) is { Success: true } || LocalDateTimePattern.ExtendedIso.Parse(time) is { Success: true })
+        {
+            return time[..10];
+        }
+
+        var offset = OffsetDateTimePattern.ExtendedIso.Parse(time);
+        return !offset.Success ? Unreadable.Of(time)
+            : _zone is not null ? LocalDatePattern.Iso.Format(offset.Value.InZone(_zone).Date)
+            : offset.Value.Offset != Offset.Zero ? LocalDatePattern.Iso.Format(offset.Value.Date)
+            : Unreadable.Of(time);
+    }
+}

@@ -1,0 +1,69 @@
+using Byrelaw.Records.Sources;
+
+namespace Byrelaw.Records.Reading;
+
+/// <summary>A folder of records whose sources may hold many herds: opened once, read herd by herd.</summary>
+public sealed class HerdFolder
+{
+    internal const string NoHerds = "nothing says which herd a row is of; say it in a line such as `herd in \"Herd\"` below each `from`";
+
+    private const int MostNamed = 10;
+    private readonly SourceReader _sources;
+    private readonly Vocabulary _vocabulary;
+    private readonly RecordKeeping _keeping;
+
+    private HerdFolder(SourceReader sources, Vocabulary vocabulary, RecordKeeping keeping) => (_sources, _vocabulary, _keeping) = (sources, vocabulary, keeping);
+
+    /// <summary>The herds, in order; none where no source says which herd a row is of.</summary>
+    public ImmutableArray<string> Herds => _sources.Herds;
+
+    /// <summary>How many animals stand in no herd, though there are herds.</summary>
+    public int WithoutHerd => _sources.WithoutHerd;
+
+    /// <summary>Opens the sources that a farm names.</summary>
+    /// <param name="folder">On disk.</param>
+    /// <param name="shownFolder">How the folder is named in messages: relative, forward slashes; empty for the current one.</param>
+    /// <param name="vocabulary">The words the rows may use.</param>
+    /// <param name="keeping">What the farm says of its records; it names sources.</param>
+    /// <exception cref="RecordsNotFoundException">The folder is missing.</exception>
+    public static HerdFolder Open(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping keeping)
+    {
+        if (!Directory.Exists(folder))
+        {
+            throw new RecordsNotFoundException($"there is no folder {(shownFolder.Length == 0 ? folder : shownFolder)}");
+        }
+
+        return new HerdFolder(
+            SourceReader.Open(
+                file => RegularFile.Read(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar))),
+                file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, keeping, file => Messages(folder, file)),
+            vocabulary, keeping);
+    }
+
+    /// <summary>Reads one herd.</summary>
+    /// <param name="herd">Its name.</param>
+    /// <param name="knownOn">Rows entered after this day are not seen; null for all rows.</param>
+    /// <exception cref="RecordsNotFoundException">There is no such herd.</exception>
+    public Herd Read(string herd, LocalDate? knownOn = null) => HerdReading.Read(Input(herd), _vocabulary, _keeping, knownOn, ReadingOptions.Default).Herd;
+
+    /// <summary>What a herd is read from.</summary>
+    internal RecordInput Input(string? herd)
+    {
+        if (herd is null)
+        {
+            return Herds.IsEmpty ? _sources.Whole()
+                : throw new RecordsNotFoundException($"these records hold {Herds.Length} {(Herds.Length == 1 ? "herd" : "herds")} ({Named()}); say which with `--herd NAME`; `draft` also takes `--each-herd`");
+        }
+
+        return Herds.Contains(herd) ? _sources.OfHerd(herd)
+            : throw new RecordsNotFoundException(Herds.IsEmpty ? NoHerds
+                : $"there is no herd `{herd}`{(NearestName.OnlyOne(herd, Herds) is { } near ? $"; perhaps `{near}` is meant" : $"; there are {Named()}")}");
+    }
+
+    /// <summary>The files of messages in a folder; null where it is none.</summary>
+    private static string[]? Messages(string folder, string file) => Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar)) is var path && Directory.Exists(path)
+        ? [.. Directory.EnumerateFiles(path, "*.json").Select(one => $"{file.TrimEnd('/')}/{Path.GetFileName(one)}").Order(StringComparer.Ordinal)]
+        : null;
+
+    private string Named() => string.Join(", ", Herds.Take(MostNamed)) + (Herds.Length > MostNamed ? $" and {Herds.Length - MostNamed} more" : "");
+}
