@@ -88,8 +88,8 @@ public sealed class AdeTests
     [Fact]
     public void The_farms_own_lines_go_before_those_that_are_built_in()
     {
-        var herd = Herd("\n    kind in \"what\"\n      - \"Heat\" is mating\n      - \"Weight\" is heat", ("ade/animals.json", Animals), ("ade/x.json", """
-            [ { "resourceType": "icarReproHeatEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-10" },
+        var herd = Herd("\n    kind in \"what\"\n      - \"DryOff\" is mating\n      - \"Weight\" is heat", ("ade/animals.json", Animals), ("ade/x.json", """
+            [ { "resourceType": "icarMilkingDryOffEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-10" },
               { "resourceType": "icarWeightEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-20" },
               { "resourceType": "icarReproAbortionEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-21" } ]
             """));
