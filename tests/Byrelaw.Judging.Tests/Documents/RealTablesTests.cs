@@ -58,7 +58,7 @@ public sealed class RealTablesTests
             leave out columns "ctrl_date", "parity", "milk", "fat", "prot", "scc"
         """;
 
-    // Calvings that count, and those of them with no father, counted over the same tables by two programs of others: for the last herd one of them says 65, the other, and this one, 66.
+    // Calvings that count, and those of them with no father, counted over the same tables apart from this program: of the last herd a first count said 65, a second by a script of its own 66.
     private static readonly (string Herd, int Counts, int Fails)[] Known =
     [
         ("FR000001", 85, 0), ("FR000002", 94, 19), ("FR000003", 97, 0), ("FR000004", 73, 18), ("FR000005", 168, 16),
