@@ -49,7 +49,7 @@ public static class RecordsSuggester
         yield return new SuggestedLine(Indent, $"up to {latest ?? "FILL-IN"}", IsOpen: true, latest is null ? "till which day is all written down?" : "the latest day in the files: is all written down up to it?");
         yield return new SuggestedLine(Indent, $"complete for calving, abortion, mating, transfer, pregnancy test, drying off, bull in, bull out, purchase since {latest?[..4] ?? "2026"}-01-01", IsOpen: true, "promises are for people to make");
         var meanings = new HeadingMeanings(vocabulary);
-        var animals = new AnimalColumns(files, meanings);
+        var animals = new AnimalColumnFinder(files, meanings);
         foreach (var file in files)
         {
             foreach (var line in new SourceSuggestion(file, animals.In(file), meanings).Lines())

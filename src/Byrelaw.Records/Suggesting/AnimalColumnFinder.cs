@@ -3,7 +3,7 @@ namespace Byrelaw.Records.Suggesting;
 /// <summary>
 /// Finds in each file the column of the animals: the one of different numbers in one file that the other files repeat, or one that is headed so.
 /// </summary>
-internal sealed class AnimalColumns
+internal sealed class AnimalColumnFinder
 {
     /// <summary>So many columns are shown to choose from.</summary>
     private const int Most = 4;
@@ -13,7 +13,7 @@ internal sealed class AnimalColumns
     private readonly List<(SuggestedFile File, ColumnProfile Column)> _keys;
 
     /// <summary>Looks at all files together.</summary>
-    public AnimalColumns(IReadOnlyList<SuggestedFile> files, HeadingMeanings meanings)
+    public AnimalColumnFinder(IReadOnlyList<SuggestedFile> files, HeadingMeanings meanings)
     {
         (_files, _meanings) = (files, meanings);
         _keys = [.. files.SelectMany(file => file.Columns.Where(column => column.AreAllDifferent && column.Filled == file.Table.Rows.Count && !column.HoldsDates), (file, column) => (file, column))];
