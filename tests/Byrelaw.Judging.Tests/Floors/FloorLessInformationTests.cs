@@ -18,7 +18,7 @@ public sealed class FloorLessInformationTests
     [Fact]
     public void A_test_whose_method_is_made_blank_clears_nobody_earlier() => Each.Hold(
         FloorCase.Any.Where(one => one.Farm.Events.Any(IsWritten)).SelectMany(one => Blanked(one).Select(less => (One: one, Less: less))),
-        Cases.Count / 12,
+        Cases.Count / 8,
         pair => ClearedEarlier(pair.One, pair.Less),
         pair => $"{pair.One}\n--- and blanked\n{Encoding.UTF8.GetString(FarmCsv.Events(pair.Less.Farm))}");
 
