@@ -1,6 +1,6 @@
-using Byrelaw.Reporting.Causes;
 using Byrelaw.Planning;
 using Byrelaw.Planning.Slipping;
+using Byrelaw.Reporting.Causes;
 using Byrelaw.Reporting.Plans;
 
 namespace Byrelaw.Cli.Commands;

@@ -1,5 +1,5 @@
-using Byrelaw.Reporting.Causes;
 using Byrelaw.Judging.Tuning;
+using Byrelaw.Reporting.Causes;
 using Byrelaw.Reporting.Tuning;
 
 namespace Byrelaw.Cli.Commands;

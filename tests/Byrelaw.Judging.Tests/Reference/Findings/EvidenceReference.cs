@@ -107,7 +107,8 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         MeasureKind measure => Text(row.Values, measure),
         TestKind test => row.ResultNotKnown ? Unsettled : test.Answers[row.Answer],
         _ => null,
-    }, "", row.Line) { Details = knowledge.Farm.Details.Shown(row.Kind.Declaration, row.Line) };
+    }, "", row.Line)
+    { Details = knowledge.Farm.Details.Shown(row.Kind.Declaration, row.Line) };
 
     private static string Text(ValueRange values, MeasureKind measure) => values switch
     {

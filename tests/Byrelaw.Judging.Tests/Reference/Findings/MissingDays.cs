@@ -48,7 +48,8 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
         ? new(MissingReason.StartNotOnRecord, kind.Name, row.LostFrom is { } first ? DayNumber.Date(first) : null, DayNumber.Date(last), SettledBy.Yards, row.Line)
         : new(
         IsOfDetails(row) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind.Declaration.Name, row.Day is { } from ? DayNumber.Date(from) : null, row.Day is { } to ? DayNumber.Date(to) : null,
-        SettledBy.Yards, row.Line) { Filter = IsOfDetails(row) ? MissingReference.FilterOf(kind) : "" };
+        SettledBy.Yards, row.Line)
+        { Filter = IsOfDetails(row) ? MissingReference.FilterOf(kind) : "" };
 
     /// <summary>The row can be read, and only its details do not say whether it is meant.</summary>
     private bool IsOfDetails(Unread row) =>

@@ -34,7 +34,8 @@ public sealed class FloorClauses(Knowledge knowledge, FloorNouns words)
     public Clause IsBought() => Ask(new FactTextCondition(words.Origin, ["bought"], false) { Span = Words.Nowhere });
 
     public Clause BoughtInTheLastYears(int years) => Ask(new CountCondition(
-        new CountTest(Comparison.AtLeast, 1, 1), [new Counted(words.Purchase)], [new InTheLast(new TimeLength(years, TimeUnit.Years)) { Span = Words.Nowhere }]) { Span = Words.Nowhere });
+        new CountTest(Comparison.AtLeast, 1, 1), [new Counted(words.Purchase)], [new InTheLast(new TimeLength(years, TimeUnit.Years)) { Span = Words.Nowhere }])
+    { Span = Words.Nowhere });
 
     private Clause Ask(Condition condition) => at => ConditionReference.At(condition, knowledge, at);
 
