@@ -127,12 +127,9 @@ public sealed class ReferenceJudge
         {
             Name = rule.Name,
             IsOfTheFloor = true,
-            Days = Both(rule.On, strict: false),
-            StrictDays = Both(rule.On, strict: true),
+            Days = AlsoOn(known, ByDay.Over(first, last, day => rule.On(new Moment(animal, day, false))), () => rule.On(new Moment(animal, known, false))),
+            StrictDays = AlsoOn(known, ByDay.Over(first, last, day => rule.On(new Moment(animal, day, true))), () => rule.On(new Moment(animal, known, true))),
         });
-
-        ByDay<RuleOnADay> Both(Func<Moment, RuleOnADay> on, bool strict) => ByDay.Over(first, last, day =>
-            day < known ? And(on(new Moment(animal, day, strict)), on(new Moment(animal, known, strict))) : on(new Moment(animal, day, strict)));
     }
 
     /// <summary>"*Take her as in calf* stands on her line, whatever the answer and on every list, where a rule of the floor is false on a day judged;
@@ -151,21 +148,33 @@ public sealed class ReferenceJudge
     {
         var known = Knowledge.Farm.Known;
         var alsoOnKnown = rule.IsSafety && choice.Use != ListUse.ForLookingOnly;
+        var (days, strictDays) = (Alone(strict: false), Alone(strict: true));
         return new JudgedRule
         {
             Name = rule.Name,
             Rule = rule,
             IsBroken = Broken.Is(rule, _rulebook),
-            Days = Both(strict: false),
-            StrictDays = Both(strict: true),
+            Days = alsoOnKnown ? AlsoOn(known, days, () => On(known, strict: false)) : days,
+            StrictDays = alsoOnKnown ? AlsoOn(known, strictDays, () => On(known, strict: true)) : strictDays,
             AlsoOn = alsoOnKnown ? known : null,
-            Alone = ByDay.Over(first, last, day => On(day, strict: false)),
+            Alone = days,
         };
 
         RuleOnADay On(int day, bool strict) => RuleReference.On(rule, Knowledge, new Moment(animal, day, strict));
 
-        ByDay<RuleOnADay> Both(bool strict) => ByDay.Over(first, last, day =>
-            alsoOnKnown && day < known ? And(On(day, strict), On(known, strict)) : On(day, strict));
+        ByDay<RuleOnADay> Alone(bool strict) => ByDay.Over(first, last, day => On(day, strict));
+    }
+
+    /// <summary>What is said of each day, and on the days before the known day what is said of that one too.</summary>
+    private static ByDay<RuleOnADay> AlsoOn(int known, ByDay<RuleOnADay> days, Func<RuleOnADay> onKnown)
+    {
+        if (days.First >= known)
+        {
+            return days;
+        }
+
+        var now = onKnown();
+        return ByDay.Over(days.First, days.Last, day => day < known ? And(days.On(day), now) : days.On(day));
     }
 
     private static RuleOnADay And(RuleOnADay then, RuleOnADay now) =>

@@ -10,6 +10,7 @@ public sealed class CoverageReference
     private readonly RecordKeeping? _keeping;
     private readonly Predicate<Unread> _passedOver;
     private readonly Dictionary<int, int[]> _uncoveredBefore = [];
+    private readonly Dictionary<int, bool> _parityIsDoubted = [];
     private readonly EventKind? _calving;
 
     /// <param name="farm">What the rows say.</param>
@@ -73,7 +74,10 @@ public sealed class CoverageReference
     /// "Parity 3 on record, calving promised for her whole life and fewer calvings by its day: calving is uncovered for her everywhere." A parity that
     /// cannot be read, or of which nobody knows the day, may be one.
     /// </summary>
-    public bool ParityIsDoubted(int place)
+    public bool ParityIsDoubted(int place) =>
+        _parityIsDoubted.TryGetValue(place, out var doubted) ? doubted : _parityIsDoubted[place] = FewerCalvingsThanParity(place);
+
+    private bool FewerCalvingsThanParity(int place)
     {
         if (_calving is not { } calving || _farm.Animals[place] is not { IsFemale: not false } animal || (animal.BornFirst is null && !animal.BirthUnreadable))
         {
