@@ -19,11 +19,11 @@ internal static class Overlooked
         {
             var hint = words.Hints.FirstOrDefault(hint =>
                 hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
-                ?? ofTheFloor.FirstOrDefault(hint => hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
+                ?? ofTheFloor.FirstOrDefault(hint => hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
                 ?? ItsOwnName(words, word, IsPromised);
             if (hint is not null)
             {
-                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id]);
+                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], IsDeclared: word.From is not null);
             }
         }
 
@@ -33,6 +33,10 @@ internal static class Overlooked
     /// <summary>What the floor speaks of may be called anything: a farm may write a bull's going as <c>bull away</c>.</summary>
     private static bool IsOfTheFloor(Vocabulary words, (string Name, int Kind, SourceFile? From) word) =>
         word.From is not null && FloorHints.Knows(words.Kinds[word.Kind]);
+
+    /// <summary>Whether the file that a word stands in gives the very hint itself: it knows what it means.</summary>
+    private static bool IsHintedThere(Vocabulary words, Hint hint, SourceFile? from) =>
+        from is not null && words.Hints.Any(own => own.Declared.File == from && own.Kind.Id == hint.Kind.Id && NameFolding.Fold(own.Word) == NameFolding.Fold(hint.Word));
 
     /// <summary>A text of a source that is itself the name of a kind, and is made to mean another.</summary>
     private static Hint? ItsOwnName(Vocabulary words, (string Name, int Kind, SourceFile? From) word, Predicate<Kind> isPromised) =>

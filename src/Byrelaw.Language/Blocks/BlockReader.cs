@@ -88,7 +88,7 @@ internal sealed class BlockReader
         {
             Keep(Parse(line, Column, 0, kind) as BodyLine);
         }
-        else if (LineTable.Bodies(kind).TryGetValue(head, out var grammar))
+        else if (LineTable.BodyOf(kind, line) is { } grammar)
         {
             Keep(Parse(line, grammar, 1, kind) as BodyLine);
         }

@@ -165,6 +165,21 @@ internal static class LineTable
         _ => Nothing,
     };
 
+    /// <summary>The grammar of a line in a block; null where the block has none that starts so. A change may be one of a rule, of a preference or of what is
+    /// expected of the records, and the lines of all three may start alike.</summary>
+    public static Parser<Token, LineSyntax>? BodyOf(BlockKind kind, LogicalLine line) =>
+        Bodies(kind).TryGetValue(line.WordAt(0), out var grammar) ? grammar
+        : kind == BlockKind.Change && SaysWhatIsExpected(line) ? Expectation[line.WordAt(0)]
+        : null;
+
+    private static bool SaysWhatIsExpected(LogicalLine line) => line.WordAt(0) switch
+    {
+        "every" => Array.Exists(line.Tokens, token => token.Is("comes")),
+        "at" => line.Tokens[^1].Is("cows"),
+        "else" => true,
+        _ => false,
+    };
+
     /// <summary>Whether a condition may stand on a line of its own in a block.</summary>
     public static bool TakesCondition(BlockKind kind) => kind is BlockKind.Define or BlockKind.Prefer or BlockKind.Change;
 

@@ -5,8 +5,8 @@ public static class ExpectationText
 {
     /// <summary>The whole block.</summary>
     public static string Of(RecordExpectation expectation) => RuleText.Block(
-        $"{(expectation.IsSafety ? "safety expectation" : "expectation")} {NameText.Text(expectation.Name)}",
-        [Expected(expectation), Otherwise(expectation), .. RuleText.Reasons(expectation.Because, expectation.Source, null)]);
+        $"{(expectation.IsAdded ? "change" : expectation.IsSafety ? "safety expectation" : "expectation")} {NameText.Text(expectation.Name)}",
+        [Expected(expectation), Otherwise(expectation), .. RuleText.Reasons(expectation.Because, expectation.Source, expectation.Agreement)]);
 
     /// <summary>What is expected, on one line; null where that cannot be read.</summary>
     public static string? Expected(RecordExpectation expectation) => expectation switch

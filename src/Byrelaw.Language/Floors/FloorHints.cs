@@ -1,8 +1,8 @@
 namespace Byrelaw.Language.Floors;
 
 /// <summary>
-/// What words beside the floor's may mean in a rulebook whose own files give no hint of it: a farm that writes down <c>straw</c> as an event of
-/// its own would else have promised that nobody was served. Only what would hold a cow back is hinted; a calving that is overlooked holds her back as it is.
+/// What words beside the floor's may mean, whatever hints the files give: a farm that writes down <c>straw</c> as an event of its own would else have
+/// promised that nobody was served. Only what would hold a cow back is hinted; a calving that is overlooked holds her back as it is.
 /// </summary>
 public static class FloorHints
 {
@@ -10,21 +10,21 @@ public static class FloorHints
 
     private static readonly ImmutableArray<(string Kind, ImmutableArray<string> Words)> All =
     [
-        ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred"]),
-        ("transfer", ["ET", "embryo", "implant", "implanted"]),
-        ("bull in", ["bull", "natural", "run with", "jumped"]),
+        ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred", "covered", "covering", "Besamung", "besamt"]),
+        ("transfer", ["ET", "TE", "embryo", "implant", "implanted"]),
+        ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro"]),
         ("pregnancy test", ["PD", "preg", "pregnant", "in calf", "scan"]),
         ("drying off", ["dry", "dried"]),
     ];
 
-    /// <summary>The hints, for kinds that are there and of which no file gives any.</summary>
+    /// <summary>The hints, for kinds that are there.</summary>
     public static IEnumerable<Hint> Of(Vocabulary vocabulary)
     {
         ArgumentNullException.ThrowIfNull(vocabulary);
         return
             from hinted in All
             let kind = vocabulary.FindKind(hinted.Kind)
-            where kind is not null && !vocabulary.Hints.Any(hint => hint.Kind.Id == kind.Id)
+            where kind is not null
             from word in hinted.Words
             select new Hint(word, kind, Here);
     }

@@ -13,6 +13,10 @@ internal static class ChangeChecks
             {
                 context.Problems.Add(LayerProblems.LineOfAPreference(line.Span, target.Name));
             }
+            else if (line is EveryComesLine or RateLine or ElseLine)
+            {
+                context.Problems.Add(ExpectationProblems.LineOfAnExpectation(line.Span, target.Name));
+            }
             else if (target.Rule is null && line is NeedsLine or AppliesToLine or IfNotKnownLine or OnTheDayLine)
             {
                 context.Problems.Add(LayerProblems.LineOfARule(line.Span, target.Name));

@@ -10,7 +10,7 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
     public List<Waiver> Waivers { get; } = [];
 
     /// <summary>What the files expect of the records.</summary>
-    public IReadOnlyList<RecordExpectation> Expectations { get; init; } = [];
+    public ExpectationChanges Expectations { get; init; } = new([], knownOn);
 
     /// <summary>Expectations that single animals are not held to.</summary>
     public List<ExpectationWaiver> ExpectationWaivers { get; } = [];
@@ -51,6 +51,12 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
     {
         var stated = Stated.Bind(context, block, defines);
         var isAgreed = LayerChecks.IsAgreed(context, block, stated, "change");
+        if (block.Head is ChangeLine named && rules.Find(named.Rule.Value) is null && Expectations.Find(named.Rule.Value) is { } expectation)
+        {
+            Expectations.Add(context, file, block, stated, expectation, isAgreed);
+            return;
+        }
+
         if (block.Head is not ChangeLine head || LayerChecks.Target(context, rules, file, head.Rule) is not { } target)
         {
             // The rule that it meant to make stricter cannot be told from the others.
@@ -89,6 +95,12 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
     {
         var stated = Stated.Bind(context, block, defines);
         var isAgreed = LayerChecks.IsAgreed(context, block, stated, "drop");
+        if (block.Head is DropLine named && rules.Find(named.Rule.Value) is null && Expectations.Find(named.Rule.Value) is { } expectation)
+        {
+            context.Problems.Add(ExpectationProblems.Dropped(block.Span, expectation.Name, expectation.Span));
+            return;
+        }
+
         if (block.Head is not DropLine head || LayerChecks.Droppable(context, rules, file, head.Rule, "dropped") is not { } target || !isAgreed || stated.IsBroken || !Exists(stated) || !target.Exists)
         {
             return;
@@ -103,7 +115,7 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
         var stated = Stated.Bind(context, block, defines);
         var isAgreed = LayerChecks.IsAgreed(context, block, stated, "waive");
         var until = block.First<UntilLine>()?.Until;
-        if (block.Head is WaiveLine waive && Expectations.FirstOrDefault(other => NameFolding.Fold(other.Name) == NameFolding.Fold(waive.Rule.Value)) is { } expectation)
+        if (block.Head is WaiveLine waive && Expectations.Find(waive.Rule.Value) is { } expectation)
         {
             if (isAgreed && !stated.IsBroken && Exists(stated))
             {

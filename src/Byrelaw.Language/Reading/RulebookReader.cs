@@ -71,7 +71,7 @@ public static class RulebookReader
         }
 
         var expectations = RecordExpectationBinder.Bind(files, names);
-        var layers = new LayerResolver(rules, names, defines, knownOn) { Expectations = expectations };
+        var layers = new LayerResolver(rules, names, defines, knownOn) { Expectations = new ExpectationChanges(expectations, knownOn) };
         layers.Apply(files);
 
         var acceptances = AcceptanceBinder.Bind(files, rules, names, knownOn);
@@ -103,7 +103,7 @@ public static class RulebookReader
             Prefers = [.. rules.Entries.Select(entry => entry.Prefer).OfType<Prefer>()],
             Drops = [.. rules.Entries.Select(entry => entry.Drop).OfType<Drop>()],
             Waivers = [.. layers.Waivers],
-            Expectations = [.. expectations],
+            Expectations = [.. layers.Expectations.All],
             ExpectationWaivers = [.. layers.ExpectationWaivers],
             Acceptances = [.. acceptances],
             BrokenParts = [.. rules.Broken],

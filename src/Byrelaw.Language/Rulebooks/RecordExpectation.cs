@@ -18,6 +18,12 @@ public abstract record RecordExpectation
     /// <summary>Where it comes from; null where none is given.</summary>
     public string? Source { get; init; }
 
+    /// <summary>Who agreed to a change of it, and when; null where it is no change.</summary>
+    public Agreement? Agreement { get; init; }
+
+    /// <summary>Whether it is what a change asks besides, under the name of what it changes: both are tried.</summary>
+    public bool IsAdded { get; init; }
+
     /// <summary>A line of it could not be read: the promises of <see cref="Else"/> do not count.</summary>
     public bool IsBroken { get; init; }
 

@@ -64,4 +64,7 @@ public sealed record NothingToReach(Kind Kind) : Doubted;
 public sealed record EmptyBook(ImmutableArray<Kind> Fallen) : Doubted;
 
 /// <summary>A word of the records that may be a kind that is promised, and is declared otherwise or left out: the promise does not count.</summary>
-public sealed record MayBeOverlooked(Hint Hint, Kind Fallen) : Doubted;
+/// <param name="Hint">The word, and what it may mean.</param>
+/// <param name="Fallen">The kind that was promised and is not believed.</param>
+/// <param name="IsDeclared">Whether a rule file declares the word: only words that nobody declares are left out.</param>
+public sealed record MayBeOverlooked(Hint Hint, Kind Fallen, bool IsDeclared = false) : Doubted;

@@ -10,7 +10,7 @@ internal static class OwnRecords
     {
         if (rulebook.Records is not { } records)
         {
-            return rulebook.ExpectationWaivers.Select(Waived);
+            return Expected(rulebook);
         }
 
         return
@@ -24,9 +24,16 @@ internal static class OwnRecords
             .. records.Compared.Select(one => LocalPractice.Said(
                 one.AreOne ? "One animal" : "Not one animal", Phrases.And(one.Numbers), AsWritten.Of(one.Span), one.Because, one.Agreement)),
             .. records.Sources.Select(source => LocalPractice.Said("Read from", source.File, $"{Columns(source)} ({ChangeHistory.Place(source.Span)})", null, null)),
-            .. rulebook.ExpectationWaivers.Select(Waived),
+            .. Expected(rulebook),
         ];
     }
+
+    private static IEnumerable<Wording> Expected(Rulebook rulebook) =>
+    [
+        .. rulebook.Expectations.Where(expectation => expectation.IsAdded).Select(expectation => LocalPractice.Said(
+            "Expected besides", $"{expectation.Name}: {ExpectationText.Expected(expectation) ?? "a line that cannot be read"}", $"what was expected is tried too ({ChangeHistory.Place(expectation.Span)})", expectation.Because, expectation.Agreement)),
+        .. rulebook.ExpectationWaivers.Select(Waived),
+    ];
 
     private static string Names(Completeness promise) => Phrases.And([.. promise.Kinds.Select(kind => kind.Name)]);
 

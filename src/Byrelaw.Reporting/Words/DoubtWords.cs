@@ -145,7 +145,9 @@ public static class DoubtWords
 
     private static SaidDoubt Overlooked(MayBeOverlooked doubt) =>
         new("may_be_overlooked", $"“{doubt.Hint.Word}” may be {doubt.Fallen.Name}, and is read as something else or left out",
-            NotCounted([doubt.Fallen]), $"Write “call {doubt.Fallen.Name} also {doubt.Hint.Word}”; or, if it is none, “leave out {doubt.Hint.Word}, which is not {doubt.Fallen.Name}”.")
+            NotCounted([doubt.Fallen]), doubt.IsDeclared
+                ? $"If it is one, write “call {doubt.Fallen.Name} also {doubt.Hint.Word}” in place of what the rule files say of it; if it is none, give it a name that nobody can take for {doubt.Fallen.Name}."
+                : $"Write “call {doubt.Fallen.Name} also {doubt.Hint.Word}”; or, if it is none, “leave out {doubt.Hint.Word}, which is not {doubt.Fallen.Name}”.")
         { Fallen = [doubt.Fallen] };
 
     /// <summary>Entries that were read, and rows that were not, are counted apart.</summary>

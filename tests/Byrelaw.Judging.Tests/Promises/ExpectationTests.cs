@@ -83,6 +83,50 @@ public sealed class ExpectationTests
         Farm(20, fatherless: 2, waive + waive.Replace("\"0\"", "\"1\"", StringComparison.Ordinal)).Fallen().ShouldBe(Services, "two of twenty are more than two in a hundred, so all count");
     }
 
+    [Theory]
+    [InlineData(282, "")]
+    [InlineData(240, Services)]
+    [InlineData(319, Services)]
+    public void A_change_of_an_expectation_is_tried_besides(int days, string fallen) => new PromisingFarm
+    {
+        Animals = ["1,2018-01-01,F"],
+        Events = [$"{Calved.PlusDays(-days):uuuu'-'MM'-'dd},1,mating,", $"{Calved:uuuu'-'MM'-'dd},1,calving,"],
+        Own = Change("every calving comes 250 to 310 days after mating or transfer or running with bull"),
+    }.Fallen().ShouldBe(fallen);
+
+    [Fact]
+    public void A_change_to_fewer_kinds_takes_none_of_the_others_from_what_was_expected()
+    {
+        var own = Change("every calving comes 250 to 310 days after mating", "else mating is not complete, over 2%");
+        Farm(10, fatherless: 1, own).Fallen().ShouldBe(Services);
+        new PromisingFarm { Animals = ["1,2018-01-01,F"], Events = ["2025-12-25,1,mating,", $"{Calved:uuuu'-'MM'-'dd},1,calving,"], Own = own }.Fallen().ShouldBe("mating");
+    }
+
+    [Theory]
+    [InlineData("else mating, transfer, bull in, bull out are not complete, over 10%")]
+    [InlineData("every calving comes 150 to 400 days after mating or transfer or running with bull")]
+    [InlineData("every calving comes 200 to 320 days after mating or transfer or running with bull or heat")]
+    [InlineData("needs at least 1 calving ever")]
+    [InlineData("every calving comes after mating")]
+    [InlineData("every calving comes 250 to 310 days after mating", "else mating is not complete")]
+    public void A_change_that_expects_no_more_or_cannot_be_read_sets_the_promises_aside(params string[] lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        new PromisingFarm
+        {
+            Animals = ["1,2018-01-01,F"], Events = ["2026-06-01,1,heat,"], Own = Change(lines), IsMiswritten = true,
+        }.Fallen().ShouldContain("mating");
+    }
+
+    [Fact]
+    public void A_change_that_nobody_agreed_to_or_gave_a_reason_for_sets_the_promises_aside() => new PromisingFarm
+    {
+        Animals = ["1,2018-01-01,F"],
+        Events = ["2026-06-01,1,heat,"],
+        Own = "change \"A calf has a father\"\n  every calving comes 250 to 310 days after mating\n\n",
+        IsMiswritten = true,
+    }.Fallen().ShouldBe(Services);
+
     [Fact]
     public void A_pregnancy_that_never_ended_contradicts_what_else_is_said_of_her_until_she_calves()
     {
@@ -154,6 +198,9 @@ public sealed class ExpectationTests
         Covers(herd, heat, "2026-07-31", "2026-08-15").ShouldBeFalse();
         Covers(herd, heat, "2026-08-15", "2026-10-04").ShouldBeTrue();
     }
+
+    private static string Change(params string[] lines) =>
+        $"change \"A calf has a father\"\n{string.Concat(lines.Select(line => $"  {line}\n"))}  because \"Ours are carried so long.\"\n  agreed by \"herd vet\" on 2026-09-01\n\n";
 
     private static readonly LocalDate Calved = new(2026, 8, 1);
 

@@ -24,6 +24,17 @@ public static class Snippets
           every positive BVD virus comes at most 3 months before negative BVD virus
           else BVD virus is not complete for her
 
+        change "A calf has a father"
+          every calving comes 230 to 310 days after mating or transfer or running with bull
+          because "Ours are carried so long."
+          agreed by "herd vet" on 2026-06-14
+
+        change "A calf has a father"
+          else mating, transfer, bull in, bull out, heat are not complete, over 1%
+          because "All that was written is written."
+          source "example"
+          agreed by "herd vet" on 2026-06-14
+
         expectation "Illness is written down"
           at least 1 mastitis a year for every 20 cows
           else mastitis is not complete

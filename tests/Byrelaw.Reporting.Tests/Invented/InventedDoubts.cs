@@ -70,6 +70,7 @@ internal static class InventedDoubts
         ("nothing to reach", new NothingToReach(Words.Mating)),
         ("an empty book", new EmptyBook([Words.Mating, Words.Transfer])),
         ("overlooked", new MayBeOverlooked(new Hint("AI", Words.Mating, Span), Words.Mating)),
+        ("overlooked and declared", new MayBeOverlooked(new Hint("covered", Words.Mating, Span), Words.Mating, IsDeclared: true)),
         ("two rows in one", Rows(RowDoubt.TwoInOne, Row(-1, 12), Row(-1, 15, dayOfAugust: 3))),
         ("a row of any day in another", Rows(RowDoubt.TwoInOne, new RowInDoubt(-1, Day.Start, 12))),
         ("a file breaks off", Rows(RowDoubt.FileBreaksOff, new RowInDoubt(-1, Day.Start, 60))),

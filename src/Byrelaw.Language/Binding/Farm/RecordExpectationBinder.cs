@@ -64,6 +64,51 @@ internal static class RecordExpectationBinder
         };
     }
 
+    /// <summary>What a change of an expectation expects besides: lines that it does not state are those of what it changes.</summary>
+    public static RecordExpectation Changed(Context context, Block block, RecordExpectation before, Stated stated)
+    {
+        var otherwise = block.First<ElseLine>();
+        var kinds = otherwise is null ? before.Else : context.Kinds(otherwise.Kinds);
+        var expectation = block.First<EveryComesLine>() is { } every ? Entries(context, every, otherwise) is { } entries ? AsBefore(entries, otherwise, before) : null
+            : block.First<RateLine>() is { } rate ? Rate(context, rate, otherwise)
+            : AsStated(context, before, otherwise);
+        return (expectation ?? new UnreadableExpectation { Name = "", Else = [], Span = block.Span }) with
+        {
+            Name = before.Name,
+            IsSafety = before.IsSafety,
+            IsAdded = true,
+            Else = kinds ?? before.Else,
+            Because = stated.Because ?? before.Because,
+            Source = stated.Source ?? before.Source,
+            Agreement = stated.Agreement,
+            IsBroken = block.IsBroken || expectation is null or { IsBroken: true } || kinds is null,
+            Span = block.Span,
+        };
+    }
+
+    private static EntryExpectation AsBefore(EntryExpectation entries, ElseLine? otherwise, RecordExpectation before) =>
+        otherwise is null && before is EntryExpectation was ? entries with { ForHer = was.ForHer, OverPercent = was.OverPercent } : entries;
+
+    private static RecordExpectation AsStated(Context context, RecordExpectation before, ElseLine? otherwise)
+    {
+        TellElse(context, otherwise, isOfEntries: before is EntryExpectation);
+        return before is EntryExpectation entries && otherwise is not null
+            ? entries with { ForHer = otherwise.ForHer, OverPercent = otherwise.Over?.Value ?? 0 }
+            : before;
+    }
+
+    private static void TellElse(Context context, ElseLine? otherwise, bool isOfEntries)
+    {
+        if (isOfEntries && otherwise is { ForHer: false, Over: null })
+        {
+            context.Problems.Add(ExpectationProblems.HowMany(otherwise.Span));
+        }
+        else if (!isOfEntries && otherwise is ({ ForHer: true } or { Over: not null }))
+        {
+            context.Problems.Add(ExpectationProblems.RateOfHerd(otherwise.Span));
+        }
+    }
+
     private static EntryExpectation? Entries(Context context, EveryComesLine line, ElseLine? otherwise)
     {
         var (entry, from, to) = (context.Counted([line.Entry]), line.From is null ? new TimeLength(0, line.To.Unit) : context.Length(line.From), context.Length(line.To));
@@ -75,11 +120,7 @@ internal static class RecordExpectationBinder
             return null;
         }
 
-        if (otherwise is { ForHer: false, Over: null })
-        {
-            context.Problems.Add(ExpectationProblems.HowMany(otherwise.Span));
-        }
-
+        TellElse(context, otherwise, isOfEntries: true);
         return entry is not [var every] || from is not { } near || to is not { } far || others is null ? null : new EntryExpectation
         {
             Name = "",
@@ -98,11 +139,7 @@ internal static class RecordExpectationBinder
 
     private static RateExpectation? Rate(Context context, RateLine line, ElseLine? otherwise)
     {
-        if (otherwise is { ForHer: true } or { Over: not null })
-        {
-            context.Problems.Add(ExpectationProblems.RateOfHerd(otherwise.Span));
-        }
-
+        TellElse(context, otherwise, isOfEntries: false);
         if (line.Count.Value <= 0 || line.Cows.Value <= 0)
         {
             context.Problems.Add(ExpectationProblems.RateOfNothing(line.Span));

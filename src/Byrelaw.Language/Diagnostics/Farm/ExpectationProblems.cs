@@ -22,4 +22,19 @@ internal static class ExpectationProblems
 
     public static Diagnostic RateOfNothing(SourceSpan at) => Problem.Error(
         "B0826", at, "this expects nothing", "expected numbers above 0");
+
+    public static Diagnostic Dropped(SourceSpan at, string name, SourceSpan first) => Problem.Error(
+        "B0726", at, $"{Quoted.Of(name)} says what true records look like ({Quoted.Place(first)})", "an expectation cannot be dropped",
+        "waive it for single animals, or take the promises out that it is about");
+
+    public static Diagnostic AsksNoMore(SourceSpan at, string name, string? before, SourceSpan first) => Problem.Error(
+        "B0727", at, $"this expects no more than {Quoted.Of(name)} does: {Quoted.Of(before ?? "")} ({Quoted.Place(first)})", "a change of an expectation adds to it, and both are tried",
+        "expect more, or take the change out: what was expected is expected in any case");
+
+    public static Diagnostic LineOfARule(SourceSpan at, string name) => Problem.Error(
+        "B0728", at, $"{Quoted.Of(name)} says what true records look like", "this line belongs to a rule or a preference",
+        "a change of it starts its lines with `every`, `at least` or `else`");
+
+    public static Diagnostic LineOfAnExpectation(SourceSpan at, string name) => Problem.Error(
+        "B0729", at, $"{Quoted.Of(name)} is a rule or a preference", "this line belongs to an expectation", "what a rule demands starts with `needs`");
 }
