@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Animals;
 
 /// <summary>Reads <c>animals.csv</c>.</summary>
@@ -121,7 +123,7 @@ internal sealed class AnimalFile
 
         if (number.Length == 0 || IsReserved(number))
         {
-            _problems.Add(number.Length == 0 ? AnimalProblems.NoNumber(row.Text(), cell) : AnimalProblems.ReservedNumber(row.Text(), cell));
+            _problems.Add(number.Length == 0 || Unreadable.Is(number) ? AnimalProblems.NoNumber(row.Text(), cell) : AnimalProblems.ReservedNumber(row.Text(), cell));
             _stage.RowsWithoutNumber++;
             return;
         }
@@ -247,6 +249,7 @@ internal sealed class AnimalFile
         return mob;
     }
 
-    private static bool IsReserved(string number) =>
+    /// <summary>Whether no animal goes by it: by what cannot be read none does.</summary>
+    private static bool IsReserved(string number) => Unreadable.Is(number) ||
         number.Equals("herd", StringComparison.OrdinalIgnoreCase) || number.StartsWith("mob:", StringComparison.OrdinalIgnoreCase);
 }

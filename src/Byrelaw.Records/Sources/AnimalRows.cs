@@ -34,10 +34,14 @@ internal sealed class AnimalRows
     public void End(Dictionary<string, string> said)
     {
         // Twice in one source is a mistake of that source, and told as one, but for rows of two herds in which she was.
-        if (_number.Length == 0 || !_animals.TryGetValue(_number, out var before) || (before.Place.Source == _place.Source && before.Herd == _herd))
+        if (_number.Length == 0 || Unreadable.Is(_number) || !_animals.TryGetValue(_number, out var before) || (before.Place.Source == _place.Source && before.Herd == _herd))
         {
             _rows.Add((_place, said, _number));
-            _animals.TryAdd(_number, (_place, _herd, said));
+            if (!Unreadable.Is(_number))
+            {
+                _animals.TryAdd(_number, (_place, _herd, said));
+            }
+
             return;
         }
 

@@ -45,7 +45,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
 
     private void TranslateAnimal(SourceRow row, RowPlace place, FoundAnimals found)
     {
-        var number = Number(row, found);
+        var number = source.Animal(row, found);
         var said = animals.Begin(place, number, source.HerdOf(row));
         var isOfAnotherHerd = source.IsOfAnotherHerd(row);
         foreach (var column in source.Source.Columns)
@@ -100,13 +100,6 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         FactType.Text or FactType.Identity when Unreadable.Is(text) => "",
         _ => text,
     };
-
-    /// <summary>Her number; none where her tag is nobody's, for no animal goes by what cannot be read.</summary>
-    private string Number(SourceRow row, FoundAnimals found)
-    {
-        var number = source.Animal(row, found);
-        return Unreadable.Is(number) ? "" : number;
-    }
 
     private void TranslateEvent(SourceColumn column, SourceRow row, FoundAnimals found)
     {
@@ -163,11 +156,14 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             : column.Blank is not { } blank ? null
             : blank.SinceLast is not { } since ? Day.Start
             : DayOf(source.Date(source.Said(_kinds.First(other => other.IsLast && ((KindTarget)other.What).Kind.Id == since.Id), row)));
-        if (from is { } day && day <= Day.Number(asAt))
+        if (from is { } day && day <= Day.Number(asAt) && !IsTooLongAgo(day, asAt))
         {
             last.Add(new HerLast(number, ((KindTarget)column.What).Kind.Id, day, Day.Number(asAt)));
         }
     }
+
+    /// <summary>A blank that a workbook makes a day is one of 1900 or 1904, and no cow's last.</summary>
+    private static bool IsTooLongAgo(int day, LocalDate asAt) => day > Day.Start && day < Day.Number(asAt.PlusYears(-LateProblems.OldestYears));
 
     private static int? DayOf(string date) => DateCell.TryRead(Encoding.UTF8.GetBytes(date), out var day) ? day : null;
 

@@ -35,7 +35,7 @@ public sealed class GarbledSourcesTests
     public void A_workbook_with_garbled_parts() => Accidents.Hold(
         accidents =>
         {
-            var parts = Parts(Workbook);
+            var parts = MadeWorkbook.Parts(Workbook);
             var part = accidents[0].Place % parts.Length;
             parts[part].Text = Encoding.Latin1.GetString(Garbled(Encoding.Latin1.GetBytes(parts[part].Text), accidents));
             Read(MadeWorkbook.Zip(parts), "from \"x\", a row for each animal, as at 2026-09-25");
@@ -69,16 +69,6 @@ public sealed class GarbledSourcesTests
         }
 
         return [.. bytes];
-    }
-
-    private static (string Name, string Text)[] Parts(byte[] workbook)
-    {
-        using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(workbook));
-        return [.. zip.Entries.Select(entry =>
-        {
-            using var reader = new StreamReader(entry.Open());
-            return (entry.FullName, reader.ReadToEnd());
-        })];
     }
 
     private static readonly RulebookReading[] Rules = new RulebookReading[3];
