@@ -123,8 +123,12 @@ internal sealed class AnimalFile
 
         if (number.Length == 0 || IsReserved(number))
         {
-            _problems.Add(number.Length == 0 || Unreadable.Is(number) ? AnimalProblems.NoNumber(row.Text(), cell) : AnimalProblems.ReservedNumber(row.Text(), cell));
-            _stage.RowsWithoutNumber++;
+            // What several go by is no further animal's.
+            var among = Unreadable.NumbersIn(number);
+            _problems.Add(among.Length > 1 ? AnimalProblems.OneOfSeveral(row.Text(), cell, Unreadable.Unmarked(number), among)
+                : number.Length == 0 || Unreadable.Is(number) ? AnimalProblems.NoNumber(row.Text(), cell)
+                : AnimalProblems.ReservedNumber(row.Text(), cell));
+            _stage.RowsWithoutNumber += among.Length > 1 ? 0 : 1;
             return;
         }
 

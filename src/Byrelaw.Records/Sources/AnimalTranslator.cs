@@ -7,7 +7,7 @@ namespace Byrelaw.Records.Sources;
 /// <param name="last">Takes of whom it is said that nothing more happened since.</param>
 internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last)
 {
-    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget)];
+    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
 
     /// <summary>Adds what is said of animals, from all rows.</summary>
     public void TranslateAnimals(FoundAnimals found)
@@ -15,7 +15,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         foreach (var row in source.Rows)
         {
             var place = new RowPlace(source.Place, row.Number);
-            if (row.Flaw is not null)
+            if (source.Flaw(row) is not null)
             {
                 animals.AddBroken(place, row[NumberColumn()]);
             }
@@ -31,7 +31,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
     {
         foreach (var row in source.Rows)
         {
-            if (row.Flaw is null && !source.IsLeftOut(row))
+            if (source.Flaw(row) is null && !source.IsLeftOut(row))
             {
                 foreach (var column in _kinds)
                 {
@@ -92,12 +92,11 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         animals.End(said);
     }
 
-    private string OfFact(Fact fact, SourceColumn column, string text) => fact.Type switch
+    private string OfFact(Fact fact, SourceColumn column, string text) => Unreadable.Is(text) ? text : fact.Type switch
     {
         FactType.Date => source.Date(text),
         FactType.Number or FactType.Amount when text.Length > 0 && !char.IsAsciiLetter(text[^1]) && column.Unit is { } unit => $"{source.Number(text, column.Times)} {unit}",
         FactType.Number or FactType.Amount => source.Number(text, column.Times),
-        FactType.Text or FactType.Identity when Unreadable.Is(text) => "",
         _ => text,
     };
 
@@ -155,7 +154,8 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         int? from = date.Length > 0 ? DayOf(date)
             : column.Blank is not { } blank ? null
             : blank.SinceLast is not { } since ? Day.Start
-            : DayOf(source.Date(source.Said(_kinds.First(other => other.IsLast && ((KindTarget)other.What).Kind.Id == since.Id), row)));
+            : _kinds.FirstOrDefault(other => other.IsLast && ((KindTarget)other.What).Kind.Id == since.Id) is { } other ? DayOf(source.Date(source.Said(other, row)))
+            : null;
         if (from is { } day && day <= Day.Number(asAt) && !IsTooLongAgo(day, asAt))
         {
             last.Add(new HerLast(number, ((KindTarget)column.What).Kind.Id, day, Day.Number(asAt)));

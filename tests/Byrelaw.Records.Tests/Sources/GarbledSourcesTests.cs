@@ -88,13 +88,4 @@ public sealed class GarbledSourcesTests
             problem.Line.ShouldBeGreaterThan(0);
         }
     }
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
-    }
 }

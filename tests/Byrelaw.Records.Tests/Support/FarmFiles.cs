@@ -11,7 +11,7 @@ internal static class FarmFiles
     public static Herd Herd(string farm, params (string Name, byte[] Bytes)[] files)
     {
         var rules = Rules(farm);
-        DiagnosticText.Of(rules.Problems).ShouldBe("");
+        rules.Problems.ShouldBeEmpty(DiagnosticText.Of(rules.Problems));
         return HerdReading.Read(Input(rules, files), rules.Rulebook.Vocabulary, rules.Rulebook.Records, null, ReadingOptions.Default).Herd;
     }
 

@@ -43,8 +43,8 @@ public static class MadeWorkbook
         return Of([.. sheets.Select(sheet => (sheet.Name, sheet.Rows.ToString()))]);
     }
 
-    /// <summary>A row of cells with texts.</summary>
-    public static string Row(int number, params string[] cells) => $"<row r=\"{number}\">{string.Concat(cells.Select((cell, i) => cell.StartsWith('<') ? cell : Text((char)('A' + i), number, cell)))}</row>";
+    /// <summary>A row of cells with texts; one such as <c>#N/A</c> is an error.</summary>
+    public static string Row(int number, params string[] cells) => $"<row r=\"{number}\">{string.Concat(cells.Select((cell, i) => cell.StartsWith('<') ? cell : cell.StartsWith('#') ? $"<c r=\"{(char)('A' + i)}{number}\" t=\"e\"><v>{cell}</v></c>" : Text((char)('A' + i), number, cell)))}</row>";
 
     /// <summary>A text in its place.</summary>
     public static string Text(char column, int row, string text) => text.Length == 0 ? "" : $"<c r=\"{column}{row}\" t=\"inlineStr\"><is><t>{text}</t></is></c>";
