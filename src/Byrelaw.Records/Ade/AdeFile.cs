@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Byrelaw.Records.Sources;
 
 namespace Byrelaw.Records.Ade;
 
@@ -8,27 +9,20 @@ internal static class AdeFile
     private const int Deepest = 32;
     private const int LongestText = 64 << 10;
 
-    // What messages are called, the longer before what is in it.
-    private static readonly ImmutableArray<string> Types =
-    [
-        "Insemination", "PregnancyCheck", "DryOff", "Parturition", "Abortion", "Heat", "Departure", "Death", "Arrival", "AnimalSetJoin", "AnimalSetLeave", "AnimalSet", "AnimalCore",
-        "Birth", "DoNotBreed", "MatingRecommendation", "StatusObserved", "TestDay", "Weight", "Diagnosis", "Treatment", "Withdrawal", "Conformation", "TypeClassification", "BreedingValue",
-        "MilkingVisit", "Milking", "Feed", "Ration", "Lactation", "Statistics", "Device", "Location", "Gestation", "Scheme", "Medicine", "Inventory", "Semen", "Embryo", "Attention", "Carcass", "Progeny",
-    ];
-
     /// <summary>The messages; null where the file cannot be read.</summary>
     /// <param name="name">Its name, which may say what its messages are.</param>
-    /// <param name="bytes">UTF-8, with a mark or without.</param>
-    public static IReadOnlyList<AdeResource>? Read(string name, ReadOnlyMemory<byte> bytes)
+    /// <param name="file">UTF-8, or what its own mark says; packed by gzip or not.</param>
+    public static IReadOnlyList<AdeResource>? Read(string name, byte[] file)
     {
-        if (bytes.Span.StartsWith("\uFEFF"u8))
+        if (SourceText.Of(file, null, SourceReader.MostBytes) is not { } text)
         {
-            bytes = bytes[3..];
+            return null;
         }
 
+        var bytes = Encoding.UTF8.GetBytes(text);
         try
         {
-            if (HasLongText(bytes.Span))
+            if (HasLongText(bytes))
             {
                 return null;
             }
@@ -69,9 +63,9 @@ internal static class AdeFile
 
     private static List<AdeResource>? Resources(string name, JsonElement root)
     {
-        var named = Types.FirstOrDefault(type => FileName(name).Contains(type, StringComparison.OrdinalIgnoreCase)) ?? "";
+        var named = AdeTypes.Named(FileName(name));
         var members = root.ValueKind == JsonValueKind.Array ? root
-            : root.ValueKind == JsonValueKind.Object && root.TryGetProperty("member", out var member) && member.ValueKind == JsonValueKind.Array && !(root.TryGetProperty("purpose", out _)) ? member
+            : root.ValueKind == JsonValueKind.Object && root.TryGetProperty("member", out var member) && member.ValueKind == JsonValueKind.Array && !IsSet(root) ? member
             : root;
         if (members.ValueKind == JsonValueKind.Object)
         {
@@ -101,7 +95,7 @@ internal static class AdeFile
     private static string TypeOf(JsonElement resource, string named)
     {
         var said = resource.TryGetProperty("resourceType", out var type) && type.ValueKind == JsonValueKind.String ? type.GetString()! : "";
-        return said.Length > 0 ? Types.FirstOrDefault(one => said.Contains(one, StringComparison.OrdinalIgnoreCase)) ?? ""
+        return said.Length > 0 ? AdeTypes.Said(said)
             : resource.TryGetProperty("inseminationType", out _) ? "Insemination"
             : resource.TryGetProperty("animalSetId", out _) && named.StartsWith("AnimalSet", StringComparison.Ordinal) ? named
             : resource.TryGetProperty("calvingEase", out _) || resource.TryGetProperty("progenyDetails", out _) ? "Parturition"
@@ -110,6 +104,9 @@ internal static class AdeFile
             : resource.TryGetProperty("identifier", out _) && resource.TryGetProperty("gender", out _) ? "AnimalCore"
             : named;
     }
+
+    /// <summary>A set has members too, which are no messages.</summary>
+    private static bool IsSet(JsonElement root) => root.TryGetProperty("purpose", out _) || (root.TryGetProperty("resourceType", out var type) && type.ValueKind == JsonValueKind.String && AdeTypes.Said(type.GetString()!) == "AnimalSet");
 
     private static string FileName(string name) => name[(name.LastIndexOf('/') + 1)..];
 }

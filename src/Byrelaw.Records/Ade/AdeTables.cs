@@ -5,23 +5,17 @@ namespace Byrelaw.Records.Ade;
 
 /// <summary>
 /// Lays the messages of the exchange out as rows with headings, which the lines of the layout read like any others. A message that its sender withdrew is no row, and
-/// of two with one number the one changed last is.
+/// of two with one number the one changed last is; where nobody says which that is, and they say different things, the one before is in doubt.
 /// </summary>
 internal sealed class AdeTables
 {
     private static readonly string[] OfAnimals = ["animal", "born", "sex", "breed", "tag", "herd"];
     private static readonly string[] OfEvents = ["what", "animal", "date", "value", "method", "sire", "ease", "remark", "herd"];
 
-    // Messages of the exchange that tell of no service, calving, test or move; a bullet of the farm's own may read them all the same.
-    private static readonly FrozenSet<string> Others = new[]
-    {
-        "Birth", "DoNotBreed", "MatingRecommendation", "StatusObserved", "TestDay", "Weight", "Diagnosis", "Treatment", "Withdrawal", "Conformation", "TypeClassification", "BreedingValue",
-        "MilkingVisit", "Milking", "Feed", "Ration", "Lactation", "Statistics", "Device", "Location", "Gestation", "Scheme", "Medicine", "Inventory", "Semen", "Embryo", "Attention", "Carcass", "Progeny", "AnimalSet",
-    }.ToFrozenSet(StringComparer.Ordinal);
-
     private readonly IReadOnlyList<(string Shown, IReadOnlyList<AdeResource> Resources)> _files;
     private readonly Dictionary<string, (string Name, string Purpose)> _sets = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Type, string Id), AdeResource> _latest = [];
+    private readonly HashSet<AdeResource> _disputed = new(ReferenceEqualityComparer.Instance);
     private readonly DateTimeZone? _zone;
     private readonly FrozenSet<string> _read;
 
@@ -40,13 +34,46 @@ internal sealed class AdeTables
                 _sets[resource.Text("id")] = (resource.Text("name") is { Length: > 0 } name ? name : resource.Text("id"), resource.Text("purpose"));
             }
 
-            var key = (resource.Type, resource.Text("id"));
-            if (key.Item2.Length > 0 && (!_latest.TryGetValue(key, out var other) || IsLater(resource, other)))
-            {
-                _latest[key] = resource;
-            }
+        }
+
+        foreach (var resource in files.SelectMany(file => file.Resources))
+        {
+            Note(resource);
         }
     }
+
+    /// <summary>Keeps of messages with one number the one that stands.</summary>
+    private void Note(AdeResource resource)
+    {
+        var key = (resource.Type, resource.Text("id"));
+        if (key.Item2.Length == 0)
+        {
+            return;
+        }
+
+        if (!_latest.TryGetValue(key, out var other))
+        {
+            _latest.Add(key, resource);
+            return;
+        }
+
+        var isLater = IsLater(resource, other);
+        var (stands, falls) = isLater ? (resource, other) : (other, resource);
+        _latest[key] = stands;
+        if (!AreDated(resource, other) && !falls.IsDeleted && MayBeTwo(stands, falls))
+        {
+            _disputed.Add(falls);
+        }
+    }
+
+    /// <summary>Whether two messages may be two, though their sender gave them one number: they say different things, or one is withdrawn and was another animal's.</summary>
+    private bool MayBeTwo(AdeResource stands, AdeResource falls) => stands.IsDeleted
+        ? stands.Text("animal", "id") is { Length: > 0 } animal && animal != falls.Text("animal", "id")
+        : Said(stands) != Said(falls);
+
+    private string Said(AdeResource resource) => string.Join('|', Animal(resource).Concat(Event(resource)).Select(row => row.Text));
+
+    private static bool AreDated(AdeResource one, AdeResource other) => one.Modified is { } first && other.Modified is { } second && first != second;
 
     /// <summary>A table of a file.</summary>
     public IEnumerable<SourceTable> Of(SourceRows rows)
@@ -64,7 +91,7 @@ internal sealed class AdeTables
         one.Modified is not { } first || other.Modified is not { } second || first == second ? one.IsDeleted || !other.IsDeleted : first > second;
 
     private bool Stands(AdeResource resource) =>
-        !resource.IsDeleted && (resource.Text("id") is not { Length: > 0 } id || ReferenceEquals(_latest[(resource.Type, id)], resource));
+        !resource.IsDeleted && (resource.Text("id") is not { Length: > 0 } id || ReferenceEquals(_latest[(resource.Type, id)], resource) || _disputed.Contains(resource));
 
     private IEnumerable<SourceRow> Animal(AdeResource resource)
     {
@@ -90,13 +117,14 @@ internal sealed class AdeTables
             // A set for feeding or a session is no mob; one of which nobody says what it is for may be.
             "AnimalSetJoin" or "AnimalSetLeave" => purpose is "Enclosure" or "" ? "Mob" : "Left out",
             "" => Unreadable.Of(""),
-            var type when Others.Contains(type) && !_read.Contains(type) => "Left out",
+            var type when AdeTypes.IsPassedOver(type) && !_read.Contains(type) => "Left out",
             var type => type,
         };
+        what = _disputed.Contains(resource) && what != "Left out" ? Unreadable.Of(what) : what;
         var value = resource.Type switch
         {
-            // Nobody has seen that a cow is empty by looking at her.
-            "PregnancyCheck" => result == "Empty" && method is "Visual" or "Other" or "" && result != "Pregnant" && result != "Multiple" ? "Unknown" : result,
+            // Nobody has seen that a cow is empty by looking at her, nor by a way that nobody knows.
+            "PregnancyCheck" => result == "Empty" && method is not ("Echography" or "Palpation" or "Blood" or "Milk") ? "Unknown" : result,
             // Which mob she is in after she left one, or by a set that nobody names, is not known.
             "AnimalSetJoin" when purpose == "Enclosure" => set,
             "AnimalSetJoin" or "AnimalSetLeave" => Unreadable.Of(set),
@@ -126,9 +154,14 @@ internal sealed class AdeTables
             return "";
         }
 
-        if (LocalDatePattern.Iso.Parse(time) is { Success: true } || LocalDateTimePattern.ExtendedIso.Parse(time) is { Success: true })
+        if (LocalDatePattern.Iso.Parse(time) is { Success: true } day)
         {
-            return time[..10];
+            return LocalDatePattern.Iso.Format(day.Value);
+        }
+
+        if (LocalDateTimePattern.ExtendedIso.Parse(time) is { Success: true } local)
+        {
+            return LocalDatePattern.Iso.Format(local.Value.Date);
         }
 
         var offset = OffsetDateTimePattern.ExtendedIso.Parse(time);

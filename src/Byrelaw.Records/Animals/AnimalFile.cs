@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Animals;
 
 /// <summary>Reads <c>animals.csv</c>.</summary>
@@ -121,8 +123,12 @@ internal sealed class AnimalFile
 
         if (number.Length == 0 || IsReserved(number))
         {
-            _problems.Add(number.Length == 0 ? AnimalProblems.NoNumber(row.Text(), cell) : AnimalProblems.ReservedNumber(row.Text(), cell));
-            _stage.RowsWithoutNumber++;
+            // What several go by is no further animal's.
+            var among = Unreadable.NumbersIn(number);
+            _problems.Add(among.Length > 1 ? AnimalProblems.OneOfSeveral(row.Text(), cell, Unreadable.Unmarked(number), among)
+                : number.Length == 0 || Unreadable.Is(number) ? AnimalProblems.NoNumber(row.Text(), cell)
+                : AnimalProblems.ReservedNumber(row.Text(), cell));
+            _stage.RowsWithoutNumber += among.Length > 1 ? 0 : 1;
             return;
         }
 
@@ -247,6 +253,7 @@ internal sealed class AnimalFile
         return mob;
     }
 
-    private static bool IsReserved(string number) =>
+    /// <summary>Whether no animal goes by it: by what cannot be read none does.</summary>
+    private static bool IsReserved(string number) => Unreadable.Is(number) ||
         number.Equals("herd", StringComparison.OrdinalIgnoreCase) || number.StartsWith("mob:", StringComparison.OrdinalIgnoreCase);
 }

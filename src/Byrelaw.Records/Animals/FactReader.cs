@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Animals;
 
 /// <summary>Reads cells of one fact, or of one detail of a kind. For one thread.</summary>
@@ -16,6 +18,11 @@ internal sealed class FactReader(Fact fact, int cell)
     public Diagnostic? Read(CsvRows row, ReadOnlySpan<byte> text, out double number, out string? said)
     {
         (number, said) = (0, null);
+        if (fact.Type is FactType.Text or FactType.Identity && Unreadable.Is(text))
+        {
+            return FactProblems.NotAText(row.Text(), cell, fact);
+        }
+
         switch (fact.Type)
         {
             case FactType.OneOf:

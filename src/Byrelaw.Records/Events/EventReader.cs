@@ -82,6 +82,16 @@ internal sealed class EventReader
         else if (!row.IsBlank)
         {
             ReportHead(row, kind, subject, hasDay, hasEntry);
+            if (subject.Sort == SubjectSort.Unreadable && !IsCut(_columns.Animal) && _subjects.Among(row.Cell(_columns.Animal)) is { Length: > 0 } among)
+            {
+                foreach (var animal in among)
+                {
+                    _stage.Suspend(new RowSubject(SubjectSort.Animal, animal), _reading.KindOf(kind), hasDay ? day : null, line);
+                }
+
+                return;
+            }
+
             if (isSpan && subject.Sort == SubjectSort.Animal && _reading.KindOf(kind) is { } known and not EventKind { Effect: not HerdEffect.None } and not EventKind { IsMobMove: true })
             {
                 _stage.Gaps.Add(new Gap(subject.AnimalOfGap, known.Id, day, days, line));

@@ -1,3 +1,5 @@
+using Byrelaw.Records.Sources;
+
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads whom a row is about. For one thread.</summary>
@@ -23,11 +25,32 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
             : new RowSubject(SubjectSort.Unreadable, 0);
     }
 
+    /// <summary>The animals of which one is meant, where what identifies her is several animals'; none where anybody may be meant.</summary>
+    public int[] Among(ReadOnlySpan<byte> cell)
+    {
+        if (!Unreadable.Is(cell))
+        {
+            return [];
+        }
+
+        var places = new List<int>();
+        foreach (var number in Unreadable.NumbersIn(Encoding.UTF8.GetString(cell)))
+        {
+            if (animals.TryFind(Encoding.UTF8.GetBytes(number), out var place))
+            {
+                places.Add(place);
+            }
+        }
+
+        return [.. places.Distinct()];
+    }
+
     /// <summary>Says what is wrong with a cell that cannot be read.</summary>
     public Diagnostic Problem(RowText row, int cell)
     {
         var text = row.Cells[cell].Value;
-        return text.Length == 0 ? AnimalProblems.NoAnimal(row, cell)
+        return Unreadable.NumbersIn(text) is { Length: > 1 } numbers ? AnimalProblems.OneOfSeveral(row, cell, Unreadable.Unmarked(text), numbers)
+            : text.Length == 0 ? AnimalProblems.NoAnimal(row, cell)
             : IsMob(Encoding.UTF8.GetBytes(text)) ? AnimalProblems.NoMobName(row, cell)
             : AnimalProblems.UnknownAnimal(row, cell, animalsFile, NearestNumber.To(text, number => animals.TryFind(Encoding.UTF8.GetBytes(number), out _)));
     }

@@ -63,6 +63,13 @@ public sealed record NothingToReach(Kind Kind) : Doubted;
 /// <param name="Fallen">Kinds that were promised and are not believed.</param>
 public sealed record EmptyBook(ImmutableArray<Kind> Fallen) : Doubted;
 
+/// <summary>Rows of a source that the farm's own line leaves out.</summary>
+/// <param name="File">As shown.</param>
+/// <param name="Heading">The column that decides.</param>
+/// <param name="Cell">What stands there.</param>
+/// <param name="Count">How many.</param>
+public sealed record RowsLeftOut(string File, string Heading, string Cell, int Count) : Doubted;
+
 /// <summary>A word of the records that may be a kind that is promised, and is declared otherwise or left out: the promise does not count.</summary>
 /// <param name="Hint">The word, and what it may mean.</param>
 /// <param name="Fallen">The kind that was promised and is not believed.</param>

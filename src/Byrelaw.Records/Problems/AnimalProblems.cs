@@ -3,6 +3,8 @@ namespace Byrelaw.Records.Problems;
 /// <summary>What can be wrong with whom a row is about.</summary>
 internal static class AnimalProblems
 {
+    private const int MostNamed = 4;
+
     public static Diagnostic NoAnimal(RowText row, int cell) => row.Problem(
         cell, "R0131", Severity.Error,
         "this row names no animal", "expected an animal's number, `mob:` and a mob's name, or `herd`");
@@ -15,6 +17,12 @@ internal static class AnimalProblems
         $"there is no animal `{row.Cells[cell].Value}` in {animalsFile}",
         "expected a number that stands there, `mob:` and a mob's name, or `herd`",
         nearest is null ? null : $"perhaps `{nearest}` is meant");
+
+    /// <summary>A tag that several animals have: the row is one's of them.</summary>
+    public static Diagnostic OneOfSeveral(RowText row, int cell, string tag, IReadOnlyList<string> numbers) => row.Problem(
+        cell, "R0139", Severity.Error,
+        $"`{tag}` is what {numbers.Count} animals go by: {ColumnMap.Listed([.. numbers.Take(MostNamed)], "and")}{(numbers.Count > MostNamed ? $", and {numbers.Count - MostNamed} more" : "")}", "expected what one animal goes by: nobody can tell whose this row is",
+        "read the tags again, and correct them where the animals stand");
 
     public static Diagnostic DuplicateAnimal(RowText row, int cell, int firstLine) => row.Problem(
         cell, "R0133", Severity.Error,

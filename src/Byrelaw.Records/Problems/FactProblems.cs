@@ -21,6 +21,9 @@ internal static class FactProblems
         fact.Unit is { } unit ? $"expected {fact.Name} in `{unit.Symbol}`" : $"expected {fact.Name} as a number",
         NumberAdvice.For(row.Cells[cell].Value));
 
+    public static Diagnostic NotAText(RowText row, int cell, Fact fact) => row.Problem(
+        cell, "R0177", Severity.Error, $"`{row.Cells[cell].Value}` cannot be read", $"expected {fact.Name}");
+
     public static Diagnostic IdentityCode(RowText row, int cell) => row.Problem(
         cell, "R0175", Severity.Error,
         $"`{row.Cells[cell].Value}` starts with `{row.Cells[cell].Value[..3]}`, which no country and no manufacturer has (ISO 11784)",

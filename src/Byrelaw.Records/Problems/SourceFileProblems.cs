@@ -15,9 +15,13 @@ internal static class SourceFileProblems
     public static Diagnostic NoHeadings(string file, int row) => new(
         "R0303", Severity.Error, file, row, 1, 1, $"no headings stand in row {row}", Suspends, "say where they stand, such as `headings in row 3` behind the file's name", "");
 
-    public static Diagnostic NoColumn(SourceTable table, string heading, string? near) => new(
+    /// <param name="table">Where it is sought.</param>
+    /// <param name="heading">The column.</param>
+    /// <param name="near">A heading that is like it.</param>
+    /// <param name="areRowsRead">Whether the rows can be read without it.</param>
+    public static Diagnostic NoColumn(SourceTable table, string heading, string? near, bool areRowsRead) => new(
         "R0304", Severity.Error, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
-        $"there is no column `{heading}`, or there are two", Suspends, near is null ? "look for its heading, or take the line out" : $"perhaps `{near}` is meant", table.HeadingText);
+        $"there is no column `{heading}`, or there are two", areRowsRead ? "until it is there, what it would say is not known of anyone" : Suspends, near is null ? "look for its heading, or take the line out" : $"perhaps `{near}` is meant", table.HeadingText);
 
     public static Diagnostic NotRead(SourceTable table, IReadOnlyList<string> headings) => new(
         "R0305", Severity.Warning, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),

@@ -55,14 +55,14 @@ public sealed class HerdFolder
                 : throw new RecordsNotFoundException($"these records hold {Herds.Length} {(Herds.Length == 1 ? "herd" : "herds")} ({Named()}); say which with `--herd NAME`; `draft` also takes `--each-herd`");
         }
 
-        return Herds.Contains(herd) ? _sources.OfHerd(herd)
+        return Herds.FirstOrDefault(one => AlikeText.OfHerd(one) == AlikeText.OfHerd(herd)) is { } its ? _sources.OfHerd(its)
             : throw new RecordsNotFoundException(Herds.IsEmpty ? NoHerds
                 : $"there is no herd `{herd}`{(NearestName.OnlyOne(herd, Herds) is { } near ? $"; perhaps `{near}` is meant" : $"; there are {Named()}")}");
     }
 
-    /// <summary>The files of messages in a folder; null where it is none.</summary>
+    /// <summary>The files of messages in a folder, by names that end in <c>.json</c> or <c>.JSON</c>; null where it is none.</summary>
     private static string[]? Messages(string folder, string file) => Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar)) is var path && Directory.Exists(path)
-        ? [.. Directory.EnumerateFiles(path, "*.json").Select(one => $"{file.TrimEnd('/')}/{Path.GetFileName(one)}").Order(StringComparer.Ordinal)]
+        ? [.. Directory.EnumerateFiles(path, "*.json", new EnumerationOptions { MatchCasing = MatchCasing.CaseInsensitive }).Select(one => $"{file.TrimEnd('/')}/{Path.GetFileName(one)}").Order(StringComparer.Ordinal)]
         : null;
 
     private string Named() => string.Join(", ", Herds.Take(MostNamed)) + (Herds.Length > MostNamed ? $" and {Herds.Length - MostNamed} more" : "");

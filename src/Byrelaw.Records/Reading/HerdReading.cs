@@ -214,6 +214,7 @@ internal sealed class HerdReading
         .. doubles.Any ? [new TwoNumbers([.. doubles.Pairs])] : ImmutableArray<Doubted>.Empty,
         .. _doubted.Concat(Stages.Concat(_supposedStages).SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
             .Select(group => new RowsInDoubt(group.Key, [.. group.OrderBy(row => row.IsOfAnimals ? 0 : 1).ThenBy(row => row.Line).ThenBy(row => row.Day)])),
+        .. _input.LeftOut,
     ];
 
     private Dictionary<int, RowText> FindAnimalLines(IEnumerable<int> lines) => LineFinder.Find(_animalsFile, lines, _options.BlockSize);
@@ -236,7 +237,7 @@ internal sealed class HerdReading
         var whose = new WhoseRow(animals, ofAnimals ? null : EventColumns);
         var rows = problems.Select(problem => new RowProblem(problem, ofAnimals, problem.Line, whose.Of(problem)));
         return _input.Places is not { } places ? rows
-            : rows.Where(row => places.Of(ofAnimals, row.Line).Line > 0).Select(row => row with { Problem = places.Of(row.Problem, ofAnimals) })
+            : rows.Where(row => places.Of(ofAnimals, row.Line).Line > 0 && !places.IsOfMissingColumn(row.Problem, ofAnimals)).Select(row => row with { Problem = places.Of(row.Problem, ofAnimals) })
                 .DistinctBy(row => (row.Problem.File, row.Problem.Line, row.Problem.Column, row.Problem.Code));
     }
 

@@ -3,7 +3,8 @@ namespace Byrelaw.Records.Reading;
 /// <summary>What is known to be wrong only once both files are read.</summary>
 internal sealed class LateProblems
 {
-    private const int OldestYears = 30;
+    /// <summary>No cow is older.</summary>
+    internal const int OldestYears = 30;
 
     private readonly List<int> _bornTooLate = [];
     private readonly List<int> _bornTooEarly = [];

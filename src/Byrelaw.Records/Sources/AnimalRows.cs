@@ -7,18 +7,18 @@ internal sealed class AnimalRows
 {
     private readonly Dictionary<string, (RowPlace Place, string Herd, Dictionary<string, string> Said)> _animals = new(StringComparer.Ordinal);
     private readonly List<(RowPlace Place, Dictionary<string, string>? Said, string Number)> _rows = [];
-    private readonly HashSet<string> _textFacts;
+    private readonly HashSet<string> _notKnown = new(StringComparer.Ordinal);
+    private readonly HashSet<(string Number, string Name)> _notKnownOf = [];
     private readonly Vocabulary _vocabulary;
     private RowPlace _place;
     private string _number = "";
     private string _herd = "";
 
     /// <summary>Starts with no animal.</summary>
-    public AnimalRows(Vocabulary vocabulary)
-    {
-        _vocabulary = vocabulary;
-        _textFacts = [.. vocabulary.Facts.Where(fact => fact.Type == FactType.Text).Select(fact => fact.Name)];
-    }
+    public AnimalRows(Vocabulary vocabulary) => _vocabulary = vocabulary;
+
+    /// <summary>Notes that a column is not there, or the source that would have it: what it says is not known of anyone.</summary>
+    public void AddNotKnown(string column) => _notKnown.Add(column);
 
     /// <summary>Starts what a row says of an animal.</summary>
     /// <param name="place">Where it stands.</param>
@@ -33,11 +33,21 @@ internal sealed class AnimalRows
     /// <summary>Ends it.</summary>
     public void End(Dictionary<string, string> said)
     {
+        // Of the tag of several animals nobody can tell whose row it is, so what it says is not known of any of them.
+        foreach (var number in Unreadable.NumbersIn(_number))
+        {
+            _notKnownOf.UnionWith(said.Where(one => one.Value.Length > 0).Select(one => (number, one.Key)));
+        }
+
         // Twice in one source is a mistake of that source, and told as one, but for rows of two herds in which she was.
-        if (_number.Length == 0 || !_animals.TryGetValue(_number, out var before) || (before.Place.Source == _place.Source && before.Herd == _herd))
+        if (_number.Length == 0 || Unreadable.Is(_number) || !_animals.TryGetValue(_number, out var before) || (before.Place.Source == _place.Source && before.Herd == _herd))
         {
             _rows.Add((_place, said, _number));
-            _animals.TryAdd(_number, (_place, _herd, said));
+            if (!Unreadable.Is(_number))
+            {
+                _animals.TryAdd(_number, (_place, _herd, said));
+            }
+
             return;
         }
 
@@ -50,10 +60,12 @@ internal sealed class AnimalRows
             }
             else if (value.Length > 0 && NameFolding.Fold(first) != NameFolding.Fold(value))
             {
-                before.Said[name] = _textFacts.Contains(name) ? "" : Unreadable.Of(first);
+                before.Said[name] = Unreadable.Of(first);
             }
         }
     }
+
+    private bool IsNotKnown(string number, string name) => _notKnown.Contains(name) || (_notKnownOf.Count > 0 && _notKnownOf.Contains((number, name)));
 
     /// <summary>Adds a row of which nothing but a number can be told.</summary>
     public void AddBroken(RowPlace place, string number) => _rows.Add((place, null, number));
@@ -62,7 +74,7 @@ internal sealed class AnimalRows
     public LandedRows ToRows()
     {
         string[] fixedColumns = ["animal", "born", "sex", "mob", "parity", "parity on"];
-        string[] said = [.. _rows.SelectMany(row => row.Said?.Keys.AsEnumerable() ?? []).Distinct(StringComparer.Ordinal)];
+        string[] said = [.. _rows.SelectMany(row => row.Said?.Keys.AsEnumerable() ?? []).Concat(_notKnown).Distinct(StringComparer.Ordinal)];
         string[] headings =
         [
             "animal", .. fixedColumns.Skip(1).Where(said.Contains),
@@ -77,7 +89,7 @@ internal sealed class AnimalRows
             }
             else
             {
-                rows.Add(place, [number, .. headings.Skip(1).Select(heading => values.GetValueOrDefault(heading, ""))]);
+                rows.Add(place, [number, .. headings.Skip(1).Select(heading => IsNotKnown(number, heading) ? Unreadable.NotThere : values.GetValueOrDefault(heading, ""))]);
             }
         }
 

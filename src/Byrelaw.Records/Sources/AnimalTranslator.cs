@@ -7,7 +7,7 @@ namespace Byrelaw.Records.Sources;
 /// <param name="last">Takes of whom it is said that nothing more happened since.</param>
 internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last)
 {
-    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget)];
+    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
 
     /// <summary>Adds what is said of animals, from all rows.</summary>
     public void TranslateAnimals(FoundAnimals found)
@@ -15,7 +15,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         foreach (var row in source.Rows)
         {
             var place = new RowPlace(source.Place, row.Number);
-            if (row.Flaw is not null)
+            if (source.Flaw(row) is not null)
             {
                 animals.AddBroken(place, row[NumberColumn()]);
             }
@@ -31,7 +31,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
     {
         foreach (var row in source.Rows)
         {
-            if (row.Flaw is null && !source.IsLeftOut(row))
+            if (source.Flaw(row) is null && !source.IsLeftOut(row))
             {
                 foreach (var column in _kinds)
                 {
@@ -45,7 +45,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
 
     private void TranslateAnimal(SourceRow row, RowPlace place, FoundAnimals found)
     {
-        var number = Number(row, found);
+        var number = source.Animal(row, found);
         var said = animals.Begin(place, number, source.HerdOf(row));
         var isOfAnotherHerd = source.IsOfAnotherHerd(row);
         foreach (var column in source.Source.Columns)
@@ -92,21 +92,13 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         animals.End(said);
     }
 
-    private string OfFact(Fact fact, SourceColumn column, string text) => fact.Type switch
+    private string OfFact(Fact fact, SourceColumn column, string text) => Unreadable.Is(text) ? text : fact.Type switch
     {
         FactType.Date => source.Date(text),
         FactType.Number or FactType.Amount when text.Length > 0 && !char.IsAsciiLetter(text[^1]) && column.Unit is { } unit => $"{source.Number(text, column.Times)} {unit}",
         FactType.Number or FactType.Amount => source.Number(text, column.Times),
-        FactType.Text or FactType.Identity when Unreadable.Is(text) => "",
         _ => text,
     };
-
-    /// <summary>Her number; none where her tag is nobody's, for no animal goes by what cannot be read.</summary>
-    private string Number(SourceRow row, FoundAnimals found)
-    {
-        var number = source.Animal(row, found);
-        return Unreadable.Is(number) ? "" : number;
-    }
 
     private void TranslateEvent(SourceColumn column, SourceRow row, FoundAnimals found)
     {
@@ -162,12 +154,16 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         int? from = date.Length > 0 ? DayOf(date)
             : column.Blank is not { } blank ? null
             : blank.SinceLast is not { } since ? Day.Start
-            : DayOf(source.Date(source.Said(_kinds.First(other => other.IsLast && ((KindTarget)other.What).Kind.Id == since.Id), row)));
-        if (from is { } day && day <= Day.Number(asAt))
+            : _kinds.FirstOrDefault(other => other.IsLast && ((KindTarget)other.What).Kind.Id == since.Id) is { } other ? DayOf(source.Date(source.Said(other, row)))
+            : null;
+        if (from is { } day && day <= Day.Number(asAt) && !IsTooLongAgo(day, asAt))
         {
             last.Add(new HerLast(number, ((KindTarget)column.What).Kind.Id, day, Day.Number(asAt)));
         }
     }
+
+    /// <summary>A blank that a workbook makes a day is one of 1900 or 1904, and no cow's last.</summary>
+    private static bool IsTooLongAgo(int day, LocalDate asAt) => day > Day.Start && day < Day.Number(asAt.PlusYears(-LateProblems.OldestYears));
 
     private static int? DayOf(string date) => DateCell.TryRead(Encoding.UTF8.GetBytes(date), out var day) ? day : null;
 

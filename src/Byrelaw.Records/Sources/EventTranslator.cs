@@ -7,13 +7,11 @@ namespace Byrelaw.Records.Sources;
 /// <param name="rows">Takes the rows.</param>
 internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabulary, FoundAnimals animals, EventRows rows)
 {
-    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget)];
+    private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
     private readonly (SourceColumn Column, int Place)[] _details = [.. source.Source.Columns.Where(column => column.What is DetailTarget).Select(column => (column, rows.PlaceOf(column.What.Name)))];
     private readonly (int Kind, int Place, string Value)[] _everyRow = [.. source.Source.EveryRow.Where(every => every.Kind is not null).Select(every => (every.Kind!.Id, rows.PlaceOf(every.What.Name), every.Value))];
     private readonly Dictionary<CellPart, (int Place, int Column)> _parts = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, Kind?> _kindsNamed = new(StringComparer.Ordinal);
-    private readonly int[]?[] _texts = new int[vocabulary.ById.Length][];
-
     private readonly int? _date = source.Column("date") is { } date ? source.Table.Find(date.Heading) : null;
 
     /// <summary>Adds all rows.</summary>
@@ -22,7 +20,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
         foreach (var row in source.Rows)
         {
             var place = new RowPlace(source.Place, row.Number) { Column = _date };
-            if (row.Flaw is not null)
+            if (source.Flaw(row) is not null)
             {
                 rows.AddUnreadable(place, null);
             }
@@ -99,7 +97,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
         foreach (var (column, place) in _details)
         {
             var cell = source.Cell(column, row, out var said);
-            cells[place] = Landings.Value(source, cell, said, column.Times);
+            cells[place] = cell == Unreadable.NotThere && !Has(declared, column.What.Name) ? "" : Landings.Value(source, cell, said, column.Times);
         }
 
         if (meaning is not null)
@@ -122,17 +120,13 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             }
         }
 
-        foreach (var place in declared is null ? [] : TextsOf(declared))
-        {
-            // Any text could be read as one, so one that cannot be told is none.
-            if (cells[place] is { } text && Unreadable.Is(text))
-            {
-                cells[place] = "";
-            }
-        }
-
+        // What a missing column would have said is not known; of what has no value or no unit it would have said nothing.
+        value = value == Unreadable.NotThere && declared is EventKind { IsMobMove: false } ? "" : value;
+        unit = unit == Unreadable.NotThere && declared is not (null or MeasureKind { Unit: not null }) ? "" : unit;
         rows.Add(head, kind, value, unit ?? "", cells);
     }
+
+    private static bool Has(Kind? kind, string detail) => kind is null || kind.Details.Any(one => NameFolding.Fold(one.Name) == NameFolding.Fold(detail));
 
     private (int Place, int Column) PlacesOf(CellPart part)
     {
@@ -143,9 +137,6 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
 
         return places;
     }
-
-    private int[] TextsOf(Kind kind) =>
-        _texts[kind.Id] ??= [.. kind.Details.Where(detail => detail.Type is FactType.Text or FactType.Identity).Select(detail => rows.PlaceOf(detail.Name))];
 
     private Kind? KindNamed(string name)
     {
@@ -197,6 +188,8 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             return source.EveryRow(landed) ?? (landed == "unit" ? source.Column("value")?.Unit ?? "" : "");
         }
 
-        return source.Said(column, row);
+        // Nobody judges by a note, a pot's number tells two samples apart and one does for less, and what has no day of entry was entered on its day.
+        var said = source.Said(column, row);
+        return said == Unreadable.NotThere && landed is "note" or "sample" or "recorded" ? "" : said;
     }
 }

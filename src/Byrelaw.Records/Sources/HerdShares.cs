@@ -11,7 +11,7 @@ internal sealed class HerdShares
 
     private HerdShares(ImmutableArray<string> herds) => Herds = herds;
 
-    /// <summary>All herds, in order.</summary>
+    /// <summary>All herds, in order, each as the first row writes it.</summary>
     public ImmutableArray<string> Herds { get; }
 
     /// <summary>How many animals stand in no herd.</summary>
@@ -23,16 +23,16 @@ internal sealed class HerdShares
     public static HerdShares Of(IReadOnlyList<TranslatedSource> sources, FoundAnimals found)
     {
         var herdsOf = new Dictionary<string, List<string>>(StringComparer.Ordinal);
-        var herds = new SortedSet<string>(AnimalNumberOrder.Instance);
+        var herds = new Dictionary<string, string>(StringComparer.Ordinal);
         var animals = new HashSet<string>(StringComparer.Ordinal);
         foreach (var source in sources.Where(source => source.HasHerds || source.Source.Rows == SourceRows.Animals))
         {
-            foreach (var row in source.Rows.Where(row => row.Flaw is null && !source.IsLeftOut(row)))
+            foreach (var row in source.Rows.Where(row => source.Flaw(row) is null && !source.IsLeftOut(row)))
             {
                 var (number, herd) = (source.Animal(row, found), source.HerdOf(row));
                 if (herd.Length > 0)
                 {
-                    herds.Add(herd);
+                    herds.TryAdd(herd, source.HerdAsWritten(row));
                     Note(herdsOf, number, herd);
                 }
 
@@ -43,7 +43,7 @@ internal sealed class HerdShares
             }
         }
 
-        var shares = new HerdShares([.. herds]);
+        var shares = new HerdShares([.. herds.Values.Order(AnimalNumberOrder.Instance)]);
         if (herds.Count > 0)
         {
             shares.WithoutHerd = animals.Count(animal => !herdsOf.ContainsKey(animal));
@@ -59,7 +59,7 @@ internal sealed class HerdShares
     /// <summary>The rows of a source that count in a herd, in their order.</summary>
     public IReadOnlyList<SourceRow> RowsOf(TranslatedSource source, string herd)
     {
-        var own = _own.TryGetValue(source.Place, out var byHerd) && byHerd.TryGetValue(herd, out var its) ? its : [];
+        var own = _own.TryGetValue(source.Place, out var byHerd) && byHerd.TryGetValue(AlikeText.OfHerd(herd), out var its) ? its : [];
         int[] places = [.. own, .. _ofAll.GetValueOrDefault(source.Place) ?? []];
         Array.Sort(places);
         return Array.ConvertAll(places, place => source.Table.Rows[place]);
@@ -88,8 +88,16 @@ internal sealed class HerdShares
         for (var place = 0; place < source.Table.Rows.Count; place++)
         {
             var row = source.Table.Rows[place];
-            var (number, herd) = row.Flaw is null ? (source.Animal(row, found), source.HerdOf(row)) : ("", "");
-            if (!IsOfMany(number) && herdsOf.TryGetValue(number, out var herds))
+            var (number, herd) = source.Flaw(row) is null ? (source.Animal(row, found), source.HerdOf(row)) : ("", "");
+            if (Unreadable.NumbersIn(number) is { Length: > 0 } among)
+            {
+                // It is one's of several: it counts wherever any of them was.
+                foreach (var its in among.SelectMany(one => herdsOf.GetValueOrDefault(one) ?? []).Append(herd).Where(its => its.Length > 0).Distinct())
+                {
+                    Add(own, its, place);
+                }
+            }
+            else if (!IsOfMany(number) && herdsOf.TryGetValue(number, out var herds))
             {
                 herds.ForEach(its => Add(own, its, place));
             }

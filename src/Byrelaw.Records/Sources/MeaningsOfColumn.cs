@@ -43,7 +43,12 @@ internal sealed class MeaningsOfColumn
             {
                 found ??= meaning;
             }
-            else if (column >= 0 && NameFolding.Fold(row[column]) == said)
+            else if (TranslatedSource.Text(row, column) is var other && Unreadable.Is(other))
+            {
+                // Whether it is meant hangs on what cannot be read.
+                areTwo = true;
+            }
+            else if (NameFolding.Fold(other) == said)
             {
                 areTwo |= found?.Where is not null;
                 found = meaning;

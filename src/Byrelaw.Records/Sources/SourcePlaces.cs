@@ -43,13 +43,16 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Line = place.Row,
             Column = start + 1,
             Length = Math.Max(1, length),
-            Found = row.Flaw ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
-            Expected = row.Flaw is null ? Expected(problem, source, heading) : null,
+            Found = source.Flaw(row) ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
+            Expected = source.Flaw(row) is null ? Expected(problem, source, heading) : null,
             Help = problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
-                : row.Flaw is null && !Unreadable.Is(landed) ? problem.Help : null,
+                : source.Flaw(row) is null && (!Unreadable.Is(landed) || problem.Code == "R0139") ? problem.Help : null,
             LineText = row.Text,
         };
     }
+
+    /// <summary>Whether a problem is about a cell of a column that is not there: that is told once, of the column.</summary>
+    public bool IsOfMissingColumn(Diagnostic problem, bool ofAnimals) => Cell(problem, ofAnimals, out _) == Unreadable.NotThere;
 
     private RowPlace PlaceOf(bool ofAnimals, int line)
     {

@@ -3,11 +3,14 @@ namespace Byrelaw.Records.Sources;
 /// <summary>What a source says of its rows, beside the table that they stand in.</summary>
 internal sealed class TranslatedSource
 {
+    private const int MostHerds = 1 << 14;
+
     // By the line itself: two lines are never taken for one, and nothing is compared at every cell.
     private readonly Dictionary<SourceColumn, (int Place, MeaningsOfColumn Meanings)> _read = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, SourceColumn> _columns = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _everyRow = new(StringComparer.Ordinal);
     private readonly (int Column, string Cell)[] _leftOut;
+    private readonly Dictionary<string, string> _herds = new(StringComparer.Ordinal);
 
     /// <summary>Finds the columns.</summary>
     public TranslatedSource(int place, RecordSource source, SourceTable table, LocalDate? today)
@@ -35,7 +38,7 @@ internal sealed class TranslatedSource
     private TranslatedSource(TranslatedSource of, string herd, IReadOnlyList<SourceRow> rows)
     {
         (Place, Source, Table, Dates, Numbers) = (of.Place, of.Source, of.Table, of.Dates, of.Numbers);
-        (_read, _columns, _everyRow, _leftOut) = (of._read, of._columns, of._everyRow, of._leftOut);
+        (_read, _columns, _everyRow, _leftOut, _herds) = (of._read, of._columns, of._everyRow, of._leftOut, of._herds);
         (Herd, Rows) = (herd, rows);
     }
 
@@ -63,8 +66,25 @@ internal sealed class TranslatedSource
     /// <summary>How its numbers are read.</summary>
     public CellNumbers Numbers { get; }
 
+    /// <summary>What is wrong with a row as a whole, so that nobody can tell what it says; null for nothing.</summary>
+    public string? Flaw(SourceRow row) =>
+        row.Flaw ?? (Array.Exists(_leftOut, said => Unreadable.Is(Text(row, said.Column))) ? "whether this row is left out hangs on a cell that cannot be read" : null);
+
     /// <summary>Whether the farm leaves a row out.</summary>
-    public bool IsLeftOut(SourceRow row) => Array.Exists(_leftOut, said => said.Column >= 0 && NameFolding.Fold(row[said.Column]) == said.Cell);
+    public bool IsLeftOut(SourceRow row) => Array.Exists(_leftOut, said => NameFolding.Fold(row[said.Column]) == said.Cell);
+
+    /// <summary>How many rows the farm leaves out, line by line.</summary>
+    public IEnumerable<RowsLeftOut> LeftOut()
+    {
+        for (var line = 0; line < _leftOut.Length; line++)
+        {
+            var (column, cell) = _leftOut[line];
+            if (Rows.Count(row => Flaw(row) is null && NameFolding.Fold(row[column]) == cell) is > 0 and var count)
+            {
+                yield return new RowsLeftOut(Table.Shown, Source.RowsLeftOut[line].Heading, Source.RowsLeftOut[line].Cell, count);
+            }
+        }
+    }
 
     /// <summary>The line about a column of the landed files; null where there is none.</summary>
     public SourceColumn? Column(string landed) => _columns.GetValueOrDefault(landed);
@@ -113,11 +133,34 @@ internal sealed class TranslatedSource
     /// <summary>Whether the rows say which herd they are of.</summary>
     public bool HasHerds => Column("herd") is not null || EveryRow("herd") is not null;
 
-    /// <summary>Which herd a row says that it is of; empty where it does not say so, or where that cannot be read.</summary>
-    public string HerdOf(SourceRow row)
+    /// <summary>The herd that a row says it is of, as it writes it; empty where it does not say so, or where that cannot be read.</summary>
+    public string HerdAsWritten(SourceRow row)
     {
         var herd = Column("herd") is { } column ? Said(column, row) : EveryRow("herd") ?? "";
         return Unreadable.Is(herd) ? "" : herd;
+    }
+
+    /// <summary>The same, so that all spellings of one herd are one.</summary>
+    public string HerdOf(SourceRow row)
+    {
+        var herd = HerdAsWritten(row);
+        if (herd.Length == 0)
+        {
+            return "";
+        }
+
+        if (_herds.TryGetValue(herd, out var folded))
+        {
+            return folded;
+        }
+
+        folded = AlikeText.OfHerd(herd);
+        if (_herds.Count < MostHerds)
+        {
+            _herds.Add(herd, folded);
+        }
+
+        return folded;
     }
 
     /// <summary>Whether a row is of another herd than the one that is read: what brings an animal into a herd, out of it or into a mob there counts in no other.</summary>
@@ -126,9 +169,14 @@ internal sealed class TranslatedSource
     /// <summary>Whether a kind happens within one herd: coming, going, and moves from mob to mob.</summary>
     public static bool IsWithinOneHerd(Kind? kind) => kind is EventKind { Effect: not HerdEffect.None } or EventKind { IsMobMove: true };
 
-    /// <summary>The text of a cell, marked where the file may have been cut in it.</summary>
+    /// <summary>The text of a cell, marked where the file may have been cut in it, or where there is no such column.</summary>
     public static string Text(SourceRow row, int column)
     {
+        if (column < 0)
+        {
+            return Unreadable.NotThere;
+        }
+
         var cell = row[column];
         return row.IsCut && cell.Length > 0 && column == Array.FindLastIndex(row.Cells, one => one.Length > 0) ? Unreadable.Of(cell) : cell;
     }

@@ -15,6 +15,21 @@ internal static class AlikeText
     /// <summary>The name of a mob, so written; dashes make no difference, and a letter of another script none from the Latin one that it looks like.</summary>
     public static string OfMob(string text) => string.Concat(Of(text, isIdentity: true).Select(Latin));
 
+    /// <summary>The name of a herd, so written: capitals, width, spaces at its ends, and signs that nobody sees make no difference.</summary>
+    public static string OfHerd(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Format or UnicodeCategory.Control or UnicodeCategory.OtherNotAssigned))
+            {
+                plain.Append((rune.Value is >= FirstWide and <= LastWide ? new Rune(rune.Value - FirstWide + '!') : rune).ToString());
+            }
+        }
+
+        return NameFolding.Fold(plain.ToString().Trim());
+    }
+
     /// <summary>Cyrillic and Greek capitals that look like Latin ones: `Нill` for `Hill`.</summary>
     private static char Latin(char letter)
     {

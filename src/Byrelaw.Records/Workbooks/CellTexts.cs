@@ -7,11 +7,13 @@ internal sealed class CellTexts(RecordSource source)
     private const double MostExact = 1e15;
 
     /// <summary>The text; empty for an empty cell.</summary>
-    public string Of(object? value) => value switch
+    /// <param name="value">What the cell holds.</param>
+    /// <param name="format">How the cell shows it; null where nothing is said.</param>
+    public string Of(object? value, string? format) => value switch
     {
         null => "",
         string text => text.Trim(),
-        DateTime day => Date(day),
+        DateTime day => Date(day, ShownDates.Of(format)),
         double number => Number(number),
         int number => number.ToString(CultureInfo.InvariantCulture),
         bool isTrue => isTrue ? "TRUE" : "FALSE",
@@ -19,8 +21,15 @@ internal sealed class CellTexts(RecordSource source)
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
     };
 
-    private string Date(DateTime day)
+    /// <summary>Who typed a month saw a month: the first day of it, which the workbook keeps, is nobody's word.</summary>
+    private string Date(DateTime day, ShownDate shown)
     {
+        if (shown != ShownDate.Day)
+        {
+            var isMonth = shown == ShownDate.Month;
+            return day.ToString(!isMonth ? "yyyy" : source.Dates is DateOrder.DayFirst or DateOrder.MonthFirst ? "MM/yyyy" : "yyyy-MM", CultureInfo.InvariantCulture);
+        }
+
         var date = day.ToString(source.Dates switch { DateOrder.DayFirst => "dd/MM/yyyy", DateOrder.MonthFirst => "MM/dd/yyyy", _ => "yyyy-MM-dd" }, CultureInfo.InvariantCulture);
         return day.TimeOfDay == TimeSpan.Zero ? date : $"{date} {day.ToString("HH:mm:ss", CultureInfo.InvariantCulture)}";
     }

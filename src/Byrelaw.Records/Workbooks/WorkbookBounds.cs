@@ -24,6 +24,12 @@ internal sealed record WorkbookBounds(int MostParts, long MostOfAPart, long Most
             return $"it has more than {MostParts} parts";
         }
 
+        if (workbook.Entries.DistinctBy(part => part.FullName, StringComparer.OrdinalIgnoreCase).Count() < workbook.Entries.Count)
+        {
+            // What is counted here and what is read later might be two things.
+            throw new InvalidDataException("two parts of one name");
+        }
+
         var all = 0L;
         var block = new byte[1 << 16];
         foreach (var part in workbook.Entries)

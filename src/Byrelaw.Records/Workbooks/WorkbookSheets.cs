@@ -10,6 +10,7 @@ namespace Byrelaw.Records.Workbooks;
 internal static class WorkbookSheets
 {
     private const string Office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private const int LongestError = 100;
     private const string StrictOffice = "http://purl.oclc.org/ooxml/officeDocument/relationships";
 
     private static readonly XmlReaderSettings Safe = new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, IgnoreComments = true, IgnoreWhitespace = true };
@@ -24,7 +25,7 @@ internal static class WorkbookSheets
         {
             if (element.GetAttribute("Id") is { } id && element.GetAttribute("Target") is { } target)
             {
-                parts[id] = target.StartsWith('/') ? target[1..] : $"xl/{target}";
+                parts[id] = PartOf(target);
             }
         }
 
@@ -47,6 +48,7 @@ internal static class WorkbookSheets
             return cells;
         }
 
+        var texts = SharedTexts(workbook);
         using var stream = entry.Open();
         using var reader = XmlReader.Create(stream, Safe);
         var (row, column) = (-1, -1);
@@ -71,8 +73,14 @@ internal static class WorkbookSheets
 
                     break;
                 case "c":
+                    var left = column;
                     column = ColumnOf(reader.GetAttribute("r")) ?? column + 1;
-                    cells.Add(row, column, Flaw(reader));
+                    if (column <= left)
+                    {
+                        throw new InvalidDataException("cells out of order");
+                    }
+
+                    cells.Add(row, column, Flaw(reader, texts));
 
                     break;
                 default:
@@ -84,14 +92,19 @@ internal static class WorkbookSheets
     }
 
     /// <summary>What stands in the cell at hand that is no value; null for a value, or for nothing.</summary>
-    private static string? Flaw(XmlReader reader)
+    /// <param name="reader">At the cell.</param>
+    /// <param name="texts">How many texts the workbook keeps apart from its cells.</param>
+    private static string? Flaw(XmlReader reader, int texts)
     {
         var isError = reader.GetAttribute("t") == "e";
+        var isKeptApart = reader.GetAttribute("t") == "s";
         if (reader.IsEmptyElement)
         {
             return isError ? "" : null;
         }
 
+        // A formula may give a text of no letters; a number of no figures is none that somebody worked out.
+        var isText = reader.GetAttribute("t") == "str";
         var (hasFormula, hasValue, value) = (false, false, "");
         using var cell = reader.ReadSubtree();
         while (cell.Read())
@@ -101,14 +114,31 @@ internal static class WorkbookSheets
                 hasFormula |= cell.LocalName == "f";
                 hasValue |= cell.LocalName is "v" or "is";
             }
-            else if (cell.NodeType == XmlNodeType.Text && isError && hasValue)
+            else if (cell.NodeType == XmlNodeType.Text && hasValue && value.Length <= LongestError)
             {
                 value += cell.Value;
             }
         }
 
-        return isError ? value : hasFormula && !hasValue ? "" : null;
+        return isError || (isKeptApart && value.Length > 0 && !(int.TryParse(value.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var text) && text < texts)) ? value : hasFormula && (!hasValue || (value.Length == 0 && !isText)) ? "" : null;
     }
+
+    /// <summary>How many texts stand in a part of their own, to which cells point. A cell that points beyond them says something, and nobody knows what.</summary>
+    private static int SharedTexts(ZipArchive workbook)
+    {
+        var texts = 0;
+        foreach (var element in Elements(workbook, "xl/_rels/workbook.xml.rels", "Relationship"))
+        {
+            if (element.GetAttribute("Type")?.EndsWith("/sharedStrings", StringComparison.Ordinal) == true && PartOf(element.GetAttribute("Target") ?? "") is var part && workbook.GetEntry(part) is not null)
+            {
+                texts += Elements(workbook, part, "si").Count();
+            }
+        }
+
+        return texts;
+    }
+
+    private static string PartOf(string target) => target.StartsWith('/') ? target[1..] : $"xl/{target}";
 
     /// <summary>The column of <c>F14</c>, from 0.</summary>
     private static int? ColumnOf(string? reference)

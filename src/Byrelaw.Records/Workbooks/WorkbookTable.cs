@@ -14,6 +14,9 @@ internal static class WorkbookTable
     private static readonly byte[] Zip = [(byte)'P', (byte)'K', 3, 4];
     private static readonly byte[] Compound = [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1];
 
+    // What reads the values wants Windows' own letters to be there, whatever the workbook holds.
+    static WorkbookTable() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
+
     /// <summary>Whether the bytes are a workbook's, or an older or locked one's that is not read.</summary>
     public static bool Is(byte[] bytes) => bytes.AsSpan().StartsWith(Zip) || bytes.AsSpan().StartsWith(Compound);
 
@@ -65,9 +68,14 @@ internal static class WorkbookTable
         }
 
         using var reader = ExcelReaderFactory.CreateOpenXmlReader(new MemoryStream(bytes, writable: false));
-        for (var sheet = 0; sheet < at; sheet++)
+        while (reader.Name != sheets[at].Name)
         {
-            reader.NextResult();
+            // Sheets that hold a picture only are passed over by what reads the values: places differ, names do not.
+            if (!reader.NextResult())
+            {
+                problem = SourceFileProblems.NoHeadings($"{shown}, {sheets[at].Name}", source.HeadingRows.Last);
+                return null;
+            }
         }
 
         var place = $"{shown}, {sheets[at].Name}";
@@ -79,7 +87,14 @@ internal static class WorkbookTable
             return null;
         }
 
-        var headings = Headings(rows, first, last, reader.MergeCells ?? []);
+        var joined = new JoinedCells(reader.MergeCells ?? []);
+        var headings = joined.Headings(rows, first, last);
+        if (!joined.TryMark(rows, last, headings.Length))
+        {
+            problem = WorkbookProblems.TooLarge(shown, "too many of its cells are joined");
+            return null;
+        }
+
         problem = Array.TrueForAll(headings, heading => heading.Length == 0) ? SourceFileProblems.NoHeadings(place, last) : null;
         return problem is not null ? null : new SourceTable(
             place, headings, Text(headings, source.Separator), last,
@@ -115,7 +130,7 @@ internal static class WorkbookTable
             for (var column = 0; column < cells.Length; column++)
             {
                 cells[column] = held.FlawOf(rows.Count, column) is { } flaw ? Unreadable.Of(flaw)
-                    : column < reader.FieldCount ? texts.Of(reader.GetValue(column))
+                    : column < reader.FieldCount ? Text(reader, column, texts)
                     : "";
             }
 
@@ -125,21 +140,10 @@ internal static class WorkbookTable
         return rows;
     }
 
-    /// <summary>The headings, those over several rows joined; what stands in cells that were made one goes for each of them.</summary>
-    private static string[] Headings(List<string[]> rows, int first, int last, CellRange[] merged)
+    private static string Text(IExcelDataReader reader, int column, CellTexts texts)
     {
-        var headings = new string[rows.Skip(first - 1).Take(last - first + 1).Max(row => row.Length)];
-        Array.Fill(headings, "");
-        for (var row = first - 1; row < last; row++)
-        {
-            for (var column = 0; column < headings.Length; column++)
-            {
-                var from = Array.Find(merged, range => row == range.FromRow && column >= range.FromColumn && column <= range.ToColumn)?.FromColumn ?? column;
-                headings[column] = $"{headings[column]} {(from < rows[row].Length ? rows[row][from] : "")}".Trim();
-            }
-        }
-
-        return headings;
+        var value = reader.GetValue(column);
+        return texts.Of(value, value is DateTime ? reader.GetNumberFormatString(column) : null);
     }
 
     private static string Text(string[] cells, char separator) => string.Join(separator, cells.Select(cell => Quoted(Unreadable.Unmarked(cell), separator)));

@@ -34,6 +34,7 @@ public static class DoubtWords
         NothingToReach nothing => NoReach(nothing),
         EmptyBook book => Empty(book),
         MayBeOverlooked overlooked => Overlooked(overlooked),
+        RowsLeftOut rows => LeftOut(rows),
         RowsInDoubt rows => RowDoubtWords.Of(rows, herd),
         TwoNumbers two => DoubleWords.Of(two, herd),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt, "a sort of doubt without words"),
@@ -149,6 +150,11 @@ public static class DoubtWords
                 ? $"If it is one, write “call {doubt.Fallen.Name} also {doubt.Hint.Word}” in place of what the rule files say of it; if it is none, give it a name that nobody can take for {doubt.Fallen.Name}."
                 : $"Write “call {doubt.Fallen.Name} also {doubt.Hint.Word}”; or, if it is none, “leave out {doubt.Hint.Word}, which is not {doubt.Fallen.Name}”.")
         { Fallen = [doubt.Fallen] };
+
+    private static SaidDoubt LeftOut(RowsLeftOut doubt) =>
+        new("rows_left_out", $"{Numbers.Count(doubt.Count, "row", "rows")} of {FileWords.Short(doubt.File)} {(doubt.Count == 1 ? "is" : "are")} left out, for “{doubt.Heading}” is {(doubt.Cell.Length == 0 ? "blank" : $"“{doubt.Cell}”")} there",
+            $"That {(doubt.Count == 1 ? "it says" : "they say")} nothing that happened is the farm’s word.",
+            "If it is not so, take “leave out rows” out.");
 
     /// <summary>Entries that were read, and rows that were not, are counted apart.</summary>
     private static string HowMany(EntryExpectation expectation, int counted, ImmutableArray<Unexpected> failing, int waived)

@@ -11,6 +11,8 @@ public sealed class AdeTests
           { "resourceType": "icarAnimalCoreResource", "identifier": { "id": "NZ2", "scheme": "x" }, "gender": "MaleNeuter", "birthDate": "2021-08-01T13:00:00Z" } ] }
         """;
 
+    private static readonly string Cows = Animals.Replace("MaleNeuter", "Female", StringComparison.Ordinal);
+
     [Fact]
     public void Each_message_is_what_the_layout_says()
     {
@@ -99,6 +101,85 @@ public sealed class AdeTests
         Said(herd, "abortion").ShouldBe("2026-01-21");
     }
 
+    [Fact]
+    public void What_lacks_whom_when_or_what_is_in_doubt_and_nothing_is_passed_over()
+    {
+        var herd = Herd("", ("ade/animals.JSON", Cows), ("ade/feedback.json", """
+            [ { "resourceType": "icarReproInseminationEventResource", "inseminationType": "NaturalService", "eventDateTime": "2026-01-02" },
+              { "inseminationType": "Teleport", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-03" },
+              { "inseminationType": "Insemination", "animal": "NZ1", "eventDateTime": "2026-01-04" },
+              { "inseminationType": "Insemination", "animal": { "id": "NZ1" } },
+              { "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-06", "result": "Pregnant" },
+              { "resourceType": "icarReproPregnancyCheckEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-07", "method": "Sniffing", "result": "Empty" },
+              { "resourceType": "icarReproPregnancyCheckEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-08", "method": "Blood", "result": "Perhaps" },
+              { "resourceType": "icarReproStatusObservedEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-09", "observedStatus": "Pregnant" },
+              { "resourceType": "icarReproEmbryoFlushingEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-10" },
+              { "resourceType": "icarHealthStatusObservedEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-11" } ]
+            """));
+
+        herd.Problems.Select(problem => $"{problem.Line} {problem.Code}").ShouldBe(["1 R0131", "2 R0142", "3 R0131", "4 R0122", "5 R0142", "6 R0173", "7 R0162", "8 R0142", "9 R0142"], ignoreOrder: true);
+        Doubted(herd, "NZ2", "mating", "2026-01-02").ShouldBeTrue("it may be anybody's");
+        Doubted(herd, "NZ2", "mating", "2026-01-04").ShouldBeTrue();
+        Doubted(herd, "NZ1", "mating", "2025-05-05").ShouldBeTrue("of any day");
+        Doubted(herd, "NZ1", "pregnancy test", "2026-01-06").ShouldBeTrue();
+        Said(herd, "pregnancy test", "NZ2").ShouldBe("2026-01-07 ? method=?, 2026-01-08 ? method=blood");
+        Doubted(herd, "NZ2", "mating", "2026-01-09").ShouldBeTrue("a status may be in calf");
+        Doubted(herd, "NZ2", "mating", "2026-01-10").ShouldBeTrue();
+        Doubted(herd, "NZ2", "mating", "2026-01-11").ShouldBeFalse();
+    }
+
+    [Theory]
+    [InlineData("2026-06-30T12:00:00Z", "2026-07-01", "midnight on the farm")]
+    [InlineData("2026-06-30T11:59:59Z", "2026-06-30", "a second before")]
+    [InlineData("2026-01-31T10:59:59Z", "2026-01-31", "in summer its clocks are an hour ahead")]
+    [InlineData("2026-01-31T11:00:00Z", "2026-02-01", "so midnight is an hour earlier in Greenwich")]
+    [InlineData("2026-06-30T23:59:59+12:00", "2026-06-30", "the farm's own clock")]
+    [InlineData("2026-07-01T00:00:00+12:00", "2026-07-01", "")]
+    [InlineData("2026-06-30T08:00:00-05:00", "2026-07-01", "a clock on the other side of the world")]
+    [InlineData("2026-06-30T24:00:00", "2026-07-01", "the end of a day is the next one's start (ISO 8601)")]
+    [InlineData("2026-06-30T25:00:00Z", "", "no such hour")]
+    [InlineData("2026-02-30", "", "no such day")]
+    [InlineData("30/06/2026", "", "not as the exchange writes days")]
+    [InlineData("-2026-06-30", "", "")]
+    public void A_time_is_of_the_farms_day(string time, string day, string why)
+    {
+        var herd = Herd("", ("ade/animals.json", Animals), ("ade/x.json", $$"""[ { "resourceType": "icarReproHeatEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "{{time}}" } ]"""));
+
+        Said(herd, "heat").ShouldBe(day, why);
+        Doubted(herd, "NZ1", "heat", "2026-05-05").ShouldBe(day.Length == 0, "what names no day may be of any");
+    }
+
+    [Fact]
+    public void Of_two_undated_messages_with_one_number_neither_is_lost()
+    {
+        var herd = Herd("", ("ade/animals.json", Cows), ("ade/x.json", """
+            [ { "resourceType": "icarReproHeatEventResource", "id": "0", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-02" },
+              { "resourceType": "icarReproHeatEventResource", "id": "0", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-03" },
+              { "resourceType": "icarReproHeatEventResource", "id": "1", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-05" },
+              { "resourceType": "icarReproHeatEventResource", "id": "1", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-05" } ]
+            """));
+
+        Doubted(herd, "NZ1", "heat", "2026-01-02").ShouldBeTrue("a sender that numbers all messages 0 has told of two");
+        Said(herd, "heat", "NZ2").ShouldBe("2026-01-03");
+        Said(herd, "heat").ShouldBe("2026-01-05", "the same again is the same");
+        herd.Problems.Select(problem => $"{problem.Line} {problem.Code}").ShouldBe(["1 R0142"]);
+    }
+
+    [Fact]
+    public void A_set_by_itself_is_no_collection_and_packed_messages_are_read()
+    {
+        using var packed = new MemoryStream();
+        using (var gzip = new System.IO.Compression.GZipStream(packed, System.IO.Compression.CompressionMode.Compress))
+        {
+            gzip.Write(Encoding.UTF8.GetBytes("""[ { "resourceType": "icarReproHeatEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-02" } ]"""));
+        }
+
+        var herd = Herd("", true, [("ade/animals.json", Encoding.UTF8.GetBytes(Animals)), ("ade/set.json", Encoding.UTF8.GetBytes("""{ "resourceType": "icarAnimalSetResource", "id": "1", "name": "River", "member": [ { "animal": { "id": "NZ1" } } ] }""")), ("ade/heats.json", packed.ToArray())]);
+
+        herd.Problems.ShouldBeEmpty(DiagnosticText.Of(herd.Problems));
+        Said(herd, "heat").ShouldBe("2026-01-02");
+    }
+
     [Theory]
     [InlineData("{ \"member\": [ {")]
     [InlineData("3")]
@@ -145,6 +226,9 @@ public sealed class AdeTests
         Said(herd, "drying off", "FI000010065150-1").ShouldBe("2017-01-29");
     }
 
+    private static bool Doubted(Herd herd, string animal, string kind, string day) =>
+        herd.Coverage.AnyGap(herd.Find(animal), herd.Vocabulary.FindKind(kind)!.Id, Day.Number(Words.Date(day)), Day.Number(Words.Date(day)));
+
     private static string Said(Herd herd, string kind, string animal = "NZ1")
     {
         var (id, place) = (herd.Vocabulary.FindKind(kind)!.Id, herd.Find(animal));
@@ -172,23 +256,16 @@ public sealed class AdeTests
 
     private static Herd Herd(string lines, params (string Name, string Text)[] files) => Herd(lines, true, files);
 
-    private static Herd Herd(string lines, bool hasZone, params (string Name, string Text)[] files)
+    private static Herd Herd(string lines, bool hasZone, params (string Name, string Text)[] files) => Herd(lines, hasZone, FarmFiles.Bytes(files));
+
+    private static Herd Herd(string lines, bool hasZone, (string Name, byte[] Bytes)[] files)
     {
         var rules = RulebookReader.Read("farm.byre", new OneFile(
             "event heat\nevent mating  with method is one of natural, inseminated, with sire is text\nevent transfer\nevent calving\nevent abortion\nevent drying off\nevent bull in\nevent bull out\nevent purchase  joins the herd\n"
             + "test pregnancy test  answers pregnant, empty, with method is one of ultrasound, hand, blood, blank is hand\n\nrecords\n  up to 2026-10-04\n  from \"ade\", as layout \"ICAR ADE\"" + (hasZone ? ", times in \"Pacific/Auckland\"" : "") + lines + "\n"))!;
         DiagnosticText.Of(rules.Problems).ShouldBe("");
         var input = SourceReader.Read(
-            file => Array.Find(files, one => one.Name == file).Text is { } text ? Encoding.UTF8.GetBytes(text) : null, file => file, rules.Rulebook.Vocabulary, rules.Rulebook.Records!, _ => [.. files.Select(file => file.Name)]);
+            file => Array.Find(files, one => one.Name == file).Bytes, file => file, rules.Rulebook.Vocabulary, rules.Rulebook.Records!, _ => [.. files.Select(file => file.Name)]);
         return HerdReading.Read(input, rules.Rulebook.Vocabulary, rules.Rulebook.Records, null, ReadingOptions.Default).Herd;
-    }
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
     }
 }

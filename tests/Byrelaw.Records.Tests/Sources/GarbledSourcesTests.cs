@@ -35,7 +35,7 @@ public sealed class GarbledSourcesTests
     public void A_workbook_with_garbled_parts() => Accidents.Hold(
         accidents =>
         {
-            var parts = Parts(Workbook);
+            var parts = MadeWorkbook.Parts(Workbook);
             var part = accidents[0].Place % parts.Length;
             parts[part].Text = Encoding.Latin1.GetString(Garbled(Encoding.Latin1.GetBytes(parts[part].Text), accidents));
             Read(MadeWorkbook.Zip(parts), "from \"x\", a row for each animal, as at 2026-09-25");
@@ -71,16 +71,6 @@ public sealed class GarbledSourcesTests
         return [.. bytes];
     }
 
-    private static (string Name, string Text)[] Parts(byte[] workbook)
-    {
-        using var zip = new System.IO.Compression.ZipArchive(new MemoryStream(workbook));
-        return [.. zip.Entries.Select(entry =>
-        {
-            using var reader = new StreamReader(entry.Open());
-            return (entry.FullName, reader.ReadToEnd());
-        })];
-    }
-
     private static readonly RulebookReading[] Rules = new RulebookReading[3];
 
     private static void Read(byte[] bytes, string from, bool isAde = false)
@@ -97,14 +87,5 @@ public sealed class GarbledSourcesTests
             problem.File.ShouldStartWith("x");
             problem.Line.ShouldBeGreaterThan(0);
         }
-    }
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
     }
 }

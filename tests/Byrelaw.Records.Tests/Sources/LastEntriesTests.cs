@@ -136,13 +136,4 @@ public sealed class LastEntriesTests
         var input = SourceReader.Read(file => Encoding.UTF8.GetBytes(Array.Find(files, one => one.Name == file).Text), file => file, rules.Rulebook.Vocabulary, rules.Rulebook.Records!);
         return HerdReading.Read(input, rules.Rulebook.Vocabulary, rules.Rulebook.Records, null, ReadingOptions.Default).Herd;
     }
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
-    }
 }

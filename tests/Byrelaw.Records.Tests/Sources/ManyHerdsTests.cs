@@ -53,6 +53,34 @@ public sealed class ManyHerdsTests
         count: 200,
         show: rows => Lines(rows.Select(row => string.Join(',', row))));
 
+    [Fact]
+    public void Herds_that_are_written_in_two_ways_are_one_and_rows_without_one_count_where_their_animal_was()
+    {
+        const string lines = """
+              from "animals.csv", a row for each animal
+                animal in "No"
+                sex in "Sex"
+                herd in "Herd"
+              from "events.csv", a row for each event
+                herd in "Herd"
+                animal in "No"
+                date in "Day"
+                kind in "Kind"
+            """;
+        var many = Open(
+            lines, "No,Sex,Herd\n1,F,Moor\n2,F,Hill\n3,F,MOOR \n4,F,\n",
+            "Herd,No,Day,Kind\nＭｏｏｒ,1,2025-12-10,heat\n,2,2025-12-11,mating\nHill,herd,2025-12-12,heat\n moor,herd,2025-12-13,mating\n,3,2025-12-14,heat\n,9,2025-12-15,mating\n,4,2025-12-16,mating\nMoor,2,2025-12-17,heat\n", out var words);
+
+        many.Herds.ShouldBe(["Hill", "Moor"]);
+        many.WithoutHerd.ShouldBe(1);
+        var moor = Read(many.OfHerd("Moor"), words);
+        moor.Numbers.ShouldBe(["1", "2", "3"], "2 was seen there once");
+        moor.Runs[moor.Vocabulary.FindKind("heat")!.Id].Days.Select(Shown.Date).ShouldBe(["2025-12-10", "2025-12-17", "2025-12-14"]);
+        moor.Runs[moor.Vocabulary.FindKind("mating")!.Id].Days.Select(Shown.Date).ShouldBe(["2025-12-13", "2025-12-11", "2025-12-13", "2025-12-13"]);
+        moor.Problems.Select(problem => $"{problem.Line} {problem.Code}").ShouldBe(["7 R0132"], "nobody knows whose it is, so it may be one of hers");
+        Read(many.OfHerd("Hill"), words).Numbers.ShouldBe(["2"]);
+    }
+
     private static string Unit(string[] row) => row[3] == "weight" ? ",kg" : ",";
 
     /// <summary>Whether an animal was ever in a herd: by her own row, or by one of what happened to her.</summary>
@@ -101,14 +129,5 @@ public sealed class ManyHerdsTests
         DiagnosticText.Of(words.Problems).ShouldBe("");
         return SourceReader.Open(
             file => Encoding.UTF8.GetBytes(file == "animals.csv" ? animals : events), file => file, words.Rulebook.Vocabulary, words.Rulebook.Records!);
-    }
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
     }
 }

@@ -83,13 +83,4 @@ public sealed class SourceTrapsTests
 
     private static RulebookReading Rules(string sources) =>
         RulebookReader.Read("farm.byre", new OneFile("event heat\nfact official identity  is identity\n\nrecords\n  up to 2026-10-04\n" + sources))!;
-
-    private sealed class OneFile(string text) : IRuleFiles
-    {
-        public string Resolve(string from, string relative) => relative;
-
-        public string Show(string path) => path;
-
-        public byte[]? Read(string path) => path == "farm.byre" ? Encoding.UTF8.GetBytes(text) : null;
-    }
 }

@@ -43,11 +43,26 @@ public static class MadeWorkbook
         return Of([.. sheets.Select(sheet => (sheet.Name, sheet.Rows.ToString()))]);
     }
 
-    /// <summary>A row of cells with texts.</summary>
-    public static string Row(int number, params string[] cells) => $"<row r=\"{number}\">{string.Concat(cells.Select((cell, i) => cell.StartsWith('<') ? cell : Text((char)('A' + i), number, cell)))}</row>";
+    /// <summary>A row of cells with texts; one such as <c>#N/A</c> is an error.</summary>
+    public static string Row(int number, params string[] cells) => $"<row r=\"{number}\">{string.Concat(cells.Select((cell, i) => cell.StartsWith('<') ? cell : cell.StartsWith('#') ? $"<c r=\"{(char)('A' + i)}{number}\" t=\"e\"><v>{cell}</v></c>" : Text((char)('A' + i), number, cell)))}</row>";
 
     /// <summary>A text in its place.</summary>
     public static string Text(char column, int row, string text) => text.Length == 0 ? "" : $"<c r=\"{column}{row}\" t=\"inlineStr\"><is><t>{text}</t></is></c>";
+
+    /// <summary>A workbook with a text of one of its parts put in place of another.</summary>
+    public static byte[] With(byte[] workbook, string part, string from, string to) =>
+        Zip([.. Parts(workbook).Select(one => one.Name == part ? (one.Name, one.Text.Replace(from, to, StringComparison.Ordinal)) : one)]);
+
+    /// <summary>The parts of a packed file.</summary>
+    public static (string Name, string Text)[] Parts(byte[] workbook)
+    {
+        using var zip = new ZipArchive(new MemoryStream(workbook));
+        return [.. zip.Entries.Select(entry =>
+        {
+            using var reader = new StreamReader(entry.Open());
+            return (entry.FullName, reader.ReadToEnd());
+        })];
+    }
 
     /// <summary>Parts in a packed file.</summary>
     public static byte[] Zip((string Name, string Text)[] parts)

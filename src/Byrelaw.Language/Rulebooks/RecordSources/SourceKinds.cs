@@ -16,7 +16,8 @@ public static class SourceKinds
         }
 
         var named = Named(source, kinds).ToHashSet();
-        if (source.Columns.Any(column => column.What is LandedTarget { Column: "kind" }))
+        // Messages are read where a line names what they say, and passed over else.
+        if (!source.IsAde && source.Columns.Any(column => column.What is LandedTarget { Column: "kind" }))
         {
             var elsewhere = all.Where(other => other != source).SelectMany(other => Named(other, kinds)).ToHashSet();
             named.UnionWith(kinds.Where(kind => !elsewhere.Contains(kind.Id)).Select(kind => kind.Id));

@@ -1,0 +1,51 @@
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Whether the columns are there that a source's lines name: each that is not is told, and those that nobody reads.</summary>
+internal sealed class SourceHeadings
+{
+    // Without these, nobody can tell of whom, of when or of what a row is.
+    private static readonly string[] OfEveryRow = ["animal", "date", "kind", "herd"];
+
+    private readonly RecordSource _source;
+    private readonly SourceTable _table;
+
+    private SourceHeadings(RecordSource source, SourceTable table) => (_source, _table) = (source, table);
+
+    /// <summary>Whether rows can be read at all.</summary>
+    public bool CanBeRead { get; private set; } = true;
+
+    /// <summary>Lines whose own column is not there: what they give is not known of anyone.</summary>
+    public ImmutableArray<SourceColumn> Missing { get; private set; } = [];
+
+    /// <summary>Looks for all columns.</summary>
+    public static SourceHeadings Of(RecordSource source, SourceTable table, List<Diagnostic> problems)
+    {
+        var headings = new SourceHeadings(source, table);
+        headings.Look(problems);
+        return headings;
+    }
+
+    private void Look(List<Diagnostic> problems)
+    {
+        Missing = [.. _source.Columns.Where(column => IsMissing(column.Heading))];
+        CanBeRead = !Missing.Any(column => column.What is LandedTarget landed && OfEveryRow.Contains(landed.Column)) && !_source.RowsLeftOut.Any(row => IsMissing(row.Heading));
+        string[] read =
+        [
+            .. _source.Columns.Select(column => column.Heading),
+            .. _source.Columns.SelectMany(column => column.Cells.SelectMany(cell => cell.Parts.Select(part => part.Heading).Append(cell.Where?.Heading)).Append(column.DatedIn)).OfType<string>(),
+            .. _source.RowsLeftOut.Select(row => row.Heading),
+        ];
+        string[] missing = [.. read.Where(IsMissing).Distinct()];
+        problems.AddRange(missing.Select(heading => SourceFileProblems.NoColumn(_table, heading, NearestName.OnlyOne(heading, _table.Headings), CanBeRead)));
+
+        // What nobody need look at need not be there.
+        var known = read.Concat(_source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+        string[] notRead = [.. _table.Headings.Where(heading => heading.Length > 0 && !known.Contains(NameFolding.Fold(heading)))];
+        if (missing.Length == 0 && notRead.Length > 0 && !_source.IsAde)
+        {
+            problems.Add(SourceFileProblems.NotRead(_table, notRead));
+        }
+    }
+
+    private bool IsMissing(string heading) => _table.Find(heading) < 0;
+}

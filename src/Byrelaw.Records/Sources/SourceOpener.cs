@@ -1,0 +1,122 @@
+using System.Security.Cryptography;
+using Byrelaw.Language.Canonical;
+using Byrelaw.Records.Ade;
+
+namespace Byrelaw.Records.Sources;
+
+/// <summary>Opens the sources that a farm names, in their order, and says what is wrong with each as a whole.</summary>
+/// <param name="read">Gives the bytes of a file by the name that the farm gives it; null where there is none.</param>
+/// <param name="show">Names a file in messages.</param>
+/// <param name="list">The files in a folder that a source names; null where it names a file, or nothing is there.</param>
+/// <param name="today">The day after which no short year lies; null where nobody says.</param>
+internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, string> show, Func<string, IReadOnlyList<string>?>? list, LocalDate? today) : IDisposable
+{
+    private readonly IncrementalHash _digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private readonly List<Diagnostic> _problems = [];
+    private readonly List<OpenedSource> _sources = [];
+
+    /// <summary>What is wrong.</summary>
+    public IReadOnlyList<Diagnostic> Problems => _problems;
+
+    /// <summary>All of them.</summary>
+    public IReadOnlyList<OpenedSource> Sources => _sources;
+
+    /// <summary>The digest over their bytes, and over the text of their lines.</summary>
+    public byte[] Hash => _digest.GetCurrentHash();
+
+    /// <summary>Opens one.</summary>
+    public void Open(RecordSource source)
+    {
+        _digest.AppendData(Encoding.UTF8.GetBytes(SourceLinesText.Of(source)));
+        var shown = show(source.File);
+        if (source.IsBroken)
+        {
+            Add(source, shown, null);
+        }
+        else if (source.IsAde)
+        {
+            OpenAde(source, list?.Invoke(source.File));
+        }
+        else if (read(source.File) is { } bytes)
+        {
+            _digest.AppendData(bytes);
+            Add(source, shown, Table(shown, bytes, source));
+        }
+        else
+        {
+            _problems.Add(SourceFileProblems.NotThere(shown));
+            Add(source, shown, null);
+        }
+    }
+
+    private void Add(RecordSource source, string shown, SourceTable? table)
+    {
+        var headings = table is null ? null : SourceHeadings.Of(source, table, _problems);
+        _sources.Add(new OpenedSource(source, shown, headings is { CanBeRead: true } ? new TranslatedSource(_sources.Count, source, table!, today) : null) { WithoutColumn = headings?.Missing ?? [] });
+    }
+
+    /// <summary>Opens the messages of the exchange: those in a file, or in all files of a folder.</summary>
+    private void OpenAde(RecordSource source, IReadOnlyList<string>? files)
+    {
+        var messages = new List<(string Shown, IReadOnlyList<AdeResource> Resources)>();
+        var isTold = source.Rows == SourceRows.Events;
+        foreach (var file in files ?? [source.File])
+        {
+            var bytes = read(file);
+            _digest.AppendData(bytes ?? []);
+            if (bytes is not null && AdeFile.Read(file, bytes) is { } resources)
+            {
+                messages.Add((show(file), resources));
+                continue;
+            }
+
+            _problems.AddRange(!isTold ? [] : [bytes is null ? SourceFileProblems.NotThere(show(file)) : SourceFileProblems.NotMessages(show(file))]);
+            Add(source, show(file), null);
+        }
+
+        if (files is { Count: 0 })
+        {
+            _problems.AddRange(!isTold ? [] : [SourceFileProblems.NotThere(show(source.File) + "/*.json")]);
+            Add(source, show(source.File), null);
+        }
+
+        foreach (var table in new AdeTables(messages, source).Of(source.Rows))
+        {
+            Add(source, table.Shown, table);
+        }
+    }
+
+    /// <summary>What stands in a file; null, and a problem, where nothing can be read.</summary>
+    private SourceTable? Table(string shown, byte[] bytes, RecordSource source)
+    {
+        if (WorkbookTable.Is(bytes))
+        {
+            var sheet = WorkbookTable.Read(shown, bytes, source, WorkbookBounds.Usual, out var problem);
+            _problems.AddRange(problem is null ? [] : [problem]);
+            return sheet;
+        }
+
+        if (source.Sheet is not null)
+        {
+            _problems.Add(WorkbookProblems.NoSheets(shown));
+            return null;
+        }
+
+        if (SourceText.Of(bytes, source.LettersIn, SourceReader.MostBytes) is not { } text)
+        {
+            _problems.Add(SourceFileProblems.NotText(shown, source.LettersIn));
+            return null;
+        }
+
+        if (TextTable.Read(shown, text, source) is not { } table)
+        {
+            _problems.Add(SourceFileProblems.NoHeadings(shown, source.HeadingRows.Last));
+            return null;
+        }
+
+        return table;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _digest.Dispose();
+}
