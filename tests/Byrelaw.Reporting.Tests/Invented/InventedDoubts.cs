@@ -69,6 +69,8 @@ internal static class InventedDoubts
         ("none but a male", new NoneButOne(BullIn, 6, Day.Start, 0)),
         ("nothing to reach", new NothingToReach(Words.Mating)),
         ("an empty book", new EmptyBook([Words.Mating, Words.Transfer])),
+        ("a row left out", new RowsLeftOut("export.csv", "Event", "Foot trimming", 1)),
+        ("rows left out", new RowsLeftOut("export.csv", "Event", "Foot trimming", 12)),
         ("overlooked", new MayBeOverlooked(new Hint("AI", Words.Mating, Span), Words.Mating)),
         ("overlooked and declared", new MayBeOverlooked(new Hint("covered", Words.Mating, Span), Words.Mating, IsDeclared: true)),
         ("two rows in one", Rows(RowDoubt.TwoInOne, Row(-1, 12), Row(-1, 15, dayOfAugust: 3))),
