@@ -135,6 +135,24 @@ public sealed class Judge
         return truths;
     }
 
+    /// <summary>What a condition that is no rule's says on one day, such as whom a method suits, for every animal of the herd.</summary>
+    public Truth[] TruthsOn(Condition condition, LocalDate date)
+    {
+        ArgumentNullException.ThrowIfNull(condition);
+        var answers = new Kleene[_days.Herd.Count];
+        new CriterionCompiler(_days, _rulebook).Compile(condition).OnAll(Day.Number(date), answers);
+        return [.. answers.Select(answer => answer.Assumed)];
+    }
+
+    /// <summary>What would settle such a condition for one animal on one day; nothing where it is known.</summary>
+    public ImmutableArray<Missing> MissingFor(Condition condition, int animal, LocalDate date)
+    {
+        ArgumentNullException.ThrowIfNull(condition);
+        var (notes, until) = (new Notes(_days, animal), int.MaxValue);
+        new CriterionCompiler(_days, _rulebook).Compile(condition).On(animal, Day.Number(date), ref until, notes);
+        return [.. notes.Findings.Where(finding => finding.Decides).SelectMany(finding => finding.Missing).Distinct()];
+    }
+
     /// <summary>How many of a list's animals each of its rules lets in on one day; nothing of a rule that is judged on the day itself.</summary>
     public ImmutableArray<RuleTally> Tally(Choice choice, LocalDate date)
     {

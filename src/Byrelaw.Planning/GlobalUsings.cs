@@ -10,6 +10,7 @@ global using Byrelaw.Planning.Budgeting;
 global using Byrelaw.Planning.Calendar;
 global using Byrelaw.Planning.Chances;
 global using Byrelaw.Planning.Forecasting;
+global using Byrelaw.Planning.Naming;
 global using Byrelaw.Planning.Recipients;
 global using Byrelaw.Planning.Seasons;
 global using Byrelaw.Planning.Visiting;

@@ -11,6 +11,9 @@ namespace Byrelaw.Planning;
 public sealed record Plan(
     Draft Draft, LocalDate Today, PlanCalendar Calendar, SeasonInputs Inputs, SeasonNumbers Numbers, ReadyByDate? ReadyByDate, VisitComparison? Visits)
 {
+    /// <summary>Who is made ready for which session, of those that are not over; none where no list of recipients is drawn up.</summary>
+    public ImmutableArray<NamedSession> Sessions { get; init; } = [];
+
     /// <summary>The recipients' list, judged; null where the programme draws up none.</summary>
     public ListJudgement? Recipients => ProgrammeLists.Judged(Draft.Lists, ProgrammeLists.Recipients(Draft.Rulebook.Programme!));
 }

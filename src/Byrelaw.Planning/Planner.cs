@@ -18,6 +18,6 @@ public static class Planner
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var calendar = PlanCalendar.Of(rulebook, draft.Lists, day);
         var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!), calendar);
-        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits);
+        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits) { Sessions = Namer.Name(draft, day) };
     }
 }

@@ -151,7 +151,7 @@ internal sealed class BlockReader
     private void Keep(BodyLine? body)
     {
         // After a line that could not be read a bullet is no further mistake: a list may have started there.
-        _bulletsMayFollow = body is null or NeedsLine { Condition: ListHeadSyntax } or ConditionLine { Condition: ListHeadSyntax } or ColumnLine;
+        _bulletsMayFollow = body is null or NeedsLine { Condition: ListHeadSyntax } or SuitsLine { Condition: ListHeadSyntax } or ConditionLine { Condition: ListHeadSyntax } or ColumnLine;
         if (body is null)
         {
             _current!.IsBroken = true;

@@ -116,7 +116,7 @@ internal static class LineTable
         ("every", TaskLines.Schedule), ("on", TaskLines.Schedule), ("not", TaskLines.NotOn), ("because", RuleLines.Because));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Method = Table(
-        ("day", MethodLines.Step), ("counts", MethodLines.CountsAsHeat), ("in", MethodLines.InHeat), ("heat", MethodLines.HeatSeen),
+        ("suits", MethodLines.Suits), ("on", RuleLines.OnTheDay), ("day", MethodLines.Step), ("counts", MethodLines.CountsAsHeat), ("in", MethodLines.InHeat), ("heat", MethodLines.HeatSeen),
         ("accepted", MethodLines.Accepted), ("cycles", MethodLines.Cycles), ("if", MethodLines.Again), ("flushed", MethodLines.Flushed),
         ("costs", MethodLines.Costs), ("for", MethodLines.For), ("because", RuleLines.Because), ("source", RuleLines.Source));
 
@@ -184,7 +184,7 @@ internal static class LineTable
     public static bool TakesCondition(BlockKind kind) => kind is BlockKind.Define or BlockKind.Prefer or BlockKind.Change;
 
     /// <summary>Whether a list's lines may stand in a block.</summary>
-    public static bool TakesBullets(BlockKind kind) => TakesCondition(kind) || kind is BlockKind.Rule or BlockKind.Source or BlockKind.Unreadable;
+    public static bool TakesBullets(BlockKind kind) => TakesCondition(kind) || kind is BlockKind.Rule or BlockKind.Method or BlockKind.Source or BlockKind.Unreadable;
 
     /// <summary>Whether a block is more than its head line, so that a line below can break it.</summary>
     public static bool HasBody(BlockKind kind) => Bodies(kind).Count > 0 || kind == BlockKind.Define;

@@ -11,8 +11,11 @@ internal static class AimText
         aims.Agreement is { } agreement ? RuleText.Reasons(null, null, agreement).OfType<string>().Single() : null,
         Embryos(aims),
         aims.InTheTank == 0 ? null : $"tank holds {NumberText.Of(aims.InTheTank)} frozen {(aims.InTheTank == 1 ? "embryo" : "embryos")}",
-        aims is { RecipientDayFrom: 6, RecipientDayTo: 8 } ? null : $"recipients on day {NumberText.Of(aims.RecipientDayFrom)} to {NumberText.Of(aims.RecipientDayTo)}",
+        aims is { RecipientDayFrom: 6, RecipientDayTo: 8, WithinDaysOfEmbryo: Aims.UsualWithinDays } ? null
+            : $"recipients on day {NumberText.Of(aims.RecipientDayFrom)} to {NumberText.Of(aims.RecipientDayTo)}"
+                + (aims.WithinDaysOfEmbryo == Aims.UsualWithinDays ? "" : $", within {NumberText.Of(aims.WithinDaysOfEmbryo)} {(aims.WithinDaysOfEmbryo == 1 ? "day" : "days")} of the embryo"),
         .. aims.Recipients.Select(one => $"prepare {(one.Count is { } count ? NumberText.Of(count) + " " : "")}recipients by {NameText.Text(one.Method)}"),
+        .. aims.Bookings.Select(one => $"prepare {NameText.Text(one.Animal)} by {NameText.Text(one.Method)} for session {NumberText.Of(one.Session)}"),
         aims.DonorMethod is { } method ? $"prepare donors by {NameText.Text(method)}" : null,
         aims.Semen switch { Semen.SexedFemale => "semen sexed female", Semen.SexedMale => "semen sexed male", _ => null },
         aims.CalfBreeds.IsEmpty ? null : $"calves of breed {string.Join(", ", aims.CalfBreeds.Select(NameText.Exact))}",

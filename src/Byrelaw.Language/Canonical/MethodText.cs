@@ -8,6 +8,7 @@ internal static class MethodText
         $"method {NameText.Text(method.Name)}",
         [
             method.IsForDonors ? "for donors" : null,
+            method.Suits is { } suits ? RuleText.Condition("suits ", suits) : null,
             .. method.Steps.Select(Of),
             method.CycleDays is { } cycle ? $"cycles every {NumberText.Of(cycle)} days" : null,
             method.HeatDay is { } heat ? $"counts as heat on day {NumberText.Of(heat)}" : null,
@@ -24,7 +25,8 @@ internal static class MethodText
     {
         var part = step.Part switch { DayPart.Morning => " morning", DayPart.Evening => " evening", _ => "" };
         var after = step.After is { } hours ? $", {NumberText.Of(hours.Hours)} hours after day {NumberText.Of(hours.Day)}" : "";
-        return $"day {NumberText.Of(step.Day)}{part} {NameText.Text(step.Text)}{after}";
+        var device = step.Device switch { DeviceMove.In => ", device in", DeviceMove.Out => ", device out", _ => "" };
+        return $"day {NumberText.Of(step.Day)}{part} {NameText.Text(step.Text)}{after}{device}";
     }
 
     private static string Of((int Day, double Share) heat, int place) =>

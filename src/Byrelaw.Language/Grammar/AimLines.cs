@@ -32,14 +32,32 @@ internal static class AimLines
         (start, count, end) => new TankLine(count) { Span = start.Span.To(end.Span) },
         Leaf.Word("tank"), Leaf.Word("holds").Then(Leaf.Number), Leaf.Word("frozen").Then(OneOf(Leaf.Word("embryos"), Leaf.Word("embryo", ""))));
 
-    public static readonly Parser<Token, LineSyntax> RecipientDays = Map<Token, Token, NumberSyntax, Maybe<NumberSyntax>, LineSyntax>(
-        (start, from, to) => new RecipientDaysLine(from, to.GetValueOrDefault()) { Span = start.Span.To(to.HasValue ? to.Value.Span : from.Span) },
-        Leaf.Word("recipients"), Leaf.Word("on").Then(Leaf.Word("day")).Then(Leaf.Number), Leaf.Word("to").Then(Leaf.Number).Optional());
+    private static readonly Parser<Token, (DurationSyntax Within, Token End)> Within = Leaf.Comma.Labelled("`, within 1 day of the embryo`").Then(Leaf.Word("within")).Then(
+        Map((within, end) => (within, end), Leaf.Duration, Leaf.Word("of").Then(Leaf.Word("the")).Then(Leaf.Word("embryo"))));
 
-    public static readonly Parser<Token, LineSyntax> Prepare = Map<Token, Token, Maybe<NumberSyntax>, Token, ImmutableArray<TextSyntax>, LineSyntax>(
-        (start, count, whom, methods) => new PrepareLine(count.GetValueOrDefault(), whom.Is("donors"), methods) { Span = start.Span.To(methods[^1].Span) },
-        Leaf.Word("prepare"), Leaf.Number.Optional(), OneOf(Leaf.Word("recipients"), Leaf.Word("donors"), Leaf.Word("recipient", "")),
-        Leaf.Word("by").Then(Lists.Of(Leaf.Text("a method's name in quotes"), Leaf.Comma)));
+    public static readonly Parser<Token, LineSyntax> RecipientDays = Map<Token, Token, NumberSyntax, Maybe<NumberSyntax>, Maybe<(DurationSyntax Within, Token End)>, LineSyntax>(
+        (start, from, to, within) => new RecipientDaysLine(from, to.GetValueOrDefault(), within.HasValue ? within.Value.Within : null)
+        {
+            Span = start.Span.To(within.HasValue ? within.Value.End.Span : to.HasValue ? to.Value.Span : from.Span),
+        },
+        Leaf.Word("recipients"), Leaf.Word("on").Then(Leaf.Word("day")).Then(Leaf.Number), Leaf.Word("to").Then(Leaf.Number).Optional(), Within.Optional());
+
+    // Numbers in quotes are animals that are booked; else it says how many, or whom, and by what.
+    public static readonly Parser<Token, LineSyntax> Prepare = Map(
+        (start, finish) => finish(start),
+        Leaf.Word("prepare"),
+        OneOf(
+            Map<Token, ImmutableArray<TextSyntax>, TextSyntax, Maybe<NumberSyntax>, Func<Token, LineSyntax>>(
+                (animals, method, session) => start => new BookingLine(animals, method, session.GetValueOrDefault())
+                {
+                    Span = start.Span.To(session.HasValue ? session.Value.Span : method.Span),
+                },
+                Lists.Of(Leaf.Text("an animal's number in quotes"), Leaf.Comma), Leaf.Word("by").Then(Leaf.Text("a method's name in quotes")),
+                Leaf.Word("for", "`for session 2`").Then(Leaf.Word("session")).Then(Leaf.Number).Optional()),
+            Map<Token, Maybe<NumberSyntax>, Token, ImmutableArray<TextSyntax>, Func<Token, LineSyntax>>(
+                (count, whom, methods) => start => new PrepareLine(count.GetValueOrDefault(), whom.Is("donors"), methods) { Span = start.Span.To(methods[^1].Span) },
+                Leaf.Number.Optional(), OneOf(Leaf.Word("recipients"), Leaf.Word("donors"), Leaf.Word("recipient", "")),
+                Leaf.Word("by").Then(Lists.Of(Leaf.Text("a method's name in quotes"), Leaf.Comma)))));
 
     public static readonly Parser<Token, LineSyntax> SemenUsed = Map<Token, Token, (Semen Semen, Token Token), LineSyntax>(
         (start, how) => new SemenLine(how.Semen) { Span = start.Span.To(how.Token.Span) },

@@ -28,6 +28,10 @@ internal static class Declarations
         Leaf.Word("the").Then(Leaf.Word("herd")),
         Leaf.Word("for", "`for good`").Then(Leaf.Word("good")).Optional());
 
+    private static readonly Parser<Token, ClauseSyntax> Marks = Map<Token, Token, NameSyntax, ClauseSyntax>(
+        (start, what) => new MarksClause(what) { Span = start.Span.To(what.Span) },
+        Leaf.Word("marks", "`marks treatment`"), Leaf.OneWord(token => token.Kind == TokenKind.Word && token.IsNamePart, "`collection`, `treatment` or `transfer`"));
+
     private static readonly Parser<Token, ClauseSyntax> OnScale = Map<Token, Token, NumberSyntax, NumberSyntax, ClauseSyntax>(
         (start, from, to) => new ScaleClause(from, to) { Span = start.Span.To(to.Span) },
         Leaf.Word("on", "`on scale`"), Leaf.Word("scale").Then(Leaf.Number), Leaf.Word("to").Then(Leaf.Number));
@@ -60,7 +64,7 @@ internal static class Declarations
         (start, value) => new BlankIsClause(value) { Span = start.Span.To(value.Span) },
         Leaf.Word("blank", "`blank is`"), Leaf.Word("is").Then(Leaf.DeclaredName("a value of the detail before it")));
 
-    public static readonly Parser<Token, LineSyntax> Event = Declared(DeclarationKind.Event, Also, NotBefore, Herd, Detail, BlankIs);
+    public static readonly Parser<Token, LineSyntax> Event = Declared(DeclarationKind.Event, Also, NotBefore, Herd, Marks, Detail, BlankIs);
 
     public static readonly Parser<Token, LineSyntax> Measure = Declared(
         DeclarationKind.Measure, Also, Try(InTheYards), InUnit, OnScale, MolarMass, Plausible, Detail, BlankIs);

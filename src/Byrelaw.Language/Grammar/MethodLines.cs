@@ -10,15 +10,28 @@ internal static class MethodLines
         (hours, day) => (hours, day), Leaf.Number,
         OneOf(Leaf.Word("hours"), Leaf.Word("hour", "")).Then(Leaf.Word("after")).Then(Leaf.Word("day")).Then(Leaf.Number));
 
-    public static readonly Parser<Token, LineSyntax> Step = Map<Token, Token, NumberSyntax, Maybe<DayPart>, TextSyntax, Maybe<(NumberSyntax Hours, NumberSyntax Day)>, LineSyntax>(
-        (start, day, part, text, after) => new StepLine(
-            day, part.HasValue ? part.Value : null, text, after.HasValue ? after.Value.Hours : null, after.HasValue ? after.Value.Day : null)
+    private static readonly Parser<Token, (DeviceMove Move, Token Token)> Device = Leaf.Word("device", "`device in` or `device out`").Then(OneOf(
+        Leaf.Word("in").Select(token => (DeviceMove.In, token)), Leaf.Word("out").Select(token => (DeviceMove.Out, token))));
+
+    // What stands after a step: how long after an earlier one, and what becomes of a device, in this order.
+    private static readonly Parser<Token, StepTail> Tail = Leaf.Comma.Labelled("`, 56 hours after day 7` or `, device in`").Then(OneOf(
+        Map(
+            (after, device) => new StepTail(after.Hours, after.Day, device.HasValue ? device.Value.Move : null, device.HasValue ? device.Value.Token.Span : after.Day.Span),
+            HoursAfter, Leaf.Comma.Labelled("`, device in`").Then(Device).Optional()),
+        Device.Select(device => new StepTail(null, null, device.Move, device.Token.Span))));
+
+    public static readonly Parser<Token, LineSyntax> Step = Map<Token, Token, NumberSyntax, Maybe<DayPart>, TextSyntax, Maybe<StepTail>, LineSyntax>(
+        (start, day, part, text, tail) => new StepLine(
+            day, part.HasValue ? part.Value : null, text, tail.GetValueOrDefault()?.Hours, tail.GetValueOrDefault()?.Day, tail.GetValueOrDefault()?.Device)
         {
-            Span = start.Span.To(after.HasValue ? after.Value.Day.Span : text.Span),
+            Span = start.Span.To(tail.HasValue ? tail.Value.End : text.Span),
         },
         Leaf.Word("day"), Leaf.Number,
         OneOf(Leaf.Word("morning").ThenReturn(DayPart.Morning), Leaf.Word("evening").ThenReturn(DayPart.Evening)).Optional(),
-        Leaf.Text("what is done, in quotes"), Leaf.Comma.Labelled("`, 56 hours after day 7`").Then(HoursAfter).Optional());
+        Leaf.Text("what is done, in quotes"), Tail.Optional());
+
+    public static readonly Parser<Token, LineSyntax> Suits = Map<Token, Token, ConditionSyntax, LineSyntax>(
+        (start, condition) => new SuitsLine(condition) { Span = start.Span.To(condition.Span) }, Leaf.Word("suits"), Conditions.Condition);
 
     public static readonly Parser<Token, LineSyntax> CountsAsHeat = Map<Token, Token, NumberSyntax, LineSyntax>(
         (start, day) => new CountsAsHeatLine(day) { Span = start.Span.To(day.Span) },
@@ -53,6 +66,8 @@ internal static class MethodLines
 
     public static readonly Parser<Token, LineSyntax> For = Map<Token, Token, NameSyntax, LineSyntax>(
         (start, list) => new ForLine(list) { Span = start.Span.To(list.Span) }, Leaf.Word("for"), Leaf.ListName("the name of a list, such as `donors`"));
+
+    private sealed record StepTail(NumberSyntax? Hours, NumberSyntax? Day, DeviceMove? Device, SourceSpan End);
 
     private static Parser<Token, LineSyntax> Rate(Parser<Token, Token> head, Parser<Token, ShareSyntax> share, Func<ShareSyntax, LineSyntax> make) =>
         Map((start, said) => { var line = make(said); return line with { Span = start.Span.To(said.Span) }; }, head, share);

@@ -77,7 +77,7 @@ public static class RulebookReader
         var acceptances = AcceptanceBinder.Bind(files, rules, names, knownOn);
 
         var context = new Context(names, root.Problems);
-        var plans = new PlanBinder(names, rules).Bind(files, visits);
+        var plans = new PlanBinder(names, rules, defines).Bind(files, visits);
         var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
         var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block, isFloorLaid: !floor.IsEmpty).Bind(dates, aims!) : null;
         var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping, farm.Sources, knownOn, today) : null;

@@ -10,6 +10,9 @@ public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates,
     /// <summary>What it is for, and the choices its plan is made from.</summary>
     public Aims Aims { get; init; } = new();
 
+    /// <summary>Which session its dates are those of, from 1: a plan moves the programme from one to the next.</summary>
+    public int Session { get; init; } = 1;
+
     /// <summary>The date with this name; null where the programme has none.</summary>
     public LocalDate? Date(string name)
     {
@@ -24,7 +27,7 @@ public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates,
         return null;
     }
 
-    /// <summary>The last day on which anything is transferred, in the first session; null for a programme without transfers.</summary>
+    /// <summary>The last day on which anything is transferred, in the session whose dates it has; null for a programme without transfers.</summary>
     public LocalDate? FinalTransfer => Date("final transfer");
 
     /// <summary>The last day on which anything is transferred in the last session: as long after its collection as in the first. Null for a programme
@@ -34,8 +37,8 @@ public sealed record Programme(string Name, ImmutableArray<ProgrammeDate> Dates,
 
     private LocalDate LastCollection(LocalDate first) => Aims switch
     {
-        { OnAVisit: not null, Repeat: { } repeat } => (repeat.Every with { Count = repeat.Every.Count * (repeat.Times - 1) }).After(first),
-        { Collections: { Length: > 1 } all } when all[0] == first => all[^1],
+        { OnAVisit: not null, Repeat: { } repeat } => (repeat.Every with { Count = repeat.Every.Count * Math.Max(0, repeat.Times - Session) }).After(first),
+        { Collections: { Length: > 1 } all } when Session <= all.Length && all[Session - 1] == first => all[^1],
         _ => first,
     };
 }

@@ -13,6 +13,10 @@ public static class Redating
             Defines = [.. rulebook.Defines.Select(define => define with { Condition = Set(define.Condition, days) })],
             Rules = [.. rulebook.Rules.Select(rule => rule with { Needs = Set(rule.Needs, days) })],
             Prefers = [.. rulebook.Prefers.Select(prefer => prefer with { Condition = Set(prefer.Condition, days) })],
+            Plans = rulebook.Plans with
+            {
+                Methods = [.. rulebook.Plans.Methods.Select(method => method.Suits is { } suits ? method with { Suits = Set(suits, days) } : method)],
+            },
         };
     }
 

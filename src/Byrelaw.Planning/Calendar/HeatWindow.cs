@@ -1,31 +1,42 @@
 namespace Byrelaw.Planning.Calendar;
 
-/// <summary>Which heats serve a transfer: a recipient takes an embryo on certain days after hers.</summary>
+/// <summary>Which heats serve a transfer: a recipient takes an embryo on certain days after hers, and only one that is about as old as her day.</summary>
 /// <param name="Transfers">The transfer days, in order; at least one.</param>
 /// <param name="DayFrom">Earliest day after her heat.</param>
 /// <param name="DayTo">Latest.</param>
-public sealed record HeatWindow(ImmutableArray<LocalDate> Transfers, int DayFrom, int DayTo)
+/// <param name="Within">And no further than so many days from the embryo's age; null where that is not asked.</param>
+/// <param name="EmbryoAge">How old the embryos are on the first transfer day; a day older on each later one where <paramref name="Grows"/>.</param>
+/// <param name="Grows">Whether the embryos grow older from one transfer day to the next: fresh ones do, frozen ones do not.</param>
+public sealed record HeatWindow(ImmutableArray<LocalDate> Transfers, int DayFrom, int DayTo, int? Within = null, int EmbryoAge = 0, bool Grows = false)
 {
     /// <summary>The window of a round, by the programme's recipient days.</summary>
     public static HeatWindow Of(Round round)
     {
         ArgumentNullException.ThrowIfNull(round);
         var aims = round.Programme.Aims;
-        return new([.. round.TransferDays], aims.RecipientDayFrom, aims.RecipientDayTo);
+        return new(
+            [.. round.TransferDays], aims.RecipientDayFrom, aims.RecipientDayTo, aims.WithinDaysOfEmbryo, round.EmbryoAge(round.FirstTransfer), round.Collection is not null);
     }
 
     /// <summary>The first heat date that serves.</summary>
-    public LocalDate First => Transfers[0].PlusDays(-DayTo);
+    public LocalDate First => Heats.FirstOrDefault(Earliest);
 
     /// <summary>The last.</summary>
-    public LocalDate Last => Transfers[^1].PlusDays(-DayFrom);
+    public LocalDate Last => Heats.LastOrDefault(Latest);
 
     /// <summary>All heat dates that serve at least one transfer day, in order.</summary>
-    public IEnumerable<LocalDate> Heats => DayRuns.From(First, Last).Where(Serves);
+    public IEnumerable<LocalDate> Heats => DayRuns.From(Earliest, Latest).Where(Serves);
 
     /// <summary>Whether a heat on a date serves any transfer day.</summary>
     public bool Serves(LocalDate heat) => ServedBy(heat).Any();
 
     /// <summary>The transfer days on which an animal in heat on a date can take an embryo.</summary>
-    public IEnumerable<LocalDate> ServedBy(LocalDate heat) => Transfers.Where(transfer => Period.DaysBetween(heat, transfer) is var day && day >= DayFrom && day <= DayTo);
+    public IEnumerable<LocalDate> ServedBy(LocalDate heat) => Transfers.Where(transfer =>
+        Period.DaysBetween(heat, transfer) is var day && day >= DayFrom && day <= DayTo && (Within is not { } near || Math.Abs(day - Age(transfer)) <= near));
+
+    private int Age(LocalDate transfer) => EmbryoAge + (Grows ? Period.DaysBetween(Transfers[0], transfer) : 0);
+
+    private LocalDate Earliest => Transfers[0].PlusDays(-DayTo);
+
+    private LocalDate Latest => Transfers[^1].PlusDays(-DayFrom);
 }

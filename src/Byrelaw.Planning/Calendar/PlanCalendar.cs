@@ -79,7 +79,7 @@ public sealed record PlanCalendar(
             yield return new(Id("treatment", name, Number(round), Number(day.Place)), kind, day.Date, day.Date, round, name) { Step = day.Step, Cautions = day.Step.Cautions };
         }
 
-        if (treatment.Method is { IsForDonors: false, HeatDay: null })
+        if (treatment.Method is { IsForDonors: false, HeatDay: null } && !treatment.Heats.IsEmpty)
         {
             yield return new(Id("heat", name, Number(round)), EntryKind.HeatWatch, treatment.Heats[0].Date, treatment.Heats[^1].Date, round, name);
         }

@@ -21,11 +21,16 @@ public sealed record Round(int Number, Programme Programme, LocalDate? Collectio
         : Collection is { } flush && Programme.Aims.Embryos == EmbryoOrigin.Flushed
             ? Programme.Aims.EmbryoAge + Period.DaysBetween(flush, transfer) : Programme.Aims.EmbryoAge;
 
-    /// <summary>All rounds of a programme in order; none where it has no transfers.</summary>
+    /// <summary>All rounds of a programme in order; none where it has no transfers. Of one that is moved to a later session, that one.</summary>
     public static ImmutableArray<Round> Of(Programme programme)
     {
         ArgumentNullException.ThrowIfNull(programme);
         var first = programme.Date("collection");
+        if (programme.Session > 1)
+        {
+            return Of(programme, programme.Session, first) is { } own ? [own] : [];
+        }
+
         IEnumerable<LocalDate?> collections = programme.Aims is { OnAVisit: not null, Repeat: { } repeat } && first is { } start
             ? Enumerable.Range(0, repeat.Times).Select(i => (LocalDate?)(repeat.Every with { Count = repeat.Every.Count * i }).After(start))
             : programme.Aims.Collections.Length > 1 && programme.Aims.Collections[0] == first
@@ -35,7 +40,7 @@ public sealed record Round(int Number, Programme Programme, LocalDate? Collectio
 
     private static Round? Of(Programme programme, int number, LocalDate? collection)
     {
-        var moved = collection is { } day ? MovedProgramme.To(programme, "collection", day) : programme;
+        var moved = (collection is { } day ? MovedProgramme.To(programme, "collection", day) : programme) with { Session = number };
         return moved.Date("first transfer") is { } first
             ? new Round(number, moved, collection, first, moved.Date("final transfer") ?? first) : null;
     }

@@ -25,7 +25,7 @@ public static class JudgedSeason
             MostDonors = most,
             Sessions = sessions,
             MostSessions = Math.Max(sessions, VisitsToCome(rulebook, calendar)),
-            Serving = [.. calendar.Treatments.Where(treatment => treatment.Round == 1).Select(Serving)],
+            Serving = [.. calendar.Treatments.Where(treatment => treatment.Round == calendar.Rounds[0].Number).Select(Serving)],
             OnHand = recipients is null ? new(0, 0, 0, 0) : WithThoseAskedAbout(OnHand.Of(recipients)),
             Heifers = recipients is null ? HeiferShare.Exactly(0) : HeiferShare.Of(recipients),
             Visits = calendar.Rounds.Sum(round => round.Collection is null ? 1 : 2),

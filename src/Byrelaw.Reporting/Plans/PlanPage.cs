@@ -10,6 +10,7 @@ internal static class PlanPage
         return new Page("index", title, standing,
         [
             Top(plan, title, standing),
+            SessionsPart.Of(plan),
             VisitsPart.Of(plan),
             PastPart.Of(plan),
             TasksPart.Of(plan),

@@ -86,6 +86,11 @@ public sealed class Carrier
         {
             MarkAbove(line, indent);
         }
+        else if (line.WordAt(0) == "prepare" && line.Tokens[Math.Min(1, line.Tokens.Length - 1)].Kind == TokenKind.Text)
+        {
+            // Whom an old season booked says nothing of the next one.
+            DropLine(line);
+        }
         else if (line.WordAt(0) is "holiday" or "holidays" or "tank")
         {
             Note(CarryKind.LookAt, line, line);

@@ -25,7 +25,7 @@ internal sealed record Proof(Rulebook Rulebook, WrittenFile File)
     /// holds. It leaves out paths and whatever else is not judged by, so that is held here.
     /// </summary>
     private IEnumerable<string> Words => File.Statements
-        .Where(statement => statement.Syntax is not (NeedsLine or ConditionLine or BulletLine or DeclarationLine))
+        .Where(statement => statement.Syntax is not (NeedsLine or SuitsLine or ConditionLine or BulletLine or DeclarationLine))
         .Select(statement => string.Join(' ', statement.Line.Tokens.Select(Word)))
         .Order(StringComparer.Ordinal);
 

@@ -31,9 +31,10 @@ public static class PlanSnippets
           date first treatment 8 days before collection
           date planned start of mating on 2026-10-26
           date drenching 3 weeks before first treatment
-          recipients on day 6 to 9
+          recipients on day 6 to 9, within 2 days of the embryo
           prepare 24 recipients by "Progesterone insert"
           prepare recipients by "Prostaglandin once", "Natural heat"
+          prepare "1031", "1040" by "Progesterone insert" for session 2
           calve by 2027-10-01
           holiday 2026-10-26 "Labour Day"
           choose donors from "1021", "1188", judged on collection, nothing given
@@ -49,8 +50,8 @@ public static class PlanSnippets
           source "datasheets"
 
         method "Progesterone insert"
-          day 0 "Insert the progesterone device; GnRH"
-          day 7 evening "Remove the device; prostaglandin"
+          day 0 "Insert the progesterone device; GnRH", device in
+          day 7 evening "Remove the device; prostaglandin", device out
           day 9 evening "GnRH", 56 hours after day 7
           counts as heat on day 9
           accepted on the day 80%, weight 30
@@ -59,6 +60,9 @@ public static class PlanSnippets
           source "published schedules"
 
         method "Prostaglandin once"
+          suits any of
+            - at least 1 heat between 6 and 16 days ago
+            - no mastitis in the 60 days before first transfer
           day 0 "Prostaglandin"
           in heat 70%, weight 40, on day 2 20%, day 3 45%, day 4 25%, day 5 10%
           heat seen 85%, from 17 of 20
@@ -67,6 +71,7 @@ public static class PlanSnippets
           because "Cheap."
 
         method "Natural heat"
+          suits at least 1 heat in the last 24 days
           cycles every 21 days
           heat seen 80%
           accepted on the day 88%

@@ -8,7 +8,7 @@ using Byrelaw.Records.Reading;
 namespace Byrelaw.Planning.Tests.Calendar;
 
 /// <summary>A farm that a test writes out: rules, a programme, and rows of records.</summary>
-internal sealed class WrittenPlan : IRuleFiles
+internal sealed record WrittenPlan : IRuleFiles
 {
     private const string Words = """
         event calving  not before 15 months of age
@@ -93,6 +93,9 @@ internal sealed class WrittenPlan : IRuleFiles
     /// <summary>Further statements.</summary>
     public string More { get; init; } = "";
 
+    /// <summary>How many cows there are.</summary>
+    public int Cows { get; init; } = 4;
+
     /// <summary>Rows of events.csv.</summary>
     public ImmutableArray<string> Events { get; init; } = [];
 
@@ -109,9 +112,9 @@ internal sealed class WrittenPlan : IRuleFiles
         }
     }
 
-    /// <summary>Reads the records with a rulebook's words: cows 1 to 4, born in 2020.</summary>
+    /// <summary>Reads the records with a rulebook's words: cows numbered from 1, born in 2020.</summary>
     public Herd Herd(Rulebook rulebook) => HerdReader.Read(
-        Encoding.UTF8.GetBytes("animal,born,sex\n1,2020-05-01,F\n2,2020-05-01,F\n3,2020-05-01,F\n4,2020-05-01,F\n"),
+        Encoding.UTF8.GetBytes("animal,born,sex\n" + string.Concat(Enumerable.Range(1, Cows).Select(cow => $"{cow},2020-05-01,F\n"))),
         Encoding.UTF8.GetBytes("date,animal,kind,value,unit\n" + string.Concat(Events.Select(row => row + "\n"))), rulebook.Vocabulary, rulebook.Records);
 
     public (Rulebook Rulebook, ImmutableArray<ListJudgement> Lists) Judged()

@@ -19,6 +19,7 @@ internal static class UnusedDefines
         var used = new HashSet<string>(StringComparer.Ordinal);
         var all = Rules(rulebook).SelectMany(rule => new[] { rule.Needs, rule.AppliesTo }).OfType<Condition>()
             .Concat(rulebook.Prefers.Select(prefer => prefer.Condition))
+            .Concat(rulebook.Plans.Methods.Select(method => method.Suits).OfType<Condition>())
             .Concat(rulebook.Defines.Select(define => define.Condition));
         foreach (var condition in all)
         {

@@ -96,9 +96,9 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
     /// <summary>A method that makes animals ready needs a list with a floor; until it has one, nobody on it is let through.</summary>
     private void Prepared()
     {
-        foreach (var line in block.Lines.OfType<PrepareLine>())
+        foreach (var line in block.Lines.Where(line => line is PrepareLine or BookingLine))
         {
-            var name = line.IsForDonors ? "donors" : "recipients";
+            var name = line is PrepareLine { IsForDonors: true } ? "donors" : "recipients";
             if (_choices.Find(choice => NameFolding.Fold(choice.List) == name) is { HasFloor: false } choice)
             {
                 context.Problems.Add(FloorProblems.PreparedFromIt(line.Span, choice.List, choice.Use));

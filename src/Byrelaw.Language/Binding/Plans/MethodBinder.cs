@@ -1,7 +1,7 @@
 namespace Byrelaw.Language.Binding.Plans;
 
 /// <summary>Binds one <c>method</c>.</summary>
-internal sealed class MethodBinder(Context context, Block block)
+internal sealed class MethodBinder(Context context, Block block, IReadOnlyList<DefineEntry> defines)
 {
     /// <summary>No programme of treatments is longer.</summary>
     private const int MostDays = 120;
@@ -14,6 +14,7 @@ internal sealed class MethodBinder(Context context, Block block)
         {
             Name = ((MethodLine)block.Head!).Name.Value,
             IsForDonors = IsForDonors(),
+            Suits = Suits(),
             Steps = Steps(),
             HeatDay = block.First<CountsAsHeatLine>() is { } heat ? Day(heat.Day) : null,
             InHeat = block.First<InHeatLine>() is { } inHeat ? Heats(inHeat.Share) : null,
@@ -35,6 +36,14 @@ internal sealed class MethodBinder(Context context, Block block)
 
         return method;
     }
+
+    /// <summary>Whom it suits; where that cannot be read nobody knows of anyone.</summary>
+    private Condition? Suits() => context.Condition(block) switch
+    {
+        { } condition when !block.IsBroken && !BrokenConditions.IsBroken(condition, defines) => condition,
+        null when !block.IsBroken => null,
+        _ => new BrokenCondition { Span = block.Span },
+    };
 
     private bool IsForDonors()
     {
@@ -62,7 +71,7 @@ internal sealed class MethodBinder(Context context, Block block)
                 continue;
             }
 
-            var step = new MethodStep(day, line.Part, line.Text.Value, null, [], line.Span);
+            var step = new MethodStep(day, line.Part, line.Text.Value, null, [], line.Span) { Device = line.Device };
             if (steps.Count == 0 ? day != 0 : Hour(step) < Hour(steps[^1]))
             {
                 context.Problems.Add(MethodProblems.StepsOutOfOrder(line.Day.Span, steps.Count == 0 ? null : NumberText.Of(steps[^1].Day)));

@@ -22,6 +22,8 @@ internal static class MethodChecks
         }
 
         CheckFlush(problems, block, method);
+        CheckDevice(problems, block);
+        problems.AddRange(block.Lines.OfType<OnTheDayLine>().Select(line => MethodProblems.ChosenBeforeTheDay(line.Span)));
         if (method.Because is null && method.Source is null)
         {
             problems.Add(PlanProblems.NoReason(block.Span, "method"));
@@ -61,6 +63,26 @@ internal static class MethodChecks
             {
                 problems.Add(MethodProblems.AgainWithoutHeats(again.Span));
             }
+        }
+    }
+
+    /// <summary>What goes in comes out, each in a step of its own.</summary>
+    private static void CheckDevice(List<Diagnostic> problems, Block block)
+    {
+        StepLine? isIn = null;
+        foreach (var line in block.Lines.OfType<StepLine>().Where(line => line.Device is not null))
+        {
+            if (line.Device == DeviceMove.In == (isIn is not null))
+            {
+                problems.Add(MethodProblems.DeviceWithoutOther(isIn?.Span ?? line.Span, goesIn: isIn is not null));
+            }
+
+            isIn = line.Device == DeviceMove.In ? line : null;
+        }
+
+        if (isIn is not null)
+        {
+            problems.Add(MethodProblems.DeviceWithoutOther(isIn.Span, goesIn: true));
         }
     }
 

@@ -4,7 +4,7 @@ namespace Byrelaw.Language.Binding.Plans;
 /// Binds the statements of a plan that may stand in any file, through the layers. A block that could not be read is told and left out:
 /// a plan is not drawn up from files with errors.
 /// </summary>
-internal sealed class PlanBinder(Namespace names, RuleBinder rules)
+internal sealed class PlanBinder(Namespace names, RuleBinder rules, IReadOnlyList<DefineEntry> defines)
 {
     private const string Because = "add `because \"...\"`";
 
@@ -50,7 +50,7 @@ internal sealed class PlanBinder(Namespace names, RuleBinder rules)
                 _cautions.Add(line.About.Text, file, block.Span, source is not null, new Caution(line.About.Text, line.Text.Value, source, block.Span));
                 break;
             case BlockKind.Method:
-                var method = new MethodBinder(context, block).Bind();
+                var method = new MethodBinder(context, block, defines).Bind();
                 _methods.Add(method.Name, file, block.Span, method.Because is not null, method);
                 break;
             case BlockKind.Task when new TaskBinder(context, rules, block).Bind() is { } task:

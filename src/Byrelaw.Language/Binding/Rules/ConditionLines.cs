@@ -12,6 +12,7 @@ internal static class ConditionLines
             var condition = block.Lines[i] switch
             {
                 NeedsLine needs => context.Line(block, needs.Condition, i),
+                SuitsLine suits => context.Line(block, suits.Condition, i),
                 ConditionLine line => context.Line(block, line.Condition, i),
                 _ => null,
             };

@@ -42,6 +42,7 @@ internal static class ClauseChecks
         MolarMassClause => "molar mass",
         AnswersClause => "answers",
         NotBeforeClause => "not before",
+        MarksClause => "marks",
         PlausibleClause => "plausible",
         _ => "herd",
     };

@@ -39,8 +39,25 @@ internal static class KindBuilder
             Id = id,
             Effect = declared.Clause<HerdClause>() is { } herd ? herd.Joins ? HerdEffect.Joins : HerdEffect.Leaves : HerdEffect.None,
             IsForGood = declared.Clause<HerdClause>() is { ForGood: true },
+            Marks = declared.Clause<MarksClause>() is { } marks ? MarksOf(marks, context) : Marks.Nothing,
             NotBeforeAge = declared.Clause<NotBeforeClause>() is { } before ? context.Length(before.Age) : null,
         };
+    }
+
+    private static Marks MarksOf(MarksClause clause, Context context)
+    {
+        switch (NameFolding.Fold(clause.What.Text))
+        {
+            case "treatment":
+                return Marks.Treatment;
+            case "collection":
+                return Marks.Collection;
+            case "transfer":
+                return Marks.Transfer;
+            default:
+                context.Problems.Add(WordProblems.UnknownMark(clause.What.Span, NearestName.To(clause.What.Text, ["treatment", "collection", "transfer"])));
+                return Marks.Nothing;
+        }
     }
 
     private static MeasureKind? Measure(Declared declared, int id, Context context)

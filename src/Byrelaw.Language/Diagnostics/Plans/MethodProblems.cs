@@ -57,6 +57,18 @@ internal static class MethodProblems
         "B1221", at, "a second chance needs heats that may be missed", "it goes with `in heat P%, on day ...`", "take this line out: a heat that is counted is never missed")
         .Or(Proposal.WithSpaceBefore(at));
 
+    public static Diagnostic ChosenBeforeTheDay(SourceSpan at) => Problem.Error(
+        "B1223", at, "a method is chosen before the day", "`suits` is asked on the method's day 0, and says who is treated at all",
+        "take this line out; what only the day shows stands in a rule for recipients")
+        .Or(Proposal.WithSpaceBefore(at));
+
+    /// <param name="at">The step.</param>
+    /// <param name="goesIn">Whether it puts in a device that no later step takes out; else it takes out one that no earlier step puts in.</param>
+    public static Diagnostic DeviceWithoutOther(SourceSpan at, bool goesIn) => Problem.Error(
+        "B1224", at, goesIn ? "a device goes in and never comes out" : "a device comes out that never went in",
+        goesIn ? "what goes in comes out, on which day?" : "what comes out went in, on which day?",
+        goesIn ? "say `device out` on the step that takes it out" : "say `device in` on the step that puts it in");
+
     public static Diagnostic OnlyForDonors(SourceSpan at, SourceSpan line) => Problem.Error(
         "B1222", at, $"`for {at.Text}` does not fit a method", "expected `for donors`, or no such line: every other method is for recipients")
         .Or(new Proposal(at, "donors")).Or(Proposal.WithSpaceBefore(line));

@@ -9,6 +9,10 @@ internal static class WordProblems
     public static Diagnostic MissingType(SourceSpan at, string name, string wanted) => Problem.Error(
         "B0502", at, $"{Quoted.Of(name)} is declared without saying what it looks like", $"expected {wanted}");
 
+    public static Diagnostic UnknownMark(SourceSpan at, string? near) => Problem.Error(
+        "B0515", at, $"{Quoted.Of(at)} is no step of a programme", "an event marks `collection`, `treatment` or `transfer`", near is null ? null : $"did you mean {Quoted.Of(near)}?")
+        .OrAny(near is null ? [] : [new Proposal(at, near)]);
+
     public static Diagnostic ScaleBackwards(SourceSpan at) => Problem.Error(
         "B0503", at, "this scale has no length", "a scale goes from a lower to a higher number")
         .OrAny(at.Text.Split(' ') is ["on", "scale", var from, "to", var to] ? [new Proposal(at, $"on scale {to} to {from}")] : []);

@@ -36,6 +36,18 @@ public sealed record Aims
     /// <summary>And to.</summary>
     public int RecipientDayTo { get; init; } = 8;
 
+    /// <summary>And her day is no further than so many days from the embryo's age.</summary>
+    public int WithinDaysOfEmbryo { get; init; } = UsualWithinDays;
+
+    /// <summary>What holds where nothing is said.</summary>
+    public const int UsualWithinDays = 1;
+
+    /// <summary>Animals that are booked for a session, in the order of writing. A booking says who is meant, and opens no gate.</summary>
+    public ImmutableArray<Booking> Bookings { get; init; } = [];
+
+    /// <summary>How many sessions the programme has: one for each collection.</summary>
+    public int Sessions => OnAVisit is not null ? Repeat?.Times ?? 1 : Math.Max(Collections.Length, 1);
+
     /// <summary>How recipients are got ready: methods that may be used, the first liked best; empty for any.</summary>
     public ImmutableArray<Preparation> Recipients { get; init; } = [];
 
@@ -115,6 +127,13 @@ public sealed record VisitWindow(LocalDate From, LocalDate To, SourceSpan Span);
 
 /// <summary><c>3 times every 14 days</c>.</summary>
 public sealed record Repeat(int Times, TimeLength Every);
+
+/// <summary><c>prepare "1031" by "Progesterone insert" for session 2</c>.</summary>
+/// <param name="Animal">Her number on the farm.</param>
+/// <param name="Method">The method's name.</param>
+/// <param name="Session">Which session, from 1.</param>
+/// <param name="Span">Her number.</param>
+public sealed record Booking(string Animal, string Method, int Session, SourceSpan Span);
 
 /// <summary><c>prepare 24 recipients by "Progesterone insert"</c>.</summary>
 /// <param name="Method">The method's name.</param>

@@ -9,6 +9,9 @@ public sealed record Method
     /// <summary>Whether it is for donors that are flushed; else for recipients.</summary>
     public bool IsForDonors { get; init; }
 
+    /// <summary>Whom it suits, asked of an animal on its day 0; null where it suits everyone.</summary>
+    public Condition? Suits { get; init; }
+
     /// <summary>What is done, in order; none for natural heat.</summary>
     public ImmutableArray<MethodStep> Steps { get; init; } = [];
 
@@ -66,7 +69,21 @@ public enum DayPart
 /// <param name="After">Hours since an earlier step, if said.</param>
 /// <param name="Cautions">What must be said beside it; filled from the words in its text.</param>
 /// <param name="Span">Where.</param>
-public sealed record MethodStep(int Day, DayPart? Part, string Text, HoursAfter? After, ImmutableArray<Caution> Cautions, SourceSpan Span);
+public sealed record MethodStep(int Day, DayPart? Part, string Text, HoursAfter? After, ImmutableArray<Caution> Cautions, SourceSpan Span)
+{
+    /// <summary>What becomes of a device that stays in her; null where none is touched.</summary>
+    public DeviceMove? Device { get; init; }
+}
+
+/// <summary>What a step does with a device that stays in the animal.</summary>
+public enum DeviceMove
+{
+    /// <summary>It goes in.</summary>
+    In,
+
+    /// <summary>It comes out.</summary>
+    Out,
+}
 
 /// <summary>So many hours after the last step of an earlier day.</summary>
 public sealed record HoursAfter(int Hours, int Day);

@@ -40,6 +40,22 @@ public enum HerdEffect
     Leaves,
 }
 
+/// <summary>Which step of a programme an entry of an event is.</summary>
+public enum Marks
+{
+    /// <summary>None.</summary>
+    Nothing,
+
+    /// <summary>Something is given: a step of a method.</summary>
+    Treatment,
+
+    /// <summary>Eggs are collected, or embryos flushed.</summary>
+    Collection,
+
+    /// <summary>An embryo is put into her.</summary>
+    Transfer,
+}
+
 /// <summary>An event: it happened on a day, nothing more is known of it. The event <c>mob</c>
 /// is built in; its value is the mob's name.</summary>
 public sealed record EventKind(string Name, ImmutableArray<string> AlsoNames, SourceSpan Declared)
@@ -53,6 +69,9 @@ public sealed record EventKind(string Name, ImmutableArray<string> AlsoNames, So
 
     /// <summary>Before this age it cannot have happened, so nothing need be on record.</summary>
     public TimeLength? NotBeforeAge { get; init; }
+
+    /// <summary>Which step of a programme an entry is.</summary>
+    public Marks Marks { get; init; }
 
     /// <summary>True for the built-in event <c>mob</c>.</summary>
     public bool IsMobMove { get; init; }

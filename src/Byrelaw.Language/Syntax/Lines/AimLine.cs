@@ -26,14 +26,17 @@ internal sealed record TankLine(NumberSyntax Count) : BodyLine
     public override string? OnlyOnce => "tank";
 }
 
-/// <summary><c>recipients on day 6 to 8</c>.</summary>
-internal sealed record RecipientDaysLine(NumberSyntax From, NumberSyntax? To) : BodyLine
+/// <summary><c>recipients on day 6 to 8, within 1 day of the embryo</c>.</summary>
+internal sealed record RecipientDaysLine(NumberSyntax From, NumberSyntax? To, DurationSyntax? Within) : BodyLine
 {
     public override string? OnlyOnce => "recipients on day";
 }
 
 /// <summary><c>prepare 24 recipients by "Progesterone insert", "Natural heat"</c>.</summary>
 internal sealed record PrepareLine(NumberSyntax? Count, bool IsForDonors, ImmutableArray<TextSyntax> Methods) : BodyLine;
+
+/// <summary><c>prepare "1031", "1040" by "Progesterone insert" for session 2</c>.</summary>
+internal sealed record BookingLine(ImmutableArray<TextSyntax> Animals, TextSyntax Method, NumberSyntax? Session) : BodyLine;
 
 /// <summary><c>semen sexed female</c>.</summary>
 internal sealed record SemenLine(Semen Semen) : BodyLine

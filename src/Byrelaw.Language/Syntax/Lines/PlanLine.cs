@@ -1,7 +1,13 @@
 namespace Byrelaw.Language.Syntax.Lines;
 
-/// <summary><c>day 7 evening "Remove the insert", 60 hours after day 4</c>.</summary>
-internal sealed record StepLine(NumberSyntax Day, DayPart? Part, TextSyntax Text, NumberSyntax? Hours, NumberSyntax? AfterDay) : BodyLine;
+/// <summary><c>day 7 evening "Remove the insert", 60 hours after day 4, device out</c>.</summary>
+internal sealed record StepLine(NumberSyntax Day, DayPart? Part, TextSyntax Text, NumberSyntax? Hours, NumberSyntax? AfterDay, DeviceMove? Device) : BodyLine;
+
+/// <summary><c>suits between 6 and 16 days since last heat</c>.</summary>
+internal sealed record SuitsLine(ConditionSyntax Condition) : BodyLine
+{
+    public override string? OnlyOnce => "suits";
+}
 
 /// <summary><c>counts as heat on day 9</c>.</summary>
 internal sealed record CountsAsHeatLine(NumberSyntax Day) : BodyLine

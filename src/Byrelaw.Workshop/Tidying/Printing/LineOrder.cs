@@ -49,7 +49,7 @@ internal static class LineOrder
 
     private static int Rank(LineSyntax? line) => line switch
     {
-        AppliesToLine => 0,
+        AppliesToLine or SuitsLine => 0,
         CountsLine => 2,
         IfNotKnownLine => 3,
         OnTheDayLine => 4,

@@ -18,6 +18,7 @@ internal static class StatementPrinter
         CallLine call => DeclarationPrinter.Print(call),
         AddDetailsLine add => DeclarationPrinter.Print(add),
         NeedsLine needs => new OneLine($"needs {ConditionPrinter.Print(needs.Condition, statement)}"),
+        SuitsLine suits => new OneLine($"suits {ConditionPrinter.Print(suits.Condition, statement)}"),
         ConditionLine condition => new OneLine(ConditionPrinter.Print(condition.Condition, statement)),
         BulletLine bullet => new OneLine($"- {ConditionPrinter.Print(bullet.Condition, statement)}"),
         BecauseLine because => new EndsWithText(Because, because.Reason.Value),

@@ -1,0 +1,82 @@
+namespace Byrelaw.Planning.Naming;
+
+/// <summary>
+/// Names who is made ready for which session. Nobody is named unless both checks surely hold on her own days. A sure animal never gives way to one
+/// to ask; an animal has one place; the best assignment of all sessions together is found, never greedily session by session.
+/// </summary>
+public sealed class Namer
+{
+    private readonly ImmutableArray<JudgedSession> _sessions;
+    private readonly ImmutableArray<MethodChecked>[] _methods;
+    private readonly Herd _herd;
+    private readonly HashSet<int> _notRecipients;
+    private readonly Dictionary<int, double>[] _points;
+
+    private Namer(ImmutableArray<JudgedSession> sessions, Herd herd, LocalDate today)
+    {
+        (_sessions, _herd) = (sessions, herd);
+        _methods = [.. sessions.Select(session => PlanCalendar.Methods(session.Rulebook.Plans, session.Programme.Aims)
+            .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
+        _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
+        _notRecipients = [.. sessions.SelectMany(DonorsOf)];
+    }
+
+    /// <summary>Names them.</summary>
+    /// <param name="draft">The programme's lists, judged on the days of its first session.</param>
+    /// <param name="today">The day of planning.</param>
+    /// <returns>The sessions that are not over; none where no list of recipients is drawn up.</returns>
+    public static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        var sessions = JudgedSession.Of(draft, today);
+        return sessions.Any(session => session.Recipients is null)
+            ? []
+            : new Namer(sessions, draft.Herd, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]);
+    }
+
+    /// <summary>The same, where so many are wanted.</summary>
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => new Namer(JudgedSession.Of(draft, today), draft.Herd, today).Name(wanted);
+
+    /// <summary>An animal that the programme names as a donor carries nobody else's embryo.</summary>
+    private static IEnumerable<int> DonorsOf(JudgedSession session) =>
+        session.Donors is { Choice.From: ChoiceFrom.Named } donors ? donors.Animals.Select(animal => animal.Animal) : [];
+
+    /// <summary>How many are wanted goes by the share used of those who are named, and who is named by how many are wanted: again until it grows no more.</summary>
+    private ImmutableArray<NamedSession> Name(WantedRecipients[] wanted)
+    {
+        int?[] places = [.. wanted.Select(one => one.With(one.Liked))];
+        while (true)
+        {
+            var named = Name(places);
+            int?[] more = [.. named.Select((session, i) => wanted[i].With(Used(session, wanted[i].Liked)) is { } again && again > places[i] ? again : places[i])];
+            if (more.SequenceEqual(places))
+            {
+                return named;
+            }
+
+            places = more;
+        }
+    }
+
+    /// <summary>The share of those named that is used, where it is less than that of the method liked best.</summary>
+    private static Rate? Used(NamedSession session, Rate? liked)
+    {
+        if (liked is not { } best || session.Named.IsEmpty)
+        {
+            return liked;
+        }
+
+        var shares = session.Methods.ToDictionary(method => method.Method.Name, Uses.Of);
+        var mean = session.Named.Average(animal => shares[animal.Method].Share);
+        return mean < best.Share ? best with { Share = mean } : best;
+    }
+
+    private ImmutableArray<NamedSession> Name(int?[] wanted)
+    {
+        var board = new Board(_sessions, _methods, _herd, _points, _notRecipients, wanted);
+        board.Book();
+        board.NameTheSure();
+        board.FillWithThoseToAsk();
+        return board.Sessions();
+    }
+}

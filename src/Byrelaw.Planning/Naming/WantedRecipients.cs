@@ -1,0 +1,48 @@
+namespace Byrelaw.Planning.Naming;
+
+/// <summary>How many recipients one session wants: what the programme says, else what its donors' embryos are best met by.</summary>
+internal sealed class WantedRecipients
+{
+    /// <summary>The most animals that are tried.</summary>
+    private const int Most = 300;
+
+    private readonly int? _said;
+    private readonly Counts? _embryos;
+    private readonly InVain? _inVain;
+
+    private WantedRecipients(int? said, Counts? embryos, InVain? inVain, Rate? liked) => (_said, _embryos, _inVain, Liked) = (said, embryos, inVain, liked);
+
+    /// <summary>The share used of those treated by the method liked best; null where embryos cannot be reckoned with.</summary>
+    public Rate? Liked { get; }
+
+    /// <summary>What one session is to be met with.</summary>
+    public static WantedRecipients Of(JudgedSession session, LocalDate today)
+    {
+        var aims = session.Programme.Aims;
+        var said = aims.Recipients.Any(one => one.Count is not null) ? aims.Recipients.Sum(one => one.Count ?? 0) : (int?)null;
+        var calendar = PlanCalendar.Of(session.Rulebook, session.Lists, today);
+        var inputs = JudgedSeason.Inputs(session.Rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(session.Lists, choice)!), calendar);
+        var options = MethodOptions.Of(inputs);
+        if (ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers).Chain is not { } chain || options.IsEmpty)
+        {
+            return new(said, null, null, null);
+        }
+
+        var embryos = new Forecaster(chain).Meet(new(inputs.Donors, [])).Embryos;
+        return new(said, embryos, InVain.Of(inputs, chain, options[0]), options[0].Preparing.Used);
+    }
+
+    /// <summary>So many animals.</summary>
+    /// <param name="used">Of those treated so many are used.</param>
+    /// <returns>Null where it is not said.</returns>
+    public int? With(Rate? used)
+    {
+        if (_said is not null || _embryos is null || used is not { } rate)
+        {
+            return _said;
+        }
+
+        var most = Math.Min(Most, (int)Math.Ceiling(_embryos.Most / Math.Max(rate.Share, 0.01)));
+        return Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight, most).Best.Animals;
+    }
+}

@@ -1,0 +1,166 @@
+using Byrelaw.Judging;
+using Byrelaw.Judging.Verdicts;
+using Byrelaw.Planning.Naming;
+using CsCheck;
+
+namespace Byrelaw.Planning.Tests.Naming;
+
+public sealed class NamerTests
+{
+    private static readonly LocalDate Today = new(2026, 8, 1);
+
+    private const string Two = """
+        collection on 2026-10-12, 2 times every 14 days
+        transfer 8 days after collection, over 2 days
+        date first treatment 8 days before collection
+        """;
+
+    private const string All = """
+
+        choose treatment from females, judged on first treatment
+        choose recipients from females, judged from first transfer to final transfer
+
+        """;
+
+    // Copper of 1 August lies within 60 days of both sessions' transfers, the last of which is on 30 September.
+    private static ImmutableArray<string> Ready(params ReadOnlySpan<int> cows) =>
+        [.. cows.ToArray().SelectMany(cow => new[] { $"2026-05-01,{cow},calving,,", $"2026-08-01,{cow},serum copper,20,umol/L" })];
+
+    private static ImmutableArray<NamedSession> Named(WrittenPlan farm, LocalDate? today = null)
+    {
+        var rulebook = farm.Rulebook;
+        return Namer.Name(new Judge(rulebook, farm.Herd(rulebook)).JudgeAll(), today ?? Today);
+    }
+
+    private static WrittenPlan Farm(string more = "", params ReadOnlySpan<int> ready) => new()
+    {
+        Programme = $"collection on 2026-09-07, 2 times every 14 days\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\nprepare 2 recipients by \"Progesterone insert\"{more}",
+        Lists = All,
+        Events = Ready(ready),
+    };
+
+    [Fact]
+    public void Each_session_has_its_own_days_and_an_animal_one_place()
+    {
+        var sessions = Named(Farm("", 1, 2, 3));
+        sessions.Select(session => session.Methods[0].Day).ShouldBe([new(2026, 8, 30), new(2026, 9, 13)]);
+        sessions.Select(session => string.Join(' ', session.Named.Select(animal => animal.Number))).ShouldBe(["1 2", "3"]);
+        sessions.Select(session => session.Short).ShouldBe([0, 1]);
+        sessions[1].Named[0].Before.ShouldBe([new TakenPlaces(1, 2, 0)]);
+    }
+
+    [Fact]
+    public void Who_is_not_known_to_be_fit_is_never_named_and_is_asked_about_where_there_is_time()
+    {
+        // Cow 4 has no copper on record: a sample can still be taken. Cows 2 and 3 have just calved.
+        var sessions = Named(Farm("", 1) with { Events = [.. Ready(1), "2026-05-01,4,calving,,", "2026-07-31,2,calving,,", "2026-07-31,3,calving,,"] });
+        sessions[0].Named.ShouldHaveSingleItem().Number.ShouldBe("1");
+        sessions[0].ToAsk.ShouldHaveSingleItem().Number.ShouldBe("4");
+        sessions[0].Short.ShouldBe(1);
+    }
+
+    [Fact]
+    public void A_method_is_for_those_it_suits_and_who_suits_nobody_knows_is_not_treated()
+    {
+        const string Choosy = """
+            method "Choosy"
+              suits at least 1 mastitis in the last 60 days
+              day 0 "Inject"
+              counts as heat on day 2
+              because "b"
+
+            """;
+        var farm = new WrittenPlan
+        {
+            Programme = "collection on 2026-09-07\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\nprepare recipients by \"Choosy\", \"Progesterone insert\"",
+            More = Choosy,
+            Lists = All,
+            Events = [.. Ready(1, 2), "2026-07-31,2,mastitis,,"],
+        };
+        var named = Named(farm).ShouldHaveSingleItem().Named;
+        named.Select(animal => (animal.Number, animal.Method)).ShouldBe([("1", "Progesterone insert"), ("2", "Choosy")]);
+    }
+
+    [Fact]
+    public void A_method_whose_first_day_is_past_treats_nobody_and_a_session_that_is_over_is_not_judged()
+    {
+        var late = Named(Farm("", 1, 2, 3), today: new(2026, 8, 31));
+        late[0].Methods[0].Animals.ShouldAllBe(animal => animal.Failed == FailedCheck.TooLate);
+        late[0].Named.ShouldBeEmpty();
+        late[1].Named.Select(animal => animal.Number).ShouldBe(["1", "2"]);
+        Named(Farm("", 1, 2, 3), today: new(2026, 9, 17)).ShouldHaveSingleItem().Number.ShouldBe(2);
+    }
+
+    [Fact]
+    public void Without_a_list_for_treatment_nobody_is_named_for_what_is_given()
+    {
+        var session = Named(Farm("", 1, 2) with { Lists = "\n  choose recipients from females, judged from first transfer to final transfer\n" })[0];
+        session.Named.ShouldBeEmpty();
+        session.Methods[0].Animals.ShouldAllBe(animal => animal.Failed == FailedCheck.NoListForTreatment);
+    }
+
+    [Fact]
+    public void A_booking_names_and_opens_no_gate()
+    {
+        var sessions = Named(Farm("\nprepare \"3\", \"4\" by \"Progesterone insert\" for session 1", 1, 2, 3));
+        sessions[0].Named.Select(animal => (animal.Number, animal.IsBooked)).ShouldBe([("1", false), ("3", true)]);
+        sessions[0].BookedAndOut.ShouldBeEmpty();
+        sessions[0].ToAsk.ShouldHaveSingleItem().Number.ShouldBe("4", "her copper is not known, and her place is kept while that is asked");
+        sessions[1].Named.ShouldHaveSingleItem().Number.ShouldBe("2");
+        var out1 = Named(Farm("\nprepare \"3\" by \"Progesterone insert\" for session 1") with { Events = [.. Ready(3), "2026-07-31,3,calving,,"] })[0];
+        out1.Named.ShouldBeEmpty();
+        out1.BookedAndOut.ShouldHaveSingleItem().Booking.Animal.ShouldBe("3");
+    }
+
+    [Fact]
+    public void A_donor_that_is_named_carries_nobodys_embryo()
+    {
+        var farm = Farm("", 1, 2) with { Lists = "\n  choose donors from \"1\", judged on collection\n" + All };
+        Named(farm)[0].Named.ShouldHaveSingleItem().Number.ShouldBe("2");
+    }
+
+    [Fact]
+    public void With_one_session_the_lists_are_those_of_the_programme()
+    {
+        var farm = new WrittenPlan { Programme = Two.Replace(", 2 times every 14 days", "", StringComparison.Ordinal), Events = Ready(1, 2, 3) };
+        var (rulebook, lists) = farm.Judged();
+        var draft = new Judge(rulebook, farm.Herd(rulebook)).JudgeAll();
+        var session = JudgedSession.Of(draft, Today).ShouldHaveSingleItem();
+        session.Lists.ShouldBe(draft.Lists);
+        session.Round.Programme.Choices.ShouldBe(rulebook.Programme!.Choices);
+        lists.Length.ShouldBe(session.Lists.Length);
+    }
+
+    /// <summary>Whoever is named, or spare, passes both checks on her own days, judged anew and one list at a time; with a record taken away nobody new is sure.</summary>
+    [Fact]
+    public void Whoever_is_named_passes_both_checks_on_her_own_days() => Gen.Select(Rows, Gen.Int[0, 11]).Hold((rows, without) =>
+    {
+        var farm = Farm("") with { Events = rows };
+        var rulebook = farm.Rulebook;
+        var herd = farm.Herd(rulebook);
+        foreach (var session in Namer.Name(new Judge(rulebook, herd).JudgeAll(), Today))
+        {
+            var moved = MovedProgramme.To(rulebook, "collection", session.Session.Round.Collection!.Value);
+            var judge = new Judge(moved, herd);
+            var carry = judge.JudgeList(moved.Programme!.Choices.Single(choice => choice.List == "recipients"), session.Session.Round.FirstTransfer, session.Session.Round.FinalTransfer);
+            var treat = judge.JudgeList(moved.Programme!.Choices.Single(choice => choice.List == "treatment"), session.Methods[0].Day, session.Methods[0].Day);
+            foreach (var animal in session.Named.Concat(session.Spares))
+            {
+                carry.Animals.Single(one => one.Number == animal.Number).Answer.MayBeUsed().ShouldBeTrue();
+                treat.Animals.Single(one => one.Number == animal.Number).Answer.MayBeUsed().ShouldBeTrue();
+            }
+        }
+
+        var broken = farm with { Events = [.. rows.Select((row, i) => i == without ? row.Replace("2026-", "20x6-", StringComparison.Ordinal) : row)] };
+        Sure(broken).Except(Sure(farm)).ShouldBeEmpty("a row that cannot be read makes nobody sure");
+    }, count: 60);
+
+    private static readonly string[] Kinds = ["calving", "mating", "mastitis", "transfer", "bull in", "bull out", "serum copper"];
+
+    private static Gen<ImmutableArray<string>> Rows => Gen.Select(Gen.Int[1, 4], Gen.Int[0, 6].Select(kind => Kinds[kind]), Gen.Int[0, 150])
+        .Select((cow, kind, ago) => $"{Today.PlusDays(-ago):uuuu-MM-dd},{cow},{kind},{(kind == "serum copper" ? "20,umol/L" : ",")}").Array[12]
+        .Select(rows => ImmutableArray.CreateRange(rows.Take(6).Concat(Ready(1, 2)).Concat(rows.Skip(6))));
+
+    private static IEnumerable<string> Sure(WrittenPlan farm) => Named(farm).SelectMany(session => session.Methods[0].Animals
+        .Select((animal, place) => (animal, place)).Where(one => one.animal.Standing == Standing.Sure).Select(one => $"{session.Number} {one.place}"));
+}
