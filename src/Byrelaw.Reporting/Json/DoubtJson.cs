@@ -16,7 +16,7 @@ public sealed record DoubtJson(
 
     /// <summary>All doubts about a herd's records.</summary>
     public static IReadOnlyList<DoubtJson> Of(Herd herd) => [.. DoubtWords.Of(herd).Select(said => new DoubtJson(
-        said.Key, said.Sentence, said.Expectation, [.. said.Fallen.Select(kind => kind.Name)], said.Effect, said.Rows.Length,
+        said.Key, said.Sentence, said.Expectation, [.. said.Fallen.Select(kind => kind.Name)], said.Effect, said.RowCount,
         [.. said.Rows.Take(RowsShown).Select(row => new DoubtRowJson(row.Animal, row.Date is { } date ? LocalDatePattern.Iso.Format(date) : null, row.File, row.Line))],
         said.Settle))];
 }

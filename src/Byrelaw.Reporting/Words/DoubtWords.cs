@@ -154,7 +154,8 @@ public static class DoubtWords
     private static SaidDoubt LeftOut(RowsLeftOut doubt) =>
         new("rows_left_out", $"{Numbers.Count(doubt.Count, "row", "rows")} of {FileWords.Short(doubt.File)} {(doubt.Count == 1 ? "is" : "are")} left out, for “{doubt.Heading}” is {(doubt.Cell.Length == 0 ? "blank" : $"“{doubt.Cell}”")} there",
             $"That {(doubt.Count == 1 ? "it says" : "they say")} nothing that happened is the farm’s word.",
-            "If it is not so, take “leave out rows” out.");
+            "If it is not so, take “leave out rows” out.")
+        { RowCount = doubt.Count };
 
     /// <summary>Entries that were read, and rows that were not, are counted apart.</summary>
     private static string HowMany(EntryExpectation expectation, int counted, ImmutableArray<Unexpected> failing, int waived)

@@ -10,6 +10,7 @@ public static class Snippets
         add to mating  with purpose is one of calf, flushing, with sire is text
         event weighing  with method is one of scale, tape, blank is tape, with belly in cm, with ease on scale 1 to 5
         event death  also died, leaves the herd for good
+        event aspiration  marks collection
         measure liver zinc  in umol/kg  plausible 1 to 20000
         fact frame height  in cm  plausible 60 to 200
         spell beside a bull  from bull in until bull out, or in a mob with a male from 6 months of age
