@@ -60,6 +60,9 @@ public sealed class Judge
         return new Draft(_rulebook, _days.Herd, _knownOn, OnSeveralLists.Mark(lists.ToImmutable()));
     }
 
+    /// <summary>How many animals all lists of the programme have.</summary>
+    public int CountAll(LocalDate? on = null) => _programme.Choices.Sum(choice => CandidatesOf(JudgingDays.On(choice, on), on).Animals.Length);
+
     /// <summary>Judges every animal of one list of the programme; whether she may be used on another too is not marked.</summary>
     public ListJudgement JudgeList(Choice choice) => JudgeList(choice, CandidatesOf(choice, null), () => { });
 

@@ -16,8 +16,13 @@ public static class Planner
         var visits = VisitComparison.Of(rulebook, herd, day, new SeasonOutlooks());
         rulebook = visits?.Best?.Rulebook ?? rulebook;
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
-        var calendar = PlanCalendar.Of(rulebook, draft.Lists, day);
-        var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!), calendar);
-        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits) { Sessions = Namer.Name(draft, day) };
+        var sessions = Namer.Name(draft, day);
+        var calendar = PlanCalendar.Of(rulebook, draft.Lists, day, sessions.ToDictionary(session => session.Number, session => session.Session.Lists));
+        var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!), calendar) with
+        {
+            Named = SessionsByName.Of(sessions, ifAllPass: false),
+            IfAllPass = SessionsByName.Of(sessions, ifAllPass: true),
+        };
+        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits) { Sessions = sessions };
     }
 }

@@ -23,14 +23,23 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     /// <summary>The list's name as written.</summary>
     public string Name => List.Choice.List;
 
+    /// <summary>The session whose days it is judged on, where the programme has several; else null.</summary>
+    public int? Session => Rulebook.Programme is { Aims.Sessions: > 1 } ? List.Session : null;
+
+    /// <summary>The list's name, with its session where there are several: <c>recipients, session 2</c>.</summary>
+    public string NameInSession => Session is { } session ? $"{Name}, session {session}" : Name;
+
     /// <summary>The judging days: <c>20 and 21 October 2026</c>.</summary>
     public string Days => Dates.Range(List.Choice.JudgedFrom, List.Choice.JudgedTo);
 
     /// <summary>Whether there is more than one judging day.</summary>
     public bool SeveralDays => List.Choice.JudgedTo > List.Choice.JudgedFrom;
 
-    /// <summary><c>Recipients for 20 and 21 October 2026</c>.</summary>
-    public string Title => $"{Phrases.Sentence(Name)} for {Days}";
+    /// <summary><c>Recipients for 20 and 21 October 2026</c>; of one of several sessions <c>Recipients, session 2, for 3 and 4 November 2026</c>.</summary>
+    public string Title => Phrases.Sentence(NameAndDays);
+
+    /// <summary>The same in a sentence.</summary>
+    public string NameAndDays => $"{NameInSession}{(Session is null ? "" : ",")} for {Days}";
 
     /// <summary>The programme's name; empty where the rules stand on their own.</summary>
     public string Programme => Rulebook.Programme?.Name ?? "";

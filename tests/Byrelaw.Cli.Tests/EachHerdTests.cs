@@ -54,7 +54,7 @@ public sealed class EachHerdTests : IDisposable
             {
                 seen++;
                 var whole = JsonSerializer.Serialize(animal);
-                lines.ShouldContain(line => Alone(line) == whole && line.StartsWith($"{{\"herd\":\"{herd}\",\"list\":\"recipients\",\"judged_from\":\"2026-10-20\"", StringComparison.Ordinal));
+                lines.ShouldContain(line => Alone(line) == whole && line.StartsWith($"{{\"herd\":\"{herd}\",\"list\":\"recipients\",\"session\":1,\"judged_from\":\"2026-10-20\"", StringComparison.Ordinal));
             }
 
             using var ofHerd = JsonDocument.Parse(lines.Single(line => line.StartsWith($"{{\"herd\":\"{herd}\",\"animals\"", StringComparison.Ordinal)));

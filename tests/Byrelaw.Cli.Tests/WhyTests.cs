@@ -14,6 +14,36 @@ public sealed class WhyTests : IDisposable
     public void An_animal_is_explained_as_approved(string number) => Snapshot.Verify(_farm.Run("why", "spring.byre", number).ToString(), number);
 
     [Fact]
+    public void What_is_supposed_is_told_first_and_is_never_on_record()
+    {
+        var run = Example("1012", "--suppose", "pregnancy test 2026-10-03 empty with method ultrasound", "--suppose", "heat 2026-10-13");
+        Snapshot.Verify(run);
+        run.ShouldNotContain("✓ Ready", customMessage: "what is supposed of a day to come is never sure");
+    }
+
+    [Fact]
+    public void Each_session_has_its_own_days()
+    {
+        Example("1027").ShouldContain("session 2");
+        Snapshot.Verify(Example("1027", "--session", "2"));
+    }
+
+    [Fact]
+    public void A_line_that_cannot_be_supposed_is_told_as_in_a_worked_example()
+    {
+        Snapshot.Verify(string.Join("---\n", new[] { "bul out 2026-08-29", "pregnancy test 2026-10-03 maybe", "heat", "", "mating 2026-09-01 # a\ncalving 2026-08-01" }
+            .Select(line => $"{line}\n{_farm.Run("why", "spring.byre", "1012", "--suppose", line)}")));
+        _farm.Run("why", "spring.byre", "1012", "--suppose", "mating 2026-09-01", "--session", "4").ShouldBeOneClearLine("the programme has 1 session; there is no session 4");
+    }
+
+    private static string Example(params string[] more)
+    {
+        var @out = new StringWriter();
+        ByrelawApp.Run(["why", "examples/withy-bend/spring-2026.byre", .. more], Doors.Plain(@out, TextWriter.Null, Byrelaw.Testing.Repository.At("")));
+        return @out.ToString();
+    }
+
+    [Fact]
     public void All_shows_every_rule() => Snapshot.Verify(_farm.Run("why", "spring.byre", "1423", "--all").ToString());
 
     [Fact]

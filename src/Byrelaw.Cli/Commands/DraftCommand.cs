@@ -1,3 +1,4 @@
+using Byrelaw.Planning.Calendar;
 using Byrelaw.Reporting.Causes;
 
 namespace Byrelaw.Cli.Commands;
@@ -13,20 +14,21 @@ internal static class DraftCommand
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
         var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format("ndjson"));
         var herd = SharedOptions.Herd();
+        var session = SessionAskedFor.Option("Judge for this session only, from 1; without it for every one that is not over.");
         var each = new Option<bool>("--each-herd") { Description = "Judge every herd of the records, one after another; with --format ndjson." };
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, on, knownOn, herd, each, by, format,
+            programme, folder, session, on, knownOn, herd, each, by, format,
         };
         command.SetAction(parsed => parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
             ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), doors)
             : Run(
-                parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd), parsed.GetValue(by),
+                parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd)), parsed.GetValue(by),
                 parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, string? herd, string? by, bool json, Doors doors)
+    private static int Run(string programme, string? folder, Asked asked, string? by, bool json, Doors doors)
     {
         if (folder is "")
         {
@@ -40,18 +42,19 @@ internal static class DraftCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd);
+        var loaded = LoadedProgramme.Read(programme, asked.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
             return NotJudged(problems, json, doors);
         }
 
-        var draft = Judge(loaded, on, knownOn, doors);
+        SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.On);
+        var draft = Judge(loaded, asked, doors);
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
         var logged = LogOfJudging.Add(draft, "draft", programme, by, doors);
-        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), on, knownOn, herd, doors);
+        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), asked, doors);
         if (target is not null)
         {
             Write(draft, inputs, doors.Full(target), doors);
@@ -79,18 +82,18 @@ internal static class DraftCommand
         return ExitCode.Bad;
     }
 
-    private static Draft Judge(LoadedProgramme loaded, LocalDate? on, LocalDate? knownOn, Doors doors)
+    private static Draft Judge(LoadedProgramme loaded, Asked asked, Doors doors)
     {
         using var bar = new ProgressBar(doors, "Judging");
-        return new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeAll(on, bar);
+        return SessionDraft.Of(loaded.Reading.Rulebook, loaded.Herd, asked.KnownOn, asked.On, asked.Session, bar);
     }
 
     /// <summary>What is judged, as seen from where the report goes: the two can be moved together.</summary>
-    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, LocalDate? on, LocalDate? knownOn, string? herd, Doors doors)
+    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, Asked asked, Doors doors)
     {
         var file = doors.Full(programme);
         var records = RecordsFolder.Of(loaded.Reading.Rulebook.Records!.Folder, file);
-        return new InputsJson(Relative(from, file), Relative(from, records), Iso(on), Iso(knownOn)) { Herd = herd };
+        return new InputsJson(Relative(from, file), Relative(from, records), Iso(asked.On), Iso(asked.KnownOn)) { Herd = asked.Herd, Session = asked.Session };
     }
 
     private static string Relative(string from, string path) => Path.GetRelativePath(from, path).Replace(Path.DirectorySeparatorChar, '/');
@@ -104,4 +107,7 @@ internal static class DraftCommand
         var kept = ReportFolder.Write(folder, Report.Of(draft, inputs), written => bar.Report((written, files)));
         KeptNotes.Say(kept, folder, doors);
     }
+
+    /// <summary>What is to be judged.</summary>
+    private sealed record Asked(int? Session, LocalDate? On, LocalDate? KnownOn, string? Herd);
 }

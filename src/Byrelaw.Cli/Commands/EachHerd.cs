@@ -1,4 +1,5 @@
 using Byrelaw.Judging.Promises;
+using Byrelaw.Planning.Calendar;
 
 namespace Byrelaw.Cli.Commands;
 
@@ -89,7 +90,7 @@ internal static class EachHerd
             var herd = Believed.Of(reading.Rulebook, herds.Read(name, knownOn));
             if (herd.Count > 0)
             {
-                return new Judge(reading.Rulebook, herd, knownOn).JudgeAll(on);
+                return SessionDraft.Of(reading.Rulebook, herd, knownOn, on);
             }
 
             why = "no source says of an animal that it is in this herd";

@@ -1,3 +1,4 @@
+using Byrelaw.Planning.Calendar;
 using Byrelaw.Reporting.Verifying;
 
 namespace Byrelaw.Cli.Commands;
@@ -35,7 +36,7 @@ internal static class VerifyCommand
             return ExitCode.Bad;
         }
 
-        var draft = new Judge(loaded.Reading.Rulebook, loaded.Herd, Day(inputs.KnownOn)).JudgeAll(Day(inputs.On));
+        var draft = SessionDraft.Of(loaded.Reading.Rulebook, loaded.Herd, Day(inputs.KnownOn), Day(inputs.On), inputs.Session);
         var verification = Verification.Of(kept, draft);
         doors.Out.Write(json ? VerifyJson.Of(verification) + "\n" : VerifyText.Of(verification) + InTheLog(kept, file, doors));
         return verification.Holds ? ExitCode.Done : ExitCode.Bad;

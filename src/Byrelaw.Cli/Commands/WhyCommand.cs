@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using Byrelaw.Judging.Supposing;
+using Byrelaw.Language.Reading;
 using Byrelaw.Reporting.Causes;
 
 namespace Byrelaw.Cli.Commands;
@@ -12,37 +15,82 @@ internal static class WhyCommand
         var all = new Option<bool>("--all") { Description = "List the rules that are met, too." };
         var (on, knownOn, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.Format());
         var herd = SharedOptions.Herd();
-        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, on, knownOn, herd, format };
+        var session = SessionAskedFor.Option("Which session's days, from 1; without it the first's, with her answer in each of the others.");
+        var suppose = new Option<string[]>("--suppose") { Description = "Judge her as if this line stood in the book, such as \"bull out 2026-08-29\"; it may stand several times.", HelpName = "LINE" };
+        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, session, suppose, on, knownOn, herd, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, parsed.GetValue(animal)!, parsed.GetValue(all), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd),
-            parsed.GetValue(format) == "json", doors));
+            parsed.GetValue(programme)!, parsed.GetValue(animal)!,
+            new Asked(parsed.GetValue(all), parsed.GetValue(session), parsed.GetValue(suppose) ?? [], parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd), parsed.GetValue(format) == "json"), doors));
         return command;
     }
 
-    private static int Run(string programme, string number, bool all, LocalDate? on, LocalDate? knownOn, string? herd, bool json, Doors doors)
+    private static int Run(string programme, string number, Asked asked, Doors doors)
     {
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd);
+        var loaded = LoadedProgramme.Read(programme, asked.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
-            return DraftCommand.NotJudged(problems, json, doors);
+            return DraftCommand.NotJudged(problems, asked.Json, doors);
         }
 
         var animal = AnimalAskedFor.Find(number, loaded.Herd);
-        var draft = new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeHer(animal, on);
-        if (json)
+        if (Supposed(loaded, asked.Suppose, loaded.Herd.Numbers[animal], problems) is not { } rows)
         {
-            doors.Out.WriteLine(JsonText.Of(draft));
+            problems.Print(doors);
+            return ExitCode.CouldNot;
+        }
+
+        SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.On);
+        var rulebook = SessionAskedFor.In(loaded.Reading.Rulebook, asked.Session);
+        var judge = rows.IsEmpty ? new Judge(rulebook, loaded.Herd, asked.KnownOn) : Farm(programme, rulebook, asked, doors).Judge(new Supposition { Records = new() { Rows = rows } });
+        var draft = judge.JudgeHer(animal, asked.On) is var her && asked.On is null ? her with { Lists = [.. her.Lists.Select(list => list with { Session = asked.Session ?? 1 })] } : her;
+        if (asked.Json)
+        {
+            doors.Out.WriteLine(JsonText.Of(draft, supposed: asked.Suppose));
         }
         else
         {
-            var sections = draft.Lists.Select(list => WhyText.Of(new AnimalReport(new ListReport(draft, list), list.Animals[0]), all, doors.OutInk));
+            doors.Out.Write(SupposedText.Of(asked.Suppose, doors.OutInk));
+            var sections = draft.Lists.Select(list => WhyText.Of(new AnimalReport(new ListReport(draft, list), list.Animals[0]), asked.All, doors.OutInk));
             doors.Out.Write(string.Join("\n", sections));
+            if (asked.Session is null && asked.On is null)
+            {
+                doors.Out.Write(SessionAnswers.Of(rulebook, judge.Herd, animal, asked.KnownOn, doors.OutInk));
+            }
         }
 
         problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
         return loaded.HasErrors ? ExitCode.Bad : ExitCode.Done;
     }
+
+    /// <summary>The rows that are supposed to stand in the book; null, and what is wrong, where a line cannot be read.</summary>
+    private static ImmutableArray<SupposedRow>? Supposed(LoadedProgramme loaded, string[] lines, string number, Problems problems)
+    {
+        var rows = ImmutableArray.CreateBuilder<SupposedRow>();
+        foreach (var line in lines)
+        {
+            var (record, wrong) = SupposedLine.Read(loaded.Reading, line);
+            problems.Add(wrong);
+            if (record is null)
+            {
+                return !wrong.IsEmpty ? null : throw new CannotDoException(
+                    $"--suppose \"{line}\" is not one thing on record of her; write it as in a worked example, such as \"bull out 2026-08-29\" or \"pregnancy test 2026-10-03 empty\", and --suppose once for each");
+            }
+
+            rows.Add(new SupposedRow(record.Date, number, record.Kind.Name, record.Value, record.Unit) { Details = [.. record.Details.Select(detail => (detail.Detail, detail.Value))] });
+        }
+
+        return rows.ToImmutable();
+    }
+
+    private static SupposedFarm Farm(string programme, Rulebook rulebook, Asked asked, Doors doors)
+    {
+        var folder = RecordsFolder.Of(rulebook.Records!.Folder, doors.Full(programme));
+        return new SupposedFarm(rulebook, FarmRecords.In(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records, asked.Herd), asked.KnownOn);
+    }
+
+    /// <summary>What the command was asked for besides the animal.</summary>
+    private sealed record Asked(bool All, int? Session, string[] Suppose, LocalDate? On, LocalDate? KnownOn, string? Herd, bool Json);
 }

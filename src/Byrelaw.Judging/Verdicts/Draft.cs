@@ -15,6 +15,9 @@ public sealed record Draft(Rulebook Rulebook, Herd Herd, LocalDate? KnownOn, Imm
 public sealed record ListJudgement(
     Choice Choice, ImmutableArray<BrokenPart> BrokenParts, ImmutableArray<AnimalJudgement> Animals, ImmutableArray<string> Unknown)
 {
+    /// <summary>Which session's days it is judged on, from 1; null where that was not asked, or the days are others.</summary>
+    public int? Session { get; init; }
+
     /// <summary>How many have an answer.</summary>
     public int Count(Answer answer)
     {

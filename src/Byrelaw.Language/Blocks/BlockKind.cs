@@ -57,6 +57,9 @@ internal enum BlockKind
     /// <summary><c>task</c>.</summary>
     Task,
 
+    /// <summary><c>done</c>.</summary>
+    Done,
+
     /// <summary><c>caution</c>.</summary>
     Caution,
 

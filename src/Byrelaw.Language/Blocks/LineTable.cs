@@ -35,6 +35,7 @@ internal static class LineTable
             ["method"] = (BlockKind.Method, PlanHeads.Method),
             ["assume"] = (BlockKind.Assume, PlanHeads.Assume),
             ["task"] = (BlockKind.Task, PlanHeads.Task),
+            ["done"] = (BlockKind.Done, PlanHeads.Done),
             ["caution"] = (BlockKind.Caution, PlanHeads.Caution),
             ["example"] = (BlockKind.Example, HeadLines.Example),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
@@ -121,7 +122,7 @@ internal static class LineTable
         ("costs", MethodLines.Costs), ("for", MethodLines.For), ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> PlanTask = Table(
-        ("for", MethodLines.For), ("due", TaskLines.Due), ("not", TaskLines.NotBeforeOrNeeded), ("results", TaskLines.ResultsTake), ("takes", TaskLines.Takes),
+        ("for", MethodLines.For), ("each", TaskLines.EachSession), ("due", TaskLines.Due), ("not", TaskLines.NotBeforeOrNeeded), ("results", TaskLines.ResultsTake), ("takes", TaskLines.Takes),
         ("settles", TaskLines.Settles), ("costs", MethodLines.Costs), ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Assume = Table(

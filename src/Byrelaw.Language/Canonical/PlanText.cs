@@ -13,6 +13,7 @@ internal static class PlanText
         .. Sorted(plans.Assumptions, Words).Select(Of),
         .. Sorted(plans.Costs, Words).Select(Of),
         .. Sorted(plans.Tasks, task => task.Name).Select(Of),
+        .. plans.Done.Select(Of).Order(StringComparer.Ordinal),
     ];
 
     /// <summary>A share with its evidence.</summary>
@@ -72,11 +73,15 @@ internal static class PlanText
 
     private static string Spread(double? spread) => spread is { } value ? $", spread {NumberText.Of(value)}" : "";
 
+    private static string Of(TaskDone done) =>
+        $"done {NameText.Text(done.Task)} on {NumberText.Of(done.On)}{(done.Session is { } session ? $" for session {NumberText.Of(session)}" : "")}";
+
     private static string Of(PlanTask task) => RuleText.Block(
         $"task {NameText.Text(task.Name)}",
         [
             task.IsNotNeeded ? "not needed" : null,
             task.List is { } list ? $"for {list}" : null,
+            task.EachSession ? "each session" : null,
             task.IsNotNeeded ? null : $"due {Of(task.Due)}",
             task.NotBefore is { } early ? $"not before {(Of(early) is var day && day.StartsWith("on ", StringComparison.Ordinal) ? day[3..] : day)}" : null,
             task.Takes is { } takes ? $"takes {takes}" : null,

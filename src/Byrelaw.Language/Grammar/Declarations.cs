@@ -121,5 +121,5 @@ internal static class Declarations
     // Every other clause starts with a reserved word, where no name goes on anyway.
     private static Parser<Token, Token> ClauseOfFreeWords() => OneOf(
         Leaf.Word("joins", "").Then(Leaf.Word("the", "")), Leaf.Word("leaves", "").Then(Leaf.Word("the", "")), Leaf.Word("molar", "").Then(Leaf.Word("mass", "")),
-        Leaf.Word("blank", "").Then(Leaf.Word("is", "")), Leaf.Word("plausible", "").Then(Parser<Token>.Token(token => token.Kind == TokenKind.Number)));
+        Leaf.Word("marks", "").Then(Parser<Token>.Token(token => token.Kind == TokenKind.Word)), Leaf.Word("blank", "").Then(Leaf.Word("is", "")), Leaf.Word("plausible", "").Then(Parser<Token>.Token(token => token.Kind == TokenKind.Number)));
 }

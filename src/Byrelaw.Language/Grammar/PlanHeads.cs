@@ -13,6 +13,11 @@ internal static class PlanHeads
     public static readonly Parser<Token, LineSyntax> Task = Map<Token, Token, TextSyntax, LineSyntax>(
         (start, name) => new TaskLine(name) { Span = start.Span.To(name.Span) }, Leaf.Word("task"), Leaf.Text("what is to be done, in quotes"));
 
+    public static readonly Parser<Token, LineSyntax> Done = Map<Token, Token, TextSyntax, DateSyntax, Maybe<NumberSyntax>, LineSyntax>(
+        (start, task, on, session) => new DoneLine(task, on, session.GetValueOrDefault()) { Span = start.Span.To(session.HasValue ? session.Value.Span : on.Span) },
+        Leaf.Word("done"), Leaf.Text("a task's name in quotes"), Leaf.Word("on").Then(Leaf.Date),
+        Leaf.Word("for", "`for session 1`").Then(Leaf.Word("session")).Then(Leaf.Number).Optional());
+
     public static readonly Parser<Token, LineSyntax> Caution = Map<Token, Token, NameSyntax, TextSyntax, LineSyntax>(
         (start, about, text) => new CautionLine(about, text) { Span = start.Span.To(text.Span) },
         Leaf.Word("caution"), Leaf.ListName("what the caution is about, such as `prostaglandin`"), Leaf.Text("the caution in quotes"));

@@ -10,6 +10,9 @@ internal static class TaskLines
     public static readonly Parser<Token, LineSyntax> Due = Map<Token, Token, DayReferenceSyntax, LineSyntax>(
         (start, day) => new DueLine(day) { Span = start.Span.To(day.Span) }, Leaf.Word("due"), DayClauses.Reference);
 
+    public static readonly Parser<Token, LineSyntax> EachSession = Map<Token, Token, Token, LineSyntax>(
+        (start, end) => new EachSessionLine { Span = start.Span.To(end.Span) }, Leaf.Word("each"), Leaf.Word("session"));
+
     /// <summary><c>not before DAY</c> or <c>not needed</c>.</summary>
     public static readonly Parser<Token, LineSyntax> NotBeforeOrNeeded = Map(
         (start, finish) => finish(start),

@@ -16,8 +16,17 @@ public sealed record TaskDates(
     /// <summary>Whether its last day has passed and somebody still needs it.</summary>
     public bool IsPast => DaysPast > 0 && !IsDone;
 
-    /// <summary>Whether it is for animals, and none of them needs it.</summary>
-    public bool IsDone => IsForAnimals && Animals.IsEmpty;
+    /// <summary>Which session it is for: the first, unless it is to be done for each.</summary>
+    public int Session { get; init; } = 1;
+
+    /// <summary>What the farm's file says is done; null for nothing.</summary>
+    public TaskDone? SaidDone { get; init; }
+
+    /// <summary>Whether nobody need do it any more: it is for animals and none of them needs it, or it is the farm's and the file says that it is done. Of what settles records
+    /// only the book says so.</summary>
+    public bool IsDone => IsForAnimals ? Animals.IsEmpty || (SaidDone is not null && !Settles) : SaidDone is not null;
+
+    private bool Settles => !Task.SettlesRules.IsEmpty || !Task.SettlesKinds.IsEmpty;
 
     /// <summary>
     /// All tasks that arise, by their last day. A task whose date the programme does not set does not arise, nor one that is not needed, nor one for a list
@@ -27,13 +36,18 @@ public sealed record TaskDates(
     /// <param name="programme">Its dates.</param>
     /// <param name="lists">The programme's lists, judged on its own dates.</param>
     /// <param name="today">The day of planning.</param>
-    public static ImmutableArray<TaskDates> Of(PlanStatements plans, Programme programme, ImmutableArray<ListJudgement> lists, LocalDate today)
+    /// <param name="later">The later sessions, each with its lists judged on its own days: what is to be done for each session arises for each.</param>
+    public static ImmutableArray<TaskDates> Of(
+        PlanStatements plans, Programme programme, ImmutableArray<ListJudgement> lists, LocalDate today, params ImmutableArray<(Programme Programme, ImmutableArray<ListJudgement> Lists)> later)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(programme);
         return
         [
-            .. plans.Tasks.Where(task => !task.IsNotNeeded).Select(task => Of(task, programme, lists, today)).OfType<TaskDates>()
+            .. plans.Tasks.Where(task => !task.IsNotNeeded).Select(task => Of(task, programme, lists, today))
+                .Concat(later.SelectMany(session => plans.Tasks.Where(task => task is { IsNotNeeded: false, EachSession: true })
+                    .Select(task => Of(task, session.Programme, session.Lists, today)))).OfType<TaskDates>()
+                .Select(task => task with { SaidDone = plans.Done.FirstOrDefault(done => done.Task == task.Task.Name && (done.Session ?? 1) == task.Session) })
                 .OrderBy(task => task.LastStart).ThenBy(task => task.Task.Name, StringComparer.Ordinal),
         ];
     }
@@ -52,7 +66,10 @@ public sealed record TaskDates(
         return new(
             task, due, start, task.NotBefore?.In(programme),
             list is null ? [] : AnimalInNeed.Of(task, list), list is not null, past,
-            past > 0 && moves && MovedProgramme.Anchor(programme) is { } anchor ? programme.Date(anchor)!.Value.PlusDays(past) : null);
+            past > 0 && moves && MovedProgramme.Anchor(programme) is { } anchor ? programme.Date(anchor)!.Value.PlusDays(past) : null)
+        {
+            Session = programme.Session,
+        };
     }
 
     /// <summary>Whether a day moves with the programme's first date.</summary>

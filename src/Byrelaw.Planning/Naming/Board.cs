@@ -17,12 +17,15 @@ internal sealed class Board
     private readonly int[] _sure;
     private readonly int[] _asked;
     private readonly List<BookedAndOut>[] _bookedAndOut;
+    private readonly Dictionary<int, BegunAnimal> _begun;
 
     public Board(
-        ImmutableArray<JudgedSession> sessions, ImmutableArray<MethodChecked>[] methods, Herd herd, Dictionary<int, double>[] points, HashSet<int> notRecipients, int?[] wanted)
+        ImmutableArray<JudgedSession> sessions, ImmutableArray<MethodChecked>[] methods, Herd herd, Dictionary<int, double>[] points, HashSet<int> notRecipients, int?[] wanted,
+        ImmutableArray<BegunAnimal> begun = default)
     {
         (_sessions, _methods, _herd, _points, _wanted) = (sessions, methods, herd, points, wanted);
-        _animals = [.. points.SelectMany(one => one.Keys).Distinct().Where(animal => !notRecipients.Contains(animal)).Order()];
+        _begun = begun.IsDefault ? [] : begun.ToDictionary(one => one.Animal);
+        _animals = [.. points.SelectMany(one => one.Keys).Concat(_begun.Keys).Distinct().Where(animal => _begun.ContainsKey(animal) || !notRecipients.Contains(animal)).Order()];
         _hers = [.. _animals.Select(animal => methods.Select(session => HersIn(session, animal)).ToArray())];
         (_booked, _sure, _asked) = (Nowhere(), Nowhere(), Nowhere());
         _bookedAndOut = [.. sessions.Select(_ => new List<BookedAndOut>())];
@@ -35,8 +38,9 @@ internal sealed class Board
         {
             var session = _sessions.ToList().FindIndex(one => one.Number == booking.Session);
             var place = _herd.Find(booking.Animal) is var animal and >= 0 ? Array.IndexOf(_animals, animal) : -1;
-            if (session < 0)
+            if (session < 0 || (place >= 0 && _begun.ContainsKey(_animals[place])))
             {
+                // Of one who is begun the book says more than the booking.
                 continue;
             }
 
@@ -65,7 +69,7 @@ internal sealed class Board
     public void NameTheSure()
     {
         var count = _sessions.Length;
-        int[] places = [.. Enumerable.Range(0, count).Select(session => Places(session, _booked.Where((at, i) => at == session && Stands(i, session) == Standing.Sure).Count()))];
+        int[] places = [.. Enumerable.Range(0, count).Select(session => Places(session, Where(animal => HasPlaceAnyhow(animal, session)).Count()))];
         Assign(_sure, places, (2 * count) + 1, (animal, session) => !CanBeNamed(animal, session) ? null : Numbers((2 * count) + 1, parts =>
         {
             parts[session] = 1;
@@ -91,10 +95,12 @@ internal sealed class Board
     public ImmutableArray<NamedSession> Sessions() => [.. _sessions.Select((session, i) => new NamedSession(session, _methods[i])
     {
         Wanted = _wanted[i],
+        BegunAndNotNamed = [.. _begun.Values.Where(one => (one.Sessions.Contains(session.Number) || (one.Sessions.IsEmpty && i == 0)) && !IsBegun(one, session.Number))],
         Named = [.. Where(animal => IsNamed(animal, i)).Select(animal => Named(animal, i) with { Before = [.. Before(animal, i)] })],
         ToAsk = [.. Where(animal => _asked[animal] == i || IsAskedByBooking(animal, i)).Select(animal => Named(animal, i))],
         Spares = [.. Where(animal => IsSpare(animal) && FirstSure(animal) == i).OrderByDescending(animal => PointsOf(animal, i)).Select(animal => Named(animal, i))],
-        Watched = [.. Where(animal => IsWatched(animal, i)).Select(animal => Named(animal, i))],
+        Watched = [.. Where(animal => IsWatched(animal, i, Standing.Sure)).Select(animal => Named(animal, i))],
+        WatchedIfKnown = [.. Where(animal => IsWatched(animal, i, Standing.ToAsk)).Select(animal => Named(animal, i))],
         BookedAndOut = [.. _bookedAndOut[i]],
     })];
 
@@ -147,16 +153,22 @@ internal sealed class Board
 
     private bool IsTreated(int animal, int session) => _hers[animal][session].Method is var method and >= 0 && !_methods[session][method].Method.IsNatural;
 
-    private bool CanBeNamed(int animal, int session) => _booked[animal] < 0 && IsTreated(animal, session) && Stands(animal, session) == Standing.Sure;
+    private bool CanBeNamed(int animal, int session) => _booked[animal] < 0 && !_begun.ContainsKey(_animals[animal]) && IsTreated(animal, session) && Stands(animal, session) == Standing.Sure;
 
     private bool CanBeAsked(int animal, int session) =>
-        _wanted[session] is not null && _booked[animal] < 0 && _sure[animal] < 0 && IsTreated(animal, session) && Stands(animal, session) == Standing.ToAsk;
+        _wanted[session] is not null && _booked[animal] < 0 && !_begun.ContainsKey(_animals[animal]) && _sure[animal] < 0 && IsTreated(animal, session) && Stands(animal, session) == Standing.ToAsk;
 
-    private bool IsNamed(int animal, int session) => _sure[animal] == session || (_booked[animal] == session && Stands(animal, session) == Standing.Sure);
+    private bool IsNamed(int animal, int session) => _sure[animal] == session || HasPlaceAnyhow(animal, session);
+
+    /// <summary>Whoever is begun never moves, and who is booked and sure has her place.</summary>
+    private bool HasPlaceAnyhow(int animal, int session) => _begun.TryGetValue(_animals[animal], out var begun)
+        ? IsBegun(begun, _sessions[session].Number) : _booked[animal] == session && Stands(animal, session) == Standing.Sure;
+
+    private static bool IsBegun(BegunAnimal begun, int session) => begun.Session == session && begun.State == BegunState.GoesOn;
 
     private bool IsAskedByBooking(int animal, int session) => _booked[animal] == session && Stands(animal, session) == Standing.ToAsk;
 
-    private bool IsPlaced(int animal) => _booked[animal] >= 0 || _sure[animal] >= 0;
+    private bool IsPlaced(int animal) => _begun.ContainsKey(_animals[animal]) || _booked[animal] >= 0 || _sure[animal] >= 0;
 
     private bool IsSpare(int animal) => !IsPlaced(animal) && FirstSure(animal) >= 0;
 
@@ -165,16 +177,21 @@ internal sealed class Board
         ? Enumerable.Range(first, _sessions.Length - first).FirstOrDefault(session => CanBeNamed(animal, session), -1) : -1;
 
     /// <summary>Written first, natural heat keeps those it suits off treatment; anywhere else it watches whoever is left over.</summary>
-    private bool IsWatched(int animal, int session)
+    private bool IsWatched(int animal, int session, Standing standing)
     {
         var natural = _methods[session].ToList().FindIndex(method => method.Method.IsNatural);
-        return natural >= 0 && !IsPlaced(animal) && _asked[animal] < 0 && _methods[session][natural].Animals[_animals[animal]].Standing == Standing.Sure;
+        return natural >= 0 && !IsPlaced(animal) && _asked[animal] < 0 && _methods[session][natural].Animals[_animals[animal]].Standing == standing;
     }
 
     private long PointsOf(int animal, int session) => (long)Math.Round(WholePoints * _points[session].GetValueOrDefault(_animals[animal]));
 
     private NamedAnimal Named(int animal, int session)
     {
+        if (_begun.TryGetValue(_animals[animal], out var begun))
+        {
+            return new(_animals[animal], _herd.Numbers[_animals[animal]], begun.Method.Name, begun.Start, _points[session].GetValueOrDefault(_animals[animal])) { IsBegun = true };
+        }
+
         var method = _methods[session][Math.Max(0, _hers[animal][session].Method)];
         return new(_animals[animal], _herd.Numbers[_animals[animal]], method.Method.Name, method.Days.Start, _points[session].GetValueOrDefault(_animals[animal]))
         {

@@ -23,8 +23,14 @@ public sealed record NamedSession(JudgedSession Session, ImmutableArray<MethodCh
     /// <summary>Those who are watched for a heat of their own, by number. They take no place.</summary>
     public ImmutableArray<NamedAnimal> Watched { get; init; } = [];
 
+    /// <summary>Those who would be watched once what is asked is found out, by number.</summary>
+    public ImmutableArray<NamedAnimal> WatchedIfKnown { get; init; } = [];
+
     /// <summary>Booked, and out by a check: they are not named.</summary>
     public ImmutableArray<BookedAndOut> BookedAndOut { get; init; } = [];
+
+    /// <summary>Begun, and in no number: out by a safety rule since, or with a step that is not on record, or of which nobody wrote for which of several sessions.</summary>
+    public ImmutableArray<BegunAnimal> BegunAndNotNamed { get; init; } = [];
 
     /// <summary>Wanted less named: those to ask never fill it. Null where it is not said how many are wanted.</summary>
     public int? Short => Wanted is { } wanted ? Math.Max(0, wanted - Named.Length) : null;
@@ -38,6 +44,9 @@ public sealed record NamedSession(JudgedSession Session, ImmutableArray<MethodCh
 /// <param name="Points">Of the preferences, in this session.</param>
 public sealed record NamedAnimal(int Animal, string Number, string Method, LocalDate Start, double Points)
 {
+    /// <summary>Whether the book says that she is begun: then her day 0 is her own.</summary>
+    public bool IsBegun { get; init; }
+
     /// <summary>Whether the programme books her.</summary>
     public bool IsBooked { get; init; }
 

@@ -11,10 +11,12 @@ public sealed class Namer
     private readonly Herd _herd;
     private readonly HashSet<int> _notRecipients;
     private readonly Dictionary<int, double>[] _points;
+    private readonly ImmutableArray<BegunAnimal> _begun;
 
-    private Namer(ImmutableArray<JudgedSession> sessions, Herd herd, LocalDate today)
+    private Namer(ImmutableArray<JudgedSession> sessions, Draft draft, LocalDate today)
     {
-        (_sessions, _herd) = (sessions, herd);
+        (_sessions, _herd) = (sessions, draft.Herd);
+        _begun = new BegunReader(draft, sessions, today).Read();
         _methods = [.. sessions.Select(session => PlanCalendar.Methods(session.Rulebook.Plans, session.Programme.Aims)
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
@@ -31,11 +33,11 @@ public sealed class Namer
         var sessions = JudgedSession.Of(draft, today);
         return sessions.Any(session => session.Recipients is null)
             ? []
-            : new Namer(sessions, draft.Herd, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]);
+            : new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]);
     }
 
     /// <summary>The same, where so many are wanted.</summary>
-    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => new Namer(JudgedSession.Of(draft, today), draft.Herd, today).Name(wanted);
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted);
 
     /// <summary>An animal that the programme names as a donor carries nobody else's embryo.</summary>
     private static IEnumerable<int> DonorsOf(JudgedSession session) =>
@@ -66,14 +68,14 @@ public sealed class Namer
             return liked;
         }
 
-        var shares = session.Methods.ToDictionary(method => method.Method.Name, Uses.Of);
-        var mean = session.Named.Average(animal => shares[animal.Method].Share);
+        var shares = session.Methods.ToDictionary(method => method.Method.Name, method => Uses.Of(method).Share);
+        var mean = session.Named.Average(animal => shares.GetValueOrDefault(animal.Method, best.Share));
         return mean < best.Share ? best with { Share = mean } : best;
     }
 
     private ImmutableArray<NamedSession> Name(int?[] wanted)
     {
-        var board = new Board(_sessions, _methods, _herd, _points, _notRecipients, wanted);
+        var board = new Board(_sessions, _methods, _herd, _points, _notRecipients, wanted, _begun);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();

@@ -4,14 +4,14 @@ namespace Byrelaw.Planning.Seasons;
 internal static class MoreNeeded
 {
     /// <summary>Each by itself, tried further than this farm may go, so that it can be said how far it falls short.</summary>
-    public static ImmutableArray<Needed> Of(Forecaster forecaster, SeasonInputs inputs, SeasonNumbers numbers)
+    public static ImmutableArray<Needed> Of(Forecaster forecaster, SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Session> sessions)
     {
         var treated = numbers.Supply?.Wanted;
         return
         [
             .. from further in Enum.GetValues<Further>()
                where further != Further.Recipient || treated is not null
-               select Needed.Find(forecaster, numbers.Sessions, further, Most(further), Room(further)),
+               select Needed.Find(forecaster, sessions, further, Most(further), Room(further)),
         ];
 
         static int Most(Further further) => further switch

@@ -30,6 +30,12 @@ public sealed record SeasonInputs
     /// <summary>How much of the recipients are heifers.</summary>
     public HeiferShare Heifers { get; init; }
 
+    /// <summary>The sessions with those named; null where nobody is named by name, and all sessions are taken to be alike.</summary>
+    public SessionsByName? Named { get; init; }
+
+    /// <summary>The same if all that is asked turned out well.</summary>
+    public SessionsByName? IfAllPass { get; init; }
+
     /// <summary>How often a team comes.</summary>
     public int Visits { get; init; }
 

@@ -30,8 +30,14 @@ public sealed record SeasonNumbers
     /// <summary>Whether the list has the animals for one session; null without methods.</summary>
     public Supply? Supply { get; init; }
 
-    /// <summary>What comes of it; null where the assumptions do not say how embryos come.</summary>
+    /// <summary>What comes of it, with those named; null where the assumptions do not say how embryos come.</summary>
     public Forecast? Forecast { get; init; }
+
+    /// <summary>What comes of it if all that is asked turns out well: no less at any stage. Null where nobody is named by name.</summary>
+    public Forecast? IfAllPass { get; init; }
+
+    /// <summary>What it costs then.</summary>
+    public Budget? BudgetIfAllPass { get; init; }
 
     /// <summary>What one more would bring; empty where nothing is wanted.</summary>
     public ImmutableArray<Worth> Worth { get; init; } = [];

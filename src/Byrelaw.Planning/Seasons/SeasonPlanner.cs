@@ -12,13 +12,28 @@ public static class SeasonPlanner
             return outline.Numbers;
         }
 
-        var forecast = forecaster.Forecast(outline.Numbers.Sessions);
-        var numbers = outline.Numbers with { Forecast = forecast, Budget = Cost(inputs, forecast) };
-        return forecaster.Chain.Goal is null ? numbers : numbers with
+        var numbers = outline.Numbers;
+
+        // What one more would bring is told of the season as it may become: before anything is found out nobody is named, and one more of nothing brings nothing.
+        (Forecaster Forecaster, ImmutableArray<Session> Sessions)? further = null;
+        if (inputs.Named is { } named && ForecasterOf(inputs, named) is { } byName)
         {
-            Worth = Worth.Of(forecaster, numbers.Sessions, forecast),
-            Needed = MoreNeeded.Of(forecaster, inputs, numbers),
-            Farthest = forecaster.Forecast(MoreNeeded.Everything(inputs, numbers)),
+            (forecaster, numbers) = (byName, numbers with { Sessions = named.Sessions });
+            if (inputs.IfAllPass is { } all && ForecasterOf(inputs, all) is { } ofAll)
+            {
+                var atBest = ofAll.Forecast(all.Sessions);
+                (further, numbers) = ((ofAll, all.Sessions), numbers with { IfAllPass = atBest, BudgetIfAllPass = Cost(inputs, atBest) });
+            }
+        }
+
+        var forecast = forecaster.Forecast(numbers.Sessions);
+        numbers = numbers with { Forecast = forecast, Budget = Cost(inputs, forecast) };
+        var (from, sessions) = further ?? (forecaster, numbers.Sessions);
+        return from.Chain.Goal is null ? numbers : numbers with
+        {
+            Worth = Worth.Of(from, sessions, numbers.IfAllPass ?? forecast),
+            Needed = MoreNeeded.Of(from, inputs, numbers, sessions),
+            Farthest = from.Forecast(MoreNeeded.Everything(inputs, numbers)),
         };
     }
 
@@ -31,6 +46,9 @@ public static class SeasonPlanner
             ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)))
             : null;
     }
+
+    private static Forecaster? ForecasterOf(SeasonInputs inputs, SessionsByName named) =>
+        ChainReading.Of(inputs.Plans, inputs.Aims, named.Heifers).Chain is { } chain ? new Forecaster(chain) : null;
 
     private static Budget? Cost(SeasonInputs inputs, Forecast forecast)
     {

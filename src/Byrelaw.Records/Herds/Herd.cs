@@ -91,6 +91,9 @@ public sealed class Herd
     /// <summary>Whether a row dated after the day the records reach is supposed to stand there: nothing that is judged is sure then.</summary>
     public bool SupposesLater { get; init; }
 
+    /// <summary>Rows of what happened below this line stand in no file: they are supposed.</summary>
+    public int SupposedBelow { get; init; } = int.MaxValue;
+
     /// <summary>What is wrong in the files, by file and line.</summary>
     public required ImmutableArray<Diagnostic> Problems { get; init; }
 
@@ -111,7 +114,7 @@ public sealed class Herd
 
     /// <summary>Where a row of what happened stands.</summary>
     /// <param name="line">As runs and doubts name it.</param>
-    public RecordPlace EventPlace(int line) => Places?.Of(ofAnimals: false, line) ?? new RecordPlace(EventsFile, line);
+    public RecordPlace EventPlace(int line) => line > SupposedBelow ? new RecordPlace("supposed", line - SupposedBelow) : Places?.Of(ofAnimals: false, line) ?? new RecordPlace(EventsFile, line);
 
     /// <summary>Where a row of an animal stands.</summary>
     /// <param name="line">As <see cref="AnimalLines"/> names it.</param>
@@ -166,6 +169,7 @@ public sealed class Herd
         KnownDay = KnownDay,
         ReachesADay = ReachesADay,
         SupposesLater = SupposesLater,
+        SupposedBelow = SupposedBelow,
         Problems = Problems,
         Doubted = doubted,
         Fingerprint = Fingerprint,

@@ -187,6 +187,7 @@ internal sealed class HerdReading
         Coverage = builder.Coverage,
         KnownDay = Day.Date(builder.KnownDay),
         ReachesADay = days.IsReached,
+        SupposedBelow = _supposed.Rows.IsEmpty ? int.MaxValue : _supposedAfter,
         SupposesLater = _supposed.Rows.Any(row => Day.Number(row.Date) > builder.KnownDay),
         Problems = [.. _input.Problems, .. _rowProblems.Select(row => row.Problem)],
         RowProblems = _rowProblems,

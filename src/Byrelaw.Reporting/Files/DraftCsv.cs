@@ -1,19 +1,33 @@
 namespace Byrelaw.Reporting.Files;
 
-/// <summary>The draft list for a spreadsheet or a hand-held in the yards: one line an animal, dates ISO 8601.</summary>
+/// <summary>The draft list for a spreadsheet or a hand-held in the yards: one line an animal and session, dates ISO 8601.</summary>
 public static class DraftCsv
 {
     /// <summary>The file's text.</summary>
-    public static string Of(ListReport list)
+    /// <param name="draft">The draft.</param>
+    /// <param name="list">The list's name: all its sessions stand in one table.</param>
+    public static string Of(Draft draft, string list)
     {
+        ArgumentNullException.ThrowIfNull(draft);
         var csv = new StringBuilder(Csv.Record(
-            "number", "official identity", "mob", "cow or heifer", "answer", "ready from", "ready until", "rank", "points",
+            "session", "number", "official identity", "mob", "cow or heifer", "answer", "ready from", "ready until", "rank", "points",
             "reason", "beware", "judged from", "judged to", "records to", "void after", "done"));
+        foreach (var judged in draft.Lists.Where(one => one.Choice.List == list))
+        {
+            Add(csv, new ListReport(draft, judged));
+        }
+
+        return csv.ToString();
+    }
+
+    private static void Add(StringBuilder csv, ListReport list)
+    {
         var choice = list.List.Choice;
         foreach (var animal in list.List.Animals)
         {
             var report = new AnimalReport(list, animal);
             csv.Append(Csv.Record(
+                $"{list.List.Session}",
                 PlainText.Clean(animal.Number),
                 PlainText.Clean(Particulars.OfficialIdentity(report)),
                 PlainText.Clean(Particulars.Mob(report)),
@@ -25,8 +39,6 @@ public static class DraftCsv
                 PlainText.Clean(DraftList.Beware(report)),
                 Iso(choice.JudgedFrom), Iso(choice.JudgedTo), ReachWords.Iso(list.Herd), Iso(choice.JudgedTo), ""));
         }
-
-        return csv.ToString();
     }
 
     private static string Iso(LocalDate? date) => date is { } day ? LocalDatePattern.Iso.Format(day) : "";

@@ -11,7 +11,7 @@ public sealed record ReportFile(string Path, string Text);
 public static class Report
 {
     /// <summary>How many files there will be.</summary>
-    public static int FilesOf(Draft draft) => 3 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + draft.Lists.Sum(list => 3 + (2 * list.Animals.Length));
+    public static int FilesOf(Draft draft) => 3 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + draft.Lists.Sum(list => 2 + (2 * list.Animals.Length));
 
     /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
     /// <param name="draft">The draft.</param>
@@ -30,20 +30,25 @@ public static class Report
 
         var folders = new FileNames();
         var animals = new FileNames();
-        foreach (var file in Both(OverviewPage.Of(draft, folders.For)))
+        var written = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var file in Both(OverviewPage.Of(draft, list => folders.For(FolderOf(list)), folders.For)))
         {
             yield return file;
         }
 
         foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
         {
-            var folder = folders.For(list.Name);
+            var folder = folders.For(FolderOf(list));
             foreach (var file in Both(ListPage.Of(list, $"{folder}/index", number => $"animals/{animals.For(number)}.md")))
             {
                 yield return file;
             }
 
-            yield return new ReportFile($"{folder}/draft.csv", DraftCsv.Of(list));
+            if (written.Add(list.Name))
+            {
+                yield return new ReportFile($"{folders.For(list.Name)}/draft.csv", DraftCsv.Of(draft, list.Name));
+            }
+
             for (var i = 0; i < list.List.Animals.Length; i++)
             {
                 var page = AnimalPage.Of(new AnimalReport(list, list.List.Animals[i]), $"{folder}/animals/{animals.For(list.List.Animals[i].Number)}",
@@ -55,6 +60,9 @@ public static class Report
             }
         }
     }
+
+    /// <summary>Each session of several has pages of its own; all its sessions stand in one table for the yards.</summary>
+    private static string FolderOf(ListReport list) => list.Session is { } session ? $"{list.Name}-{session}" : list.Name;
 
     private static (string, string)? Neighbour(ListReport list, int at, FileNames animals) =>
         at >= 0 && at < list.List.Animals.Length && list.List.Animals[at].Number is var number ? (number, $"{animals.For(number)}.md") : null;

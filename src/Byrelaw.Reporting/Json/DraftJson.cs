@@ -8,7 +8,12 @@ namespace Byrelaw.Reporting.Json;
 public sealed record DraftJson(
     string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] InputsJson? Inputs,
-    IReadOnlyList<DoubtJson> Doubts, IReadOnlyList<ListJson> Lists);
+    IReadOnlyList<DoubtJson> Doubts, IReadOnlyList<ListJson> Lists)
+{
+    /// <summary>What is supposed to stand in the book, as it was written; left out where nothing is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Supposed { get; init; }
+}
 
 /// <summary>What a draft was drawn up from, so that it can be judged again.</summary>
 /// <param name="ProgrammeFile">Relative to the report's folder, or to where people work where there is none.</param>
@@ -17,6 +22,10 @@ public sealed record DraftJson(
 /// <param name="KnownOn">The day given with <c>--known-on</c>.</param>
 public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, string? On, string? KnownOn)
 {
+    /// <summary>The session given with <c>--session</c>; left out where all were judged.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? Session { get; init; }
+
     /// <summary>The herd given with <c>--herd</c>; left out where the records hold one.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Herd { get; init; }
@@ -24,7 +33,7 @@ public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, stri
 
 /// <summary>One list.</summary>
 public sealed record ListJson(
-    string List, string JudgedFrom, string JudgedTo, CountsJson Counts, IReadOnlyList<AnimalJson> Animals);
+    string List, int? Session, string JudgedFrom, string JudgedTo, CountsJson Counts, IReadOnlyList<AnimalJson> Animals);
 
 /// <summary>How many have each answer.</summary>
 public sealed record CountsJson(int Ready, int OnCourse, int Later, int Ask, int No);

@@ -1,7 +1,7 @@
 namespace Byrelaw.Reporting.Json;
 
 /// <summary>Where an animal's line of many herds belongs.</summary>
-public sealed record OfHerdJson(string Herd, string List, string JudgedFrom, string JudgedTo);
+public sealed record OfHerdJson(string Herd, string List, int? Session, string JudgedFrom, string JudgedTo);
 
 /// <summary>A herd's own line among those of many.</summary>
 /// <param name="Herd">Its name.</param>
@@ -19,7 +19,7 @@ public sealed record HerdJson(
     IReadOnlyList<CountsOfListJson> Lists, IReadOnlyList<string> SetAside, int Doubts, int Errors);
 
 /// <summary>How many have each answer on one list.</summary>
-public sealed record CountsOfListJson(string List, string JudgedFrom, string JudgedTo, CountsJson Counts, bool IsBroken);
+public sealed record CountsOfListJson(string List, int? Session, string JudgedFrom, string JudgedTo, CountsJson Counts, bool IsBroken);
 
 /// <summary>A herd that cannot be judged, and why.</summary>
 public sealed record NotJudgedJson(string Herd, string NotJudged);
@@ -34,7 +34,7 @@ public static class HerdLines
         foreach (var list in draft.Lists)
         {
             var report = new ListReport(draft, list);
-            var head = SeenJson.Of(new OfHerdJson(herd, report.Name, JsonText.Iso(list.Choice.JudgedFrom), JsonText.Iso(list.Choice.JudgedTo)), JsonShapes.OneLine.OfHerdJson);
+            var head = SeenJson.Of(new OfHerdJson(herd, report.Name, list.Session, JsonText.Iso(list.Choice.JudgedFrom), JsonText.Iso(list.Choice.JudgedTo)), JsonShapes.OneLine.OfHerdJson);
             foreach (var animal in list.Animals)
             {
                 yield return string.Concat(head.AsSpan(0, head.Length - 1), ",", SeenJson.Of(JsonText.Animal(animal, report), JsonShapes.OneLine.AnimalJson).AsSpan(1));
@@ -56,7 +56,7 @@ public static class HerdLines
         return SeenJson.Of(
             new HerdJson(
                 herd, draft.Herd.Count, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint, ReachWords.Iso(draft.Herd), reach,
-                [.. draft.Lists.Select(list => new CountsOfListJson(new ListReport(draft, list).Name, JsonText.Iso(list.Choice.JudgedFrom), JsonText.Iso(list.Choice.JudgedTo), JsonText.Counts(list), list.IsBroken))],
+                [.. draft.Lists.Select(list => new CountsOfListJson(new ListReport(draft, list).Name, list.Session, JsonText.Iso(list.Choice.JudgedFrom), JsonText.Iso(list.Choice.JudgedTo), JsonText.Counts(list), list.IsBroken))],
                 [.. kinds.Where(kind => coverage.SetAside.Length > 0 && coverage.SetAside[kind.Id] < Day.End).Select(kind => kind.Name)],
                 draft.Herd.Doubted.Length, draft.Herd.Problems.Count(problem => problem.Severity == Severity.Error)),
             JsonShapes.OneLine.HerdJson);

@@ -9,7 +9,9 @@ public static class JsonText
     /// <summary>A draft, or a part of one that was cut out of it.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="inputs">What it was drawn up from, where that is to be told.</param>
-    public static string Of(Draft draft, InputsJson? inputs = null) => SeenJson.Of(Shape(draft, inputs), JsonShapes.Readable.DraftJson);
+    /// <param name="supposed">What is supposed to stand in the book, as it was written; null for nothing.</param>
+    public static string Of(Draft draft, InputsJson? inputs = null, IReadOnlyList<string>? supposed = null) =>
+        SeenJson.Of(Shape(draft, inputs) with { Supposed = supposed is { Count: > 0 } ? supposed : null }, JsonShapes.Readable.DraftJson);
 
     /// <summary>The same before it is written.</summary>
     internal static DraftJson Shape(Draft draft, InputsJson? inputs) => new(
@@ -48,7 +50,7 @@ public static class JsonText
         correction.Title, [.. correction.Replacements.Select(made => new ReplacementJson(made.File, made.Line, made.Column, made.Length, made.Text))]);
 
     private static ListJson List(ListReport list) => new(
-        list.Name, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),
+        list.Name, list.List.Session, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),
         Counts(list.List),
         [.. list.List.Animals.Select(animal => Animal(animal, list))]);
 

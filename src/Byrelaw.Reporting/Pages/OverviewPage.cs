@@ -6,7 +6,8 @@ public static class OverviewPage
     /// <summary>The page.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="folderOf">A list's folder within the report.</param>
-    public static Page Of(Draft draft, Func<string, string> folderOf)
+    /// <param name="tableOf">The folder of its table for the yards, by the list's name.</param>
+    public static Page Of(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)
     {
         var title = draft.Rulebook.Programme?.Name ?? "Draft lists";
         var standing = ReachWords.Of(draft.Herd)
@@ -15,7 +16,7 @@ public static class OverviewPage
         return new Page("index", title, standing,
         [
             new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
-            Lists(draft, folderOf),
+            Lists(draft, folderOf, tableOf),
             WhatIsDoubted.Of(draft.Herd),
             Calendar(draft),
             Fingerprints.Of(draft),
@@ -23,19 +24,19 @@ public static class OverviewPage
         ]);
     }
 
-    private static Part Lists(Draft draft, Func<string, string> folderOf)
+    private static Part Lists(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)
     {
         var table = new Table("The lists of this programme", ["list", "judged for", "animals", .. AnswerWords.All.Select(AnswerWords.Both), "for the yards"]);
         foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
         {
-            var folder = folderOf(list.Name);
+            var folder = folderOf(list);
             table.Add([
-                Wording.Link(Wording.Bold(Phrases.Sentence(list.Name)), $"{folder}/index.md"),
+                Wording.Link(Wording.Bold(Phrases.Sentence(list.NameInSession)), $"{folder}/index.md"),
                 list.Days + (list.List.IsBroken ? ": lines of its rules cannot be read, so nobody is Ready" : ""),
                 $"{list.List.Animals.Length}",
                 .. AnswerWords.All.Select(answer => AnswerWords.Word(answer, list.Use) is var word && word != AnswerWords.Word(answer)
                     ? $"{list.List.Count(answer)} ({word})" : $"{list.List.Count(answer)}"),
-                Wording.Link("draft.csv", $"{folder}/draft.csv"),
+                Wording.Link("draft.csv", $"{tableOf(list.Name)}/draft.csv"),
             ]);
         }
 

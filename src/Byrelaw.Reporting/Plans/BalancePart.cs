@@ -12,7 +12,7 @@ internal static class BalancePart
             return Part.None;
         }
 
-        var planned = plan.Numbers.Sessions is [var session, ..] ? session.Animals : balance.Best.Animals;
+        var planned = plan.Sessions is [{ Wanted: { } wanted }, ..] ? wanted : balance.Best.Animals;
         var currency = plan.Numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
         var table = new Table("At one session, by the method liked best", "treated", "embryos left over", "recipients left over", "spent in vain");
         foreach (var point in Around(balance, planned))

@@ -10,16 +10,21 @@ internal static class BudgetPart
             return Part.None;
         }
 
-        var table = new Table($"In {budget.Currency}", "where", "what", "price", "number", "amount");
-        foreach (var line in budget.Lines)
+        var all = plan.Numbers.BudgetIfAllPass;
+        var table = new Table($"In {budget.Currency}{(all is null ? "" : ", with those named and if all asked pass")}",
+            ["where", "what", "price", "number", "amount", .. all is null ? (Column[])[] : ["number, if all asked pass", "amount, if all asked pass"]]);
+        foreach (var line in (all ?? budget).Lines)
         {
-            table.Add(
-                PlanWords.Of(line.On), Phrases.Sentence(PlanWords.Of(line.Charge)),
-                $"{MoneyWords.Number(line.Charge.Price)} {PlanWords.Each(line.Charge.Per)}", ChanceWords.Mean(line.Number), MoneyWords.Number(line.Amount));
+            var now = budget.Lines.FirstOrDefault(one => one.Charge.Per == line.Charge.Per && one.Charge.For == line.Charge.For);
+            table.Add([
+                PlanWords.Of(line.On), Phrases.Sentence(PlanWords.Of(line.Charge)), $"{MoneyWords.Number(line.Charge.Price)} {PlanWords.Each(line.Charge.Per)}",
+                ChanceWords.Mean(now?.Number ?? 0), MoneyWords.Number(now?.Amount ?? 0), .. all is null ? (Wording[])[] : [ChanceWords.Mean(line.Number), MoneyWords.Number(line.Amount)]]);
         }
 
-        table.Add(Wording.Bold("Together"), "", "", "", Wording.Bold(MoneyWords.Number(budget.Total)));
-        return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget)).As("budget");
+        table.Add([Wording.Bold("Together"), "", "", "", Wording.Bold(MoneyWords.Number(budget.Total)), .. all is null ? (Wording[])[] : ["", Wording.Bold(MoneyWords.Number(all.Total))]]);
+        return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget))
+            .Sentence(all is not null ? $"That is with those named. If all asked pass it comes to {MoneyWords.Of(all.Total, all.Currency)}, in eight seasons of ten between {MoneyWords.Number(all.Low)} and {MoneyWords.Number(all.High)}." : "")
+            .As("budget");
     }
 
     private static IEnumerable<string> Notes(Budget budget)

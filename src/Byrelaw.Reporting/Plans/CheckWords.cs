@@ -5,6 +5,15 @@ namespace Byrelaw.Reporting.Plans;
 /// <summary>Why an animal is not named.</summary>
 internal static class CheckWords
 {
+    /// <summary>Why one who is begun is in no number.</summary>
+    public static string Of(BegunAnimal begun) => begun switch
+    {
+        { State: BegunState.NotSafe } => "she does not surely pass the safety rules for treatment any more; a device comes out all the same, and what else is due is for the vet to say",
+        { State: BegunState.StepMissing } => "a step whose day is past is not on record",
+        { Sessions.IsEmpty: true } => "no heat of hers serves a transfer of any session",
+        _ => $"nobody wrote for which session, and sessions {Phrases.And([.. begun.Sessions.Select(session => $"{session}")])} can be meant; write it beside the method",
+    };
+
     public static string Of(FailedCheck check) => check switch
     {
         FailedCheck.TooLate => "the method's first day is past",

@@ -32,7 +32,7 @@ internal static class ExpectationsPage
 
     private static Part ByWhen(Plan plan)
     {
-        var days = plan.Calendar.Tasks.Where(task => !task.IsDone && !task.IsPast).Select(task => (Day: task.LastStart, What: $"{task.Task.Name}: {TaskWords.For(task)}"))
+        var days = plan.Calendar.Tasks.Where(task => !task.IsDone && !task.IsPast).Select(task => (Day: task.LastStart, What: $"{TaskWords.Name(task)}: {TaskWords.For(task)}"))
             .Concat(plan.Calendar.Entries.Where(entry => entry.Kind is EntryKind.Collection or EntryKind.Transfer or EntryKind.CleanTime && entry.To >= plan.Today)
                 .Select(entry => (Day: entry.From, What: EntryWords.What(entry, PlanHead.Aims(plan)))))
             .OrderBy(line => line.Day).ToList();

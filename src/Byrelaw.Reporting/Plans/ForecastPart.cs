@@ -17,19 +17,23 @@ internal static class ForecastPart
                 .Sentence(missing.IsEmpty ? "" : $"To go on, the programme would have to assume: {Phrases.And([.. missing.Select(PlanWords.Of)])}.").As("forecast");
         }
 
-        var table = new Table("Over all sessions", "stage", "poor (1 in 10 is worse)", "middling", "good (1 in 10 is better)", "average", "rate");
+        var atBest = plan.Numbers.IfAllPass;
+        var table = new Table(
+            atBest is null ? "Over all sessions" : "Over all sessions, with those named", ["stage", "poor (1 in 10 is worse)", "middling", "good (1 in 10 is better)", "average", .. atBest is null ? (Column[])[] : ["if all asked pass"], "rate"]);
         foreach (var stage in forecast.Stages)
         {
-            table.Add(
+            table.Add([
                 Wording.Bold(Phrases.Sentence(PlanWords.Of(stage.Stage, origin))), $"{stage.Counts.Quantile(0.1)}", $"{stage.Counts.Quantile(0.5)}", $"{stage.Counts.Quantile(0.9)}",
-                ChanceWords.Mean(stage.Counts.Mean), stage is { Rate: { } rate, Of: { } of } ? $"{Rate(rate)} of {PlanWords.Short(of)}" : "");
+                ChanceWords.Mean(stage.Counts.Mean), .. atBest is null ? (Wording[])[] : [AtBest(atBest, stage.Stage)], stage is { Rate: { } rate, Of: { } of } ? $"{Rate(rate)} of {PlanWords.Short(of)}" : ""]);
         }
 
-        return part.Table(table)
+        return part.Sentence(atBest is null ? "" : "Every figure stands twice: with those named, and if all who are asked about pass. Count on the lower one.").Table(table)
             .Sentence(missing.IsEmpty ? "" : $"The chain ends here: to go on, the programme would have to assume {Phrases.And([.. missing.Select(PlanWords.Of)])}.")
             .Sentence("Rates are uncertain by what stands behind them, and all sessions of a season share them: a poor year is poor in every session.")
             .Picture(ForecastFan.Of(forecast)).As("forecast");
     }
+
+    private static string AtBest(Forecast forecast, Stage stage) => forecast.At(stage) is var counts ? $"{ChanceWords.Mean(counts.Mean)} ({counts.Quantile(0.1)} to {counts.Quantile(0.9)})" : "";
 
     private static string Rate(Rate rate) => rate.IsExact
         ? $"{ChanceWords.Rate(rate.Share)}"

@@ -17,6 +17,6 @@ internal static class PastPart
         var still = task.InTimeFor is { } day
             ? $"Started today, it is in time for a {(plan.Calendar.Rounds is [{ Collection: not null }, ..] ? "collection" : "transfer")} on {Dates.Long(day)} or later."
             : "Do it at once, or plan without it.";
-        return $"{task.Task.Name} ({TaskWords.For(task)}): the last day was {Dates.Long(task.LastStart)}, {Numbers.Count(task.DaysPast, "day", "days")} ago. {still}";
+        return $"{TaskWords.Name(task)} ({TaskWords.For(task)}): the last day was {Dates.Long(task.LastStart)}, {Numbers.Count(task.DaysPast, "day", "days")} ago. {still}";
     }
 }

@@ -15,13 +15,18 @@ public static class PlanSummaryText
             text.Sentence(line);
         }
 
+        if (!plan.Sessions.IsEmpty)
+        {
+            text.Gap().Table(SessionsTable.Of(plan));
+        }
+
         var tasks = plan.Calendar.Tasks.Where(task => !task.IsDone).ToList();
         if (tasks.Count > 0)
         {
             text.Gap().Heading(2, "Start by").In(2);
             foreach (var task in tasks.Take(MostTasks))
             {
-                text.Sentence($"{Dates.Long(task.LastStart)}{(task.IsPast ? $" (PAST by {Numbers.Count(task.DaysPast, "day", "days")})" : "")}: {task.Task.Name}; {TaskWords.For(task)}");
+                text.Sentence($"{Dates.Long(task.LastStart)}{(task.IsPast ? $" (PAST by {Numbers.Count(task.DaysPast, "day", "days")})" : "")}: {TaskWords.Name(task)}; {TaskWords.For(task)}");
             }
 
             text.Sentence(tasks.Count > MostTasks ? $"and {tasks.Count - MostTasks} more in the plan" : "");

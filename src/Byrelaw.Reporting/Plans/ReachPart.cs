@@ -15,11 +15,11 @@ internal static class ReachPart
         }
 
         var part = new DocumentBuilder().Heading(2, "Is it enough?")
-            .Sentence($"Wanted: {PlanWords.Of(wants.What, wants.Count)}, {ChanceWords.Of(wants.Sure)} sure. As planned: {ChanceWords.Of(chance)} sure. "
+            .Sentence($"Wanted: {PlanWords.Of(wants.What, wants.Count)}, {ChanceWords.Of(wants.Sure)} sure. {(numbers.IfAllPass is { Chance: { } atBest } ? $"With those named: {ChanceWords.Of(chance)} sure; if all asked pass: {ChanceWords.Of(atBest)}" : $"As planned: {ChanceWords.Of(chance)} sure")}. "
                 + $"As surely as wished, count on {PlanWords.Of(wants.What, forecast.CountedOn!.Value)}.")
             .Sentence(Limit(forecast))
             .Sentence(Farthest(plan, wants));
-        var table = new Table("What one more of each is worth, and how many more it would take", "one more", "brings on average", "chance rises by", "needed, by itself", "to be had");
+        var table = new Table($"What one more of each is worth, and how many more it would take{(numbers.IfAllPass is null ? "" : ", if all asked pass")}", "one more", "brings on average", "chance rises by", "needed, by itself", "to be had");
         foreach (var needed in numbers.Needed)
         {
             var worth = numbers.Worth.FirstOrDefault(one => one.OneMore == needed.Of);

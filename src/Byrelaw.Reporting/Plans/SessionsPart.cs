@@ -39,9 +39,19 @@ internal static class SessionsPart
 
     private static IEnumerable<Wording> Lines(NamedSession session, int year)
     {
-        foreach (var (method, start, numbers) in Groups(session.Named))
+        foreach (var (method, start, numbers) in Groups(session.Named.Where(animal => animal.IsBegun)))
+        {
+            yield return $"Begun by {method} on {Dates.Long(start, year)}: {Wording.Bold(string.Join(", ", numbers))}.";
+        }
+
+        foreach (var (method, start, numbers) in Groups(session.Named.Where(animal => !animal.IsBegun)))
         {
             yield return $"{method}, from {Dates.Long(start, year)}: {Wording.Bold(string.Join(", ", numbers))}.";
+        }
+
+        foreach (var one in session.BegunAndNotNamed)
+        {
+            yield return $"{session.Session.Judge.Herd.Numbers[one.Animal]} is begun by {one.Method.Name} on {Dates.Long(one.Start, year)} and not counted: {CheckWords.Of(one)}.";
         }
 
         if (!session.ToAsk.IsEmpty)
@@ -71,7 +81,7 @@ internal static class SessionsPart
         }
     }
 
-    private static IEnumerable<(string Method, LocalDate Start, IEnumerable<string> Numbers)> Groups(ImmutableArray<NamedAnimal> named) =>
+    private static IEnumerable<(string Method, LocalDate Start, IEnumerable<string> Numbers)> Groups(IEnumerable<NamedAnimal> named) =>
         named.GroupBy(animal => (animal.Method, animal.Start)).OrderBy(group => group.Key.Start).Select(group => (group.Key.Method, group.Key.Start, group.Select(animal => animal.Number)));
 
     private static string Taken(TakenPlaces taken)

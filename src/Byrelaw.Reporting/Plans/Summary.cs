@@ -31,28 +31,25 @@ public static class Summary
             return null;
         }
 
-        var wanted = $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))} or more: {ChanceWords.Of(chance)} sure, and {ChanceWords.Of(wants.Sure)} was wished";
+        var sure = plan.Numbers.IfAllPass is { Chance: { } atBest }
+            ? $"{ChanceWords.Of(chance)} sure with those named, {ChanceWords.Of(atBest)} if all asked pass" : $"{ChanceWords.Of(chance)} sure";
+        var wanted = $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))} or more: {sure}, and {ChanceWords.Of(wants.Sure)} was wished";
         return chance >= wants.Sure ? wanted + "."
             : forecast.CountedOn!.Value == 0 ? wanted + "; nothing can be counted on as surely as that."
             : $"{wanted}; as surely as that, count on {PlanWords.Of(wants.What, forecast.CountedOn.Value)}.";
     }
 
-    private static string? Animals(Plan plan)
-    {
-        var treated = plan.Numbers.Sessions.SelectMany(session => session.Treated).ToArray();
-        if (treated.Length == 0 || plan.Numbers.Supply is not { } supply)
-        {
-            return null;
-        }
+    private static string? Animals(Plan plan) => plan.Sessions.IsEmpty ? null
+        : $"Recipients: {Phrases.And([.. plan.Sessions.Select(Of)])}.";
 
-        var ways = Phrases.And([.. treated.Select(one => $"{one.Animals} by {one.Method.Name}")]);
-        var onList = plan.Recipients is { } list ? $"; {list.Count(Answer.Ready)} are Ready, {list.Count(Answer.OnCourse)} On course, {list.Count(Answer.Ask)} to ask about" : "";
-        return $"Recipients to treat at each session: {ways}{onList}{(supply.IsEnough ? "." : $": {Numbers.Count(supply.Wanted - supply.FromTheList, "is", "are")} missing.")}";
-    }
+    private static string Of(Planning.Naming.NamedSession session) =>
+        $"session {session.Number} {(session.Wanted is { } wanted ? $"wants {wanted} and has" : "has")} {(session.Named.IsEmpty ? "none" : $"{session.Named.Length}")} named"
+        + (session.ToAsk.IsEmpty ? "" : $" and {session.ToAsk.Length} to ask") + (session.Short is > 0 and var missing ? $" ({missing} short)" : "");
 
     private static string? Money(Plan plan) => plan.Numbers.Budget is not { } budget ? null
-        : $"Cost: about {MoneyWords.Of(budget.Total, budget.Currency)}{Without(budget)}, in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}"
-            + (budget.Limit is { } limit ? $"; within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty." : ".");
+        : $"Cost{(plan.Numbers.BudgetIfAllPass is null ? "" : ", with those named")}: about {MoneyWords.Of(budget.Total, budget.Currency)}{Without(budget)}, in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}"
+            + (budget.Limit is { } limit ? $"; within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty." : ".")
+            + (plan.Numbers.BudgetIfAllPass is { } all && Math.Abs(all.Total - budget.Total) >= 1 ? $" If all asked pass: about {MoneyWords.Of(all.Total, all.Currency)}." : "");
 
     private static string Without(Budget budget) => budget.NotPriced.IsEmpty ? ""
         : $" (without {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}: no price is given)";

@@ -5,6 +5,9 @@ internal static class TaskWords
 {
     private const int Named = 12;
 
+    /// <summary>The task, with its session where it is to be done for each.</summary>
+    public static string Name(TaskDates task) => task.Task.EachSession ? $"{task.Task.Name} (session {task.Session})" : task.Task.Name;
+
     /// <summary><c>31 animals, liver copper: 1014, 1019 and 29 more</c>; <c>the farm</c>.</summary>
     public static string For(TaskDates task)
     {

@@ -14,7 +14,7 @@ public static class WhyText
         var (list, animal) = (report.On, report.Animal);
         var known = list.Draft.KnownOn is { } day ? $", as known on {Dates.Long(day)})" : ")";
         var text = new DocumentBuilder()
-            .Sentence($"{Wording.Bold(animal.Number)} · {list.Name} for {list.Days} ({ReachWords.Of(list.Herd)}{known}").Gap().In(1)
+            .Sentence($"{Wording.Bold(animal.Number)} · {list.NameAndDays} ({ReachWords.Of(list.Herd)}{known}").Gap().In(1)
             .Sentence(Wording.Bold($"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}."))
             .Sentence(WhyNot.Of(report, withClauses: true))
             .Sentence(SmallestChange.Of(report))

@@ -1,7 +1,7 @@
 namespace Byrelaw.Reporting.Verifying;
 
 /// <summary>An animal of which two drafts say something different.</summary>
-/// <param name="List">The list.</param>
+/// <param name="List">The list, with its session where there are several.</param>
 /// <param name="Animal">Her number.</param>
 /// <param name="Was">Her answer's key in the kept draft; null where she was not on the list.</param>
 /// <param name="Now">The same, judged anew.</param>
@@ -21,11 +21,12 @@ public sealed record AnswerDifference(string List, string Animal, string? Was, s
     private static Dictionary<(string List, string Animal), AnimalJson> ByWho(DraftJson draft)
     {
         var animals = new Dictionary<(string, string), AnimalJson>();
+        var several = draft.Lists.Select(list => list.Session).Distinct().Count() > 1;
         foreach (var list in draft.Lists)
         {
             foreach (var animal in list.Animals ?? [])
             {
-                animals[(list.List, animal.Animal)] = animal;
+                animals[(several && list.Session is { } session ? $"{list.List}, session {session}" : list.List, animal.Animal)] = animal;
             }
         }
 

@@ -104,7 +104,7 @@ public sealed class FilledInTests : IDisposable
     private void Tick(string animal)
     {
         var lines = File.ReadAllText(_farm.At("out/recipients/draft.csv")).Split("\r\n");
-        var at = Array.FindIndex(lines, line => line.StartsWith(animal + ",", StringComparison.Ordinal));
+        var at = Array.FindIndex(lines, line => line.StartsWith($"1,{animal},", StringComparison.Ordinal));
         lines[at].ShouldEndWith(",");
         lines[at] += "yes";
         File.WriteAllText(_farm.At("out/recipients/draft.csv"), string.Join("\r\n", lines));

@@ -117,6 +117,12 @@ public static class PlanSnippets
         task "Export tests"
           not needed
           because "The embryos stay here."
+        task "Book the scanner"
+          each session
+          due 10 days after final transfer
+          because "Pregnancies are counted on a day that is agreed."
+        done "Book the scanner" on 2026-10-28 for session 2
+        done "Sample the mob for copper" on 2026-08-20
         """;
 
     /// <summary>Lines that one programme cannot have beside those above.</summary>

@@ -96,8 +96,14 @@ internal sealed record WrittenPlan : IRuleFiles
     /// <summary>How many cows there are.</summary>
     public int Cows { get; init; } = 4;
 
+    /// <summary>The heading of events.csv.</summary>
+    public string Columns { get; init; } = "date,animal,kind,value,unit";
+
     /// <summary>Rows of events.csv.</summary>
     public ImmutableArray<string> Events { get; init; } = [];
+
+    /// <summary>The day the records reach.</summary>
+    public LocalDate UpTo { get; init; } = new(2026, 8, 1);
 
     public Rulebook Rulebook
     {
@@ -105,7 +111,7 @@ internal sealed record WrittenPlan : IRuleFiles
         {
             var treatment = Programme.Contains("first treatment", StringComparison.Ordinal) ? "" : "\n  date first treatment 16 days before first transfer";
             var lines = string.Join('\n', Programme.Split('\n').Select(line => "  " + line.Trim()));
-            _text = $"use \"rules.byre\"\n{Keeping}{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
+            _text = $"use \"rules.byre\"\n{Keeping.Replace("2026-08-01", $"{UpTo:uuuu-MM-dd}", StringComparison.Ordinal)}{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
             var reading = RulebookReader.Read("farm.byre", this)!;
             DiagnosticText.Of(reading.Problems.Where(problem => problem.Severity == Severity.Error)).ShouldBe("");
             return reading.Rulebook;
@@ -115,7 +121,7 @@ internal sealed record WrittenPlan : IRuleFiles
     /// <summary>Reads the records with a rulebook's words: cows numbered from 1, born in 2020.</summary>
     public Herd Herd(Rulebook rulebook) => HerdReader.Read(
         Encoding.UTF8.GetBytes("animal,born,sex\n" + string.Concat(Enumerable.Range(1, Cows).Select(cow => $"{cow},2020-05-01,F\n"))),
-        Encoding.UTF8.GetBytes("date,animal,kind,value,unit\n" + string.Concat(Events.Select(row => row + "\n"))), rulebook.Vocabulary, rulebook.Records);
+        Encoding.UTF8.GetBytes(Columns + "\n" + string.Concat(Events.Select(row => row + "\n"))), rulebook.Vocabulary, rulebook.Records);
 
     public (Rulebook Rulebook, ImmutableArray<ListJudgement> Lists) Judged()
     {

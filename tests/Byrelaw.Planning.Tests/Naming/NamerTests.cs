@@ -113,6 +113,48 @@ public sealed class NamerTests
     }
 
     [Fact]
+    public void Who_is_begun_stays_on_her_own_day_and_a_hormone_for_another_reason_begins_nobody()
+    {
+        // Day 0 of the first session is 30 August; cow 2 was begun a day late, cow 3 for the second session, cow 1 had a hormone without a method.
+        var late = new LocalDate(2026, 9, 1);
+        var sessions = Named(Begun("2026-08-30,1,hormone given,,,,,", "2026-08-31,2,hormone given,,,Progesterone insert,,0", "2026-08-31,3,hormone given,,,Progesterone insert,2,"), late);
+        sessions[0].Named.Select(animal => (animal.Number, animal.Start, animal.IsBegun)).ShouldBe([("2", new LocalDate(2026, 8, 31), true)]);
+        sessions[0].BegunAndNotNamed.ShouldBeEmpty();
+        sessions[1].Named.Select(animal => (animal.Number, animal.IsBegun)).ShouldBe([("1", false), ("3", true)]);
+    }
+
+    [Fact]
+    public void Who_is_begun_and_no_longer_safe_is_told_and_not_counted()
+    {
+        // Served the day after: the safety rule of the list, and the floor, do not hold on the day on which the device comes out.
+        var farm = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0", "2026-08-31,2,mating,,,,,");
+        var session = Named(farm, new(2026, 9, 1))[0];
+        session.Named.ShouldBeEmpty();
+        session.BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.NotSafe);
+    }
+
+    [Fact]
+    public void A_step_that_is_past_and_not_on_record_takes_her_out_of_the_numbers()
+    {
+        var missed = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0");
+        Named(missed, new(2026, 9, 9))[0].BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.StepMissing);
+        var given = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0", "2026-09-06,2,hormone given,,,Progesterone insert,,", "2026-09-08,2,hormone given,,,Progesterone insert,,2");
+        Named(given, new(2026, 9, 9))[0].Named.ShouldHaveSingleItem().Start.ShouldBe(new LocalDate(2026, 8, 30));
+    }
+
+    private static WrittenPlan Begun(params ReadOnlySpan<string> rows)
+    {
+        var farm = Farm("", 1, 2, 3);
+        return farm with
+        {
+            More = "event hormone given  marks treatment, with method is text, with session is number, with step is number\n",
+            Columns = "date,animal,kind,value,unit,method,session,step",
+            UpTo = new(2026, 9, 9),
+            Events = [.. farm.Events.Select(row => row + ",,,"), .. rows],
+        };
+    }
+
+    [Fact]
     public void A_donor_that_is_named_carries_nobodys_embryo()
     {
         var farm = Farm("", 1, 2) with { Lists = "\n  choose donors from \"1\", judged on collection\n" + All };

@@ -17,7 +17,7 @@ public sealed class JsonTextTests
         var root = JsonDocument.Parse(JsonText.Of(InventedDraft.Make())).RootElement;
         Keys(root).ShouldBe(["programme", "judged_with", "rulebook", "records", "known_day", "doubts", "lists"]);
         var list = root.GetProperty("lists")[0];
-        Keys(list).ShouldBe(["list", "judged_from", "judged_to", "counts", "animals"]);
+        Keys(list).ShouldBe(["list", "session", "judged_from", "judged_to", "counts", "animals"]);
         Keys(list.GetProperty("counts")).ShouldBe(["ready", "on_course", "later", "ask", "no"]);
         foreach (var animal in list.GetProperty("animals").EnumerateArray())
         {

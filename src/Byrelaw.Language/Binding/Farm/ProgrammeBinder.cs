@@ -15,6 +15,11 @@ internal sealed class ProgrammeBinder(Conditions.Context context, RuleBinder rul
 
         LayFloor();
         Prepared();
+        if (aims.Sessions > 1 && dates.Set.FirstOrDefault(date => NameFolding.Fold(date.Name) == "first treatment") is { From: null } still && _choices.Exists(choice => choice.FromDate == still.Name))
+        {
+            context.Problems.Add(AimProblems.TreatmentStandsStill(still.Span, aims.Sessions));
+        }
+
         if (!block.IsBroken && !block.Lines.Exists(line => line is ChooseLine))
         {
             context.Problems.Add(FarmProblems.ChoosesNothing(block.Span));

@@ -24,6 +24,7 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
         {
             Name = ((TaskLine)block.Head!).Name.Value,
             List = block.First<ForLine>() is { } list ? List(list) : null,
+            EachSession = block.First<EachSessionLine>() is not null,
             Due = due ?? new DayReference(null, "collection", default, false, block.Span),
             NotBefore = block.First<NotBeforeLine>() is { } early ? context.Day(early.Day) : null,
             ResultsTake = block.First<ResultsTakeLine>() is { } results ? Days(results.Length) : null,

@@ -24,6 +24,7 @@ internal static class BlockWords
         BlockKind.Method => "a `method`",
         BlockKind.Assume => "an `assume`",
         BlockKind.Task => "a `task`",
+        BlockKind.Done => "a `done`",
         BlockKind.Caution => "a `caution`",
         BlockKind.Example => "an `example`",
         _ => "what could not be read",

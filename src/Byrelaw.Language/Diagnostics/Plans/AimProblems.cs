@@ -61,5 +61,9 @@ internal static class AimProblems
         "B1263", at, "teams come to several regions, and the programme names none", $"they come to {Phrases.And([.. regions.Select(Quoted.Of)])}",
         $"add a line such as `region \"{regions[0]}\"`");
 
+    public static Diagnostic TreatmentStandsStill(SourceSpan at, int sessions) => Problem.Warning(
+        "B1267", at, $"this day stands still, and the programme has {sessions} sessions", "whoever is treated for a later session is judged on that session's own day",
+        "reckon it from another date, such as `date first treatment 16 days before first transfer`");
+
     private static Diagnostic Collections(SourceSpan at, string found, string expected, string? help = null) => Problem.Error("B1250", at, found, expected, help);
 }

@@ -19,6 +19,20 @@ internal static class TaskProblems
         near is null ? null : $"did you mean {Quoted.Of(near)}?")
         .OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);
 
+    public static Diagnostic UnknownTask(SourceSpan at, string name, string? near) => Problem.Error(
+        "B1241", at, $"there is no task {Quoted.Of(name)}", "`done` names a task of these files", near is null ? null : $"did you mean {Quoted.Of(near)}?")
+        .OrAny(near is null ? [] : [new Proposal(at, $"\"{near}\"")]);
+
+    /// <param name="at">The session, or the line that names none.</param>
+    /// <param name="eachSession">Whether the task is to be done for each session.</param>
+    public static Diagnostic SessionOfTask(SourceSpan at, bool eachSession) => Problem.Error(
+        "B1242", at, eachSession ? "this does not say for which session it is done" : "this task is done once, for all sessions",
+        eachSession ? "the task is to be done for `each session`" : "a session is named for a task with the line `each session`",
+        eachSession ? "write `for session 1` after the day" : "take the session out");
+
+    public static Diagnostic DoneLater(SourceSpan at, string day, string today) => Problem.Warning(
+        "B1243", at, $"this is to be done on {day}, and today is {today}", "what is done is written down once it is done", "until then the task stands");
+
     public static Diagnostic NotNeededWithoutReason(SourceSpan at) => Problem.Error(
         "B1239", at, "this task is not needed, and does not say why", "whoever reads the plan must see that it was not forgotten", "add `because \"...\"`");
 

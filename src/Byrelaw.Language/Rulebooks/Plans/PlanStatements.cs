@@ -21,6 +21,9 @@ public sealed record PlanStatements
     /// <summary>What must be done by when; those not needed are among them.</summary>
     public ImmutableArray<PlanTask> Tasks { get; init; } = [];
 
+    /// <summary>What the farm says is done, in the order of writing; a day to come is not in force.</summary>
+    public ImmutableArray<TaskDone> Done { get; init; } = [];
+
     /// <summary>What must be said beside treatments.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 

@@ -9,6 +9,9 @@ public sealed record PlanTask
     /// <summary>The list whose animals it is for; null for a task of the farm.</summary>
     public string? List { get; init; }
 
+    /// <summary>Whether it is to be done for each session; else once, for the first.</summary>
+    public bool EachSession { get; init; }
+
     /// <summary>The day by which it must be finished, results in hand.</summary>
     public required DayReference Due { get; init; }
 
@@ -50,6 +53,13 @@ public sealed record PlanTask
 
     private static int Days(TimeLength? length) => length is { } some ? some.Count * (some.Unit == TimeUnit.Weeks ? 7 : 1) : 0;
 }
+
+/// <summary><c>done "Book the scanner" on 2026-10-28 for session 1</c>: a person's word that a task is done. It touches no answer.</summary>
+/// <param name="Task">The task's name.</param>
+/// <param name="On">The day.</param>
+/// <param name="Session">For which session; null for a task that is once.</param>
+/// <param name="Span">Where.</param>
+public sealed record TaskDone(string Task, LocalDate On, int? Session, SourceSpan Span);
 
 /// <summary>What a task costs.</summary>
 /// <param name="Amount">How much.</param>

@@ -63,6 +63,12 @@ internal sealed record ForLine(NameSyntax List) : BodyLine
     public override string? OnlyOnce => "for";
 }
 
+/// <summary><c>each session</c>.</summary>
+internal sealed record EachSessionLine : BodyLine
+{
+    public override string? OnlyOnce => "each session";
+}
+
 /// <summary><c>due 45 days before first transfer</c>.</summary>
 internal sealed record DueLine(DayReferenceSyntax Day) : BodyLine
 {
