@@ -21,6 +21,19 @@ public sealed class WithyBendNamingTests
     }
 
     [Fact]
+    public void Those_named_bring_no_more_at_any_stage_than_all_asked_would()
+    {
+        var numbers = Planner.Plan(Draft.Rulebook, Draft.Herd, Today).Numbers;
+        foreach (var stage in numbers.Forecast!.Stages)
+        {
+            stage.Counts.Mean.ShouldBeLessThanOrEqualTo(numbers.IfAllPass!.At(stage.Stage).Mean + 1e-9, $"{stage.Stage}");
+        }
+
+        numbers.Sessions.Select(session => session.Donors).ShouldBe([1, 3, 3]);
+        numbers.Sessions.Select(session => session.Treated[0].Animals).ShouldBe([9, 18, 0]);
+    }
+
+    [Fact]
     public void With_9_and_14_wanted_11_and_4_are_spare()
     {
         var sessions = Namer.Name(Draft, Today, [9, 14, 14]);
