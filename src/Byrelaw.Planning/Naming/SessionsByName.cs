@@ -48,9 +48,10 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
             yield break;
         }
 
+        // So many fewer, and not a lower share: one method has one share in all sessions, or the forecast would have to try every share beside every other.
         var used = Uses.Chain(natural, session.Session.Rulebook.Plans.Assume(AssumedQuantity.RecipientsCycling)?.Share?.ToRate()).Used;
-        var still = watched.Average(animal => notUsed.GetValueOrDefault(animal.Animal, 1));
-        yield return new Treated(new Preparing(natural.Method.Name, used.Then(new(still))), watched.Length);
+        var still = watched.Sum(animal => notUsed.GetValueOrDefault(animal.Animal, 1));
+        yield return new Treated(new Preparing(natural.Method.Name, used), (int)Math.Round(still, MidpointRounding.AwayFromZero));
         foreach (var animal in watched)
         {
             notUsed[animal.Animal] = notUsed.GetValueOrDefault(animal.Animal, 1) * (1 - used.Share);
