@@ -12,21 +12,23 @@ internal static class DraftCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
         var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format("ndjson"));
-        var herd = SharedOptions.Herd();
+        var (herd, recordsTo) = (SharedOptions.Herd(), SharedOptions.RecordsTo());
         var each = new Option<bool>("--each-herd") { Description = "Judge every herd of the records, one after another; with --format ndjson." };
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, on, knownOn, herd, each, by, format,
+            programme, folder, on, knownOn, recordsTo, herd, each, by, format,
         };
-        command.SetAction(parsed => parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
-            ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), doors)
-            : Run(
-                parsed.GetValue(programme)!, parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd), parsed.GetValue(by),
-                parsed.GetValue(format) == "json", doors));
+        command.SetAction(parsed =>
+        {
+            var days = new AskedDays(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors));
+            return parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
+                ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), days, doors)
+                : Run(parsed.GetValue(programme)!, parsed.GetValue(folder), days, parsed.GetValue(herd), parsed.GetValue(by), parsed.GetValue(format) == "json", doors);
+        });
         return command;
     }
 
-    private static int Run(string programme, string? folder, LocalDate? on, LocalDate? knownOn, string? herd, string? by, bool json, Doors doors)
+    private static int Run(string programme, string? folder, AskedDays days, string? herd, string? by, bool json, Doors doors)
     {
         if (folder is "")
         {
@@ -40,18 +42,19 @@ internal static class DraftCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd);
+        var loaded = LoadedProgramme.Read(programme, days.KnownOn, doors.Folder, problems.Add, doors.Today, herd, days.RecordsTo);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
             return NotJudged(problems, json, doors);
         }
 
-        var draft = Judge(loaded, on, knownOn, doors);
+        SharedOptions.SayRecordsTo(days.RecordsTo, loaded.Herd, doors);
+        var draft = Judge(loaded, days, doors);
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
         var logged = LogOfJudging.Add(draft, "draft", programme, by, doors);
-        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), on, knownOn, herd, doors);
+        var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), days, herd, doors);
         if (target is not null)
         {
             Write(draft, inputs, doors.Full(target), doors);
@@ -79,18 +82,18 @@ internal static class DraftCommand
         return ExitCode.Bad;
     }
 
-    private static Draft Judge(LoadedProgramme loaded, LocalDate? on, LocalDate? knownOn, Doors doors)
+    private static Draft Judge(LoadedProgramme loaded, AskedDays days, Doors doors)
     {
         using var bar = new ProgressBar(doors, "Judging");
-        return new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeAll(on, bar);
+        return new Judge(loaded.Reading.Rulebook, loaded.Herd, days.KnownOn).JudgeAll(days.On, bar);
     }
 
     /// <summary>What is judged, as seen from where the report goes: the two can be moved together.</summary>
-    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, LocalDate? on, LocalDate? knownOn, string? herd, Doors doors)
+    private static InputsJson InputsOf(LoadedProgramme loaded, string programme, string from, AskedDays days, string? herd, Doors doors)
     {
         var file = doors.Full(programme);
         var records = RecordsFolder.Of(loaded.Reading.Rulebook.Records!.Folder, file);
-        return new InputsJson(Relative(from, file), Relative(from, records), Iso(on), Iso(knownOn)) { Herd = herd };
+        return new InputsJson(Relative(from, file), Relative(from, records), Iso(days.On), Iso(days.KnownOn)) { Herd = herd, RecordsTo = Iso(days.RecordsTo) };
     }
 
     private static string Relative(string from, string path) => Path.GetRelativePath(from, path).Replace(Path.DirectorySeparatorChar, '/');

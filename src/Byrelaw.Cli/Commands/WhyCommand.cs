@@ -11,18 +11,18 @@ internal static class WhyCommand
         var animal = new Argument<string>("ANIMAL") { Description = "Her number on the farm." };
         var all = new Option<bool>("--all") { Description = "List the rules that are met, too." };
         var (on, knownOn, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.Format());
-        var herd = SharedOptions.Herd();
-        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, on, knownOn, herd, format };
+        var (herd, recordsTo) = (SharedOptions.Herd(), SharedOptions.RecordsTo());
+        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, on, knownOn, recordsTo, herd, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, parsed.GetValue(animal)!, parsed.GetValue(all), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd),
+            parsed.GetValue(programme)!, parsed.GetValue(animal)!, parsed.GetValue(all), new AskedDays(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors)), parsed.GetValue(herd),
             parsed.GetValue(format) == "json", doors));
         return command;
     }
 
-    private static int Run(string programme, string number, bool all, LocalDate? on, LocalDate? knownOn, string? herd, bool json, Doors doors)
+    private static int Run(string programme, string number, bool all, AskedDays days, string? herd, bool json, Doors doors)
     {
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd);
+        var loaded = LoadedProgramme.Read(programme, days.KnownOn, doors.Folder, problems.Add, doors.Today, herd, days.RecordsTo);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
@@ -30,7 +30,7 @@ internal static class WhyCommand
         }
 
         var animal = AnimalAskedFor.Find(number, loaded.Herd);
-        var draft = new Judge(loaded.Reading.Rulebook, loaded.Herd, knownOn).JudgeHer(animal, on);
+        var draft = new Judge(loaded.Reading.Rulebook, loaded.Herd, days.KnownOn).JudgeHer(animal, days.On);
         if (json)
         {
             doors.Out.WriteLine(JsonText.Of(draft));
@@ -41,6 +41,7 @@ internal static class WhyCommand
             doors.Out.Write(string.Join("\n", sections));
         }
 
+        SharedOptions.SayRecordsTo(days.RecordsTo, loaded.Herd, doors);
         problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
         return loaded.HasErrors ? ExitCode.Bad : ExitCode.Done;

@@ -20,6 +20,10 @@ public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, stri
     /// <summary>The herd given with <c>--herd</c>; left out where the records hold one.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Herd { get; init; }
+
+    /// <summary>The day given with <c>--records-to</c>; left out where the farm's file says how far the records reach.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? RecordsTo { get; init; }
 }
 
 /// <summary>One list.</summary>
