@@ -38,6 +38,11 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
         }
 
         var row = source.Table.Row(place.Row);
+        if (source.Flaw(row) is { } flaw)
+        {
+            return SourceFileProblems.FallsApart(source.Table.Shown, place.Row, row.Text, flaw);
+        }
+
         var landed = Cell(problem, ofAnimals, out var heading);
         var column = ColumnOf(source, row, heading, Unreadable.Unmarked(landed));
         var (start, length) = PlaceIn(source, row, column);
@@ -47,10 +52,10 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Line = place.Row,
             Column = start + 1,
             Length = Math.Max(1, length),
-            Found = source.Flaw(row) ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
-            Expected = source.Flaw(row) is null ? Expected(problem, source, heading) : null,
+            Found = landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed),
+            Expected = Expected(problem, source, heading),
             Help = problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
-                : source.Flaw(row) is null && (!Unreadable.Is(landed) || problem.Code == "R0139") ? problem.Help : null,
+                : !Unreadable.Is(landed) || problem.Code == "R0139" ? problem.Help : null,
             LineText = row.Text,
         };
     }

@@ -6,7 +6,7 @@ namespace Byrelaw.Records.Sources;
 internal sealed class SourceReader
 {
     /// <summary>The most bytes that one source may hold once it is unpacked.</summary>
-    public const long MostBytes = 2L << 30;
+    public const long MostBytes = 1_000_000_000;
 
     private readonly Vocabulary _vocabulary;
     private readonly RecordKeeping _keeping;

@@ -4,13 +4,29 @@ namespace Byrelaw.Records.Sources;
 internal static class TextTable
 {
     private const int LongestCell = 64 << 10;
+    private const int LongestRow = 1 << 20;
+    private const int MostColumns = 4096;
 
-    /// <summary>The table; null where the text has no heading row.</summary>
-    public static SourceTable? Read(string shown, string text, RecordSource source)
+    // What of a row beyond all bounds is shown.
+    private const int StartOfRow = 100;
+
+    /// <summary>The table; null where the text has no heading row, or more headings than any herd's table.</summary>
+    /// <param name="shown">The file, as messages name it.</param>
+    /// <param name="text">All of it.</param>
+    /// <param name="source">What the farm says of it.</param>
+    /// <param name="exceeded">What it has too much of; null where it keeps within the bounds.</param>
+    public static SourceTable? Read(string shown, string text, RecordSource source, out string? exceeded)
     {
         var lines = Lines(text);
         var (first, last) = source.HeadingRows;
+        exceeded = null;
         if (lines.Count < last)
+        {
+            return null;
+        }
+
+        exceeded = lines.Take(last).Skip(first - 1).Any(line => line.Text.Length > LongestRow) ? "its heading row is longer than 1 MB" : null;
+        if (exceeded is not null)
         {
             return null;
         }
@@ -31,10 +47,22 @@ internal static class TextTable
             }
         }
 
+        if (headings.Length > MostColumns)
+        {
+            exceeded = $"it has more than {MostColumns} columns";
+            return null;
+        }
+
         var rows = new List<SourceRow>(Math.Max(0, lines.Count - last));
         for (var at = last; at < lines.Count; at++)
         {
             var (line, isEnded) = lines[at];
+            if (line.Length > LongestRow)
+            {
+                rows.Add(new SourceRow(at + 1, [], line[..StartOfRow]) { Flaw = "this row is longer than 1 MB" });
+                continue;
+            }
+
             var cells = Cells(line, source.Separator, out var flaw);
             var row = new SourceRow(at + 1, cells, line) { IsCut = !isEnded && at > 0 };
             if (!row.IsBlank)

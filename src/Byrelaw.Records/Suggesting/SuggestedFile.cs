@@ -53,10 +53,10 @@ internal sealed class SuggestedFile
         }
 
         string? letters = null;
-        var text = SourceText.Of(bytes, null, SourceReader.MostBytes);
+        var text = SourceText.Of(bytes, null, SourceReader.MostBytes, out _);
         if (text is null)
         {
-            text = SourceText.Of(bytes, letters = "Windows-1252", SourceReader.MostBytes);
+            text = SourceText.Of(bytes, letters = "Windows-1252", SourceReader.MostBytes, out _);
         }
 
         if (text is null || text.Contains('\0', StringComparison.Ordinal))
@@ -85,7 +85,7 @@ internal sealed class SuggestedFile
     }
 
     private static SourceTable? Parted(string name, string text, char separator, int headingRow) =>
-        TextTable.Read(name, text, new RecordSource(name, SourceRows.Events, default) { Separator = separator, HeadingRows = (headingRow, headingRow) });
+        TextTable.Read(name, text, new RecordSource(name, SourceRows.Events, default) { Separator = separator, HeadingRows = (headingRow, headingRow) }, out _);
 
     private static string WordsOf(char separator) => Separators.First(one => one.Sign == separator).Words;
 }
