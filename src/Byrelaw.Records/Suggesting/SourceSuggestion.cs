@@ -23,6 +23,11 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
             yield return line;
         }
 
+        foreach (var (column, text) in file.Sums)
+        {
+            yield return new SuggestedLine(Indent, $"leave out rows where {NameText.Text(file.Table.Headings[column])} is {NameText.Text(text)}", IsOpen: true, "a row of sums?");
+        }
+
         foreach (var line in (rows ?? (HasDate() ? SourceRows.Events : SourceRows.Animals)) == SourceRows.Animals
             ? new AnimalLines(file, _animal, meanings).Make() : new EventLines(file, _animal, meanings).Make())
         {

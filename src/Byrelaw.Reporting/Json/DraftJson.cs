@@ -67,7 +67,7 @@ public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
 
 /// <summary>Problems in records, and what of them is doubted, for programs.</summary>
 public sealed record RecordsJson(
-    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, RecordCountsJson Counts, IReadOnlyList<KindJson> Kinds, IReadOnlyList<PromiseJson> Promises, IReadOnlyList<DoubtJson> Doubts);
+    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, RecordCountsJson Counts, IReadOnlyList<KindJson> Kinds, IReadOnlyList<PromisedKindJson> Promises, IReadOnlyList<DoubtJson> Doubts);
 
 /// <summary>One reason why rows cannot be read, for programs; <c>AloneInAsk</c> counts the animals that it alone keeps in Ask, and is null where that was not tried.</summary>
 public sealed record ProblemCauseJson(string Code, string File, string Found, string? Mend, int Rows, int Animals, IReadOnlyList<int> Lines, int? AloneInAsk);
