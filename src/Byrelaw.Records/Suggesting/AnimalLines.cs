@@ -3,7 +3,11 @@ using Byrelaw.Language.Canonical;
 namespace Byrelaw.Records.Suggesting;
 
 /// <summary>Lines for a file with a row for each animal.</summary>
-internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, HeadingMeanings meanings)
+/// <param name="file">The file.</param>
+/// <param name="animal">The column that names them; null for none.</param>
+/// <param name="meanings">What headings may mean.</param>
+/// <param name="latest">The latest day in all files; null for none.</param>
+internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, HeadingMeanings meanings, string? latest)
 {
     private const int Indent = 4;
     private const int Bullet = 6;
@@ -57,7 +61,7 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
                 return Add(column, what, column.HoldsDates);
             case "parity":
                 return column.HoldsParities && Add(new SuggestedLine(
-                    Indent, $"parity in {NameText.Text(column.Heading)}{(_said.Contains("parity on") || file.Columns.Any(other => meanings.Declared(other, Landed) == "parity on") ? "" : ", as at FILL-IN")}",
+                    Indent, $"parity in {NameText.Text(column.Heading)}{(_said.Contains("parity on") || file.Columns.Any(other => meanings.Declared(other, Landed) == "parity on") ? "" : $", as at {latest ?? "FILL-IN"}")}",
                     IsOpen: true, "of which day? the file does not say"));
         }
 

@@ -60,7 +60,7 @@ public static class RecordsSuggester
         var animals = new AnimalColumnFinder(files, meanings);
         foreach (var file in files)
         {
-            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings).Lines())
+            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings, latest).Lines())
             {
                 yield return line;
             }

@@ -112,7 +112,7 @@ internal static class WorkbookTable
         problem = Array.TrueForAll(headings, heading => heading.Length == 0) ? SourceFileProblems.NoHeadings(place, last) : null;
         return problem is not null ? null : new SourceTable(
             place, headings, Text(headings, source.Separator), last,
-            [.. rows.Skip(last).Select((cells, i) => new SourceRow(last + i + 1, cells, Text(cells, source.Separator))).Where(row => !row.IsBlank)])
+            [.. rows.Skip(last).Select((cells, i) => new SourceRow(last + i + 1, cells, Text(cells, source.Separator).AsMemory())).Where(row => !row.IsBlank)])
         { IsSheet = true };
     }
 
