@@ -25,6 +25,9 @@ public static class RegularFile
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static byte[]? Read(string path) => Exists(path) ? File.ReadAllBytes(path) : null;
 
+    /// <summary>How many bytes a file has; 0 where none is there.</summary>
+    public static long Length(string path) => Exists(path) ? new FileInfo(path).Length : 0;
+
     /// <summary>Whether what lies at a path, and is no folder, holds its bytes.</summary>
     internal static bool IsOne(string path) => SystemCalls.IsRegularFile(path) ?? !File.GetAttributes(path).HasFlag(FileAttributes.Device);
 }

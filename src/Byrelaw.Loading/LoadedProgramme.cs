@@ -15,11 +15,12 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
     /// <param name="tell">Told what is wrong with the rules, then what is wrong with the records.</param>
     /// <param name="today">What day it is; null where that is of no matter.</param>
     /// <param name="herd">Which herd, where the records hold several; null for the one.</param>
+    /// <param name="recordsTo">The day up to which a person says that everything is written down; null for what the farm's file says.</param>
     /// <returns>Null where the rule files leave no programme to judge; then the problems say why.</returns>
     /// <exception cref="CannotDoException">No such file, or it is not a programme's.</exception>
-    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null, string? herd = null)
+    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null, string? herd = null, LocalDate? recordsTo = null)
     {
-        if (ReadProgramme(path, knownOn, work, tell, today) is not { } reading)
+        if (ReadProgramme(path, knownOn, work, tell, today, recordsTo) is not { } reading)
         {
             return null;
         }
@@ -32,9 +33,9 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
 
     /// <summary>Reads the rules of a programme that names its records; not the records.</summary>
     /// <inheritdoc cref="Read"/>
-    public static RulebookReading? ReadProgramme(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today)
+    public static RulebookReading? ReadProgramme(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today, LocalDate? recordsTo = null)
     {
-        var reading = ReadRules(path, knownOn, work, today);
+        var reading = ReadRules(path, knownOn, work, today).ReachingTo(recordsTo);
         tell(reading.Problems);
         if (reading.Rulebook is { Programme: not null, Records: not null })
         {

@@ -13,18 +13,20 @@ internal static class DraftCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
         var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format("ndjson"));
-        var herd = SharedOptions.Herd();
+        var (herd, recordsTo) = (SharedOptions.Herd(), SharedOptions.RecordsTo());
         var session = SessionAskedFor.Option("Judge for this session only, from 1; without it for every one that is not over.");
         var each = new Option<bool>("--each-herd") { Description = "Judge every herd of the records, one after another; with --format ndjson." };
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, session, on, knownOn, herd, each, by, format,
+            programme, folder, session, on, knownOn, recordsTo, herd, each, by, format,
         };
-        command.SetAction(parsed => parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
-            ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), parsed.GetValue(on), parsed.GetValue(knownOn), doors)
-            : Run(
-                parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd)), parsed.GetValue(by),
-                parsed.GetValue(format) == "json", doors));
+        command.SetAction(parsed =>
+        {
+            var days = new AskedDays(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors));
+            return parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
+                ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), days, doors)
+                : Run(parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), days, parsed.GetValue(herd)), parsed.GetValue(by), parsed.GetValue(format) == "json", doors);
+        });
         return command;
     }
 
@@ -42,14 +44,15 @@ internal static class DraftCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, asked.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd);
+        var loaded = LoadedProgramme.Read(programme, asked.Days.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd, asked.Days.RecordsTo);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
             return NotJudged(problems, json, doors);
         }
 
-        SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.On);
+        SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.Days.On);
+        SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);
         var draft = Judge(loaded, asked, doors);
         problems.Add(UnknownAnimals.In(draft));
         problems.Print(doors);
@@ -85,7 +88,7 @@ internal static class DraftCommand
     private static Draft Judge(LoadedProgramme loaded, Asked asked, Doors doors)
     {
         using var bar = new ProgressBar(doors, "Judging");
-        return SessionDraft.Of(loaded.Reading.Rulebook, loaded.Herd, asked.KnownOn, asked.On, asked.Session, bar);
+        return SessionDraft.Of(loaded.Reading.Rulebook, loaded.Herd, asked.Days.KnownOn, asked.Days.On, asked.Session, bar);
     }
 
     /// <summary>What is judged, as seen from where the report goes: the two can be moved together.</summary>
@@ -93,7 +96,7 @@ internal static class DraftCommand
     {
         var file = doors.Full(programme);
         var records = RecordsFolder.Of(loaded.Reading.Rulebook.Records!.Folder, file);
-        return new InputsJson(Relative(from, file), Relative(from, records), Iso(asked.On), Iso(asked.KnownOn)) { Herd = asked.Herd, Session = asked.Session };
+        return new InputsJson(Relative(from, file), Relative(from, records), Iso(asked.Days.On), Iso(asked.Days.KnownOn)) { Herd = asked.Herd, Session = asked.Session, RecordsTo = Iso(asked.Days.RecordsTo) };
     }
 
     private static string Relative(string from, string path) => Path.GetRelativePath(from, path).Replace(Path.DirectorySeparatorChar, '/');
@@ -109,5 +112,5 @@ internal static class DraftCommand
     }
 
     /// <summary>What is to be judged.</summary>
-    private sealed record Asked(int? Session, LocalDate? On, LocalDate? KnownOn, string? Herd);
+    private sealed record Asked(int? Session, AskedDays Days, string? Herd);
 }

@@ -8,7 +8,7 @@ namespace Byrelaw.Cli.Commands;
 internal static class EachHerd
 {
     /// <summary>Judges them.</summary>
-    public static int Run(string programme, bool isEach, string format, string? herd, string? folder, LocalDate? on, LocalDate? knownOn, Doors doors)
+    public static int Run(string programme, bool isEach, string format, string? herd, string? folder, AskedDays days, Doors doors)
     {
         if (!isEach || format != "ndjson" || herd is not null || folder is not null)
         {
@@ -19,7 +19,7 @@ internal static class EachHerd
         }
 
         var problems = new Problems();
-        if (LoadedProgramme.ReadProgramme(programme, knownOn, doors.Folder, problems.Add, doors.Today) is not { } reading)
+        if (LoadedProgramme.ReadProgramme(programme, days.KnownOn, doors.Folder, problems.Add, doors.Today, days.RecordsTo) is not { } reading)
         {
             return DraftCommand.NotJudged(problems, json: false, doors);
         }
@@ -46,7 +46,7 @@ internal static class EachHerd
         var isBad = problems.Errors > 0;
         foreach (var name in herds.Herds)
         {
-            foreach (var (line, isGood) in Lines(reading, herds, name, on, knownOn))
+            foreach (var (line, isGood) in Lines(reading, herds, name, days))
             {
                 if (interruption.IsWanted)
                 {
@@ -66,9 +66,9 @@ internal static class EachHerd
     }
 
     /// <summary>The lines of one herd, its own last; and whether it could be judged.</summary>
-    private static IEnumerable<(string Line, bool IsGood)> Lines(RulebookReading reading, HerdFolder herds, string name, LocalDate? on, LocalDate? knownOn)
+    private static IEnumerable<(string Line, bool IsGood)> Lines(RulebookReading reading, HerdFolder herds, string name, AskedDays days)
     {
-        if (Judged(reading, herds, name, on, knownOn, out var why) is not { } draft)
+        if (Judged(reading, herds, name, days, out var why) is not { } draft)
         {
             yield return (HerdLines.NotJudged(name, why), false);
             yield break;
@@ -82,15 +82,15 @@ internal static class EachHerd
         yield return (HerdLines.OfHerd(draft, name), !draft.Lists.Any(list => list.IsBroken));
     }
 
-    private static Draft? Judged(RulebookReading reading, HerdFolder herds, string name, LocalDate? on, LocalDate? knownOn, out string why)
+    private static Draft? Judged(RulebookReading reading, HerdFolder herds, string name, AskedDays days, out string why)
     {
         why = "";
         try
         {
-            var herd = Believed.Of(reading.Rulebook, herds.Read(name, knownOn));
+            var herd = Believed.Of(reading.Rulebook, herds.Read(name, days.KnownOn));
             if (herd.Count > 0)
             {
-                return SessionDraft.Of(reading.Rulebook, herd, knownOn, on);
+                return SessionDraft.Of(reading.Rulebook, herd, days.KnownOn, days.On);
             }
 
             why = "no source says of an animal that it is in this herd";

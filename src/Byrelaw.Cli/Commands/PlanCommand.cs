@@ -15,14 +15,14 @@ internal static class PlanCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string>("--out") { Description = $"The folder for the plan; without it: {DefaultOut}.", HelpName = "DIR", DefaultValueFactory = _ => DefaultOut };
         var today = SharedOptions.Date("--today", "The day of planning; without it the day that the records reach.");
-        var (knownOn, by) = (SharedOptions.KnownOn(), SharedOptions.By());
+        var (knownOn, recordsTo, by) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.By());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
         var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, by, slip, round, heard };
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, slip, round, heard };
         command.SetAction(parsed =>
         {
-            var planned = Load(parsed.GetValue(programme)!, parsed.GetValue(today), parsed.GetValue(knownOn), doors, out var problems);
+            var planned = Load(parsed.GetValue(programme)!, parsed.GetValue(today), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), doors, out var problems);
             return planned is null ? ExitCode.Bad
                 : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(planned, words, parsed.GetValue(round), parsed.GetValue(heard), doors)
                 : Write(planned, parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems, doors);
@@ -30,10 +30,10 @@ internal static class PlanCommand
         return command;
     }
 
-    private static Plan? Load(string programme, LocalDate? today, LocalDate? knownOn, Doors doors, out Problems problems)
+    private static Plan? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, Doors doors, out Problems problems)
     {
         problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         problems.Add(loaded is null ? [] : UnknownAnimals.Booked(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd)));
         problems.Print(doors);
@@ -48,6 +48,7 @@ internal static class PlanCommand
             throw new CannotDoException("no record with a date could be read, so nobody knows what day it is; say it with --today, or write `up to` a day under `records`");
         }
 
+        SharedOptions.SayRecordsTo(recordsTo, loaded.Herd, doors);
         return Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
     }
 

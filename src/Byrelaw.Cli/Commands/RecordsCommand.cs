@@ -14,11 +14,11 @@ internal static class RecordsCommand
         var promises = new Option<bool>("--promises") { Description = "Say which promises would open how much of each list, and what the records say to them." };
         var to = new Option<string?>("--to") { Description = "Write the records as they are read into this new or empty folder, as animals.csv and events.csv.", HelpName = "DIR" };
         var workbook = new Option<bool>("--workbook") { Description = "With --to: write one workbook with two sheets, herd.xlsx, in their place." };
-        var (herd, format) = (SharedOptions.Herd(), SharedOptions.Format());
-        var command = new Command("records", "Say what is in the records and what is wrong with them.") { folder, rules, suggest, promises, herd, to, workbook, format };
+        var (herd, recordsTo, format) = (SharedOptions.Herd(), SharedOptions.RecordsTo(), SharedOptions.Format());
+        var command = new Command("records", "Say what is in the records and what is wrong with them.") { folder, rules, suggest, promises, herd, recordsTo, to, workbook, format };
         command.SetAction(parsed =>
         {
-            var asked = new Asked(parsed.GetValue(suggest), parsed.GetValue(promises), new CopyTo(parsed.GetValue(to), parsed.GetValue(workbook)), parsed.GetValue(format) == "json");
+            var asked = new Asked(parsed.GetValue(suggest), parsed.GetValue(promises), new CopyTo(parsed.GetValue(to), parsed.GetValue(workbook)), parsed.GetValue(format) == "json") { RecordsTo = SharedOptions.Reached(parsed.GetValue(recordsTo), doors) };
             return Run(parsed.GetValue(folder)!, parsed.GetValue(rules), parsed.GetValue(herd), asked, doors);
         });
         return command;
@@ -34,7 +34,7 @@ internal static class RecordsCommand
 
         asked.Copy.Check(doors);
         var programme = rules ?? ProgrammeOf.Records(full, doors.Folder);
-        var reading = programme is null ? BaseWords.Read(doors) : LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder, doors.Today);
+        var reading = programme is null ? BaseWords.Read(doors) : LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder, doors.Today).ReachingTo(asked.RecordsTo);
         if (asked.Suggests)
         {
             doors.Out.Write(SuggestedRecords.Of(full, Path.GetFileName(Path.TrimEndingDirectorySeparator(full)), reading.Rulebook.Vocabulary, doors.Today));
@@ -56,6 +56,7 @@ internal static class RecordsCommand
         problems.Add(reading.Problems.Where(problem => problem.Severity == Severity.Error));
         var check = RecordsCheck.Read(full, doors.Show(full), reading.Rulebook.Vocabulary, reading.Rulebook.Records, herd: of);
         var herd = Believed.Of(reading.Rulebook, check.Herd);
+        SharedOptions.SayRecordsTo(asked.RecordsTo, herd, doors);
         problems.Add(herd.Problems);
         problems.Add(check.Doubts);
         var causes = CausesTried.Of(herd, reading.Rulebook, full, of, doors);
@@ -85,5 +86,9 @@ internal static class RecordsCommand
     /// <param name="Weighs">Whether promises are to be weighed.</param>
     /// <param name="Copy">Where they are to be written as read.</param>
     /// <param name="IsJson">Whether a program reads it.</param>
-    private sealed record Asked(bool Suggests, bool Weighs, CopyTo Copy, bool IsJson);
+    private sealed record Asked(bool Suggests, bool Weighs, CopyTo Copy, bool IsJson)
+    {
+        /// <summary>The day up to which a person says that everything is written down; null where nobody does.</summary>
+        public LocalDate? RecordsTo { get; init; }
+    }
 }

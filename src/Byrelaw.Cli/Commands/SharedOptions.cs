@@ -10,6 +10,24 @@ internal static class SharedOptions
     public static Option<LocalDate?> KnownOn() =>
         Date("--known-on", "Judge as known on this day: rows entered and agreements made later are not seen.");
 
+    public static Option<LocalDate?> RecordsTo() =>
+        Date("--records-to", "Your word, for this run, that everything is written down up to this day; it stands for every `up to`.");
+
+    /// <summary>Says by whose word records reach how far; nothing where nobody gave it.</summary>
+    public static void SayRecordsTo(LocalDate? recordsTo, Herd herd, Doors doors)
+    {
+        if (recordsTo is { } day)
+        {
+            doors.Err.Write(RecordsToText.Of(herd, day));
+        }
+    }
+
+    /// <summary>The day of <c>--records-to</c>.</summary>
+    /// <exception cref="CannotDoException">It is to come.</exception>
+    public static LocalDate? Reached(LocalDate? recordsTo, Doors doors) => recordsTo > doors.Today
+        ? throw new CannotDoException($"--records-to {LocalDatePattern.Iso.Format(recordsTo.Value)} is to come: nobody has written down what has not happened yet; today is {LocalDatePattern.Iso.Format(doors.Today)}")
+        : recordsTo;
+
     public static Option<string> Format(params string[] more)
     {
         string[] all = ["text", "json", .. more];

@@ -29,7 +29,7 @@ internal static class VerifyCommand
             ?? throw new CannotDoException($"{report} does not say what it was drawn up from: it is no draft, or its draft.json is missing or from an older version");
         var inputs = kept.Draft.Inputs!;
         var file = programme is null ? InReport(kept, inputs.ProgrammeFile) : doors.Full(programme);
-        var loaded = rules is null ? Programme(file, Day(inputs.KnownOn), inputs.Herd, doors) : Packed(rules, kept, doors);
+        var loaded = rules is null ? Programme(file, inputs, doors) : Packed(rules, kept, doors);
         if (loaded is null)
         {
             doors.Err.WriteLine("The rules cannot be read any more, so nothing can be judged again; byrelaw check says what is wrong with them.");
@@ -46,8 +46,8 @@ internal static class VerifyCommand
 
     private static LocalDate? Day(string? day) => day is not null && LocalDatePattern.Iso.Parse(day) is { Success: true, Value: var date } ? date : null;
 
-    private static LoadedProgramme? Programme(string file, LocalDate? knownOn, string? herd, Doors doors) => RegularFile.Exists(file)
-        ? LoadedProgramme.Read(file, knownOn, doors.Folder, _ => { }, doors.Today, herd)
+    private static LoadedProgramme? Programme(string file, InputsJson inputs, Doors doors) => RegularFile.Exists(file)
+        ? LoadedProgramme.Read(file, Day(inputs.KnownOn), doors.Folder, _ => { }, doors.Today, inputs.Herd, Day(inputs.RecordsTo))
         : throw new CannotDoException($"{doors.Show(file)}, which the report was drawn up from, is not there; say with --programme FILE where it is now");
 
     /// <summary>The rules of a pack, and the records where the report says.</summary>
@@ -61,7 +61,7 @@ internal static class VerifyCommand
         }
 
         var knownOn = Day(kept.Draft.Inputs!.KnownOn);
-        var reading = RulebookReader.Read(pack!.Opens, new PackedRuleFiles(pack), knownOn, doors.Today)!;
+        var reading = RulebookReader.Read(pack!.Opens, new PackedRuleFiles(pack), knownOn, doors.Today)!.ReachingTo(Day(kept.Draft.Inputs!.RecordsTo));
         if (reading.Rulebook is not { Programme: not null, Records: { } keeping })
         {
             throw new CannotDoException($"{rules} holds no programme to judge for");

@@ -14,20 +14,23 @@ internal static class WhyCommand
         var animal = new Argument<string>("ANIMAL") { Description = "Her number on the farm." };
         var all = new Option<bool>("--all") { Description = "List the rules that are met, too." };
         var (on, knownOn, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.Format());
-        var herd = SharedOptions.Herd();
+        var (herd, recordsTo) = (SharedOptions.Herd(), SharedOptions.RecordsTo());
         var session = SessionAskedFor.Option("Which session's days, from 1; without it the first's, with her answer in each of the others.");
         var suppose = new Option<string[]>("--suppose") { Description = "Judge her as if this line stood in the book, such as \"bull out 2026-08-29\"; it may stand several times.", HelpName = "LINE" };
-        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, session, suppose, on, knownOn, herd, format };
+        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, session, suppose, on, knownOn, recordsTo, herd, format };
         command.SetAction(parsed => Run(
             parsed.GetValue(programme)!, parsed.GetValue(animal)!,
-            new Asked(parsed.GetValue(all), parsed.GetValue(session), parsed.GetValue(suppose) ?? [], parsed.GetValue(on), parsed.GetValue(knownOn), parsed.GetValue(herd), parsed.GetValue(format) == "json"), doors));
+            new Asked(
+                parsed.GetValue(all), parsed.GetValue(session), parsed.GetValue(suppose) ?? [], new(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors)),
+                parsed.GetValue(herd), parsed.GetValue(format) == "json"),
+            doors));
         return command;
     }
 
     private static int Run(string programme, string number, Asked asked, Doors doors)
     {
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, asked.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd);
+        var loaded = LoadedProgramme.Read(programme, asked.Days.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd, asked.Days.RecordsTo);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {
@@ -41,10 +44,10 @@ internal static class WhyCommand
             return ExitCode.CouldNot;
         }
 
-        SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.On);
+        SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.Days.On);
         var rulebook = SessionAskedFor.In(loaded.Reading.Rulebook, asked.Session);
-        var judge = rows.IsEmpty ? new Judge(rulebook, loaded.Herd, asked.KnownOn) : Farm(programme, rulebook, asked, doors).Judge(new Supposition { Records = new() { Rows = rows } });
-        var draft = judge.JudgeHer(animal, asked.On) is var her && asked.On is null ? her with { Lists = [.. her.Lists.Select(list => list with { Session = asked.Session ?? 1 })] } : her;
+        var judge = rows.IsEmpty ? new Judge(rulebook, loaded.Herd, asked.Days.KnownOn) : Farm(programme, rulebook, asked, doors).Judge(new Supposition { Records = new() { Rows = rows } });
+        var draft = judge.JudgeHer(animal, asked.Days.On) is var her && asked.Days.On is null ? her with { Lists = [.. her.Lists.Select(list => list with { Session = asked.Session ?? 1 })] } : her;
         if (asked.Json)
         {
             doors.Out.WriteLine(JsonText.Of(draft, supposed: asked.Suppose));
@@ -54,12 +57,13 @@ internal static class WhyCommand
             doors.Out.Write(SupposedText.Of(asked.Suppose, doors.OutInk));
             var sections = draft.Lists.Select(list => WhyText.Of(new AnimalReport(new ListReport(draft, list), list.Animals[0]), asked.All, doors.OutInk));
             doors.Out.Write(string.Join("\n", sections));
-            if (asked.Session is null && asked.On is null)
+            if (asked.Session is null && asked.Days.On is null)
             {
-                doors.Out.Write(SessionAnswers.Of(rulebook, judge.Herd, animal, asked.KnownOn, doors.OutInk));
+                doors.Out.Write(SessionAnswers.Of(rulebook, judge.Herd, animal, asked.Days.KnownOn, doors.OutInk));
             }
         }
 
+        SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);
         problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
         return loaded.HasErrors ? ExitCode.Bad : ExitCode.Done;
@@ -88,9 +92,9 @@ internal static class WhyCommand
     private static SupposedFarm Farm(string programme, Rulebook rulebook, Asked asked, Doors doors)
     {
         var folder = RecordsFolder.Of(rulebook.Records!.Folder, doors.Full(programme));
-        return new SupposedFarm(rulebook, FarmRecords.In(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records, asked.Herd), asked.KnownOn);
+        return new SupposedFarm(rulebook, FarmRecords.In(folder, doors.Show(folder), rulebook.Vocabulary, rulebook.Records, asked.Herd), asked.Days.KnownOn);
     }
 
     /// <summary>What the command was asked for besides the animal.</summary>
-    private sealed record Asked(bool All, int? Session, string[] Suppose, LocalDate? On, LocalDate? KnownOn, string? Herd, bool Json);
+    private sealed record Asked(bool All, int? Session, string[] Suppose, AskedDays Days, string? Herd, bool Json);
 }

@@ -6,9 +6,10 @@ namespace Byrelaw.Cli.Files;
 /// <summary>What is wrong with the rows of the records, by its cause, each tried: whom does it alone keep in Ask?</summary>
 internal static class CausesTried
 {
-    /// <summary>Every cause that is tried judges the whole herd again; in larger herds, and of more causes, nobody waits for that.</summary>
+    /// <summary>Every cause that is tried reads and judges the whole herd again; in larger herds, and of more causes or rows, nobody waits for that.</summary>
     private const int MostAnimals = 5_000;
     private const int MostTried = 20;
+    private const int MostRows = 100_000;
 
     /// <summary>The causes, those that keep most animals first.</summary>
     /// <param name="herd">As read.</param>
@@ -19,7 +20,7 @@ internal static class CausesTried
     public static IReadOnlyList<ProblemCause> Of(Herd herd, Rulebook rulebook, string folder, string? of, Doors doors)
     {
         var causes = ProblemCauses.Sorted(ProblemCauses.Of(herd));
-        if (causes.Count == 0 || herd.Count > MostAnimals || rulebook.Programme is not { Choices.IsEmpty: false } programme)
+        if (causes.Count == 0 || herd.Count > MostAnimals || herd.RowProblems.Length > MostRows || rulebook.Programme is not { Choices.IsEmpty: false } programme)
         {
             return causes;
         }

@@ -20,6 +20,13 @@ public sealed record RecordKeeping(
 
     /// <summary>What day it is: no records reach further. Null where nobody says.</summary>
     public LocalDate? Today { get; init; }
+
+    /// <summary>The day up to which a person says, for one run, that everything is written down; null where nobody does.</summary>
+    public LocalDate? RecordsTo { get; init; }
+
+    /// <summary>The same by a person's word, for one run, that everything is written down up to a day: it stands in place of every <c>up to</c>. What
+    /// promises end with, and of which day a sheet is, stays.</summary>
+    public RecordKeeping ReachingTo(LocalDate day) => this with { UpTo = day, RecordsTo = day };
 }
 
 /// <summary>What a blank cell of a detail means in a farm's records.</summary>

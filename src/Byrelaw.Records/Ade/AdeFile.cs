@@ -14,7 +14,7 @@ internal static class AdeFile
     /// <param name="file">UTF-8, or what its own mark says; packed by gzip or not.</param>
     public static IReadOnlyList<AdeResource>? Read(string name, byte[] file)
     {
-        if (SourceText.Of(file, null, SourceReader.MostBytes) is not { } text)
+        if (SourceText.Of(file, null, SourceReader.MostBytes, out _) is not { } text)
         {
             return null;
         }

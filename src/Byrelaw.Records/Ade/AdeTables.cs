@@ -142,7 +142,7 @@ internal sealed class AdeTables
         resource.Body.TryGetProperty("sireIdentifiers", out var sires) && sires.ValueKind == System.Text.Json.JsonValueKind.Array && sires.GetArrayLength() > 0
             ? new AdeResource(0, "", sires[0]).Text("id") : "";
 
-    private static SourceRow Row(AdeResource resource, params string[] cells) => new(resource.Number, cells, string.Join(',', cells.Select(cell => Unreadable.Unmarked(cell).Replace(',', ' '))));
+    private static SourceRow Row(AdeResource resource, params string[] cells) => new(resource.Number, cells, string.Join(',', cells.Select(cell => Unreadable.Unmarked(cell).Replace(',', ' '))).AsMemory());
 
     /// <summary>
     /// The day of a time (RFC 3339): where the farm says in which zone its days are, there; one that names no other place is the farm's own. What is told for Greenwich only, and no zone, names no day.

@@ -5,13 +5,11 @@ namespace Byrelaw.Records.Animals;
 /// <summary>Reads <c>animals.csv</c>.</summary>
 internal sealed class AnimalFile
 {
-    private const int MostParity = 20;
     private readonly string _file;
     private readonly AnimalColumns _columns;
-    private readonly MobNames _mobs;
     private readonly List<Diagnostic> _problems;
     private readonly AnimalStage _stage;
-    private readonly SpellingTable _mobNumbers = new();
+    private readonly AnimalCells _cells;
     private readonly MayBeParity? _mayBeParity;
     private bool _breaksOff;
 
@@ -19,10 +17,10 @@ internal sealed class AnimalFile
     {
         _file = file;
         _columns = columns;
-        _mobs = mobs;
         _problems = problems;
+        _cells = new AnimalCells(columns, mobs, problems);
         _stage = new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, columns.Facts[fact.Id], columns.FactIsDoubled[fact.Id]))], columns);
-        _mayBeParity = columns.Map["parity"] < 0 && !columns.Map.IsDoubled("parity") ? new MayBeParity(columns.Map.Unknown, MostParity) : null;
+        _mayBeParity = columns.Map["parity"] < 0 && !columns.Map.IsDoubled("parity") ? new MayBeParity(columns.Map.Unknown, AnimalCells.MostParity) : null;
     }
 
     /// <summary>Reads the whole file; null where nothing in it can be read.</summary>
@@ -133,17 +131,17 @@ internal sealed class AnimalFile
         }
 
         _stage.Numbers.Add(number);
-        var (first, last) = IsCut("born") ? (Day.Start, Day.End) : Born(row);
+        var (first, last) = IsCut("born") ? (Day.Start, Day.End) : _cells.Born(row);
         _stage.Rows.Add(new AnimalRow
         {
             Line = row.Line,
             BornFirst = first,
             BornLast = last,
             BirthIsUnreadable = first <= Day.Start && (row.Cell(_columns.Map["born"]).Length > 0 || _columns.Map.IsDoubled("born")),
-            Sex = IsCut("sex") ? Sex.NotKnown : SexOf(row),
-            Parity = IsCut("parity") ? -2 : ParityOf(row),
-            ParityOn = IsCut("parity on") ? Day.Start : ParityOn(row),
-            Mob = IsCut("mob") ? AnimalRow.MobUnreadable : MobOf(row),
+            Sex = IsCut("sex") ? Sex.NotKnown : _cells.SexOf(row),
+            Parity = IsCut("parity") ? -2 : _cells.ParityOf(row),
+            ParityOn = IsCut("parity on") ? Day.Start : _cells.ParityOn(row),
+            Mob = IsCut("mob") ? AnimalRow.MobUnreadable : _cells.MobOf(row),
         });
         _mayBeParity?.Read(row, _stage.Rows.Count - 1);
         foreach (var fact in _stage.Facts)
@@ -152,105 +150,6 @@ internal sealed class AnimalFile
         }
 
         bool IsCut(string column) => cut >= 0 && cut == _columns.Map[column];
-    }
-
-    private (int First, int Last) Born(CsvRows row)
-    {
-        var cell = _columns.Map["born"];
-        var text = row.Cell(cell);
-        if (text.IsEmpty)
-        {
-            return (Day.Start, Day.End);
-        }
-
-        if (DateCell.TryReadSpan(text, out var first, out var last))
-        {
-            return (first, last);
-        }
-
-        _problems.Add(RecordDateProblems.NotABirth(row.Text(), cell));
-        return (Day.Start, Day.End);
-    }
-
-    private Sex SexOf(CsvRows row)
-    {
-        var cell = _columns.Map["sex"];
-        var text = row.Cell(cell);
-        if (text.Length == 1 && (text[0] | 0x20) is 'f' or 'm')
-        {
-            return (text[0] | 0x20) == 'f' ? Sex.Female : Sex.Male;
-        }
-
-        if (Ascii.EqualsIgnoreCase(text, "steer"u8))
-        {
-            return Sex.Steer;
-        }
-
-        if (!text.IsEmpty)
-        {
-            _problems.Add(FactProblems.Sex(row.Text(), cell));
-        }
-
-        return Sex.NotKnown;
-    }
-
-    private int ParityOf(CsvRows row)
-    {
-        var cell = _columns.Map["parity"];
-        var text = row.Cell(cell);
-        if (text.IsEmpty)
-        {
-            return _columns.Map.IsDoubled("parity") ? -2 : -1;
-        }
-
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var parity) && parity <= MostParity)
-        {
-            return parity;
-        }
-
-        _problems.Add(FactProblems.Parity(row.Text(), cell));
-        return -2;
-    }
-
-    private int ParityOn(CsvRows row)
-    {
-        var cell = _columns.Map["parity on"];
-        var text = row.Cell(cell);
-        if (text.IsEmpty)
-        {
-            return _columns.Map.IsDoubled("parity on") ? Day.Start : Day.End;
-        }
-
-        if (DateCell.TryRead(text, out var day))
-        {
-            return day;
-        }
-
-        _problems.Add(RecordDateProblems.NotADayOfParity(row.Text(), cell));
-        return Day.Start;
-    }
-
-    private int MobOf(CsvRows row)
-    {
-        var text = row.Cell(_columns.Map["mob"]);
-        if (BlankMob.Is(text))
-        {
-            _problems.Add(ValueProblems.NoMob(row.Text(), _columns.Map["mob"]));
-            return AnimalRow.MobUnreadable;
-        }
-
-        if (text.IsEmpty)
-        {
-            return _columns.Map.IsDoubled("mob") ? AnimalRow.MobUnreadable : AnimalRow.NoMob;
-        }
-
-        if (!_mobNumbers.TryFind(text, out var mob))
-        {
-            mob = _mobs.NumberOf(text);
-            _mobNumbers.Set(text, mob);
-        }
-
-        return mob;
     }
 
     /// <summary>Whether no animal goes by it: by what cannot be read none does.</summary>

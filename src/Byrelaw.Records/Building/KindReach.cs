@@ -47,7 +47,7 @@ internal static class KindReach
         Array.Fill(stated, Day.End);
         foreach (var source in keeping.Sources)
         {
-            var last = source.UpTo ?? (source.Rows == SourceRows.Animals ? source.AsAt : null);
+            var last = (keeping.RecordsTo is null ? source.UpTo : null) ?? (source.Rows == SourceRows.Animals ? source.AsAt : null);
             var given = SourceKinds.Of(source, keeping.Sources, vocabulary.Kinds).ToList();
             foreach (var kind in vocabulary.ById)
             {

@@ -9,6 +9,9 @@ namespace Byrelaw.Records.Csv;
 internal sealed class LineBlocks
 {
     private const byte Lf = (byte)'\n';
+
+    // A row of a herd's file is a few hundred bytes long; one of so many is none, and would take all memory.
+    private const int LongestLine = 256 << 20;
     private readonly Lock _gate = new();
     private readonly Stream _stream;
     private readonly IncrementalHash? _digest;
@@ -97,6 +100,11 @@ internal sealed class LineBlocks
             if (last >= 0)
             {
                 return last + 2;
+            }
+
+            if (length > LongestLine)
+            {
+                throw new IOException("a file of the records has a row longer than 256 MB, so it is no table; export it again");
             }
 
             Room(block, length + _blockSize);

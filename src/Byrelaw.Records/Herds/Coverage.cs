@@ -52,21 +52,21 @@ public sealed class Coverage
     public bool IsSinceHerLast(int kind) => Since[kind] < Day.End && SinceForAll(kind) == Day.End;
 
     /// <summary>Days that promises leave out, by (kind, animal, first day).</summary>
-    public Hole[] Holes { get; init; } = [];
+    public Hole[] Holes
+    {
+        get => _holes.All;
+        init => _holes = new HolesInOrder(value);
+    }
 
     /// <summary>All gaps, by (kind, animal, first day).</summary>
     public required Gap[] Gaps
     {
-        get;
-        init
-        {
-            field = value;
-            _latest = LatestDays(value);
-        }
+        get => _gaps.All;
+        init => _gaps = new GapsInOrder(value);
     }
 
-    // By gap: the last day of it, and of those before it of the same kind and animal.
-    private readonly int[] _latest = [];
+    private readonly GapsInOrder _gaps = new([]);
+    private readonly HolesInOrder _holes = new([]);
 
     /// <summary>By kind id: whether any gap touches it. Where false, <see cref="Gaps"/> need not be looked at.</summary>
     public required bool[] HasGaps { get; init; }
@@ -91,7 +91,7 @@ public sealed class Coverage
         var start = Math.Max(Since[kind], joined);
         var end = strict ? Math.Min(KnownDay, left) : left;
         from = Math.Max(from, needed);
-        return to <= end && from >= start && (Holes.Length == 0 || !AnyHole(animal, kind, from, to));
+        return to <= end && from >= start && !_holes.Any(animal, kind, from, to);
     }
 
     /// <summary>The same without some of the rows that cannot be read.</summary>
@@ -142,70 +142,10 @@ public sealed class Coverage
     public static Hole[] Sorted(IEnumerable<Hole> holes) => [.. holes.OrderBy(hole => hole.Kind).ThenBy(hole => hole.Animal).ThenBy(hole => hole.From)];
 
     /// <summary>The holes of a kind that an animal has, her own and everyone's.</summary>
-    public IEnumerable<Hole> HolesOf(int animal, int kind)
-    {
-        foreach (var whose in Holes.Length == 0 ? [] : new[] { -1, animal })
-        {
-            for (var place = FirstHole(kind, whose); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal == whose; place++)
-            {
-                yield return Holes[place];
-            }
-        }
-    }
+    public IEnumerable<Hole> HolesOf(int animal, int kind) => _holes.Of(animal, kind);
 
     /// <summary>The first day after <paramref name="day"/> on which a hole of this animal and kind begins or is over; int.MaxValue for none.</summary>
-    public int NextHoleEdge(int animal, int kind, int day)
-    {
-        return Holes.Length == 0 ? int.MaxValue : Math.Min(NextHoleEdgeOf(kind, -1, day), NextHoleEdgeOf(kind, animal, day));
-    }
-
-    private int NextHoleEdgeOf(int kind, int animal, int day)
-    {
-        var edge = int.MaxValue;
-        for (var place = FirstHole(kind, animal); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal == animal; place++)
-        {
-            var hole = Holes[place];
-            edge = hole.From > day ? Math.Min(edge, hole.From) : hole.To >= day && hole.To < Day.End ? Math.Min(edge, hole.To + 1) : edge;
-        }
-
-        return edge;
-    }
-
-    private bool AnyHole(int animal, int kind, int from, int to)
-    {
-        for (var place = FirstHole(kind, -1); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal < 0; place++)
-        {
-            if (Holes[place].From <= to && Holes[place].To >= from)
-            {
-                return true;
-            }
-        }
-
-        for (var place = FirstHole(kind, animal); place < Holes.Length && Holes[place].Kind == kind && Holes[place].Animal == animal; place++)
-        {
-            if (Holes[place].From <= to && Holes[place].To >= from)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>The place of the first hole of a kind and animal.</summary>
-    private int FirstHole(int kind, int animal)
-    {
-        var (low, high) = (0, Holes.Length);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            ref readonly var hole = ref Holes[middle];
-            var isBefore = hole.Kind != kind ? hole.Kind < kind : hole.Animal < animal;
-            (low, high) = isBefore ? (middle + 1, high) : (low, middle);
-        }
-
-        return low;
-    }
+    public int NextHoleEdge(int animal, int kind, int day) => _holes.NextEdge(animal, kind, day);
 
     /// <summary>Whether a gap of this animal and kind can be dated in the days given; in no day at all, none can.</summary>
     public bool AnyGap(int animal, int kind, int from, int to)
@@ -218,77 +158,17 @@ public sealed class Coverage
         // Before her birth, or the age at which it can happen, no row can have been hers.
         from = Math.Max(from, NeededFrom[kind][animal]);
         return from <= to
-            && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to) || AnyOf(-1, animal, from, to) || AnyOf(-1, -1, from, to));
+            && (_gaps.Any(kind, animal, from, to) || _gaps.Any(kind, -1, from, to) || _gaps.Any(-1, animal, from, to) || _gaps.Any(-1, -1, from, to));
     }
 
     /// <summary>The first day after <paramref name="day"/> on which a gap of this animal and kind begins or is over; int.MaxValue for none.</summary>
     public int NextGapEdge(int animal, int kind, int day) => !HasGaps[kind] ? int.MaxValue : Math.Min(
-        Math.Min(NextEdgeOf(kind, animal, day), NextEdgeOf(kind, -1, day)), Math.Min(NextEdgeOf(-1, animal, day), NextEdgeOf(-1, -1, day)));
-
-    private int NextEdgeOf(int kind, int animal, int day)
-    {
-        var first = Place(kind, animal, Day.Start);
-        if (!IsOf(first, kind, animal))
-        {
-            return int.MaxValue;
-        }
-
-        // One of any day leaves every day in doubt.
-        if (Gaps[first].To == Day.End && Gaps[first].From <= Day.Start)
-        {
-            return Day.End + 1;
-        }
-
-        var next = Place(kind, animal, Math.Max(day, Day.Start) + 1);
-        var edge = IsOf(next, kind, animal) ? Gaps[next].From : int.MaxValue;
-        for (var place = next - 1; place >= first && _latest[place] >= day; place--)
-        {
-            edge = Gaps[place].To >= day ? Math.Min(edge, Gaps[place].To + 1) : edge;
-        }
-
-        return edge;
-    }
+        Math.Min(_gaps.NextEdge(kind, animal, day), _gaps.NextEdge(kind, -1, day)), Math.Min(_gaps.NextEdge(-1, animal, day), _gaps.NextEdge(-1, -1, day)));
 
     /// <summary>The same, of rows whose kind can be read only.</summary>
     public bool AnyGapOf(int animal, int kind, int from, int to)
     {
         from = Math.Max(from, NeededFrom[kind][animal]);
-        return HasGaps[kind] && from <= to && (AnyOf(kind, animal, from, to) || AnyOf(kind, -1, from, to));
-    }
-
-    /// <summary>Of those that begin by the last day, one reaches to the first.</summary>
-    private bool AnyOf(int kind, int animal, int from, int to)
-    {
-        var last = Place(kind, animal, Math.Min(to, Day.End) + 1) - 1;
-        return IsOf(last, kind, animal) && _latest[last] >= from;
-    }
-
-    private bool IsOf(int place, int kind, int animal) => place >= 0 && place < Gaps.Length && Gaps[place].Kind == kind && Gaps[place].Animal == animal;
-
-    private static int[] LatestDays(Gap[] gaps)
-    {
-        var latest = new int[gaps.Length];
-        for (var place = 0; place < gaps.Length; place++)
-        {
-            var isSame = place > 0 && gaps[place - 1].Kind == gaps[place].Kind && gaps[place - 1].Animal == gaps[place].Animal;
-            latest[place] = isSame ? Math.Max(latest[place - 1], gaps[place].To) : gaps[place].To;
-        }
-
-        return latest;
-    }
-
-    /// <summary>The place of the first gap that is not before this one.</summary>
-    private int Place(int kind, int animal, int day)
-    {
-        var (low, high) = (0, Gaps.Length);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            ref readonly var gap = ref Gaps[middle];
-            var isBefore = gap.Kind != kind ? gap.Kind < kind : gap.Animal != animal ? gap.Animal < animal : gap.From < day;
-            (low, high) = isBefore ? (middle + 1, high) : (low, middle);
-        }
-
-        return low;
+        return HasGaps[kind] && from <= to && (_gaps.Any(kind, animal, from, to) || _gaps.Any(kind, -1, from, to));
     }
 }

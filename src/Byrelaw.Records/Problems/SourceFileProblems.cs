@@ -15,6 +15,13 @@ internal static class SourceFileProblems
     public static Diagnostic NoHeadings(string file, int row) => new(
         "R0303", Severity.Error, file, row, 1, 1, $"no headings stand in row {row}", Suspends, "say where they stand, such as `headings in row 3` behind the file's name", "");
 
+    public static Diagnostic TooLarge(string file, string reason) => new(
+        "R0306", Severity.Error, file, 1, 1, 1, $"this file is not read: {reason}", "until it can be read, nothing that it could say is known of anyone",
+        "part it, by herd or by year, and write a `from` for each part", "");
+
+    public static Diagnostic FallsApart(string file, int row, string text, string flaw) => new(
+        "R0307", Severity.Error, file, row, 1, Math.Max(1, text.Length), flaw, "so it may have said anything of anybody", "look at the row in the file; a cell with the separator or a quotation mark in it stands in quotation marks", text);
+
     /// <param name="table">Where it is sought.</param>
     /// <param name="heading">The column.</param>
     /// <param name="near">A heading that is like it.</param>

@@ -8,6 +8,9 @@ public sealed class HerdFolder
     internal const string NoHerds = "nothing says which herd a row is of; say it in a line such as `herd in \"Herd\"` below each `from`";
 
     private const int MostNamed = 10;
+
+    // What one array of bytes holds.
+    private const long MostOnDisk = 2_000_000_000;
     private readonly SourceReader _sources;
     private readonly Vocabulary _vocabulary;
     private readonly RecordKeeping _keeping;
@@ -35,7 +38,7 @@ public sealed class HerdFolder
 
         return new HerdFolder(
             SourceReader.Open(
-                file => RegularFile.Read(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar))),
+                file => Bytes(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar)), file),
                 file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, keeping, file => Messages(folder, file)),
             vocabulary, keeping);
     }
@@ -59,6 +62,10 @@ public sealed class HerdFolder
             : throw new RecordsNotFoundException(Herds.IsEmpty ? NoHerds
                 : $"there is no herd `{herd}`{(NearestName.OnlyOne(herd, Herds) is { } near ? $"; perhaps `{near}` is meant" : $"; there are {Named()}")}");
     }
+
+    /// <exception cref="IOException">There are more than fit in memory at once.</exception>
+    private static byte[]? Bytes(string path, string file) => RegularFile.Length(path) <= MostOnDisk ? RegularFile.Read(path)
+        : throw new IOException($"{file} is larger than 2 GB; part it, by herd or by year, and write a `from` for each part");
 
     /// <summary>The files of messages in a folder, by names that end in <c>.json</c> or <c>.JSON</c>; null where it is none.</summary>
     private static string[]? Messages(string folder, string file) => Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar)) is var path && Directory.Exists(path)

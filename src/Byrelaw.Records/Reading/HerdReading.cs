@@ -86,7 +86,8 @@ internal sealed class HerdReading
             _doubted.AddRange(builder.Impossible.Where(row => row.Born is null).Select(row => (RowDoubt.FarAhead, new RowInDoubt(row.Gap.Animal, Day.Start, row.Gap.Line))));
         }
 
-        _rowProblems = [.. Placed(InOrder(_animalProblems), ofAnimals: true, animals), .. Placed(InOrder(_eventProblems), ofAnimals: false, animals)];
+        var placed = new PlacedProblems(_input.Places, animals, EventColumns);
+        _rowProblems = [.. placed.Of(_animalProblems, ofAnimals: true), .. placed.Of(_eventProblems, ofAnimals: false)];
         Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest);
     }
 
@@ -136,7 +137,7 @@ internal sealed class HerdReading
             if (!_supposed.Rows.IsEmpty)
             {
                 _supposedAfter = blocks.Lines;
-                ReadSupposed(vocabulary, animals);
+                _supposedStages = _supposed.Read(_supposedAfter, new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [], animals.Places, _mobs, Day.End), _options.BlockSize, _eventProblems);
             }
         }
         else
@@ -145,17 +146,6 @@ internal sealed class HerdReading
         }
 
         PassOver(blocks);
-    }
-
-    /// <summary>Rows that are supposed stand behind the file's last line, under a heading of their own.</summary>
-    private void ReadSupposed(Vocabulary vocabulary, AnimalTable animals)
-    {
-        using var stream = new MemoryStream(_supposed.Text(), writable: false);
-        var blocks = new LineBlocks(stream, _options.BlockSize, linesBefore: _supposedAfter - 1);
-        if (EventFile.ReadHeading(blocks, _eventsFile.Shown, vocabulary, _eventProblems) is { } columns)
-        {
-            _supposedStages = EventFile.Read(blocks, new EventReading(_eventsFile.Shown, _animalsFile.Shown, columns, vocabulary, [], animals.Places, _mobs, Day.End), threads: 1);
-        }
     }
 
     /// <summary>A file that cannot be read might have said anything.</summary>
@@ -218,32 +208,9 @@ internal sealed class HerdReading
         .. _input.LeftOut,
     ];
 
+    private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines) => _supposed.Find(_eventsFile, lines, _supposedAfter, hasSupposed: _supposedStages.Length > 0, _options.BlockSize);
+
     private Dictionary<int, RowText> FindAnimalLines(IEnumerable<int> lines) => LineFinder.Find(_animalsFile, lines, _options.BlockSize);
-
-    private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines)
-    {
-        int[] wanted = [.. lines];
-        var found = LineFinder.Find(_eventsFile, wanted.Where(line => line <= _supposedAfter), _options.BlockSize);
-        foreach (var (line, row) in _supposedStages.Length == 0 ? [] : LineFinder.Find(RecordFile.Of(_eventsFile.Shown, _supposed.Text()), wanted.Where(line => line > _supposedAfter).Select(line => line - _supposedAfter + 1), _options.BlockSize))
-        {
-            found.Add(line + _supposedAfter - 1, row);
-        }
-
-        return found;
-    }
-
-    /// <summary>Problems where they stand in their sources, each with whose row it is; of a source that is not there only that is told.</summary>
-    private IEnumerable<RowProblem> Placed(IEnumerable<Diagnostic> problems, bool ofAnimals, AnimalTable animals)
-    {
-        var whose = new WhoseRow(animals, ofAnimals ? null : EventColumns);
-        var rows = problems.Select(problem => new RowProblem(problem, ofAnimals, problem.Line, whose.Of(problem)));
-        return _input.Places is not { } places ? rows
-            : rows.Where(row => places.Of(ofAnimals, row.Line).Line > 0 && !places.IsOfMissingColumn(row.Problem, ofAnimals)).Select(row => row with { Problem = places.Of(row.Problem, ofAnimals) })
-                .DistinctBy(row => (row.Problem.File, row.Problem.Line, row.Problem.Column, row.Problem.Code));
-    }
-
-    private static IEnumerable<Diagnostic> InOrder(List<Diagnostic> problems) =>
-        problems.OrderBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal);
 
     private static void AppendLength(IncrementalHash digest, long length)
     {

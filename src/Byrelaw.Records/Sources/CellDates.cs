@@ -34,6 +34,9 @@ internal sealed class CellDates(DateOrder order, bool hasShortYears, LocalDate? 
             : null;
     }
 
+    /// <summary>Whether a text is a date in the landed form.</summary>
+    public static bool IsLanded(string cell) => DateCell.TryRead(Encoding.UTF8.GetBytes(WithoutTime(cell)), out _);
+
     /// <summary>A date, or a month or a year of which the day is not known: <c>2026-08</c>, <c>08/2026</c> where the year stands last, <c>2026</c>.</summary>
     public string? LandedSpan(string cell)
     {

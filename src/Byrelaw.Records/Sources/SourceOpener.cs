@@ -102,15 +102,15 @@ internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, stri
             return null;
         }
 
-        if (SourceText.Of(bytes, source.LettersIn, SourceReader.MostBytes) is not { } text)
+        if (SourceText.Of(bytes, source.LettersIn, SourceReader.MostBytes, out var isTooLarge) is not { } text)
         {
-            _problems.Add(SourceFileProblems.NotText(shown, source.LettersIn));
+            _problems.Add(isTooLarge ? SourceFileProblems.TooLarge(shown, "unpacked it is larger than 1 GB") : SourceFileProblems.NotText(shown, source.LettersIn));
             return null;
         }
 
-        if (TextTable.Read(shown, text, source) is not { } table)
+        if (TextTable.Read(shown, text, source, out var exceeded) is not { } table)
         {
-            _problems.Add(SourceFileProblems.NoHeadings(shown, source.HeadingRows.Last));
+            _problems.Add(exceeded is null ? SourceFileProblems.NoHeadings(shown, source.HeadingRows.Last) : SourceFileProblems.TooLarge(shown, exceeded));
             return null;
         }
 

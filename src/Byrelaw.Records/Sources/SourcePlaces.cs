@@ -2,20 +2,24 @@ namespace Byrelaw.Records.Sources;
 
 /// <summary>Where rows that were put into the landed form stand in their sources.</summary>
 /// <param name="sources">What was read; null where a source is not there.</param>
-/// <param name="shown">The sources' files, as shown.</param>
+/// <param name="opened">What the farm says of each, and its file as shown.</param>
 /// <param name="animals">The rows of animals.</param>
 /// <param name="events">The rows of what happened.</param>
 /// <param name="vocabulary">The words.</param>
-internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IReadOnlyList<string> shown, LandedRows animals, LandedRows events, Vocabulary vocabulary)
+internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IReadOnlyList<OpenedSource> opened, LandedRows animals, LandedRows events, Vocabulary vocabulary)
 {
+    /// <summary>The files whose rows reach as far as somebody says: not the sheets that are of one day.</summary>
+    public IEnumerable<string> Reaching => Enumerable.Range(0, opened.Count).Where(place => opened[place].Source is not { Rows: SourceRows.Animals, AsAt: not null })
+        .Where(place => !opened[place].Source.IsAde || opened[place].Source.Rows == SourceRows.Events).Select(place => sources[place]?.Table.Shown ?? opened[place].Shown).Distinct();
+
     /// <summary>Where a row stands.</summary>
     /// <param name="ofAnimals">Whether it is one of an animal.</param>
     /// <param name="line">Its line in the landed form.</param>
     public RecordPlace Of(bool ofAnimals, int line)
     {
         var place = PlaceOf(ofAnimals, line);
-        var table = shown.Count == 0 ? null : sources[place.Source]?.Table;
-        return new RecordPlace(shown.Count == 0 ? "" : table?.Shown ?? shown[place.Source], place.Row)
+        var table = opened.Count == 0 ? null : sources[place.Source]?.Table;
+        return new RecordPlace(opened.Count == 0 ? "" : table?.Shown ?? opened[place.Source].Shown, place.Row)
         {
             Cell = table is { IsSheet: true } && place.Column is { } column && place.Row > 0 ? $"{Letters(column)}{place.Row}" : null,
         };
@@ -34,6 +38,11 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
         }
 
         var row = source.Table.Row(place.Row);
+        if (source.Flaw(row) is { } flaw)
+        {
+            return SourceFileProblems.FallsApart(source.Table.Shown, place.Row, row.Text, flaw);
+        }
+
         var landed = Cell(problem, ofAnimals, out var heading);
         var column = ColumnOf(source, row, heading, Unreadable.Unmarked(landed));
         var (start, length) = PlaceIn(source, row, column);
@@ -43,10 +52,10 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Line = place.Row,
             Column = start + 1,
             Length = Math.Max(1, length),
-            Found = source.Flaw(row) ?? (landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed)),
-            Expected = source.Flaw(row) is null ? Expected(problem, source, heading) : null,
+            Found = landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed),
+            Expected = Expected(problem, source, heading),
             Help = problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
-                : source.Flaw(row) is null && (!Unreadable.Is(landed) || problem.Code == "R0139") ? problem.Help : null,
+                : !Unreadable.Is(landed) || problem.Code == "R0139" ? problem.Help : null,
             LineText = row.Text,
         };
     }

@@ -6,7 +6,7 @@ namespace Byrelaw.Records.Sources;
 internal sealed class SourceReader
 {
     /// <summary>The most bytes that one source may hold once it is unpacked.</summary>
-    public const long MostBytes = 2L << 30;
+    public const long MostBytes = 1_000_000_000;
 
     private readonly Vocabulary _vocabulary;
     private readonly RecordKeeping _keeping;
@@ -90,7 +90,7 @@ internal sealed class SourceReader
         var rows = animals.ToRows();
         return new RecordInput(RecordFile.Of(Shown(SourceRows.Animals), rows.ToBytes()), RecordFile.Of(Shown(SourceRows.Events), events.Rows.ToBytes()))
         {
-            Places = new SourcePlaces(sources, [.. _sources.Select(source => source.Shown)], rows, events.Rows, _vocabulary),
+            Places = new SourcePlaces(sources, _sources, rows, events.Rows, _vocabulary),
             Last = [.. last],
             LeftOut = [.. sources.SelectMany(source => source?.LeftOut() ?? [])],
             Problems = [.. _problems],

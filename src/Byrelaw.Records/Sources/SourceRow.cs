@@ -3,9 +3,12 @@ namespace Byrelaw.Records.Sources;
 /// <summary>A row of a source as it stands there.</summary>
 /// <param name="Number">From 1, headings included.</param>
 /// <param name="Cells">What its cells say, without blanks around them.</param>
-/// <param name="Text">The whole row, for messages.</param>
-internal readonly record struct SourceRow(int Number, string[] Cells, string Text)
+/// <param name="Line">The whole row.</param>
+internal readonly record struct SourceRow(int Number, string[] Cells, ReadOnlyMemory<char> Line)
 {
+    /// <summary>The whole row, for messages.</summary>
+    public string Text => Line.ToString();
+
     /// <summary>What is wrong with how the row is written, so that its cells cannot be told apart; null for nothing.</summary>
     public string? Flaw { get; init; }
 

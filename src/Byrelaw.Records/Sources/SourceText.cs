@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using System.Text.Unicode;
 
 namespace Byrelaw.Records.Sources;
@@ -6,25 +5,30 @@ namespace Byrelaw.Records.Sources;
 /// <summary>The bytes of a source as text: where they are unpacked, and which letters they stand for.</summary>
 internal static class SourceText
 {
-    private static readonly byte[] Gzip = [0x1F, 0x8B];
-
     // Windows' own letters are not among those that .NET knows by itself.
     static SourceText() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
 
-    /// <summary>The text; null where the bytes are none in these letters, or break off where they are packed.</summary>
+    /// <summary>The text; null where the bytes are none in these letters, break off where they are packed, or are too many.</summary>
     /// <param name="bytes">As they stand on disk.</param>
     /// <param name="letters">What the farm says of them; null for nothing.</param>
-    /// <param name="most">The most bytes that are unpacked.</param>
-    public static string? Of(byte[] bytes, string? letters, long most)
+    /// <param name="most">The most bytes that are read, unpacked.</param>
+    /// <param name="isTooLarge">Whether there are more.</param>
+    public static string? Of(byte[] bytes, string? letters, long most, out bool isTooLarge)
     {
-        if (bytes.AsSpan().StartsWith(Gzip))
+        isTooLarge = bytes.Length > most;
+        if (!isTooLarge && GzipFile.Is(bytes))
         {
-            if (Unpacked(bytes, most) is not { } unpacked)
+            if (GzipFile.Unpacked(bytes, most, out isTooLarge) is not { } unpacked)
             {
                 return null;
             }
 
             bytes = unpacked;
+        }
+
+        if (isTooLarge)
+        {
+            return null;
         }
 
         return ByMark(bytes) ?? (letters is null || NameFolding.Fold(letters) == "utf-8"
@@ -40,28 +44,4 @@ internal static class SourceText
         [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(bytes.AsSpan(2)),
         _ => null,
     };
-
-    private static byte[]? Unpacked(byte[] bytes, long most)
-    {
-        try
-        {
-            using var packed = new GZipStream(new MemoryStream(bytes, writable: false), CompressionMode.Decompress);
-            using var whole = new MemoryStream();
-            var part = new byte[1 << 16];
-            for (var read = packed.Read(part); read > 0; read = packed.Read(part))
-            {
-                whole.Write(part, 0, read);
-                if (whole.Length > most)
-                {
-                    return null;
-                }
-            }
-
-            return whole.ToArray();
-        }
-        catch (InvalidDataException)
-        {
-            return null;
-        }
-    }
 }

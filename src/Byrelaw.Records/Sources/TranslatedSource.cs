@@ -71,7 +71,10 @@ internal sealed class TranslatedSource
         row.Flaw ?? (Array.Exists(_leftOut, said => Unreadable.Is(Text(row, said.Column))) ? "whether this row is left out hangs on a cell that cannot be read" : null);
 
     /// <summary>Whether the farm leaves a row out.</summary>
-    public bool IsLeftOut(SourceRow row) => Array.Exists(_leftOut, said => NameFolding.Fold(row[said.Column]) == said.Cell);
+    public bool IsLeftOut(SourceRow row) => Array.Exists(_leftOut, said => Says(row[said.Column], said.Cell));
+
+    /// <summary>Whether a cell says what a line names: most lines name a blank, and most cells are none.</summary>
+    private static bool Says(string cell, string folded) => cell.Length == 0 || folded.Length == 0 ? cell.Length == folded.Length : NameFolding.Fold(cell) == folded;
 
     /// <summary>How many rows the farm leaves out, line by line.</summary>
     public IEnumerable<RowsLeftOut> LeftOut()
@@ -79,7 +82,7 @@ internal sealed class TranslatedSource
         for (var line = 0; line < _leftOut.Length; line++)
         {
             var (column, cell) = _leftOut[line];
-            if (Rows.Count(row => Flaw(row) is null && NameFolding.Fold(row[column]) == cell) is > 0 and var count)
+            if (Rows.Count(row => Says(row[column], cell) && Flaw(row) is null) is > 0 and var count)
             {
                 yield return new RowsLeftOut(Table.Shown, Source.RowsLeftOut[line].Heading, Source.RowsLeftOut[line].Cell, count);
             }

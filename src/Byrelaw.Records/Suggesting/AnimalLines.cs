@@ -3,7 +3,11 @@ using Byrelaw.Language.Canonical;
 namespace Byrelaw.Records.Suggesting;
 
 /// <summary>Lines for a file with a row for each animal.</summary>
-internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, HeadingMeanings meanings)
+/// <param name="file">The file.</param>
+/// <param name="animal">The column that names them; null for none.</param>
+/// <param name="meanings">What headings may mean.</param>
+/// <param name="latest">The latest day in all files; null for none.</param>
+internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, HeadingMeanings meanings, string? latest)
 {
     private const int Indent = 4;
     private const int Bullet = 6;
@@ -57,7 +61,7 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
                 return Add(column, what, column.HoldsDates);
             case "parity":
                 return column.HoldsParities && Add(new SuggestedLine(
-                    Indent, $"parity in {NameText.Text(column.Heading)}{(_said.Contains("parity on") || file.Columns.Any(other => meanings.Declared(other, Landed) == "parity on") ? "" : ", as at FILL-IN")}",
+                    Indent, $"parity in {NameText.Text(column.Heading)}{(_said.Contains("parity on") || file.Columns.Any(other => meanings.Declared(other, Landed) == "parity on") ? "" : $", as at {latest ?? "FILL-IN"}")}",
                     IsOpen: true, "of which day? the file does not say"));
         }
 
@@ -78,7 +82,13 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
     {
         if (kind is EventKind)
         {
-            return Add(column, kind.Name, column.HoldsDates);
+            if (!Add(column, kind.Name, column.HoldsDates))
+            {
+                return false;
+            }
+
+            AddLast(kind, $"in {NameText.Text(column.Heading)}");
+            return true;
         }
 
         if (column.HoldsDates)
@@ -92,13 +102,24 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
         var isSure = days.Length == 1 && meanings.Declared(column, Landed) is not null;
         foreach (var day in days.Length > 0 ? days : [.. file.Columns.Where(other => other.HoldsDates)])
         {
-            _lines.Add(new SuggestedLine(
-                Indent, $"{NameText.Exact(kind.Name)} in {NameText.Text(column.Heading)}{(kind is MeasureKind { Unit: { } unit } ? $", in {unit.Symbol}" : "")}, dated in {NameText.Text(day.Heading)}",
-                IsOpen: !isSure || kind is MeasureKind { Unit: not null }, $"{column.Filled} cells"));
+            var where = $"in {NameText.Text(column.Heading)}{(kind is MeasureKind { Unit: { } unit } ? $", in {unit.Symbol}" : "")}, dated in {NameText.Text(day.Heading)}";
+            _lines.Add(new SuggestedLine(Indent, $"{NameText.Exact(kind.Name)} {where}", IsOpen: !isSure || kind is MeasureKind { Unit: not null }, $"{column.Filled} cells"));
+            AddLast(kind, where);
         }
 
         _lines.AddRange(kind is TestKind test ? Answers(column, test) : []);
         return true;
+    }
+
+    /// <summary>Adds the line that says more: that none came after it. Of who comes and goes, and of what whole mobs share, it cannot be said.</summary>
+    private void AddLast(Kind kind, string where)
+    {
+        if (kind is EventKind { Effect: not HerdEffect.None } or EventKind { IsMobMove: true } || meanings.Vocabulary.Spells.Any(spell => spell.Until.Name != "calving" && (spell.From.Id == kind.Id || spell.Until.Id == kind.Id)))
+        {
+            return;
+        }
+
+        _lines.Add(new SuggestedLine(Indent, $"last {NameText.Exact(kind.Name)} {where}", IsOpen: true, "in its place, if none came after it; then write behind `from`: as at a day"));
     }
 
     private static IEnumerable<SuggestedLine> Answers(ColumnProfile column, TestKind test) =>

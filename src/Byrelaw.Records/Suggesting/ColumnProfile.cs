@@ -29,7 +29,9 @@ internal sealed class ColumnProfile
         foreach (var order in Orders)
         {
             var dates = new CellDates(order, HasShortYears, today);
-            _unread[order] = [.. _counts.Keys.Where(cell => dates.Landed(cell) is null)];
+
+            // A sheet's own dates are dates in whatever order texts stand.
+            _unread[order] = [.. _counts.Keys.Where(cell => dates.Landed(cell) is null && !(table.IsSheet && CellDates.IsLanded(cell)))];
         }
     }
 

@@ -8,7 +8,7 @@ namespace Byrelaw.Records.Suggesting;
 /// </summary>
 public static class RecordsSuggester
 {
-    private static readonly string[] NoRecords = [".byre", ".md", ".jsonl", ".json", ".html", ".pdf", ".ics", ".pack"];
+    private static readonly string[] NoRecords = [".byre", ".md", ".jsonl", ".html", ".pdf", ".ics", ".pack"];
 
     /// <summary>Suggests.</summary>
     /// <param name="named">The folder, as the <c>records</c> line names it.</param>
@@ -19,12 +19,20 @@ public static class RecordsSuggester
     public static string Suggest(string named, IEnumerable<(string Name, byte[] Bytes)> files, Vocabulary vocabulary, LocalDate today)
     {
         var text = new StringBuilder();
-        var readable = new List<SuggestedFile>();
+        var (readable, messages) = (new List<SuggestedFile>(), new MessageLines());
         foreach (var (name, bytes) in files.Where(file => !NoRecords.Contains(Path.GetExtension(file.Name))).OrderBy(file => file.Name, StringComparer.Ordinal))
         {
-            var (file, whyNot) = SuggestedFile.Read(name, bytes, today);
-            text.Append(CultureInfo.InvariantCulture, $"# {(file is null ? $"{name}: {whyNot}" : file.Shape)}\n");
-            readable.AddRange(file is null ? [] : [file]);
+            if (Path.GetExtension(name).Equals(".json", StringComparison.OrdinalIgnoreCase))
+            {
+                text.Append(CultureInfo.InvariantCulture, $"# {name}: {messages.Take(name, bytes)}\n");
+                continue;
+            }
+
+            foreach (var (file, shown, whyNot) in SuggestedFile.Read(name, bytes, today))
+            {
+                text.Append(CultureInfo.InvariantCulture, $"# {(file is null ? $"{shown}: {whyNot}" : file.Shape)}\n");
+                readable.AddRange(file is null ? [] : [file]);
+            }
         }
 
         text.Append(
@@ -34,7 +42,7 @@ public static class RecordsSuggester
 
             """);
         text.Append(CultureInfo.InvariantCulture, $"records {NameText.Text(named)}\n");
-        foreach (var line in Lines(readable, vocabulary, today))
+        foreach (var line in Lines(readable, vocabulary, today).Concat(messages.Make()))
         {
             text.Append(line).Append('\n');
         }
@@ -52,7 +60,7 @@ public static class RecordsSuggester
         var animals = new AnimalColumnFinder(files, meanings);
         foreach (var file in files)
         {
-            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings).Lines())
+            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings, latest).Lines())
             {
                 yield return line;
             }
@@ -62,7 +70,7 @@ public static class RecordsSuggester
     /// <summary>The latest day of a column that only one order can read, not after today.</summary>
     private static IEnumerable<string> Latest(ColumnProfile column, LocalDate today)
     {
-        var fitting = ColumnProfile.Orders.Where(order => column.NoDates(order).Count == ColumnProfile.Orders.Min(one => column.NoDates(one).Count)).ToList();
+        var fitting = column.NoDates(DateOrder.YearFirst).Count == 0 ? [DateOrder.YearFirst] : ColumnProfile.Orders.Where(order => column.NoDates(order).Count == ColumnProfile.Orders.Min(one => column.NoDates(one).Count)).ToList();
         var now = NodaTime.Text.LocalDatePattern.Iso.Format(today);
         return fitting is not [var only] ? []
             : column.Texts.Keys.Select(new CellDates(only, column.HasShortYears, today).Landed).OfType<string>().Where(day => string.CompareOrdinal(day, now) <= 0);

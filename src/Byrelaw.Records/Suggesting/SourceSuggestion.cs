@@ -3,7 +3,11 @@ using Byrelaw.Language.Canonical;
 namespace Byrelaw.Records.Suggesting;
 
 /// <summary>The lines of one file: its <c>from</c> line and those below.</summary>
-internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalColumn> animals, HeadingMeanings meanings)
+/// <param name="file">The file.</param>
+/// <param name="animals">The columns that may name its animals.</param>
+/// <param name="meanings">What headings may mean.</param>
+/// <param name="latest">The latest day in all files; null for none.</param>
+internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalColumn> animals, HeadingMeanings meanings, string? latest)
 {
     private const int FromIndent = 2;
     private const int Indent = 4;
@@ -23,8 +27,13 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
             yield return line;
         }
 
+        foreach (var (column, text) in file.Sums)
+        {
+            yield return new SuggestedLine(Indent, $"leave out rows where {NameText.Text(file.Table.Headings[column])} is {NameText.Text(text)}", IsOpen: true, "a row of sums?");
+        }
+
         foreach (var line in (rows ?? (HasDate() ? SourceRows.Events : SourceRows.Animals)) == SourceRows.Animals
-            ? new AnimalLines(file, _animal, meanings).Make() : new EventLines(file, _animal, meanings).Make())
+            ? new AnimalLines(file, _animal, meanings, latest).Make() : new EventLines(file, _animal, meanings).Make())
         {
             yield return line;
         }

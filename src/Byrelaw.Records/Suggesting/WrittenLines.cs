@@ -9,7 +9,7 @@ internal static class WrittenLines
     public static IEnumerable<SuggestedLine> Dates(SuggestedFile file)
     {
         ColumnProfile[] columns = [.. file.Columns.Where(column => column.HoldsDates)];
-        if (columns.Length == 0)
+        if (columns.Length == 0 || (file.Table.IsSheet && Array.TrueForAll(columns, column => column.NoDates(DateOrder.YearFirst).Count == 0)))
         {
             yield break;
         }

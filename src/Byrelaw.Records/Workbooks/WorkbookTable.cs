@@ -50,6 +50,20 @@ internal static class WorkbookTable
         }
     }
 
+    /// <summary>The names of the sheets in their order; none where the workbook cannot be read.</summary>
+    public static IReadOnlyList<string> Sheets(byte[] bytes, WorkbookBounds bounds)
+    {
+        try
+        {
+            using var archive = new ZipArchive(new MemoryStream(bytes, writable: false), ZipArchiveMode.Read);
+            return bounds.Exceeded(archive) is null ? [.. WorkbookSheets.Of(archive).Select(sheet => sheet.Name)] : [];
+        }
+        catch (Exception exception) when (exception is InvalidDataException or XmlException or ArgumentException or NotSupportedException)
+        {
+            return [];
+        }
+    }
+
     private static SourceTable? Read(string shown, byte[] bytes, ZipArchive archive, RecordSource source, out Diagnostic? problem)
     {
         var sheets = WorkbookSheets.Of(archive);
@@ -98,7 +112,7 @@ internal static class WorkbookTable
         problem = Array.TrueForAll(headings, heading => heading.Length == 0) ? SourceFileProblems.NoHeadings(place, last) : null;
         return problem is not null ? null : new SourceTable(
             place, headings, Text(headings, source.Separator), last,
-            [.. rows.Skip(last).Select((cells, i) => new SourceRow(last + i + 1, cells, Text(cells, source.Separator))).Where(row => !row.IsBlank)])
+            [.. rows.Skip(last).Select((cells, i) => new SourceRow(last + i + 1, cells, Text(cells, source.Separator).AsMemory())).Where(row => !row.IsBlank)])
         { IsSheet = true };
     }
 

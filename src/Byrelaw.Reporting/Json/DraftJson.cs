@@ -29,6 +29,10 @@ public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, stri
     /// <summary>The herd given with <c>--herd</c>; left out where the records hold one.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Herd { get; init; }
+
+    /// <summary>The day given with <c>--records-to</c>; left out where the farm's file says how far the records reach.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? RecordsTo { get; init; }
 }
 
 /// <summary>One list.</summary>
@@ -72,7 +76,7 @@ public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
 
 /// <summary>Problems in records, and what of them is doubted, for programs.</summary>
 public sealed record RecordsJson(
-    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, IReadOnlyList<KindJson> Kinds, IReadOnlyList<DoubtJson> Doubts);
+    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, RecordCountsJson Counts, IReadOnlyList<KindJson> Kinds, IReadOnlyList<PromisedKindJson> Promises, IReadOnlyList<DoubtJson> Doubts);
 
 /// <summary>One reason why rows cannot be read, for programs; <c>AloneInAsk</c> counts the animals that it alone keeps in Ask, and is null where that was not tried.</summary>
 public sealed record ProblemCauseJson(string Code, string File, string Found, string? Mend, int Rows, int Animals, IReadOnlyList<int> Lines, int? AloneInAsk);

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>One judging as the log keeps it: when, what, by which rules and records, and what it came to. Keys are stable.</summary>
@@ -19,12 +21,19 @@ public sealed record LogEntry(
     int Number, string At, string Command, string? By, string Programme, string File, string JudgedWith, string Rulebook, string Records,
     string KnownDay, string? KnownOn, IReadOnlyList<LoggedList> Lists, string Answers, string? Before)
 {
+    /// <summary>The day up to which a person said that everything is written down; left out where nobody did.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? RecordsTo { get; init; }
+
     /// <summary>What is to be logged of a draft; its place in the log comes later.</summary>
     public static LogEntry Of(Draft draft, string command, string file, string? by, DateTimeOffset at) => new(
         0, InstantPattern.General.Format(Instant.FromDateTimeOffset(at)), command, by is null ? null : PlainText.Clean(by),
         draft.Rulebook.Programme?.Name ?? "", file, Reporting.JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
         ReachWords.Iso(draft.Herd), draft.KnownOn is { } day ? LocalDatePattern.Iso.Format(day) : null,
-        [.. draft.Lists.Select(LoggedList.Of)], AnswersDigest.Of(JsonText.Lists(draft)), null);
+        [.. draft.Lists.Select(LoggedList.Of)], AnswersDigest.Of(JsonText.Lists(draft)), null)
+    {
+        RecordsTo = draft.Rulebook.Records?.RecordsTo is { } to ? LocalDatePattern.Iso.Format(to) : null,
+    };
 }
 
 /// <summary>One list of a judging: its days, and how many have which answer.</summary>

@@ -15,7 +15,8 @@ internal static class OwnRecords
 
         return
         [
-            .. records.UpTo is { } day ? [LocalPractice.Said("Records reach", Dates.Long(day), $"“up to {LocalDatePattern.Iso.Format(day)}” ({ChangeHistory.Place(records.Span)})", null, null)] : Array.Empty<Wording>(),
+            .. records.RecordsTo is { } word ? [LocalPractice.Said("Records reach", Dates.Long(word), "“--records-to”, by the word of whoever drew this up", null, null)]
+            : records.UpTo is { } day ? [LocalPractice.Said("Records reach", Dates.Long(day), $"“up to {LocalDatePattern.Iso.Format(day)}” ({ChangeHistory.Place(records.Span)})", null, null)] : Array.Empty<Wording>(),
             .. records.Complete.Select(one => LocalPractice.Said(one.IsNone ? "None here" : "Promised", Names(one), AsWritten.Of(one.Span), one.Because, one.Agreement)),
             .. records.Blanks.GroupBy(blank => blank.Span).Select(blank => LocalPractice.Said(
                 "Blank means", $"{blank.First().Value}, for the {blank.First().Kind.Details[blank.First().Place].Name} of {Phrases.And([.. blank.Select(one => one.Kind.Name).Distinct()])}", AsWritten.Of(blank.Key), null, null)),

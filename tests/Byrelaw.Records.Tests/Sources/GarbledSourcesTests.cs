@@ -45,6 +45,78 @@ public sealed class GarbledSourcesTests
     [Fact]
     public void Messages_of_the_exchange() => Accidents.Hold(accidents => Read(Garbled(Messages, accidents), "from \"x\", as layout \"ICAR ADE\", times in \"Pacific/Auckland\"", isAde: true), count: 300);
 
+    [Fact]
+    public void A_packed_text() => Accidents.Hold(
+        accidents =>
+        {
+            using var packed = new MemoryStream();
+            using (var gzip = new System.IO.Compression.GZipStream(packed, System.IO.Compression.CompressionLevel.Fastest, leaveOpen: true))
+            {
+                gzip.Write(accidents[0].Sign % 2 == 0 ? Garbled(Text, accidents) : Text);
+            }
+
+            Read(accidents[0].Sign % 2 == 0 ? packed.ToArray() : Garbled(packed.ToArray(), accidents), "from \"x\", separated by semicolons, a row for each animal, as at 2026-09-25");
+        },
+        count: 300);
+
+    [Fact]
+    public void The_lines_about_it() => Accidents.Hold(
+        accidents =>
+        {
+            var rules = FarmFiles.Rules(Encoding.UTF8.GetString(Garbled(Encoding.UTF8.GetBytes(Block), accidents)));
+            if (rules.Rulebook.Records is { } keeping)
+            {
+                var input = SourceReader.Read(_ => Text, file => file, rules.Rulebook.Vocabulary, keeping);
+                _ = HerdReading.Read(input, rules.Rulebook.Vocabulary, keeping, null, ReadingOptions.Default).Herd;
+            }
+        },
+        count: 150);
+
+    [Fact]
+    public void Lines_suggested_for_it() => Accidents.Hold(
+        accidents => Byrelaw.Records.Suggesting.RecordsSuggester.Suggest(
+            "records", [("a.csv", Garbled(Text, accidents)), ("b.xlsx", Garbled(Workbook, accidents)), ("c.json", Garbled(Messages, accidents))], FarmFiles.Rules(Block).Rulebook.Vocabulary, new NodaTime.LocalDate(2026, 10, 4)).ShouldContain("records \"records\""),
+        count: 100);
+
+    private const string Block = """
+        event calving
+        event mating  with method is one of natural, inseminated, with sire is text
+        measure weight  in kg
+        test pregnancy test  answers pregnant, empty, with method is one of ultrasound, hand, blank is hand
+        fact official identity  is identity
+
+        records "records"
+          up to 2026-10-04
+          complete for mating since 2026-01-01
+          leave out rain
+          from "x", separated by semicolons, a row for each animal, as at 2026-09-25
+            dates day first
+            short years
+            animal in "No"
+            official identity in "Served", in kg
+            born in "Born"
+            last mating in "Served", blank is none since last calving
+            last calving in "Born", blank is never
+            pregnancy test in "PD", dated in "Scanned"
+              - "E" where "No" is "1" is empty
+              - "P" is pregnant
+            leave out rows where "PD" is "-"
+          from "y.xlsx", sheet "Cows", headings in rows 2 to 3, in Windows-1252, separated by bars, a row for each event, up to 2026-09-25
+            decimal comma
+            animal in "No", by official identity
+            date in "Born"
+            kind in "PD"
+              - "P" is pregnancy test, pregnant, method is ultrasound
+              - "W" is weight, value in "Served", in g, times 0.1
+              - "X" is left out
+            leave out columns "A", "B"
+          from "ade", as layout "ICAR ADE", times in "Pacific/Auckland"
+            kind in "what"
+              - "Weight" is left out
+          same animal "1", "2"
+
+        """;
+
     private static byte[] Garbled(byte[] whole, (int Place, int Length, int Sign)[] accidents)
     {
         var bytes = whole.ToList();

@@ -10,18 +10,6 @@ namespace Byrelaw.Records.Tests.Sources;
 /// </summary>
 public sealed class OneHerdInEveryFormTests
 {
-    private const string WordsOfTheFarm = """
-        event heat
-        event mating  with method is one of natural, inseminated, with sire is text
-        measure weight  in kg
-        measure body condition  on scale 1 to 10
-        test BVD virus  answers positive, negative
-        fact official identity  is identity
-        fact breed  is one of Friesian, Jersey
-        fact mature weight  in kg
-
-        """;
-
     private const string Promises = """
           up to 2025-12-31
           complete for heat, mating, weight, body condition, BVD virus since 2025-12-03
@@ -145,7 +133,15 @@ public sealed class OneHerdInEveryFormTests
         var other = HerdReading.Read(input, said.Rulebook.Vocabulary, said.Rulebook.Records, null, ReadingOptions.Default).Herd;
         other.Problems.ShouldAllBe(problem => problem.Severity == Severity.Error && files.Any(file => file.Name == problem.File));
         var (first, second) = (Said(herd), Said(other));
-        return first == second ? null : $"the landed files:\n{first}\nthe sources:\n{second}\n{DiagnosticText.Of(other.Problems)}";
+        if (first != second)
+        {
+            return $"the landed files:\n{first}\nthe sources:\n{second}\n{DiagnosticText.Of(other.Problems)}";
+        }
+
+        // Written out as they are read, and read again, they say the same.
+        var written = HerdAsRead.Of(input).AsCsv();
+        var again = Said(HerdReader.Read([.. written[0].Bytes.Span], [.. written[1].Bytes.Span], landed.Rulebook.Vocabulary, landed.Rulebook.Records));
+        return second == again ? null : $"the sources:\n{second}\nwritten out and read again:\n{again}\n{Encoding.UTF8.GetString(written[1].Bytes.Span)}";
     }
 
     private static string Said(Herd herd)
@@ -174,7 +170,7 @@ public sealed class OneHerdInEveryFormTests
         return said.ToString();
     }
 
-    private static RulebookReading Reading(string records) => RulebookReader.Read("farm.byre", new OneFile(WordsOfTheFarm + records))!;
+    private static RulebookReading Reading(string records) => FarmFiles.Rules(MadeUpFarm.Words + records);
 
     private static string Text(string[][] rows) => Lines(rows.Select(row => string.Join(',', row)));
 

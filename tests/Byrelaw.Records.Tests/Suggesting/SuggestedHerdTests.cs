@@ -1,4 +1,3 @@
-using Byrelaw.Records.Sources;
 using Byrelaw.Records.Suggesting;
 using NodaTime;
 
@@ -10,45 +9,7 @@ namespace Byrelaw.Records.Tests.Suggesting;
 /// </summary>
 public sealed class SuggestedHerdTests
 {
-    private const string Words = """
-        event heat
-        event mating  with method is one of natural, inseminated, with sire is text
-        event lameness
-        measure weight  in kg
-        measure body condition  on scale 1 to 10
-        test BVD virus  answers positive, negative
-        fact official identity  is identity
-        fact breed  is one of Friesian, Jersey
-        fact mature weight  in kg
-        hint AI may be mating
-
-        """;
-
-    private const string Meant = """
-        from "cows.csv", separated by semicolons, a row for each animal
-        from "diary.csv", separated by semicolons, a row for each event
-        dates day first
-        decimal comma
-        animal in "No"
-        official identity in "EID"
-        born in "DOB"
-        sex in "Sex"
-        - "cow" is F
-        - "bull" is M
-        breed in "Race"
-        - "FR" is Friesian
-        - "JE" is Jersey
-        mature weight in "Mature weight", in kg
-        date in "Date"
-        kind in "Code"
-        - "AI" is mating
-        - "LMN" is lameness
-        - "weight" is weight, value in "Result", in kg
-        - "body condition" is body condition, value in "Result"
-        - "BVD virus" is BVD virus, value in "Result"
-        method in "Method"
-        sire in "Sire"
-        """;
+    private const string Words = MadeUpFarm.Words + "event lameness\nhint AI may be mating\n\n";
 
     private static readonly Gen<string> Row =
         from day in Gen.Int[1, 30]
@@ -70,7 +31,7 @@ public sealed class SuggestedHerdTests
         ];
         var vocabulary = Reading("").Rulebook.Vocabulary;
         var suggested = RecordsSuggester.Suggest("records", files, vocabulary, new LocalDate(2026, 1, 1));
-        var meant = Meant.Split('\n').ToHashSet(StringComparer.Ordinal);
+        var meant = Written.Split('\n').Select(line => line.Trim()).ToHashSet(StringComparer.Ordinal);
         var chosen = new StringBuilder("records \"records\"\n  up to 2025-12-31\n");
         foreach (var written in suggested.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)))
         {
@@ -128,7 +89,7 @@ public sealed class SuggestedHerdTests
 
     private static string Herd(RulebookReading said, (string Name, byte[] Bytes)[] files)
     {
-        var input = SourceReader.Read(file => Array.Find(files, one => one.Name == file).Bytes, file => file, said.Rulebook.Vocabulary, said.Rulebook.Records!);
+        var input = FarmFiles.Input(said, files);
         return Text(input.Animals) + Text(input.Events);
     }
 
@@ -138,5 +99,5 @@ public sealed class SuggestedHerdTests
         return reader.ReadToEnd();
     }
 
-    private static RulebookReading Reading(string records) => RulebookReader.Read("farm.byre", new OneFile(Words + records))!;
+    private static RulebookReading Reading(string records) => FarmFiles.Rules(Words + records);
 }

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Byrelaw.Records.Suggesting;
+using Byrelaw.Testing.Workbooks;
 using NodaTime;
 
 namespace Byrelaw.Records.Tests.Suggesting;
@@ -81,9 +82,35 @@ public sealed class SuggesterTests
     public void What_cannot_be_read_is_named_and_the_rest_is_suggested()
     {
         var text = Suggest(("herd.xlsx", [0x50, 0x4B, 3, 4]), ("empty.csv", []), ("book.csv", Bytes("Date,Cow,Event\n2026-03-01,1,heat\n2026-03-02,1,heat\n")));
-        text.ShouldContain("# herd.xlsx: a workbook");
+        text.ShouldContain("# herd.xlsx: no workbook that can be read");
         text.ShouldContain("# empty.csv: no rows below its headings");
         text.ShouldContain("from \"book.csv\"");
+    }
+
+    [Fact]
+    public void Sheets_of_a_workbook_are_tables_and_their_own_dates_leave_no_order_open()
+    {
+        var book = MadeWorkbook.Of(
+            ("Notes", ""),
+            ("Cows", MadeWorkbook.Row(1, "Our herd") + MadeWorkbook.Row(2, "Line No", "DOB", "Calved") + string.Concat(Enumerable.Range(3, 4).Select(row => $"<row r=\"{row}\">{MadeWorkbook.Text('A', row, $"30{row}")}<c r=\"B{row}\" s=\"1\"><v>{43000 + row}</v></c><c r=\"C{row}\" s=\"1\"><v>{46200 + row}</v></c></row>"))
+                + "<row r=\"7\">" + MadeWorkbook.Text('A', 7, "Total") + "<c r=\"C7\"><v>4</v></c></row>"));
+        Lines(("herd.xlsx", book)).ShouldBe([
+            "# ? up to 2026-07-03", "# ? complete for calving, abortion, mating, transfer, pregnancy test, drying off, bull in, bull out, purchase since 2026-01-01",
+            "from \"herd.xlsx\", sheet \"Cows\", headings in row 2, a row for each animal", "animal in \"Line No\"", "# ? leave out rows where \"Line No\" is \"Total\"",
+            "born in \"DOB\"", "calving in \"Calved\"", "# ? last calving in \"Calved\"", "# ? sex is F",
+        ]);
+        Suggest(("herd.xlsx", book)).ShouldContain("# herd.xlsx, Notes: no rows below its headings\n# herd.xlsx, Cows: 5 rows, 3 columns\n");
+    }
+
+    [Fact]
+    public void Messages_of_the_exchange_are_one_source_a_folder()
+    {
+        var lines = Lines(
+            ("ade/a.json", """[ { "resourceType": "icarReproHeatEventResource", "animal": { "id": "1" }, "eventDateTime": "2026-01-01" } ]"""),
+            ("ade/b.json", """[ { "resourceType": "icarReproHeatEventResource", "animal": { "id": "1" }, "eventDateTime": "2026-01-02" } ]"""),
+            ("services.json", """{ "inseminationType": "Insemination", "animal": { "id": "1" }, "eventDateTime": "2026-01-02T10:00:00Z" }"""),
+            ("settings.json", "{ \"colour\": 1 }"));
+        lines.Skip(2).ShouldBe(["from \"ade\", as layout \"ICAR ADE\"", "# ? from \"services.json\", as layout \"ICAR ADE\", times in \"FILL-IN\""]);
     }
 
     /// <summary>Whatever lies in a folder, the lines can be read, or say what is missing; nothing breaks.</summary>

@@ -8,7 +8,7 @@ namespace Byrelaw.Testing.Problems;
 /// The files of one example on a page about problems. <c>byre rules</c> uses the base vocabulary; <c>byre file NAME</c>, and any
 /// other <c>LANGUAGE file NAME</c>, is kept under its name; <c>byre latin-1</c>, <c>utf-16</c> and
 /// <c>old-line-ends</c> are saved that way, <c>nul</c> has that character for <c>␀</c>, <c>no-end</c> has no last line end; <c>workbook</c>, <c>torn-workbook</c> and <c>huge-workbook</c> become sheets of a workbook
-/// (<see cref="MadeWorkbook.OfText"/>), <c>old-workbook</c> one of the old form. <c>byre made</c> only hints at what
+/// (<see cref="MadeWorkbook.OfText"/>), <c>old-workbook</c> one of the old form; <c>wide</c> gets five thousand columns more. <c>byre made</c> only hints at what
 /// <see cref="MadeExamples"/> makes. The <c>byre</c> block that came last is the file that is read.
 /// </summary>
 public sealed class ExampleFiles
@@ -71,6 +71,9 @@ public sealed class ExampleFiles
                 break;
             case "huge-workbook":
                 _files[name] = MadeWorkbook.OfText(fence.Text.Replace("...", new string('x', (1 << 20) + 1), StringComparison.Ordinal));
+                break;
+            case "wide":
+                Add(name, fence.Text.Replace("\n", new string(',', 5000) + "\n", StringComparison.Ordinal));
                 break;
             case "made":
                 MadeExamples.Of(code, name).ToList().ForEach(file => Add(file.Name, file.Text));

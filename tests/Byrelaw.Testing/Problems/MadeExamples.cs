@@ -13,6 +13,7 @@ internal static class MadeExamples
         "B0008" => [(name, "rules for recipients\n" + new string('#', 2_000_000) + "\n")],
         "B0107" => [(name, "event heat\ndefine busy\n  no heat" + Repeated(999, _ => " or heat") + " ever\n")],
         "B0209" => [(name, "event heat\ndefine d1\n  no heat ever\n" + Repeated(64, i => $"define d{i + 2}\n  d{i + 1}\n"))],
+        "B0875" => [(name, $"use \"{ExampleFiles.Vocabulary}\"\n\nrecords \"records\"\n" + Repeated(201, i => $"  from \"{i + 1}.csv\", a row for each event\n    date in \"Day\"\n    animal in \"No\"\n    kind in \"Code\"\n"))],
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No example of this code is made."),
     };
 

@@ -5,6 +5,8 @@ namespace Byrelaw.Language.Binding.RecordSources;
 /// <summary>Binds a <c>from</c> and the lines below it. A source with a line that cannot be bound is broken: what it might have said is not known.</summary>
 internal sealed class SourceBinder
 {
+    private const int MostSources = 200;
+
     private readonly Context _context;
     private readonly Block _block;
     private readonly FromLine _from;
@@ -28,6 +30,13 @@ internal sealed class SourceBinder
         var sources = ImmutableArray.CreateBuilder<RecordSource>();
         foreach (var block in blocks)
         {
+            if (sources.Count >= MostSources)
+            {
+                context.Problems.Add(SourceProblems.TooMany(block.Span, MostSources));
+                sources.Add(new RecordSource("", SourceRows.Events, block.Span) { IsBroken = true });
+                break;
+            }
+
             if (block.Head is FromLine from && from.Option<LayoutSyntax>() is { } layout)
             {
                 sources.AddRange(AdeBinder.Bind(context, block, from, layout));

@@ -10,6 +10,10 @@ internal static class SourceProblems
         "B0862", at, "this does not say what a row is about", "expected `a row for each animal` or `a row for each event`",
         $"write it behind the file's name: `{at.Text}, a row for each event`");
 
+    public static Diagnostic TooMany(SourceSpan at, int most) => Problem.Error(
+        "B0875", at, $"a farm's records have more than {most} sources", "the ones from here on are not read, and what they could say is not known of anyone",
+        "put files of one form together into one");
+
     public static Diagnostic UnknownTarget(SourceSpan at, SourceRows rows, string? near) => Problem.Error(
         "B0863", at, $"{Quoted.Of(at)} is nothing that the records hold",
         rows == SourceRows.Animals
