@@ -103,9 +103,9 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
             return;
         }
 
-        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => gap.Kind >= 0 || MayFail(gap)))
+        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => (gap.Kind >= 0 && !gap.IsTooNear) || MayFail(gap)))
         {
-            Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: true), fails: true);
+            Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: !gap.IsTooNear), fails: true);
         }
 
         foreach (var (animal, day, line) in _records.WithoutAnswer(expectation.Every))
@@ -115,7 +115,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     }
 
     /// <summary>
-    /// Whether a row of no known kind may be an entry that fails: of a female that is old enough and has nothing on record that
+    /// Whether a row of no known kind, or one that is hard to believe, may be an entry that fails: of a female that is old enough and has nothing on record that
     /// would do. Of an animal that cannot be read it may.
     /// </summary>
     private bool MayFail(Gap gap)

@@ -20,6 +20,9 @@ internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles double
         }
     }
 
+    /// <summary>Adds some of single animals, of which animals that may be the same have theirs already.</summary>
+    public void AddHers(IEnumerable<Gap> gaps) => _gaps.AddRange(gaps);
+
     /// <summary>Adds what entries of some kinds put in doubt for animals that may be the same.</summary>
     public void AddDoubles(EventStage stage, IEnumerable<int> kinds)
     {

@@ -71,6 +71,9 @@ internal sealed class HerdBuilder
     /// <summary>Rows of animals that they cannot be about.</summary>
     public IReadOnlyList<WrongAnimal> Wrong { get; }
 
+    /// <summary>Calvings that come too soon after another.</summary>
+    public IReadOnlyList<RowInDoubt> CalvedAgainSoon { get; private set; } = [];
+
     /// <summary>Rows that end what never began, though the farm says that it writes down what begins it.</summary>
     public IReadOnlyList<RowInDoubt> EndsWithoutStart { get; private set; } = [];
 
@@ -128,6 +131,7 @@ internal sealed class HerdBuilder
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);
         ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, _where.Kept, Membership, _stages, _groups));
+        CalvedAgainSoon = CalvingsTooNear.TakenOut(_vocabulary, _animals, [.. _stages, _expanded], _gaps);
         MobRows = MobRowsBuilder.Build(groups, _where.MovesOfMobs, [.. _where.Strangers.Select(row => row.Day > KnownDay ? row with { Day = Day.Start } : row)], _isOfSpell);
         runs.Build(kind => kind is EventKind, _isOfSpell);
         _gaps.Add(runs.Doubts);

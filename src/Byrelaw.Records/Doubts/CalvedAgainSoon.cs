@@ -1,11 +1,10 @@
+using Byrelaw.Records.Building;
+
 namespace Byrelaw.Records.Doubts;
 
-/// <summary>Two calvings nearer to each other than a cow can carry a calf. Common practice, no source: a cow
-/// carries about 282 days; 200 leaves room for a calf born long before its time.</summary>
+/// <summary>Two calvings nearer to each other than a cow can carry a calf: whether the later one is true is not known.</summary>
 internal static class CalvedAgainSoon
 {
-    private const int FewestDays = 200;
-
     public static IEnumerable<Doubt> Find(Herd herd)
     {
         if (herd.Vocabulary.Calving is not { } calving)
@@ -13,20 +12,24 @@ internal static class CalvedAgainSoon
             yield break;
         }
 
-        foreach (var (animal, run) in Entries.Animals(herd, calving))
+        RowInDoubt[] doubted = [.. herd.Doubted.OfType<RowsInDoubt>().Where(rows => rows.Why == RowDoubt.CalvedAgainSoon).SelectMany(rows => rows.Rows)];
+        var hers = doubted.ToLookup(row => row.Animal);
+        foreach (var row in doubted)
         {
-            foreach (var i in Entries.Of(run, animal).Skip(1))
+            if (Before(herd.Runs[calving.Id], [.. hers[row.Animal]], row) is var (day, line) && day > row.Day - CalvingsTooNear.FewestDays)
             {
-                var days = run.Days[i] - run.Days[i - 1];
-                if (days < FewestDays)
-                {
-                    yield return new Doubt(
-                        "R0201", run.Lines[i], DoubtfulCell.Date,
-                        $"{herd.Numbers[animal]} calved {Entries.Count(days, "day", "days")} after she calved on {Entries.Iso(run.Days[i - 1])} (line {run.Lines[i - 1]})",
-                        $"expected {FewestDays} days or more between calvings",
-                        "check her number and both dates; a calf lost early is an abortion");
-                }
+                yield return new Doubt(
+                    "R0201", row.Line, DoubtfulCell.Date,
+                    $"{herd.Numbers[row.Animal]} calved {Entries.Count(row.Day - day, "day", "days")} after she calved on {Entries.Iso(day)} (line {line})",
+                    $"expected {CalvingsTooNear.FewestDays} days or more between calvings",
+                    "check her number and both dates; a calf lost early is an abortion");
             }
         }
     }
+
+    /// <summary>The calving before it, believed or not.</summary>
+    private static (int Day, int Line) Before(KindRun run, RowInDoubt[] doubted, RowInDoubt row) =>
+        Entries.Of(run, row.Animal).Select(place => (Day: run.Days[place], Line: run.Lines[place]))
+            .Concat(doubted.Select(other => (other.Day, other.Line)))
+            .Where(other => other.Day < row.Day).OrderBy(other => other.Day).ThenByDescending(other => other.Line).LastOrDefault((Day.Start, 0));
 }

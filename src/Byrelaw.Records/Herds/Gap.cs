@@ -15,6 +15,9 @@ public readonly record struct Gap(int Animal, int Kind, int From, int To, int Li
     /// <summary>Whether it is an entry, or a gap, of another animal that may be the same one.</summary>
     public bool IsOfDouble { get; init; }
 
+    /// <summary>Whether the row can be read, and only whether it is true is not known: a calving too soon after another.</summary>
+    public bool IsTooNear { get; init; }
+
     /// <summary>Whether it is the start of a spell that is not on record, though its end is, or may be: <see cref="Line"/> is the end's.</summary>
     public bool IsLostStart { get; init; }
 }

@@ -44,6 +44,9 @@ public enum RowDoubt
 
     /// <summary>A mob that one row alone names, by a name that may be a slip for another's.</summary>
     MobNamedOnce,
+
+    /// <summary>A calving too soon after another, or after a row that may be one.</summary>
+    CalvedAgainSoon,
 }
 
 /// <summary>A row of one of the two files.</summary>

@@ -71,6 +71,10 @@ internal static class RowDoubtWords
             $"{(count == 1 ? "A mob stands in one row only, and its name is" : $"{count} mobs stand in one row only each, and their names are")} nearly another’s: {where}",
             $"Which mob {(count == 1 ? "that" : "each")} row means is not known, nor who was with {(count == 1 ? "that animal" : "those animals")} from then on.",
             "Correct the name; if it is a mob of its own, give it one that is less like another’s."),
+        RowDoubt.CalvedAgainSoon => new("calved_again_soon",
+            $"{(count == 1 ? "A calving comes" : $"{count} calvings come")} fewer than 200 days after another, or after a row that may be one: {where}",
+            $"Whether she calved on {(count == 1 ? "that day" : "those days")} is not known.",
+            "Check the number and both dates; a calf lost early is an abortion."),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt.Why, "a reason without words"),
     };
 

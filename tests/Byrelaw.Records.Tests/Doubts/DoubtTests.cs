@@ -41,8 +41,29 @@ public class DoubtTests
 
         check.Herd.Problems.ShouldBeEmpty();
         check.Doubts.ShouldAllBe(doubt => doubt.Severity == Severity.Warning);
-        check.Herd.Coverage.Gaps.ShouldAllBe(gap => gap.Line == 16, "only whose the mob's row is nobody says");
+        check.Herd.Coverage.Gaps.ShouldAllBe(gap => gap.Line == 16 || gap.Line == 3, "only whose the mob's row is nobody says, and whether she calved twice");
         Snapshot.Verify(string.Join('\n', check.Doubts.Select(Shown.Problem)));
+    }
+
+    [Theory]
+    [InlineData("", "2025-08-01,1001,calving", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-08-02,1001,calving", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17, 2026-03-01", "2025-08-02,1001,calving", "2026-02-17,1001,calving", "2026-03-01,1001,calving")]
+    [InlineData("", "2025-08-02,1001,calving", "2025-08-02,1001,calving")]
+    [InlineData("", "2025-08-02,1002,calving", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-08-02,1001,calvd", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-08-02,1O01,calving", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-08-,1001,calving", "2026-02-17,1001,calving")]
+    [InlineData("", "2025-08-02,1001,calvd", "2025-05-10,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-08-02,1001,calving", "2025-05-10,1001,mating", "2026-02-17,1001,calving")]
+    public void Which_calvings_come_too_soon_after_another(string doubted, params string[] rows)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        var herd = RecordsCheck.Read(
+            Read.Bytes("animal,born,sex\n1001,2019-08-01,F\n1002,2019-08-01,F\n"), Read.Bytes("date,animal,kind\n" + string.Concat(rows.Select(row => row + "\n"))),
+            Words.Vocabulary, Words.Keeping(upTo: "2026-06-01", complete: [(Words.Calving, "2010-01-01")])).Herd;
+
+        string.Join(", ", herd.Doubted.OfType<RowsInDoubt>().Where(one => one.Why == RowDoubt.CalvedAgainSoon).SelectMany(one => one.Rows).Select(row => $"{Day.Date(row.Day):uuuu'-'MM'-'dd}")).ShouldBe(doubted);
     }
 
     [Fact]

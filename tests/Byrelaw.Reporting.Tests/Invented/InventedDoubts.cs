@@ -91,6 +91,8 @@ internal static class InventedDoubts
         ("an end without its start", Rows(RowDoubt.EndWithoutStart, Row(2, 14))),
         ("ends without their starts", Rows(RowDoubt.EndWithoutStart, Row(2, 14), Row(3, 15))),
         ("a mob named once", Rows(RowDoubt.MobNamedOnce, Row(2, 14))),
+        ("calved again soon", Rows(RowDoubt.CalvedAgainSoon, Row(2, 14))),
+        ("several calved again soon", Rows(RowDoubt.CalvedAgainSoon, Row(2, 14), Row(3, 15))),
         ("mobs named once", Rows(RowDoubt.MobNamedOnce, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true), Row(3, 15))),
         ("parity unreadable", Rows(RowDoubt.ParityUnreadable, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true), new RowInDoubt(3, Day.Start, 5, IsOfAnimals: true))),
         ("parity too high", new ParityTooHigh([2])),

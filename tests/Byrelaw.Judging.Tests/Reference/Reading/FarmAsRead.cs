@@ -39,10 +39,11 @@ public sealed class FarmAsRead
         Mobs = new MobsReference(this, new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds));
         var all = new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds);
         Details = new DetailsAsRead(farm, vocabulary, keeping);
-        var filtered = new FilteredAsRead(vocabulary, Details, all.Happenings, all.MobResults, all.GroupResults);
-        Happenings = [.. all.Happenings, .. filtered.Happenings];
+        var calvings = new CalvingsTooNearReference(Animals, vocabulary, all.Happenings, all.Unread);
+        var filtered = new FilteredAsRead(vocabulary, Details, calvings.Believed, all.MobResults, all.GroupResults);
+        Happenings = [.. calvings.Believed, .. filtered.Happenings];
         MobResults = [.. all.MobResults, .. filtered.MobResults];
-        Unread = [.. all.Unread, .. filtered.Unread];
+        Unread = [.. calvings.Doubted, .. filtered.Unread];
         _ofGroups = all.OfGroups;
         GroupEvents = all.GroupEvents;
         GroupResults = [.. all.GroupResults, .. filtered.GroupResults];

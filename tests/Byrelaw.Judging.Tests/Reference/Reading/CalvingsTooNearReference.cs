@@ -1,0 +1,36 @@
+namespace Byrelaw.Judging.Tests.Reference;
+
+/// <summary>
+/// "Two calvings of one cow fewer than 200 days apart: one of the two is wrong, so whether she calved on the later day is not known." So it is after a
+/// row that cannot be read and may be a calving of hers, unless a service, an embryo or a bull of hers is on record 200 to 320 days before the later one.
+/// </summary>
+public sealed class CalvingsTooNearReference(IReadOnlyList<AnimalAsRead> animals, Vocabulary words, IReadOnlyList<Happening> happenings, IReadOnlyList<Unread> unread)
+{
+    /// <summary>What happened, without them.</summary>
+    public IReadOnlyList<Happening> Believed => [.. happenings.Where(row => !IsTooNear(row))];
+
+    /// <summary>What is in doubt, they among it.</summary>
+    public IReadOnlyList<Unread> Doubted => [.. unread, .. happenings.Where(IsTooNear).Select(row => new Unread(row.Animal, row.Kind, row.Day, row.Line))];
+
+    private bool IsTooNear(Happening row)
+    {
+        if (words.Calving is not { } calving || row.Kind.Id != calving.Id)
+        {
+            return false;
+        }
+
+        var (first, last) = (row.Day - 199, row.Day - 1);
+        return Hers(row, calving).Any(day => day >= first && day <= last)
+            || (unread.Any(other => other.MayBeOf(animals[row.Animal]) && other.MayBeA(calving) && other.MayBeIn(first, last)) && !HasFather(row));
+    }
+
+    private bool HasFather(Happening calving)
+    {
+        var (first, last) = (calving.Day - 320, calving.Day - 200);
+        return new[] { "mating", "transfer" }.Any(name => words.FindKind(name) is { } kind && Hers(calving, kind).Any(day => day >= first && day <= last))
+            || words.Spells.Where(spell => spell.WithMaleFrom is not null).Any(spell => Hers(calving, spell.From).Any(start =>
+                start <= last && !Hers(calving, spell.Until).Any(end => end >= start && end < first)));
+    }
+
+    private IEnumerable<int> Hers(Happening row, Kind kind) => happenings.Where(other => other.Animal == row.Animal && other.Kind.Id == kind.Id).Select(other => other.Day);
+}
