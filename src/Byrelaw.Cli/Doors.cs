@@ -26,6 +26,9 @@ public sealed record Doors(TextWriter Out, TextWriter Err, string Here, Ink OutI
     /// <summary>Whether judgings are logged; not where tests judge the repository's own examples.</summary>
     public bool KeepsLog { get; init; } = true;
 
+    /// <summary>Whether rows of the records that cannot be read make the answer a bad one; they are told in any case.</summary>
+    public bool IsStrict { get; init; }
+
     /// <summary>Plain text into two writers, as for a pipe.</summary>
     public static Doors Plain(TextWriter @out, TextWriter err, string here) => new(@out, err, here, Ink.Plain, Ink.Plain, ShowsProgress: false);
 

@@ -17,6 +17,12 @@ public sealed class Problems
     /// <summary>How many are errors.</summary>
     public int Errors => _all.Count(problem => problem.Severity == Severity.Error);
 
+    /// <summary>How a command ends that did what it was asked to do. Rows of the records that cannot be read are doubts like others, and the exit code's business
+    /// only where somebody asks for it.</summary>
+    public int Ends(Doors doors) => doors.IsStrict || _all.Exists(problem => problem.Severity == Severity.Error && !_ofRows.Contains(problem))
+        ? Errors > 0 ? ExitCode.Bad : ExitCode.Done
+        : ExitCode.Done;
+
     /// <summary>How many are warnings.</summary>
     public int Warnings => _all.Count - Errors;
 
@@ -82,7 +88,7 @@ public sealed class Problems
         }
 
         doors.Err.WriteLine($"{errors.Counted()} in the records. What they touch is in doubt, and doubt lets no animal through.");
-        return ExitCode.Bad;
+        return errors.Ends(doors);
     }
 
     /// <summary><c>2 errors and 1 warning</c>; empty for none.</summary>

@@ -82,10 +82,26 @@ public sealed class DraftTests : IDisposable
     }
 
     [Fact]
-    public void A_row_that_cannot_be_read_is_told_and_the_end_is_1()
+    public void A_row_that_cannot_be_read_is_told()
     {
         _farm.Change("records/events.csv", "2026-09-18,1007,body condition,4.8,,,", "18/9/2026,1007,body condition,4.8,,,");
         Snapshot.Verify(Without.Digests(_farm.Run("draft", "spring.byre").ToString()));
+    }
+
+    [Theory]
+    [InlineData("draft", "spring.byre", "--out", "strict")]
+    [InlineData("why", "spring.byre", "1007")]
+    [InlineData("plan", "spring.byre", "--out", "strict")]
+    [InlineData("tune", "spring.byre", "Eight weeks calved")]
+    [InlineData("compare", "spring.byre", "autumn.byre", "--records", "records")]
+    public void A_row_that_cannot_be_read_is_the_exit_codes_business_for_those_who_ask(params string[] args)
+    {
+        File.Copy(_farm.At("spring.byre"), _farm.At("autumn.byre"), overwrite: true);
+        _farm.Run([.. args, "--strict"]).Code.ShouldBe(ExitCode.Done);
+        _farm.Change("records/events.csv", "2026-09-18,1007,body condition,4.8,,,", "18/9/2026,1007,body condition,4.8,,,");
+
+        _farm.Run(args).Code.ShouldBe(ExitCode.Done);
+        _farm.Run([.. args, "--strict"]).Code.ShouldBe(ExitCode.Bad);
     }
 
     [Fact]

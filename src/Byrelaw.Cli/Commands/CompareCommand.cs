@@ -1,5 +1,6 @@
 using Byrelaw.Checking.Comparing;
 using Byrelaw.Judging.Comparing;
+using Byrelaw.Reporting.Causes;
 
 namespace Byrelaw.Cli.Commands;
 
@@ -12,10 +13,11 @@ internal static class CompareCommand
         var @new = new Argument<string>("NEW") { Description = "The same, or another, as it is." };
         var records = new Option<string?>("--records") { Description = "The folder with animals.csv and events.csv: judge every animal by both, and say which change makes which difference.", HelpName = "FOLDER" };
         var folder = new Option<string?>("--out") { Description = "A folder for the comparison as a page (Markdown and HTML).", HelpName = "DIR" };
-        var (knownOn, format) = (SharedOptions.KnownOn(), SharedOptions.Format());
-        var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, knownOn, folder, format };
+        var (knownOn, strict, format) = (SharedOptions.KnownOn(), SharedOptions.Strict(), SharedOptions.Format());
+        var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, knownOn, folder, strict, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(knownOn), parsed.GetValue(folder), parsed.GetValue(format) == "json", doors));
+            parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(knownOn), parsed.GetValue(folder), parsed.GetValue(format) == "json",
+            doors with { IsStrict = parsed.GetValue(strict) }));
         return command;
     }
 
@@ -69,6 +71,7 @@ internal static class CompareCommand
             between, rulebook => RecordsFolder.Read(rulebook, folder, doors.Show(folder), knownOn),
             () => bar.Report((Math.Min(++done, of), of)), knownOn);
         problems.Add(herd.New.Herd.Problems);
+        problems.BringTogether(ProblemCauses.Sorted(ProblemCauses.Of(herd.New.Herd)));
         return herd;
     }
 

@@ -13,19 +13,19 @@ internal static class DraftCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
         var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format("ndjson"));
-        var (herd, recordsTo) = (SharedOptions.Herd(), SharedOptions.RecordsTo());
+        var (herd, recordsTo, strict) = (SharedOptions.Herd(), SharedOptions.RecordsTo(), SharedOptions.Strict());
         var session = SessionAskedFor.Option("Judge for this session only, from 1; without it for every one that is not over.");
         var each = new Option<bool>("--each-herd") { Description = "Judge every herd of the records, one after another; with --format ndjson." };
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, session, on, knownOn, recordsTo, herd, each, by, format,
+            programme, folder, session, on, knownOn, recordsTo, herd, each, by, strict, format,
         };
         command.SetAction(parsed =>
         {
             var days = new AskedDays(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors));
             return parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
-                ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), days, doors)
-                : Run(parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), days, parsed.GetValue(herd)), parsed.GetValue(by), parsed.GetValue(format) == "json", doors);
+                ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), days, doors with { IsStrict = parsed.GetValue(strict) })
+                : Run(parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), days, parsed.GetValue(herd)), parsed.GetValue(by), parsed.GetValue(format) == "json", doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
     }
@@ -69,7 +69,7 @@ internal static class DraftCommand
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");
         }
 
-        return problems.Errors > 0 || draft.Lists.Any(list => list.IsBroken) ? ExitCode.Bad : ExitCode.Done;
+        return draft.Lists.Any(list => list.IsBroken) ? ExitCode.Bad : problems.Ends(doors);
     }
 
     /// <summary>Says why there is no programme to judge.</summary>

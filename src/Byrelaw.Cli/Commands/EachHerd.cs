@@ -46,7 +46,7 @@ internal static class EachHerd
         var isBad = problems.Errors > 0;
         foreach (var name in herds.Herds)
         {
-            foreach (var (line, isGood) in Lines(reading, herds, name, days))
+            foreach (var (line, isGood) in Lines(reading, herds, name, days, doors.IsStrict))
             {
                 if (interruption.IsWanted)
                 {
@@ -66,7 +66,7 @@ internal static class EachHerd
     }
 
     /// <summary>The lines of one herd, its own last; and whether it could be judged.</summary>
-    private static IEnumerable<(string Line, bool IsGood)> Lines(RulebookReading reading, HerdFolder herds, string name, AskedDays days)
+    private static IEnumerable<(string Line, bool IsGood)> Lines(RulebookReading reading, HerdFolder herds, string name, AskedDays days, bool isStrict)
     {
         if (Judged(reading, herds, name, days, out var why) is not { } draft)
         {
@@ -79,7 +79,7 @@ internal static class EachHerd
             yield return (line, true);
         }
 
-        yield return (HerdLines.OfHerd(draft, name), !draft.Lists.Any(list => list.IsBroken));
+        yield return (HerdLines.OfHerd(draft, name), !draft.Lists.Any(list => list.IsBroken) && !(isStrict && draft.Herd.Problems.Any(problem => problem.Severity == Severity.Error)));
     }
 
     private static Draft? Judged(RulebookReading reading, HerdFolder herds, string name, AskedDays days, out string why)

@@ -15,17 +15,17 @@ internal static class PlanCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string>("--out") { Description = $"The folder for the plan; without it: {DefaultOut}.", HelpName = "DIR", DefaultValueFactory = _ => DefaultOut };
         var today = SharedOptions.Date("--today", "The day of planning; without it the day that the records reach.");
-        var (knownOn, recordsTo, by) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.By());
+        var (knownOn, recordsTo, by, strict) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.By(), SharedOptions.Strict());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
         var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, slip, round, heard };
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, round, heard };
         command.SetAction(parsed =>
         {
             var planned = Load(parsed.GetValue(programme)!, parsed.GetValue(today), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), doors, out var problems);
             return planned is null ? ExitCode.Bad
                 : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(planned, words, parsed.GetValue(round), parsed.GetValue(heard), doors)
-                : Write(planned, parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems, doors);
+                : Write(planned, parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems, doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
     }
@@ -71,7 +71,7 @@ internal static class PlanCommand
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");
         }
 
-        return problems.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
+        return problems.Ends(doors);
     }
 
     private static int SayWhatIsLeft(Plan plan, string words, int round, LocalDate? heardOn, Doors doors)

@@ -36,6 +36,8 @@ internal static class SharedOptions
         return format;
     }
 
+    public static Option<bool> Strict() => new("--strict") { Description = "End with 1 where rows of the records cannot be read; without it they are told, and hold answers back." };
+
     public static Option<string?> Herd() => new("--herd") { Description = "Which herd, where the records hold several (`herd in` below `from`).", HelpName = "NAME" };
 
     public static Option<string?> By() => new("--by") { Description = "Who judges, for the log; without it no name is written there.", HelpName = "TEXT" };

@@ -14,10 +14,11 @@ internal static class TuneCommand
         var with = new Option<string?>("--with") { Description = "Another rule: how many may be used for values of both at once. The same rule, for two numbers of one.", HelpName = "RULE2" };
         var list = new Option<string?>("--list") { Description = "Count the animals of this list; without it, of the rule's own.", HelpName = "LIST" };
         var folder = new Option<string?>("--out") { Description = "A folder for the page (Markdown, and HTML with a picture).", HelpName = "DIR" };
-        var format = SharedOptions.Format();
-        var command = new Command("tune", "Say how many animals each value of a rule's numbers lets in, and which.") { programme, rule, with, list, folder, format };
+        var (strict, format) = (SharedOptions.Strict(), SharedOptions.Format());
+        var command = new Command("tune", "Say how many animals each value of a rule's numbers lets in, and which.") { programme, rule, with, list, folder, strict, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, (parsed.GetValue(rule)!, parsed.GetValue(with), parsed.GetValue(list)), parsed.GetValue(folder), parsed.GetValue(format) == "json", doors));
+            parsed.GetValue(programme)!, (parsed.GetValue(rule)!, parsed.GetValue(with), parsed.GetValue(list)), parsed.GetValue(folder), parsed.GetValue(format) == "json",
+            doors with { IsStrict = parsed.GetValue(strict) }));
         return command;
     }
 

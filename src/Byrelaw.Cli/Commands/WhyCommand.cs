@@ -14,16 +14,16 @@ internal static class WhyCommand
         var animal = new Argument<string>("ANIMAL") { Description = "Her number on the farm." };
         var all = new Option<bool>("--all") { Description = "List the rules that are met, too." };
         var (on, knownOn, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.Format());
-        var (herd, recordsTo) = (SharedOptions.Herd(), SharedOptions.RecordsTo());
+        var (herd, recordsTo, strict) = (SharedOptions.Herd(), SharedOptions.RecordsTo(), SharedOptions.Strict());
         var session = SessionAskedFor.Option("Which session's days, from 1; without it the first's, with her answer in each of the others.");
         var suppose = new Option<string[]>("--suppose") { Description = "Judge her as if this line stood in the book, such as \"bull out 2026-08-29\"; it may stand several times.", HelpName = "LINE" };
-        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, session, suppose, on, knownOn, recordsTo, herd, format };
+        var command = new Command("why", "Explain one animal's answer.") { programme, animal, all, session, suppose, on, knownOn, recordsTo, herd, strict, format };
         command.SetAction(parsed => Run(
             parsed.GetValue(programme)!, parsed.GetValue(animal)!,
             new Asked(
                 parsed.GetValue(all), parsed.GetValue(session), parsed.GetValue(suppose) ?? [], new(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors)),
                 parsed.GetValue(herd), parsed.GetValue(format) == "json"),
-            doors));
+            doors with { IsStrict = parsed.GetValue(strict) }));
         return command;
     }
 
@@ -66,7 +66,7 @@ internal static class WhyCommand
         SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);
         problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
         problems.Print(doors);
-        return loaded.HasErrors ? ExitCode.Bad : ExitCode.Done;
+        return problems.Ends(doors);
     }
 
     /// <summary>The rows that are supposed to stand in the book; null, and what is wrong, where a line cannot be read.</summary>
