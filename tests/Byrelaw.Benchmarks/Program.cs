@@ -8,6 +8,15 @@ switch (args)
     case ["write", var folder, var count]:
         MadeUpFiles.Write(folder, int.Parse(count, System.Globalization.CultureInfo.InvariantCulture));
         break;
+    case ["loop", var folder]:
+        PlainLoop.Run(folder);
+        break;
+    case ["sql", var folder]:
+        InSql.Run(folder);
+        break;
+    case ["judge", var folder]:
+        ManyAnimals.Judged(folder);
+        break;
     default:
         BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(MadeUpHerd).Assembly).Run(args);
         break;

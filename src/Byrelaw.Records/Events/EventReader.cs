@@ -3,6 +3,8 @@ namespace Byrelaw.Records.Events;
 /// <summary>Reads rows of <c>events.csv</c>. For one thread.</summary>
 internal sealed class EventReader
 {
+    private const int MostAdvised = 4096;
+
     private readonly EventReading _reading;
     private readonly EventColumns _columns;
     private readonly EventStage _stage;
@@ -10,6 +12,9 @@ internal sealed class EventReader
     private readonly SubjectReader _subjects;
     private readonly ResultReader _results;
     private readonly DetailReader _details;
+
+    // The same few words stand in most rows whose kind nobody declares, and to look for their likes takes long.
+    private readonly Dictionary<string, (string? Nearest, IReadOnlyList<string> Hinted)> _advice = new(StringComparer.Ordinal);
 
     /// <summary>Starts with nothing read.</summary>
     public EventReader(EventReading reading)
@@ -128,13 +133,28 @@ internal sealed class EventReader
         {
             _stage.Problems.Add(row.Cell(_columns.Kind).IsEmpty
                 ? KindProblems.NoKind(text, _columns.Kind)
-                : KindProblems.Undeclared(text, _columns.Kind, NearestName.OnlyOne(text.Cells[_columns.Kind].Value, KindNames()), KindAdvice.Hinted(text.Cells[_columns.Kind].Value, _reading.Vocabulary)));
+                : Undeclared(text));
         }
 
         if (!hasEntry && cut != _columns.Recorded)
         {
             _stage.Problems.Add(RecordDateProblems.NotADate(text, _columns.Recorded));
         }
+    }
+
+    private Diagnostic Undeclared(RowText row)
+    {
+        var word = row.Cells[_columns.Kind].Value;
+        if (!_advice.TryGetValue(word, out var advice))
+        {
+            advice = (NearestName.OnlyOne(word, KindNames()), KindAdvice.Hinted(word, _reading.Vocabulary));
+            if (_advice.Count < MostAdvised)
+            {
+                _advice.Add(word, advice);
+            }
+        }
+
+        return KindProblems.Undeclared(row, _columns.Kind, advice.Nearest, advice.Hinted);
     }
 
     /// <summary>Of a broken row, what can be saved narrows down what it might have said.</summary>

@@ -5,7 +5,10 @@ namespace Byrelaw.Records.Events;
 /// <summary>Reads whom a row is about. For one thread.</summary>
 internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string animalsFile)
 {
+    private const int MostAdvised = 4096;
+
     private readonly SpellingTable _mobs = new();
+    private readonly Dictionary<string, string?> _nearest = new(StringComparer.Ordinal);
 
     /// <summary>Reads the cell without a word about what is wrong with it.</summary>
     public RowSubject Read(ReadOnlySpan<byte> cell)
@@ -52,7 +55,21 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
         return Unreadable.NumbersIn(text) is { Length: > 1 } numbers ? AnimalProblems.OneOfSeveral(row, cell, Unreadable.Unmarked(text), numbers)
             : text.Length == 0 ? AnimalProblems.NoAnimal(row, cell)
             : IsMob(Encoding.UTF8.GetBytes(text)) ? AnimalProblems.NoMobName(row, cell)
-            : AnimalProblems.UnknownAnimal(row, cell, animalsFile, NearestNumber.To(text, number => animals.TryFind(Encoding.UTF8.GetBytes(number), out _)));
+            : AnimalProblems.UnknownAnimal(row, cell, animalsFile, Nearest(text));
+    }
+
+    private string? Nearest(string text)
+    {
+        if (!_nearest.TryGetValue(text, out var nearest))
+        {
+            nearest = NearestNumber.To(text, number => animals.TryFind(Encoding.UTF8.GetBytes(number), out _));
+            if (_nearest.Count < MostAdvised)
+            {
+                _nearest.Add(text, nearest);
+            }
+        }
+
+        return nearest;
     }
 
     /// <summary>The number of the mob with a name.</summary>
