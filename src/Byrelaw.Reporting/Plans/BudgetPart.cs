@@ -23,13 +23,14 @@ internal static class BudgetPart
 
         table.Add([Wording.Bold("Together"), "", "", "", Wording.Bold(MoneyWords.Number(budget.Total)), .. all is null ? (Wording[])[] : ["", Wording.Bold(MoneyWords.Number(all.Total))]]);
         return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget))
-            .Sentence(all is not null ? $"That is with those named. If all asked pass it comes to {MoneyWords.Of(all.Total, all.Currency)}, in eight seasons of ten between {MoneyWords.Number(all.Low)} and {MoneyWords.Number(all.High)}." : "")
+            .Sentence(all is not null ? $"That is with those named. If all asked pass it comes to {MoneyWords.Of(all.Total, all.Currency)}{MoneyWords.Spread(all.Low, all.High, ", ")}." : "")
             .As("budget");
     }
 
     private static IEnumerable<string> Notes(Budget budget)
     {
-        yield return $"In eight seasons of ten it comes to between {MoneyWords.Of(budget.Low, budget.Currency)} and {MoneyWords.Of(budget.High, budget.Currency)}; {MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent whatever happens.";
+        yield return (MoneyWords.Number(budget.Low) == MoneyWords.Number(budget.High) ? "" : $"In eight seasons of ten it comes to between {MoneyWords.Of(budget.Low, budget.Currency)} and {MoneyWords.Of(budget.High, budget.Currency)}; ")
+            + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent whatever happens.";
         if (!budget.NotPriced.IsEmpty)
         {
             yield return $"Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}.";

@@ -49,19 +49,35 @@ internal static class ExpectationsPage
             return Part.None;
         }
 
+        var part = new DocumentBuilder().Heading(2, "What to expect");
+        var (named, atBest) = (plan.Sessions.Any(session => !session.Named.IsEmpty), plan.Numbers.IfAllPass);
+        if (atBest is null || named)
+        {
+            part.Sentence(atBest is null ? "" : "With those named so far:").Bullets(Seasons(plan, forecast));
+        }
+
+        if (atBest is not null)
+        {
+            part.Sentence(named ? "If all who are asked about pass:" : "Nobody is named yet, so nothing can be counted on. If all who are asked about pass:").Bullets(Seasons(plan, atBest));
+        }
+
+        return part.Picture(ForecastFan.Of(named ? forecast : atBest ?? forecast)).As("outcomes");
+    }
+
+    private static IEnumerable<Wording> Seasons(Plan plan, Forecast forecast)
+    {
         var origin = PlanHead.Aims(plan).Embryos;
         var shown = forecast.Stages.Where(stage => stage.Stage is Stage.Embryos or Stage.Transfers or Stage.Pregnant or Stage.Alive or Stage.Heifers).ToList();
-        return new DocumentBuilder().Heading(2, "What to expect")
-            .Bullets(new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
-                .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}."))
-            .Picture(ForecastFan.Of(forecast)).As("outcomes");
+        return new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
+                .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}.");
     }
 
     private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? Part.None : new DocumentBuilder().Heading(2, "What it costs")
-        .Sentence($"About {MoneyWords.Of(budget.Total, budget.Currency)}; in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}. "
+        .Sentence($"About {MoneyWords.Of(budget.Total, budget.Currency)}{(plan.Numbers.BudgetIfAllPass is null ? "" : " with those named so far")}{MoneyWords.Spread(budget.Low, budget.High, "; ")}. "
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
             + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")
-            + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}."))
+            + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}.")
+            + (plan.Numbers.BudgetIfAllPass is not { } all ? "" : $" If all who are asked about pass: about {MoneyWords.Of(all.Total, all.Currency)}{MoneyWords.Spread(all.Low, all.High, "; ")}."))
         .As("cost");
 
     private static IEnumerable<string> Cautions(Plan plan) =>

@@ -47,7 +47,7 @@ public static class Summary
         + (session.ToAsk.IsEmpty ? "" : $" and {session.ToAsk.Length} to ask") + (session.Short is > 0 and var missing ? $" ({missing} short)" : "");
 
     private static string? Money(Plan plan) => plan.Numbers.Budget is not { } budget ? null
-        : $"Cost{(plan.Numbers.BudgetIfAllPass is null ? "" : ", with those named")}: about {MoneyWords.Of(budget.Total, budget.Currency)}{Without(budget)}, in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}"
+        : $"Cost{(plan.Numbers.BudgetIfAllPass is null ? "" : ", with those named")}: about {MoneyWords.Of(budget.Total, budget.Currency)}{Without(budget)}{MoneyWords.Spread(budget.Low, budget.High, ", ")}"
             + (budget.Limit is { } limit ? $"; within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty." : ".")
             + (plan.Numbers.BudgetIfAllPass is { } all && Math.Abs(all.Total - budget.Total) >= 1 ? $" If all asked pass: about {MoneyWords.Of(all.Total, all.Currency)}." : "");
 

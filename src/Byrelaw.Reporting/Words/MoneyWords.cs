@@ -14,4 +14,11 @@ public static class MoneyWords
         Math.Abs(amount) < 20 && Math.Abs(amount - Math.Round(amount)) > 0.004
             ? amount.ToString("0.00", CultureInfo.InvariantCulture)
             : Math.Round(amount).ToString("#,0", CultureInfo.InvariantCulture);
+
+    /// <summary><c>, in eight seasons of ten between 7,070 and 9,819</c>; empty where the two are one amount.</summary>
+    /// <param name="low">One season in ten costs less.</param>
+    /// <param name="high">One season in ten costs more.</param>
+    /// <param name="before">What parts it from the words before.</param>
+    public static string Spread(double low, double high, string before) =>
+        Number(low) == Number(high) ? "" : $"{before}in eight seasons of ten between {Number(low)} and {Number(high)}";
 }

@@ -102,9 +102,9 @@ public sealed class SupposedFarmTests
     private static Judge Anew(JudgingCase one) => new(one.Rulebook,
         Byrelaw.Judging.Promises.Believed.Of(one.Rulebook, HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records)));
 
-    private static List<string> Told(Judge judge, JudgingCase one) => [.. judge.JudgeAll(one.On).Lists.SelectMany(list => list.Animals.SelectMany(animal => Lines(list.Choice.List, animal)))];
+    private static List<string> Told(Judge judge, JudgingCase one) => [.. judge.JudgeAll(one.On).Lists.SelectMany(list => list.Animals.SelectMany(animal => Lines(list.Choice.List, animal, judge.Herd.SupposedBelow)))];
 
-    private static IEnumerable<string> Lines(string list, AnimalJudgement animal)
+    private static IEnumerable<string> Lines(string list, AnimalJudgement animal, int supposedBelow)
     {
         yield return $"{list} {animal.Number}: {animal.Answer} {animal.ReadyFrom} {animal.ReadyUntil} {animal.NotBefore} {animal.Score}";
         foreach (var rule in animal.Rules)
@@ -113,11 +113,14 @@ public sealed class SupposedFarmTests
             foreach (var finding in rule.Findings)
             {
                 yield return $"{list} {animal.Number} {rule.Name}: {finding.Truth} {finding.Found} {finding.Margin} "
-                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {evidence.Line} {evidence.Details}"))
+                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {LineInTheFile(evidence, supposedBelow)} {evidence.Details}"))
                     + " missing " + string.Join('|', finding.Missing);
             }
         }
     }
+
+    /// <summary>A row that is supposed stands in no file, and is counted by itself: here, from the file's last line.</summary>
+    private static int LineInTheFile(Evidence evidence, int supposedBelow) => evidence.File == "supposed" ? supposedBelow + evidence.Line : evidence.Line;
 
     /// <summary>One rule that is met by a score alone.</summary>
     private sealed class OneFile : IRuleFiles
