@@ -6,10 +6,12 @@ namespace Byrelaw.Judging.Days;
 /// </summary>
 internal sealed class Anchor(HerdDays days, int[] kinds)
 {
+    private readonly int[] _declared = Array.ConvertAll(kinds, kind => days.Herd.Vocabulary.ById[kind].Declaration.Id);
+
     public int[] Kinds => kinds;
 
-    /// <summary>Whether one of the anchor's kinds is this one.</summary>
-    public bool Has(int kind) => Array.IndexOf(kinds, kind) >= 0;
+    /// <summary>Whether one of the anchor's kinds is this one, with whatever filter: a mating that is natural is a mating.</summary>
+    public bool Has(int kind) => Array.IndexOf(_declared, days.Herd.Vocabulary.ById[kind].Declaration.Id) >= 0;
 
     /// <summary>
     /// Her last X where that is plain: one kind, on record, and records kept ever since. False where it is

@@ -95,7 +95,7 @@ internal sealed class AnimalCells(AnimalColumns columns, MobNames mobs, List<Dia
     public int MobOf(CsvRows row)
     {
         var text = row.Cell(columns.Map["mob"]);
-        if (BlankMob.Is(text))
+        if (NotKnownCell.Is(text))
         {
             problems.Add(ValueProblems.NoMob(row.Text(), columns.Map["mob"]));
             return AnimalRow.MobUnreadable;

@@ -62,6 +62,7 @@ internal sealed class DetailReader(EventReading reading, EventStage stage)
         }
 
         var problem = reader.Read(row, text, out var number, out var said);
+        problem ??= kind.Details[detail].Type == FactType.Text && NotKnownCell.Is(text) ? DetailProblems.NotKnown(row.Text(), cell, kind.Details[detail].Name) : null;
         if (problem is null && kind.Details[detail].Scale is { } scale && (number < scale.From || number > scale.To))
         {
             problem = ValueProblems.OffScale(row.Text(), cell, kind.Details[detail].Name, scale);

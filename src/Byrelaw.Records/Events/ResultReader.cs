@@ -79,7 +79,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     {
         var isSound = TakesNoUnit(row, kind);
         var name = row.Cell(columns.Value);
-        if (name.IsEmpty || BlankMob.Is(name))
+        if (name.IsEmpty || NotKnownCell.Is(name))
         {
             stage.Problems.Add(ValueProblems.MoveNowhere(row.Text(), columns.Value < 0 ? columns.Kind : columns.Value));
             isSound = false;

@@ -88,7 +88,7 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
     public static bool IsStranger(ReadOnlySpan<byte> cell) => !cell.IsEmpty && !IsMob(cell);
 
     /// <summary>The number of the mob that one nobody listed moves to; less than 0 where that cannot be read.</summary>
-    public int MobOfStranger(ReadOnlySpan<byte> name) => name.IsEmpty || BlankMob.Is(name) ? MobStays.NotKnown : MobNumber(name);
+    public int MobOfStranger(ReadOnlySpan<byte> name) => name.IsEmpty || NotKnownCell.Is(name) ? MobStays.NotKnown : MobNumber(name);
 
     private static bool IsMob(ReadOnlySpan<byte> cell) => cell.Length >= 4 && Ascii.EqualsIgnoreCase(cell[..4], "mob:"u8);
 

@@ -8,6 +8,9 @@ internal static class DetailProblems
         $"`{row.Cells[cell].Value}` in the column `{column}`, which {kind.Name} does not have", "expected nothing there",
         $"declare it, as in `add to {kind.Name}  with {column} is text`, if a rule is to know it; otherwise it does no harm");
 
+    public static Diagnostic NotKnown(RowText row, int cell, string detail) => row.Problem(
+        cell, "R0166", Severity.Warning, $"`{row.Cells[cell].Value}` is no {detail}", "expected what it was, or nothing", $"write the {detail}, or leave the cell blank if nobody wrote it down");
+
     /// <summary>The entry stands all the same.</summary>
     public static Diagnostic Lost(Diagnostic problem, Kind kind) =>
         problem with { Help = $"{(problem.Help is { } help ? $"{help}; " : "")}until then the {kind.Name} counts, and this of it is not known" };

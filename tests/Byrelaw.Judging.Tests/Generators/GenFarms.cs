@@ -79,7 +79,7 @@ public static class GenFarms
     {
         var cells = Gen.Select(
             Gen.Frequency((4, Gen.OneOf("natural", "inseminated", "ear", "blood")), (2, Gen.Const("")), (tidy ? 0 : 1, Gen.Const("by air"))),
-            Gen.Frequency((3, Gen.OneOf("Bull A", "bull a", "north", "Bull B")), (2, Gen.Const(""))),
+            Gen.Frequency((6, Gen.OneOf("Bull A", "bull a", "north", "Bull B")), (4, Gen.Const("")), (tidy ? 0 : 1, Gen.OneOf("?", "unknown", "Bull A?"))),
             Gen.Frequency((3, Gen.OneOf("own", "treatment")), (2, Gen.Const("")), (tidy ? 0 : 1, Gen.Const("moon"))),
             Gen.Frequency((4, Gen.OneOf("0", "1", "2", "2.5", "3")), (2, Gen.Const("")), (tidy ? 0 : 1, Gen.Const("two"))),
             (method, sire, cause, step) => ImmutableArray.Create(method, sire, cause, step));

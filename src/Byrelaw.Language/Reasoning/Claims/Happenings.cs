@@ -48,6 +48,10 @@ internal sealed class Happenings(Quantities quantities, Vocabulary vocabulary)
         return new Happening(-1, ago, null, false);
     }
 
+    /// <summary>Whether both are of one declared kind, with whatever filter: on its own day the one counts from the other no more than from itself.</summary>
+    public bool AreOfOneKind(Happening one, Happening other) =>
+        one.Kind >= 0 && other.Kind >= 0 && vocabulary.ById[one.Kind].Declaration.Id == vocabulary.ById[other.Kind].Declaration.Id;
+
     /// <summary>It happened.</summary>
     public Together Happened(Happening what, Condition from)
     {

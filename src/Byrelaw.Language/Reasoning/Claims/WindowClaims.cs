@@ -50,7 +50,7 @@ internal sealed class WindowClaims(Quantities quantities, Happenings happenings)
     {
         InTheLast last => Claim.Of(Bound.Above(what.Ago, DaysLong.Of(last.Length).Plus(1), from)),
         SinceLast since => Claim.Any(since.Kinds.Select(Anchor).Select(anchor => new Claim(
-            [happenings.Happened(anchor, from).And(Together.Of(Bound.Longer(what.Ago, anchor.Ago, new DaysLong(0, 1), from)))])))
+            [happenings.Happened(anchor, from).And(Together.Of(Bound.Longer(what.Ago, anchor.Ago, new DaysLong(0, happenings.AreOfOneKind(anchor, what) ? 0 : 1), from)))])))
             .Or(new Claim([happenings.Never(what, from)])),
         FromAfterLast after => Claim.Any(after.Kinds.Select(Anchor).Select(anchor => new Claim(
             [happenings.Happened(anchor, from).And(Together.Of(Bound.NotLonger(anchor.Ago, what.Ago, DaysLong.Of(after.Wait).Plus(-1), from)))])))

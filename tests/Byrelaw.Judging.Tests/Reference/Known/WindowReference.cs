@@ -3,14 +3,14 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// <summary>The days that a condition looks at.</summary>
 /// <param name="From">The first.</param>
 /// <param name="To">The last.</param>
-/// <param name="NotOf">Kinds that count only after a day: "other calvings of that day do not".</param>
+/// <param name="NotOf">Kinds that count only after a day, with whatever filter: "other calvings of that day do not".</param>
 public sealed record Stretch(int From, int To, IReadOnlyList<(int Day, IReadOnlyList<Kind> Kinds)> NotOf)
 {
     /// <summary>The first day on which this kind counts.</summary>
-    public int FromFor(Kind kind) => NotOf.Any(not => not.Day >= From && not.Kinds.Any(one => one.Id == kind.Id)) ? From + 1 : From;
+    public int FromFor(Kind kind) => NotOf.Any(not => not.Day >= From && not.Kinds.Any(one => one.Declaration.Id == kind.Declaration.Id)) ? From + 1 : From;
 
     /// <summary>Two stretches with one key are the same.</summary>
-    public (int From, int To, long NotOf) Key => (From, To, NotOf.SelectMany(not => not.Kinds).Aggregate(0L, (set, kind) => set | (1L << kind.Id)));
+    public (int From, int To, long NotOf) Key => (From, To, NotOf.SelectMany(not => not.Kinds).Aggregate(0L, (set, kind) => set | (1L << kind.Declaration.Id)));
 
     public bool Holds(Kind kind, int day) => day >= FromFor(kind) && day <= To;
 }

@@ -71,7 +71,8 @@ public sealed class DetailsAsRead(PlainFarm farm, Vocabulary vocabulary, RecordK
         {
             FactType.Number => new DetailAsRead(null, CellReading.Number(text), false),
             FactType.OneOf => new DetailAsRead(detail.Values.FirstOrDefault(value => NameFolding.Fold(value) == NameFolding.Fold(text)), null, false),
-            _ => new DetailAsRead(text, null, false),
+            // "A question mark names no mob, nor do a dash, `n/a`, `unknown` and `pending`": nor a sire.
+            _ => new DetailAsRead(text.Contains('?', StringComparison.Ordinal) || text is "-" or "n/a" or "unknown" or "pending" ? null : text, null, false),
         };
     }
 

@@ -1,11 +1,11 @@
 namespace Byrelaw.Records.Cells;
 
-/// <summary>What people write where they do not know a mob: no name, whatever it says.</summary>
-internal static class BlankMob
+/// <summary>What people write where they do not know a name, as of a mob or a sire: no name, whatever it says.</summary>
+internal static class NotKnownCell
 {
     private static readonly string[] Words = ["pending", "unknown", "not known", "n/a", "na", "tbc"];
 
-    /// <summary>Whether it names no mob though something stands there: a word for not knowing, a question mark, dashes or dots alone.</summary>
+    /// <summary>Whether it names nothing though something stands there: a word for not knowing, a question mark, dashes or dots alone.</summary>
     public static bool Is(ReadOnlySpan<byte> cell)
     {
         if (cell.IsEmpty)
