@@ -49,17 +49,31 @@ internal static class ExpectationsPage
             return Part.None;
         }
 
+        var part = new DocumentBuilder().Heading(2, "What to expect");
+        if (plan.Numbers.IfAllPass is { } atBest)
+        {
+            part.Sentence("With those named:").Bullets(Seasons(forecast, plan)).Sentence("If all who are asked about pass:").Bullets(Seasons(atBest, plan));
+        }
+        else
+        {
+            part.Bullets(Seasons(forecast, plan));
+        }
+
+        return part.Picture(ForecastFan.Of(forecast)).As("outcomes");
+    }
+
+    private static IEnumerable<Wording> Seasons(Forecast forecast, Plan plan)
+    {
         var origin = PlanHead.Aims(plan).Embryos;
         var shown = forecast.Stages.Where(stage => stage.Stage is Stage.Embryos or Stage.Transfers or Stage.Pregnant or Stage.Alive or Stage.Heifers).ToList();
-        return new DocumentBuilder().Heading(2, "What to expect")
-            .Bullets(new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
-                .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}."))
-            .Picture(ForecastFan.Of(forecast)).As("outcomes");
+        return new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
+            .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}.");
     }
 
     private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? Part.None : new DocumentBuilder().Heading(2, "What it costs")
         .Sentence($"About {MoneyWords.Of(budget.Total, budget.Currency)}; in eight seasons of ten between {MoneyWords.Number(budget.Low)} and {MoneyWords.Number(budget.High)}. "
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
+            + (plan.Numbers.BudgetIfAllPass is { } all ? $" That is with those named; if all asked pass it is about {MoneyWords.Of(all.Total, all.Currency)}." : "")
             + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")
             + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}."))
         .As("cost");

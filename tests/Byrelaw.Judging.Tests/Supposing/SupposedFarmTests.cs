@@ -102,9 +102,10 @@ public sealed class SupposedFarmTests
     private static Judge Anew(JudgingCase one) => new(one.Rulebook,
         Byrelaw.Judging.Promises.Believed.Of(one.Rulebook, HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records)));
 
-    private static List<string> Told(Judge judge, JudgingCase one) => [.. judge.JudgeAll(one.On).Lists.SelectMany(list => list.Animals.SelectMany(animal => Lines(list.Choice.List, animal)))];
+    private static List<string> Told(Judge judge, JudgingCase one) => [.. judge.JudgeAll(one.On).Lists.SelectMany(list => list.Animals.SelectMany(animal => Lines(list.Choice.List, animal, judge.Herd.SupposedBelow)))];
 
-    private static IEnumerable<string> Lines(string list, AnimalJudgement animal)
+    // A supposed row is named as such, by its own number: here it is held to the line that it would stand on.
+    private static IEnumerable<string> Lines(string list, AnimalJudgement animal, int supposedBelow)
     {
         yield return $"{list} {animal.Number}: {animal.Answer} {animal.ReadyFrom} {animal.ReadyUntil} {animal.NotBefore} {animal.Score}";
         foreach (var rule in animal.Rules)
@@ -113,7 +114,7 @@ public sealed class SupposedFarmTests
             foreach (var finding in rule.Findings)
             {
                 yield return $"{list} {animal.Number} {rule.Name}: {finding.Truth} {finding.Found} {finding.Margin} "
-                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {evidence.Line} {evidence.Details}"))
+                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {(evidence.File == "supposed" ? supposedBelow + evidence.Line : evidence.Line)} {evidence.Details}"))
                     + " missing " + string.Join('|', finding.Missing);
             }
         }
