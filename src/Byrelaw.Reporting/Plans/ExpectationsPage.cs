@@ -69,7 +69,7 @@ internal static class ExpectationsPage
         var origin = PlanHead.Aims(plan).Embryos;
         var shown = forecast.Stages.Where(stage => stage.Stage is Stage.Embryos or Stage.Transfers or Stage.Pregnant or Stage.Alive or Stage.Heifers).ToList();
         return new[] { ("In a poor season (one in ten is worse)", 0.1), ("In a middling season", 0.5), ("In a good season (one in ten is better)", 0.9) }
-                .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}.");
+            .Select<(string Name, double Share), Wording>(season => $"{Wording.Bold(season.Name + ":")} {Phrases.And([.. shown.Select(stage => $"{stage.Counts.Quantile(season.Share)} {PlanWords.Of(stage.Stage, origin)}")])}.");
     }
 
     private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? Part.None : new DocumentBuilder().Heading(2, "What it costs")
