@@ -114,7 +114,9 @@ public sealed class SupposedFarmTests
             foreach (var finding in rule.Findings)
             {
                 yield return $"{list} {animal.Number} {rule.Name}: {finding.Truth} {finding.Found} {finding.Margin} "
-                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {(evidence.File == "supposed" ? supposedBelow + evidence.Line : evidence.Line)} {evidence.Details}"))
+                    + string.Join('|', finding.Evidence.Select(evidence => evidence.File == "supposed" ? evidence with { Line = supposedBelow + evidence.Line } : evidence)
+                        .OrderBy(evidence => evidence.Date ?? LocalDate.MinIsoValue).ThenBy(evidence => evidence.Line)
+                        .Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {evidence.Line} {evidence.Details}"))
                     + " missing " + string.Join('|', finding.Missing);
             }
         }
