@@ -79,7 +79,7 @@ public sealed class PublishedSchemasTests
         {
             node["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]);
         }
-        else if (property.Name is "judged_from" or "judged_to" or "ready_from" or "ready_until" or "not_before" or "turns_on" or "from" or "to" or "date" or "first" or "last" or "complete_since" or "since")
+        else if (property.Name is "judged_from" or "judged_to" or "ready_from" or "ready_until" or "not_before" or "turns_on" or "from" or "to" or "date" or "first" or "last" or "complete_since" or "since" or "reaches")
         {
             node["format"] = "date";
         }
