@@ -171,6 +171,7 @@ public sealed class Herd
         SupposesLater = SupposesLater,
         SupposedBelow = SupposedBelow,
         Problems = Problems,
+        RowProblems = RowProblems,
         Doubted = doubted,
         Fingerprint = Fingerprint,
         AnimalsFile = AnimalsFile,

@@ -113,13 +113,13 @@ public sealed class SupposedFarmTests
             foreach (var finding in rule.Findings)
             {
                 yield return $"{list} {animal.Number} {rule.Name}: {finding.Truth} {finding.Found} {finding.Margin} "
-                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {LineInTheFile(evidence, supposedBelow)} {evidence.Details}"))
+                    + string.Join('|', finding.Evidence.Select(evidence => $"{evidence.Kind?.Name} {evidence.Fact} {evidence.Date} {evidence.Value} {LineInTheFile(evidence, supposedBelow)} {evidence.Details}").Order(StringComparer.Ordinal))
                     + " missing " + string.Join('|', finding.Missing);
             }
         }
     }
 
-    /// <summary>A row that is supposed stands in no file, and is counted by itself: here, from the file's last line.</summary>
+    /// <summary>A row that is supposed stands in no file, and is counted by itself (so records of one day may be told in another order): here, from the file's last line.</summary>
     private static int LineInTheFile(Evidence evidence, int supposedBelow) => evidence.File == "supposed" ? supposedBelow + evidence.Line : evidence.Line;
 
     /// <summary>One rule that is met by a score alone.</summary>

@@ -55,7 +55,7 @@ internal static class NameLabels
 
     private static readonly FrozenSet<string> Free = new[]
     {
-        Value, Result, Detail, DetailValue, "", "a kind of record", "a word that people write", "a breed", "the mob's name", "`animal treated`", "a weekday such as `Sundays`, or `holidays`",
+        Value, Result, Detail, DetailValue, "", "a kind of record", "a word that people write", "a breed", "the mob's name", "`animal treated`", "a weekday such as `Sundays`, or `holidays`", "`collection`, `treatment` or `transfer`",
         "what the caution is about, such as `prostaglandin`", "what is assumed, such as `pregnant per transfer`",
     }.ToFrozenSet(StringComparer.Ordinal);
 
