@@ -6,7 +6,7 @@ namespace Byrelaw.Language.Tests.Mutations;
 /// </summary>
 public sealed class MutationTests
 {
-    private const int Slips = 4_000;
+    private const int Slips = 2_000;
     private const int MostSlipsInOneFile = 3;
 
     private static readonly string[] Paths =
