@@ -114,7 +114,10 @@ public sealed class ExpectationTests
         ArgumentNullException.ThrowIfNull(lines);
         new PromisingFarm
         {
-            Animals = ["1,2018-01-01,F"], Events = ["2026-06-01,1,heat,"], Own = Change(lines), IsMiswritten = true,
+            Animals = ["1,2018-01-01,F"],
+            Events = ["2026-06-01,1,heat,"],
+            Own = Change(lines),
+            IsMiswritten = true,
         }.Fallen().ShouldContain("mating");
     }
 
