@@ -10,7 +10,7 @@ public sealed class SideBySideTests
     public void They_say_the_same_of_bulls_and_the_mobs_they_run_with() => SayTheSame(JudgingCase.Bulls, Cases.Count / 2);
 
     [Fact]
-    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => SayTheSame(JudgingCase.Doubtful, Cases.Count / 2);
+    public void They_say_the_same_where_an_anchor_may_have_been_on_many_days() => SayTheSame(JudgingCase.Doubtful, Cases.Count / 4);
 
     [Fact]
     public void They_say_the_same_of_entries_that_are_asked_for_by_their_details() => SayTheSame(JudgingCase.Filtered, Cases.Count / 4);
