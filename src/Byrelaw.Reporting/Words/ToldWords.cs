@@ -27,6 +27,7 @@ public static class ToldWords
             MobCountCondition mob => $"{mob.Measure.Name} of her mob: {found}",
             StandingCondition standing => nothing ? $"no {standing.Fact.Name} on record" : $"{standing.Fact.Name} {found}",
             SpellCondition => found,
+            InMobCondition => nothing ? "her mob is not known" : $"in mob {found}",
             var other => nothing ? $"{other.Subject}: not known" : $"{other.Subject}: {found}",
         };
     }
