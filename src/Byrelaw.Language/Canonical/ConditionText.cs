@@ -37,6 +37,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         StandingCondition standing =>
             $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
         NamedCondition named => $"{(named.Not ? "not " : "")}{First(Plurals ? FloorText.Spoken(named.Define) : named.Define)}",
+        ListCondition list when Plurals => SpokenList.Of(list, Of),
         ListCondition list => $"{Head(list)}: {string.Join("; ", list.Items.Select(item => item is ListCondition ? $"({Of(item)})" : Of(item)))}",
         BrokenCondition => "(could not be read)",
         _ => throw MissingKind.Of(condition, nameof(ConditionText)),
