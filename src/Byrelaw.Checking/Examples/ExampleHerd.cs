@@ -9,7 +9,7 @@ internal sealed record ExampleHerd(Herd Herd, int Animal, ImmutableArray<Diagnos
     private const string Parity = "parity";
 
     /// <summary>Makes it.</summary>
-    public static ExampleHerd Of(Example example, Vocabulary vocabulary)
+    public static ExampleHerd Of(Example example, Rulebook rulebook)
     {
         var number = NumberOf(example.Sort);
         var rows = example.Records.SelectMany(record => Rows(record, example, number)).ToList();
@@ -17,7 +17,8 @@ internal sealed record ExampleHerd(Herd Herd, int Animal, ImmutableArray<Diagnos
         {
             NotKept = example.NotKept,
             ShownFile = example.Span.File.Path,
-        }.Read(vocabulary);
+            Mobs = rulebook.Mobs().Select(mob => mob.Name),
+        }.Read(rulebook.Vocabulary);
         return new ExampleHerd(herd, herd.Find(number), [.. herd.Problems.Select(problem => Placed(problem, example, rows)).Distinct()]);
     }
 

@@ -31,7 +31,7 @@ public static class ExampleRunner
 
     private static ExampleOutcome Run(Example example, Rulebook rulebook)
     {
-        var made = ExampleHerd.Of(example, rulebook.Vocabulary);
+        var made = ExampleHerd.Of(example, rulebook);
         if (!made.Problems.IsEmpty)
         {
             return new ExampleOutcome(example, made.Problems, []);

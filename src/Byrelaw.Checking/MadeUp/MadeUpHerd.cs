@@ -17,6 +17,9 @@ public sealed record MadeUpHerd(ImmutableArray<MadeUpAnimal> Animals, ImmutableA
     /// <summary>Kinds of which it is not said that all that happened is on record. Every other event is complete.</summary>
     public ImmutableArray<Kind> NotKept { get; init; } = [];
 
+    /// <summary>Mobs that there are though nobody here was ever in them: those that the rules name.</summary>
+    public IEnumerable<string> Mobs { get; init; } = [];
+
     /// <summary>The rule file that the animals stand in, as explanations name it.</summary>
     public string ShownFile { get; init; } = "";
 
@@ -60,6 +63,7 @@ public sealed record MadeUpHerd(ImmutableArray<MadeUpAnimal> Animals, ImmutableA
             gaps[i] = gaps[i].IsLostStart ? gaps[i] with { Line = files.LineOfRow(gaps[i].Line) } : gaps[i];
         }
 
+        herd.Mobs.Names = [.. herd.Mobs.Names, .. Mobs.Where(mob => herd.Mobs.Find(mob) < 0)];
         herd.Details.Renumber(files.LineOfRow);
         Rename(herd.Mobs.Lines, files.LineOfRow);
         Rename(herd.AnimalLines, files.LineOfAnimal);

@@ -55,6 +55,7 @@ internal static class DraftCommand
         SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);
         var draft = Judge(loaded, asked, doors);
         problems.Add(UnknownAnimals.In(draft));
+        problems.Add(UnknownMobs.In(draft.Rulebook, draft.Herd));
         problems.Print(doors);
         var logged = LogOfJudging.Add(draft, "draft", programme, by, doors);
         var inputs = InputsOf(loaded, programme, target is null ? doors.Here : doors.Full(target), asked, doors);

@@ -64,7 +64,7 @@ internal static class WhyCommand
         }
 
         SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);
-        problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd));
+        problems.Add(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownMobs.In(loaded.Reading.Rulebook, loaded.Herd)));
         problems.Print(doors);
         return problems.Ends(doors);
     }

@@ -83,6 +83,7 @@ internal sealed class CriterionCompiler
         TestCondition test => new TestCriterion(_days, test, Compile(test.Windows)),
         MobMeasuredCondition mob => new MobMeasuredCriterion(_days, mob, OfTheMob(mob.Windows), ResultsOf(mob.Measure)),
         MobCountCondition mob => new MobCountCriterion(_days, mob, OfTheMob(mob.Windows), ResultsOf(mob.Measure)),
+        InMobCondition mob => new InMobCriterion(_days, mob),
         SpellCondition spell => new SpellCriterion(_days, spell, Compile(spell.Windows)),
         StandingCondition standing => new StandingCriterion(
             _days, standing, new HerdmateDays(_days, standing.Fact, standing.Group, _calving)),

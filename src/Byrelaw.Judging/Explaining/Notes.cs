@@ -133,6 +133,23 @@ internal sealed partial class Notes(HerdDays days, int animal)
         Add(new Evidence(declared, null, Day.Date(day), value, at.File, at.Line) { Details = declared is null ? null : DetailText.Of(days.Herd, declared, line), Cell = at.Cell });
     }
 
+    /// <summary>Notes which mob she is in, and what says so: her latest move, or the column.</summary>
+    public void Stay(int animalPlace, int stay)
+    {
+        var mobs = days.Herd.Mobs;
+        var (name, move) = (mobs.Names[mobs.Mob[stay]], days.Herd.Vocabulary.MobMove);
+        if (mobs.Lines[stay] > 0)
+        {
+            Row(move.Id, mobs.From[stay], mobs.Lines[stay], name);
+        }
+        else
+        {
+            Fact(animalPlace, move.Name, name);
+        }
+
+        Text(name);
+    }
+
     /// <summary>Notes the row about a mob or the herd that stands on a line.</summary>
     public void MobRow(int line)
     {

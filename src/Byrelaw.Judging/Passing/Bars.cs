@@ -38,6 +38,7 @@ internal sealed class Bars
             TimeSinceCondition => new OwnBar(_days, _bad, [], false, [kinds], facts, null),
             CountCondition count => new OwnBar(_days, _bad, kinds, true, AnchorsOf(count.Windows), facts, windows),
             SpellCondition spell => new HerdBar(OfAnyBull(spell.Spell), new OwnBar(_days, _bad, [], false, AnchorsOf(spell.Windows), facts, null)),
+            InMobCondition mob => OfItsMob(mob, new OwnBar(_days, _bad, [], false, [], facts, null)),
             StandingCondition => new HerdBar(OfAnyStanding(facts), new OwnBar(_days, _bad, [], false, [], facts, null)),
             MobMeasuredCondition mob => OfTheMob(mob.Measure, mob.Windows, facts, windows!),
             MobCountCondition mob => OfTheMob(mob.Measure, mob.Windows, facts, windows!),
@@ -57,6 +58,13 @@ internal sealed class Bars
         SpellCondition spell => spell.Windows,
         _ => [],
     };
+
+    /// <summary>Nor passes a mob that no record names: it may be a slip of the rule's.</summary>
+    private HerdBar OfItsMob(InMobCondition condition, Bar own)
+    {
+        var move = _days.Herd.Vocabulary.MobMove.Id;
+        return new HerdBar(HasGap(gap => gap.Kind < 0 || gap.Kind == move) || condition.Mobs.Any(mob => _days.Herd.Mobs.Find(mob) < 0), new StayBar(_days, own));
+    }
 
     private HerdBar OfTheMob(MeasureKind measure, ImmutableArray<Window> windows, int[] facts, WindowSet own)
     {

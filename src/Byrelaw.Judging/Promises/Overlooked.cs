@@ -14,12 +14,14 @@ internal static class Overlooked
     public static IEnumerable<MayBeOverlooked> Find(Rulebook rulebook, Herd herd)
     {
         var words = herd.Vocabulary;
-        Hint[] ofTheFloor = [.. FloorHints.Of(words)];
+        var (hints, ofTheFloor) = (Ready(words.Hints), Ready(FloorHints.Of(words)));
         foreach (var word in Words(rulebook, words).DistinctBy(word => (NameFolding.Fold(word.Name), word.Kind)))
         {
-            var hint = words.Hints.FirstOrDefault(hint =>
-                hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
-                ?? ofTheFloor.FirstOrDefault(hint => hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind) && Speaks(word.Name, hint.Word))
+            var said = HintedWord.Of(word.Name);
+            var hint = Array.Find(hints, one => one.Word.StandsIn(said)
+                && one.Hint is var hint && hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && IsPromised(hint.Kind)).Hint
+                ?? Array.Find(ofTheFloor, one => one.Word.StandsIn(said)
+                    && one.Hint is var hint && hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind)).Hint
                 ?? ItsOwnName(words, word, IsPromised);
             if (hint is not null)
             {
@@ -76,5 +78,6 @@ internal static class Overlooked
         }
     }
 
-    private static bool Speaks(string name, string hint) => HintedWord.StandsIn(name, hint);
+    /// <summary>Each with its word ready to be looked for: there are thousands of pairs.</summary>
+    private static (Hint Hint, HintedWord Word)[] Ready(IEnumerable<Hint> hints) => [.. hints.Select(hint => (hint, HintedWord.Of(hint.Word)))];
 }

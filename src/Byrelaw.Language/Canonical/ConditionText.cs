@@ -33,9 +33,11 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         MobCountCondition mob =>
             $"{DemandText.Of(mob.Count)} of her mob with {KindText.Of(mob.Measure, Name)}{Windows(mob.Windows)} {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}, {From(mob.FromAtLeast)}",
         SpellCondition spell => $"{(spell.Not ? "not " : "")}{First(spell.Spell.Name)}{Windows(spell.Windows)}",
+        InMobCondition mob => $"{(mob.IsNot ? "not " : "")}in mob {string.Join(" or ", mob.Mobs.Select(Name))}",
         StandingCondition standing =>
             $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
         NamedCondition named => $"{(named.Not ? "not " : "")}{First(Plurals ? FloorText.Spoken(named.Define) : named.Define)}",
+        ListCondition list when Plurals => SpokenList.Of(list, Of),
         ListCondition list => $"{Head(list)}: {string.Join("; ", list.Items.Select(item => item is ListCondition ? $"({Of(item)})" : Of(item)))}",
         BrokenCondition => "(could not be read)",
         _ => throw MissingKind.Of(condition, nameof(ConditionText)),

@@ -20,7 +20,13 @@ internal static class FloorText
 
     /// <summary>The text.</summary>
     /// <param name="withAbortion">Whether the rulebook has a word for a slipped calf; without it nothing but a scan ends a pregnancy.</param>
-    public static string Of(bool withAbortion) => withAbortion ? Text : Text.Replace(" or abortion", "", StringComparison.Ordinal);
+    /// <param name="others">Tests of a farm's own that may find a calf.</param>
+    public static string Of(bool withAbortion, IReadOnlyList<(TestKind Test, ImmutableArray<string> Answers)> others)
+    {
+        var text = withAbortion ? Text : Text.Replace(" or abortion", "", StringComparison.Ordinal);
+        return others.Count == 0 ? text : string.Join('\n', OtherTests.Lines(others, withAbortion ? "calving or abortion or purchase" : "calving or purchase"))
+            + "\n" + text.Replace("    - floor service cleared\n    - floor bull cleared\n", "    - floor service cleared\n    - floor bull cleared\n    - floor own tests agree\n", StringComparison.Ordinal);
+    }
 
     // No transfer in the last 27 days has day 28 behind it, however old the embryo was: said beside it, because the records may
     // reach back four weeks and no further.

@@ -40,9 +40,20 @@ internal static class Conditions
         (name, tails) => new NamedSyntax(name, false) { Span = Cover(name.Span, name.Span, tails), Tails = tails },
         Leaf.Name("a name"), Tails);
 
-    private static readonly Parser<Token, ConditionSyntax> Not = Map<Token, Token, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
-        (not, name, tails) => new NamedSyntax(name, true) { Span = Cover(not.Span, name.Span, tails), Tails = tails },
-        Leaf.Word("not"), Leaf.Name("a defined name or a spell"), Tails);
+    private static readonly Parser<Token, (SourceSpan Start, ImmutableArray<NameSyntax> Mobs)> OfMob = Map(
+        (start, mobs) => (start.Span, mobs),
+        Leaf.Word("in", ""), Leaf.Word("mob").Then(Lists.Of(Leaf.Name("the name of a mob"), Leaf.Word("or"))));
+
+    private static readonly Parser<Token, ConditionSyntax> InMob = OfMob.Select<ConditionSyntax>(
+        found => new InMobSyntax(found.Mobs, false) { Span = found.Start.To(found.Mobs[^1].Span) });
+
+    private static readonly Parser<Token, ConditionSyntax> NotNamed = Map<Token, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
+        (name, tails) => new NamedSyntax(name, true) { Span = Cover(name.Span, name.Span, tails), Tails = tails },
+        Leaf.Name("a defined name or a spell"), Tails);
+
+    private static readonly Parser<Token, ConditionSyntax> Not = Map<Token, Token, ConditionSyntax, ConditionSyntax>(
+        (not, what) => what with { Span = not.Span.To(what.Span) },
+        Leaf.Word("not"), OneOf(OfMob.Select<ConditionSyntax>(found => new InMobSyntax(found.Mobs, true) { Span = found.Start.To(found.Mobs[^1].Span) }), NotNamed));
 
     // `any` and `all` are free elsewhere, so a name may start with them; `any of` may not.
     private static readonly Parser<Token, ConditionSyntax> ListHead = Map<Token, (ListKind Kind, SourceSpan Span), Token, ConditionSyntax>(
@@ -55,7 +66,7 @@ internal static class Conditions
 
     /// <summary>One condition; the line's end is left to the caller.</summary>
     public static readonly Parser<Token, ConditionSyntax> Condition =
-        OneOf(No, LeadingNumbers.Of(Tails), Result, Not, Try(ListHead), Named);
+        OneOf(No, LeadingNumbers.Of(Tails), Result, Not, InMob, Try(ListHead), Named);
 
     /// <summary>The stretch from a start over a subject and its tails.</summary>
     public static SourceSpan Cover(SourceSpan start, SourceSpan subject, ImmutableArray<TailSyntax> tails) =>

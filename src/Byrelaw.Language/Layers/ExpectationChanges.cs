@@ -16,6 +16,10 @@ internal sealed class ExpectationChanges(IReadOnlyList<RecordExpectation> expect
     /// <summary>The expectation of that name; null where there is none.</summary>
     public RecordExpectation? Find(string name) => expectations.FirstOrDefault(other => NameFolding.Fold(other.Name) == NameFolding.Fold(name));
 
+    /// <summary>The one whose name is nearest to a misspelt one, and where it stands; null where none is near.</summary>
+    public (string Name, SourceSpan Span)? Nearest(string name) =>
+        NearestName.To(name, expectations.Select(other => other.Name)) is { } near ? (near, Find(near)!.Span) : null;
+
     /// <summary>Adds a change; one that is not agreed to, or asks no more than was asked, is broken, and then the promises that it is about do not count.</summary>
     public void Add(Context context, RuleFile file, Block block, Stated stated, RecordExpectation before, bool isAgreed)
     {

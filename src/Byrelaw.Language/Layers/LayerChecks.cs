@@ -21,7 +21,12 @@ internal static class LayerChecks
     }
 
     /// <summary>The rule or preference meant; null, and a problem, where there is none that the file lies over.</summary>
-    public static RuleEntry? Target(Context context, RuleBinder rules, RuleFile file, TextSyntax name)
+    /// <param name="context">Where problems go.</param>
+    /// <param name="rules">All of them.</param>
+    /// <param name="file">The file that speaks of it.</param>
+    /// <param name="name">As written.</param>
+    /// <param name="expectations">What else the name may have meant.</param>
+    public static RuleEntry? Target(Context context, RuleBinder rules, RuleFile file, TextSyntax name, ExpectationChanges expectations)
     {
         if (FloorText.Keeps(name.Value) && rules.Find(name.Value) is null)
         {
@@ -31,7 +36,7 @@ internal static class LayerChecks
 
         if (rules.Find(name.Value) is not { } target)
         {
-            context.Problems.Add(LayerProblems.UnknownRule(name.Span, name.Value, rules.Nearest(name.Value)));
+            context.Problems.Add(LayerProblems.UnknownRule(name.Span, name.Value, rules.Nearest(name.Value) ?? expectations.Nearest(name.Value)));
             return null;
         }
 
@@ -45,9 +50,9 @@ internal static class LayerChecks
     }
 
     /// <summary>The same where it must be a rule that can be set aside.</summary>
-    public static RuleEntry? Droppable(Context context, RuleBinder rules, RuleFile file, TextSyntax name, string done)
+    public static RuleEntry? Droppable(Context context, RuleBinder rules, RuleFile file, TextSyntax name, ExpectationChanges expectations, string done)
     {
-        if (Target(context, rules, file, name) is not { } target)
+        if (Target(context, rules, file, name, expectations) is not { } target)
         {
             return null;
         }

@@ -57,7 +57,7 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
             return;
         }
 
-        if (block.Head is not ChangeLine head || LayerChecks.Target(context, rules, file, head.Rule) is not { } target)
+        if (block.Head is not ChangeLine head || LayerChecks.Target(context, rules, file, head.Rule, Expectations) is not { } target)
         {
             // The rule that it meant to make stricter cannot be told from the others.
             rules.Broken.Add(new BrokenPart(null, block.Span));
@@ -101,7 +101,7 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
             return;
         }
 
-        if (block.Head is not DropLine head || LayerChecks.Droppable(context, rules, file, head.Rule, "dropped") is not { } target || !isAgreed || stated.IsBroken || !Exists(stated) || !target.Exists)
+        if (block.Head is not DropLine head || LayerChecks.Droppable(context, rules, file, head.Rule, Expectations, "dropped") is not { } target || !isAgreed || stated.IsBroken || !Exists(stated) || !target.Exists)
         {
             return;
         }
@@ -131,7 +131,7 @@ internal sealed class LayerResolver(RuleBinder rules, Namespace names, IReadOnly
             context.Problems.Add(LayerProblems.NoUntil(block.Span));
         }
 
-        if (block.Head is not WaiveLine head || LayerChecks.Droppable(context, rules, file, head.Rule, "waived") is not { } target || !isAgreed || until is null)
+        if (block.Head is not WaiveLine head || LayerChecks.Droppable(context, rules, file, head.Rule, Expectations, "waived") is not { } target || !isAgreed || until is null)
         {
             return;
         }

@@ -8,16 +8,21 @@ namespace Byrelaw.Language.Layers;
 /// </summary>
 internal sealed class SafetyRules
 {
+    private static readonly TimeLength AMonth = new(1, TimeUnit.Months);
     private readonly Rulebook _rulebook;
     private readonly Dictionary<SourceFile, RuleFile> _files;
     private readonly FormulaMaker _maker;
     private readonly Search _search;
+
+    // `age at least 1 day` bars nobody whom a list is about: a demand that only a calf at foot could fail asks for nothing.
+    private readonly Formula _isWeaned;
 
     private SafetyRules(Rulebook rulebook, IEnumerable<RuleFile> files)
     {
         (_rulebook, _files) = (rulebook, files.ToDictionary(file => file.Source));
         _maker = new FormulaMaker(rulebook, isShared: true, isSure: true);
         _search = new Search(_maker.Quantities, isShared: true);
+        _isWeaned = _maker.Make(new AgeCondition(new TimeTest(Comparison.AtLeast, AMonth, AMonth)) { Span = new SourceSpan(new SourceFile("", ""), 0, 0) });
     }
 
     /// <summary>The rulebook with what was proved of its safety rules; those that could let an animal through by what they say are broken.</summary>
@@ -35,22 +40,25 @@ internal sealed class SafetyRules
     private Rule Held(Rule rule)
     {
         var applies = RuleFormulas.Of(rule, _maker).Applies;
-        var held = Versions(rule, applies);
         var isLost = LostRecords.ThatMeet(rule, _rulebook) is { } lost && Tell(rule.Needs.Span, SafetyProblems.MetByWhatIsLost(rule.Needs.Span, rule.Name, lost.Name));
+        var held = Versions(rule, applies, isTold: isLost);
         var first = First(rule);
         var neverFails = !_search.CanBe((applies, true), (_maker.Make(first.Needs), false)) && Tell(first.Needs.Span, SafetyProblems.NeverFails(first.Needs.Span, rule.Name));
         return isLost || neverFails ? held with { IsBroken = true } : held;
     }
 
     /// <summary>Every version with what was proved of its change, the first one first.</summary>
-    private Rule Versions(Rule rule, Formula applies)
+    /// <param name="rule">The newest.</param>
+    /// <param name="applies">To whom it applies.</param>
+    /// <param name="isTold">Whether worse is told of its text already.</param>
+    private Rule Versions(Rule rule, Formula applies, bool isTold)
     {
         if (rule.Before is not { } before)
         {
             return rule;
         }
 
-        var held = Versions(before, applies);
+        var held = Versions(before, applies, isTold: false);
         rule = rule with { Before = held, IsBroken = rule.IsBroken || held.IsBroken };
         if (rule.Besides is not { } besides || ReferenceEquals(besides, before.Besides))
         {
@@ -67,10 +75,14 @@ internal sealed class SafetyRules
         }
 
         var was = ConditionText.Spoken.Of(held.Shown);
-        var isLooser = !_search.CanBe((applies, true), (asked, true), (here, false));
-        Tell(besides.Here.Span, isLooser
-            ? SafetyProblems.AsksLess(besides.Here.Span, rule.Name, was, held.Span)
-            : SafetyProblems.AsksBesides(besides.Here.Span, rule.Name, was, held.Span));
+        var isLooser = !_search.CanBe((applies, true), (_isWeaned, true), (asked, true), (here, false));
+        if (!isTold)
+        {
+            Tell(besides.Here.Span, isLooser
+                ? SafetyProblems.AsksLess(besides.Here.Span, rule.Name, was, held.Span)
+                : SafetyProblems.AsksBesides(besides.Here.Span, rule.Name, was, held.Span));
+        }
+
         return isLooser ? rule with { IsBroken = true } : rule;
     }
 

@@ -61,7 +61,7 @@ public static class RulebookReader
         AmbiguousAnswers.Check(names, files);
         defines = DefineBinder.Bind(defines, names);
         var ownDefines = defines.Count;
-        (var floor, defines) = FloorBinder.Bind(names, defines);
+        (var floor, defines) = FloorBinder.Bind(names, vocabulary.Kinds, defines);
 
         var rules = new RuleBinder(names, defines);
         rules.Broken.AddRange(loaded.Broken);

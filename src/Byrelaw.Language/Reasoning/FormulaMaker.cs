@@ -111,6 +111,8 @@ internal sealed class FormulaMaker
         MobMeasuredCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         MobCountCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         SpellCondition spell => Leaf(isTrue => _spells.Of(spell, isTrue)),
+        // Which mobs there are no rule says.
+        InMobCondition => Formula.Unclear,
         BrokenCondition => Formula.Unclear,
         _ => throw MissingKind.Of(condition, nameof(FormulaMaker)),
     };

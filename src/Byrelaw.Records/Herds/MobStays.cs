@@ -10,7 +10,7 @@ public sealed class MobStays
     public const int NotKnown = -1;
 
     /// <summary>Mob names; a mob's id is its place here.</summary>
-    public required string[] Names { get; init; }
+    public required string[] Names { get; set; }
 
     /// <summary>Animal count + 1 places.</summary>
     public required int[] Starts { get; init; }
@@ -27,6 +27,14 @@ public sealed class MobStays
     /// <summary>The mob that the column of <c>animals.csv</c> names for each animal, whatever else is on record; <see cref="NotKnown"/>
     /// where it is blank, less where it cannot be read.</summary>
     public int[] Columns { get; init; } = [];
+
+    /// <summary>The mob with a name, however it is written; less than 0 where no record names it.</summary>
+    public int Find(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var alike = Spellings.AlikeText.OfMob(name);
+        return Array.FindIndex(Names, known => Spellings.AlikeText.OfMob(known) == alike);
+    }
 
     /// <summary>The place of the stay that holds a day; -1 before the first.</summary>
     public int StayAt(int animal, int day)

@@ -98,7 +98,9 @@ public static class DoubtWords
     }
 
     private static SaidDoubt Unreadable(ExpectationUnreadable doubt) =>
-        new("expectation_unreadable", $"What is expected of records under “{doubt.Expectation.Name}” cannot be read",
+        new("expectation_unreadable", doubt.Expectation.IsAdded
+            ? $"A change of what is expected of records under “{doubt.Expectation.Name}” cannot count as it is written"
+            : $"What is expected of records under “{doubt.Expectation.Name}” cannot be read",
             NotCounted(doubt.Fallen), $"Mend it: {FileWords.Short(doubt.Expectation.Span.File.Path)} line {doubt.Expectation.Span.Line}.")
         {
             Expectation = doubt.Expectation.Name,

@@ -30,7 +30,7 @@ public static class FoundWords
         };
         return count switch
         {
-            { AtMost: null } => count.AtLeast == 0 ? condition is CountCondition ? "not known whether any" : "not known how many" : $"at least {say(count.AtLeast)}",
+            { AtMost: null } => count.AtLeast == 0 ? condition is CountCondition ? "not known whether there was any" : "not known how many" : $"at least {say(count.AtLeast)}",
             { AtMost: var most } when most == count.AtLeast => say(count.AtLeast),
             { AtLeast: 0 } => $"at most {say(count.AtMost.Value)}",
             _ => $"between {count.AtLeast} and {say(count.AtMost.Value)}",

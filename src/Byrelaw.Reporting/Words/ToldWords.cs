@@ -27,6 +27,7 @@ public static class ToldWords
             MobCountCondition mob => $"{mob.Measure.Name} of her mob: {found}",
             StandingCondition standing => nothing ? $"no {standing.Fact.Name} on record" : $"{standing.Fact.Name} {found}",
             SpellCondition => found,
+            InMobCondition => nothing ? "her mob is not known" : $"in mob {found}",
             var other => nothing ? $"{other.Subject}: not known" : $"{other.Subject}: {found}",
         };
     }
@@ -38,20 +39,20 @@ public static class ToldWords
         var happened = new CountCondition(count.Test, [.. count.Counted.Where(one => records.Any(evidence => evidence.Kind == one.Kind))], []) { Span = count.Span };
         return (finding.Found, records.Max(evidence => evidence.Date)) switch
         {
-            (FoundCount { AtMost: 0 }, _) => $"no {Counted(count)}",
+            (FoundCount { AtMost: 0 }, _) => $"no {Said(count)}",
             (FoundCount { AtLeast: 1, AtMost: 1 }, { } day) => $"{Happened(happened)} on {list.Short(day)}",
             (FoundCount { AtMost: not null }, { } day) => $"{Happened(happened)} {found}, last on {list.Short(day)}",
-            (FoundCount { AtLeast: 0, AtMost: null }, _) => $"not known whether any {Counted(count)}",
-            (FoundCount { AtLeast: 0 }, _) => $"{Counted(count)}: {found}",
-            _ => $"{Counted(count)} {found}",
+            (FoundCount { AtLeast: 0, AtMost: null }, _) => $"not known whether {(count.Counted.All(one => Answer(one) is null) ? "there was any" : "any")} {Said(count)}",
+            (FoundCount { AtLeast: 0 }, _) => $"{Happened(count)}: {found}",
+            _ => $"{Happened(count)} {found}",
         };
     }
 
     private static string Tested(TestKind test) => test.Filter is null ? test.Name : ResultWords.Of(test);
 
-    /// <summary>As a condition says it: <c>positive BVD virus</c>.</summary>
-    private static string Counted(CountCondition count) =>
-        Phrases.Or([.. count.Counted.Select(one => one.Subject)]);
+    /// <summary>Of what there is none, or may be one: <c>pregnancy test said pregnant</c>, for nobody says <c>no pregnant pregnancy test</c>.</summary>
+    private static string Said(CountCondition count) =>
+        Phrases.Or([.. count.Counted.Select(one => Answer(one) is { } answer ? $"{Tested((TestKind)one.Kind)} said {answer}" : one.Subject)]);
 
     /// <summary>As a record says it: <c>BVD virus positive</c>.</summary>
     private static string Happened(CountCondition count) =>

@@ -27,6 +27,15 @@ public sealed class ExpectationTests
     public void It_comes_out_as_expected(string animal, string expectation) =>
         Tried.Failures(Tried.Examples($"example \"It\"\n  {animal}\n  {expectation}\n")).ShouldBe("");
 
+    [Theory]
+    [InlineData("mob Hill since 2026-06-01", "not met, because of mob")]
+    [InlineData("mob River since 2026-06-01", "met")]
+    [InlineData("calving 2026-09-07", "not known, missing mob")]
+    public void A_mob_that_a_rule_names_is_there_whoever_is_in_it(string mob, string expected) => Tried.Failures(Tried.Examples(
+        $"example \"It\"\n  cow born 2021-08-10\n  parity 1\n  {mob}\n  judged on 2026-10-19\n  expect \"Not with the bull\" {expected}\n",
+        Tried.Rules + "rule \"Not with the bull\"\n  needs not in mob Hill\n  because \"The bull runs there.\"\n  source \"common practice, no source\"\n"
+            + "define flats\n  in mob Flats\n")).ShouldBe("");
+
     [Fact]
     public void What_came_out_otherwise_is_said_beside_what_was_expected() => Snapshot.Verify(Tried.Failures(Tried.Examples(
         $"""

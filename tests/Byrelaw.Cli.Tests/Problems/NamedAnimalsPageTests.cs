@@ -35,7 +35,7 @@ public sealed class NamedAnimalsPageTests : IDisposable
             });
         }
 
-        told.ShouldBe(2);
+        told.ShouldBe(3);
         mended.ShouldBe(told);
     }
 

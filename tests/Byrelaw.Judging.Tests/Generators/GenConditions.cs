@@ -144,6 +144,11 @@ public sealed class GenConditions(Season season)
     private static readonly Gen<Condition> Recorded = Gen.Select(Gen.OneOf(Words.Identity, Words.Breed, Words.Index, Words.DamTested), Gen.OneOf(false, false, true),
         (fact, isNot) => (Condition)new RecordedCondition(fact, isNot) { Span = Words.Nowhere });
 
+    private static readonly Gen<Condition> InMob =
+        from mobs in Gen.OneOf(ImmutableArray.Create("Home"), ImmutableArray.Create("back"), ImmutableArray.Create("Home", "Back"), ImmutableArray.Create("Home", "Nowhere"))
+        from isNot in Gen.Bool
+        select (Condition)new InMobCondition(mobs, isNot) { Span = Words.Nowhere };
+
     private static readonly Gen<Condition> Standing =
         from not in Gen.OneOf(true, true, false)
         from percent in Gen.OneOf(20.0, 25, 50, 33.3)
@@ -212,6 +217,7 @@ public sealed class GenConditions(Season season)
         (2, MobMeasured),
         (2, MobCount),
         (2, Spell),
+        (1, InMob),
         (2, Standing));
 
     /// <summary>A condition, a list or a name, as a rule or a define may hold; now and then a broken one.</summary>

@@ -47,6 +47,7 @@ public static class GenFloorRecords
             select kind switch
             {
                 "pregnancy test" => scan with { Date = Text(date), Animal = whom },
+                "milk sample" => new EventRow(Text(date), single, kind, scan.Value switch { "pregnant" => "in calf", "empty" => mob == "Home" ? "not in calf" : "open", var other => other }),
                 "mob" => new EventRow(Text(date), single, "mob", mob),
                 "mating" => new EventRow(Text(date), single, words.Mating),
                 _ => new EventRow(Text(date), whom, kind),

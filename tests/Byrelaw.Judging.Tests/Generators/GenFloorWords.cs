@@ -5,11 +5,12 @@ namespace Byrelaw.Judging.Tests.Generators;
 /// <param name="HasAbortion">Whether a slipped calf has a word.</param>
 /// <param name="Mating">What the farm calls a service in its records.</param>
 /// <param name="Test">What it calls a pregnancy test.</param>
-public sealed record FloorWordsDrawn(string Text, bool HasAbortion, string Mating, string Test)
+/// <param name="Own">A test of the farm's own that may find a calf; empty where there is none.</param>
+public sealed record FloorWordsDrawn(string Text, bool HasAbortion, string Mating, string Test, string Own = "")
 {
     /// <summary>Kinds that may be on record.</summary>
     public IEnumerable<string> Kinds =>
-        ["calving", .. HasAbortion ? new[] { "abortion" } : [], "mating", "transfer", "drying off", "bull in", "bull out", "purchase", "sale", "death", "heat", "pregnancy test", "mob"];
+        ["calving", .. HasAbortion ? new[] { "abortion" } : [], "mating", "transfer", "drying off", "bull in", "bull out", "purchase", "sale", "death", "heat", "pregnancy test", "mob", .. Own.Length > 0 ? new[] { Own } : []];
 }
 
 /// <summary>Draws them.</summary>
@@ -25,6 +26,7 @@ public static class GenFloorWords
         from methods in Gen.OneOf("ultrasound, blood, milk, hand", "ultrasound, hand")
         from blank in Gen.Frequency((3, Gen.Const(", blank is hand")), (1, Gen.Const("")))
         from male in Gen.OneOf(", or in a mob with a male from 6 months of age", ", or in a mob with a male from 4 months of age")
+        from own in Gen.Frequency((3, Gen.Const("")), (1, Gen.Const("milk sample")))
         select new FloorWordsDrawn(
             $"""
             event calving{calving}
@@ -40,9 +42,10 @@ public static class GenFloorWords
             event bull out
             spell running with bull from bull in until bull out{male}
             test pregnancy test answers pregnant, empty in the yards, also scan, with method is one of {methods}{blank}
+            {(own.Length > 0 ? $"test {own} answers \"in calf\", \"not in calf\", open" : "event foot trim")}
             measure body condition on scale 1 to 10
             fact origin is one of home-bred, bought
 
             """,
-            abortion, served, scan);
+            abortion, served, scan, own);
 }

@@ -82,6 +82,6 @@ public sealed class ConditionFormTests
     public void A_list_prints_on_one_line_for_pages()
     {
         var rulebook = Rules.Good(Rules.Words + "define empty\n  any of\n    - no mating or transfer since last calving\n    - not running with bull\n");
-        CanonicalText.Of(rulebook.Defines[0].Condition).ShouldBe("any of: no mating or transfer since last calving; not running with bull");
+        CanonicalText.Of(rulebook.Defines[0].Condition).ShouldBe("either no mating or transfer since last calving; or not running with bull");
     }
 }

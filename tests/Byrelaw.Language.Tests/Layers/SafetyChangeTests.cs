@@ -31,11 +31,11 @@ public sealed class SafetyChangeTests
     [Theory]
     [InlineData("Not served lately", "no mating in the last 35 days", "no mating in the last 35 days")]
     [InlineData("Not served lately", "no mating or transfer in the last 27 days", "no mating or transfer in the last 27 days")]
-    [InlineData("Not served lately", "all of\n    - no mating in the last 27 days\n    - no mastitis ever", "all of: no mating in the last 27 days; no mastitis ever")]
+    [InlineData("Not served lately", "all of\n    - no mating in the last 27 days\n    - no mastitis ever", "no mating in the last 27 days; and no mastitis ever")]
     [InlineData("Not in calf", "no mating since last calving", "no mating since last calving")]
-    [InlineData("Not in calf", "any of\n    - no mating since last calving\n    - latest pregnancy test from 35 days after last mating is empty", "any of: no mating since last calving; latest pregnancy test from 35 days after last mating is empty")]
+    [InlineData("Not in calf", "any of\n    - no mating since last calving\n    - latest pregnancy test from 35 days after last mating is empty", "either no mating since last calving; or latest pregnancy test from 35 days after last mating is empty")]
     [InlineData("Not in calf", "latest pregnancy test from 28 days after last mating is empty", "latest pregnancy test from 28 days after last mating is empty")]
-    [InlineData("Cleared up", "all of\n    - cleared\n    - no drying off in the last 200 days", "all of: cleared; no drying off in the last 200 days")]
+    [InlineData("Cleared up", "all of\n    - cleared\n    - no drying off in the last 200 days", "cleared; and no drying off in the last 200 days")]
     public void What_is_proved_stricter_is_shown_alone_and_asked_with_the_rest(string rule, string needs, string shown)
     {
         var changed = Rules.Good(Read($"change \"{rule}\"\n  needs {needs}{Agreed}")).Rules.Single(one => one.Name == rule);
@@ -53,6 +53,7 @@ public sealed class SafetyChangeTests
     [InlineData("Not in calf", "any of\n    - no mating since last calving\n    - latest pregnancy test from 20 days after last mating is empty")]
     [InlineData("Not in calf", "any of\n    - at least 1 mating ever\n    - no mating ever")]
     [InlineData("Cleared up", "cleared")]
+    [InlineData("Not served lately", "age at least 1 day")]
     public void What_is_proved_looser_is_an_error_and_nobody_passes(string rule, string needs) => Broken("B0720", rule, $"change \"{rule}\"\n  needs {needs}{Agreed}");
 
     [Theory]
@@ -62,13 +63,17 @@ public sealed class SafetyChangeTests
         Read($"change \"Not served lately\"\n  needs {needs}{Agreed}").Problems.Select(problem => problem.Code).ShouldBe(["B0721"]);
 
     [Fact]
+    public void A_misspelt_expectation_gets_the_nearest_name() => Rules.Problems(
+        "use base vocabulary edition 1\n\nchange \"A calf has a fathr\"\n  every calving comes 250 to 310 days after mating" + Agreed).ShouldContain("did you mean `A calf has a father`");
+
+    [Fact]
     public void What_is_neither_is_asked_besides_with_a_warning()
     {
         var reading = Read("change \"Not in calf\"\n  needs no mastitis in the last 14 days" + Agreed);
         reading.Problems.Select(problem => (problem.Code, problem.Severity)).ShouldBe([("B0721", Severity.Warning)]);
         var rule = reading.Rulebook.Rules.Single(rule => rule.Name == "Not in calf");
         CanonicalText.Of(rule.Needs).ShouldBe(
-            "all of: (any of: no mating since last calving; latest pregnancy test from 28 days after last mating is empty); no mastitis in the last 14 days");
+            "(either no mating since last calving; or latest pregnancy test from 28 days after last mating is empty); and no mastitis in the last 14 days");
         CanonicalText.Of(rule.Shown).ShouldBe(CanonicalText.Of(rule.Needs));
     }
 
@@ -79,8 +84,8 @@ public sealed class SafetyChangeTests
             .Add("region.byre", "use \"base.byre\"\nchange \"Not served lately\"\n  needs no mating in the last 42 days" + Agreed)
             .Add("farm.byre", "use \"region.byre\"\nchange \"Not served lately\"\n  needs no transfer in the last 30 days\n  if not known exclude" + Agreed);
         var rule = Rules.Read(files).Rulebook.Rules[0];
-        CanonicalText.Of(rule.Needs).ShouldBe("all of: no mating in the last 27 days; no mating in the last 42 days; no transfer in the last 30 days");
-        CanonicalText.Of(rule.Shown).ShouldBe("all of: no mating in the last 42 days; no transfer in the last 30 days");
+        CanonicalText.Of(rule.Needs).ShouldBe("no mating in the last 27 days; no mating in the last 42 days; and no transfer in the last 30 days");
+        CanonicalText.Of(rule.Shown).ShouldBe("no mating in the last 42 days; and no transfer in the last 30 days");
         (rule.IfNotKnown, rule.IsBroken).ShouldBe((IfNotKnown.Exclude, false));
         Broken("B0720", "Not served lately", files.Add("farm.byre", "use \"region.byre\"\nchange \"Not served lately\"\n  needs no mating in the last 35 days" + Agreed));
     }

@@ -14,7 +14,7 @@ internal static class Differences
     /// what was not understood the language can only guess too.</summary>
     public static IEnumerable<string> In(RulebookView view, SourceFile file)
     {
-        var colours = new TextMateColours();
+        var colours = TextMateColours.Once;
         var wrong = view.Reading.Problems.Where(problem => problem.File == file.Path && problem.Severity == Severity.Error).Select(problem => problem.Line).ToHashSet();
         var tokens = view.TokensOf(file).ToLookup(token => token.Span.Line);
         IStateStack? state = null;

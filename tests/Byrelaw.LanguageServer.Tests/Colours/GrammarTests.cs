@@ -38,7 +38,7 @@ public sealed class GrammarTests
     [Fact]
     public void Every_word_that_ends_a_name_is_coloured_as_the_languages_own()
     {
-        var colours = new TextMateColours();
+        var colours = TextMateColours.Once;
         foreach (var word in LanguageWords.With(WordRole.EndsName))
         {
             TextMateSharp.Grammars.IStateStack? state = null;
@@ -49,7 +49,7 @@ public sealed class GrammarTests
     [Fact]
     public void Every_unit_is_coloured_as_one()
     {
-        var colours = new TextMateColours();
+        var colours = TextMateColours.Once;
         foreach (var unit in UnitTable.All)
         {
             TextMateSharp.Grammars.IStateStack? state = null;

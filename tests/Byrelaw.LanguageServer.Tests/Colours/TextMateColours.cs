@@ -11,9 +11,12 @@ internal sealed class TextMateColours : IRegistryOptions
 {
     public const string GrammarFile = "editor-support/byrelaw.tmLanguage.json";
 
+    /// <summary>The grammar is read, and its patterns made, once: both take far longer than colouring a page.</summary>
+    public static readonly TextMateColours Once = new();
+
     private readonly IGrammar _grammar;
 
-    public TextMateColours() => _grammar = new Registry(this).LoadGrammar("source.byre");
+    private TextMateColours() => _grammar = new Registry(this).LoadGrammar("source.byre");
 
     /// <summary>The class of every character of a line, and what the next line goes on from.</summary>
     public TokenClass?[] Line(string line, ref IStateStack? state)

@@ -3,7 +3,8 @@ namespace Byrelaw.LanguageServer.Tests.Features;
 public sealed class CompletionTests
 {
     [Theory]
-    [InlineData("  needs |", "latest", "no", "at least", "between", "age", "breed", "cycling", "running with bull", "any of", "not")]
+    [InlineData("  needs |", "latest", "no", "at least", "between", "age", "breed", "cycling", "running with bull", "any of", "not", "in mob")]
+    [InlineData("  needs not |", "cycling", "running with bull", "in mob")]
     [InlineData("  needs no |", "mastitis", "calving", "bulling", "positive BVD virus")]
     [InlineData("  needs no mast|", "mastitis")]
     [InlineData("  needs no mastitis |", "in the last", "ever", "since last", "or", "at least")]

@@ -56,6 +56,8 @@ public static class EveryKind
             - at most 1 of her mob with liver copper in the last 60 days less than 7 umol/kg, from at least 10 animals
             - not running with bull in the 35 days before collection
             - running with bull
+            - in mob Hill or "Once-a-day"
+            - not in mob River
             - not clear
           because "Every kind stands here once at least."
 

@@ -13,6 +13,7 @@ internal static class ConditionBinder
             MobCountSyntax mob => context.MobCount(mob),
             ResultSyntax result => context.Result(result),
             NamedSyntax named => context.Named(named),
+            InMobSyntax mob => new InMobCondition([.. mob.Mobs.Select(name => name.Text).DistinctBy(NameFolding.Fold)], mob.Not) { Span = mob.Span },
             _ => context.Fail<Condition>(ConditionProblems.ListInList(condition.Span)),
         } ?? new BrokenCondition { Span = condition.Span };
 

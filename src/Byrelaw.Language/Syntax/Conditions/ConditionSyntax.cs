@@ -26,6 +26,9 @@ internal sealed record ResultSyntax(Aggregate Aggregate, NameSyntax Name) : Cond
 /// <summary>A condition that starts with a name: a fact, a spell, a defined name, <c>age</c>, <c>parity</c>.</summary>
 internal sealed record NamedSyntax(NameSyntax Name, bool Not) : ConditionSyntax;
 
+/// <summary><c>in mob Hill or River</c>, <c>not in mob "Once-a-day"</c>.</summary>
+internal sealed record InMobSyntax(ImmutableArray<NameSyntax> Mobs, bool Not) : ConditionSyntax;
+
 /// <summary><c>any of</c>, <c>at least 2 of</c>: the conditions follow, a line each.</summary>
 /// <param name="Kind">How they combine.</param>
 /// <param name="Count">For <c>at least N of</c>; any other demand there is wrong.</param>

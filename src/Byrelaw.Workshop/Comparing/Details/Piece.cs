@@ -35,6 +35,7 @@ internal readonly record struct Piece(Aspect Aspect, string Text)
             new(Aspect.Sample, ConditionText.From(mob.FromAtLeast)), new(Aspect.Number, DemandText.Of(mob.Test, mob.Measure.Unit, text.Name)),
         ],
         SpellCondition spell => [About($"{spell.Not} {text.Name(spell.Spell.Name)}"), Windows(spell.Windows, text)],
+        InMobCondition mob => [About($"mob {mob.IsNot}"), new(Aspect.Values, string.Join(" or ", mob.Mobs.Select(text.Name)))],
         StandingCondition standing =>
         [
             About($"{standing.Not} {text.Name(standing.Fact.Name)}"),

@@ -18,6 +18,7 @@ internal static class ConditionPrinter
         MobCountSyntax mob => $"{DemandPrinter.Print(mob.Test)} of her mob with {Words.Kind(mob.Measure)}",
         ResultSyntax result => $"{result.Aggregate.Words()} {Words.Kind(result.Name)}",
         NamedSyntax named => (named.Not ? "not " : "") + Words.Name(named.Name),
+        InMobSyntax mob => $"{(mob.Not ? "not " : "")}in mob {string.Join(" or ", mob.Mobs.Select(Words.Name))}",
         ListHeadSyntax list => Print(list),
         _ => null,
     };

@@ -24,6 +24,7 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         MobMeasuredCondition mob => Anchors(mob.Windows) || OfTheMob(mob.Windows, mob.Measure),
         MobCountCondition mob => Anchors(mob.Windows) || OfTheMob(mob.Windows, mob.Measure),
         SpellCondition spell => Anchors(spell.Windows) || OfAnyBull(spell.Spell),
+        InMobCondition mob => OfItsMob(mob),
         StandingCondition standing => OfAnyStanding(standing.Fact),
         _ => false,
     };
@@ -68,6 +69,13 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
             || knowledge.Farm.Animals.Any(one => IsUncertain(knowledge.Farm.Of(one.Index, measure).Where(row => row.Day >= from && row.Day <= to)))
             || knowledge.Farm.MobResults.Any(row => row.Measure.Id == measure.Id && row.Day >= from && row.Day <= to && row.Values.Low != row.Values.High)
             || knowledge.Farm.GroupResults.Any(row => row.Result.Kind.Id == measure.Id && row.Result.Day >= from && row.Result.Day <= to);
+    }
+
+    private bool OfItsMob(InMobCondition condition)
+    {
+        var move = knowledge.Rulebook.Vocabulary.MobMove;
+        return AnyUnread(kind => kind.Id == move.Id) || condition.Mobs.Any(mob => !knowledge.Farm.MobNames.Contains(NameFolding.Fold(mob)))
+            || (knowledge.Farm.Mobs.At(animal, day) is null && knowledge.Farm.Of(animal, move).Any(row => row.Day <= day));
     }
 
     private bool OfAnyBull(Spell spell)

@@ -14,6 +14,7 @@ public static class ConditionReference
         TestCondition test => TestReference.At(test, knowledge, moment),
         MobMeasuredCondition or MobCountCondition => MobReference.At(condition, knowledge, moment),
         SpellCondition spell => SpellWindowReference.At(spell, knowledge, moment),
+        InMobCondition mob => InMobReference.At(mob, knowledge, moment),
         StandingCondition standing => StandingReference.At(standing, knowledge, moment),
         NamedCondition named => NamedReference.At(named, knowledge, moment),
         ListCondition list => ListReference.At(list, knowledge, moment),

@@ -28,6 +28,7 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         FactTextCondition text => Known(text.Fact),
         FactDateCondition date => Known(date.Fact),
         RecordedCondition recorded => Known(recorded.Fact),
+        InMobCondition => InMobReference.Says(knowledge, moment) is { } says ? [says] : [],
         StandingCondition standing => Known(standing.Fact),
         _ => [],
     }];

@@ -19,6 +19,7 @@ public sealed class FoundReference(Knowledge knowledge, Moment moment)
         FactTextCondition { Fact: var fact } => Text(fact),
         FactDateCondition { Fact: var fact } => Text(fact),
         RecordedCondition { Fact: var fact } => Text(fact),
+        InMobCondition => knowledge.Farm.Mobs.At(moment.Animal, moment.Day) is { } mob ? new FoundText(InMobReference.Shown(mob)) : new FoundNothing(),
         StandingCondition standing => Standing(standing),
         _ => throw new ArgumentOutOfRangeException(nameof(condition)),
     };

@@ -29,6 +29,7 @@ public sealed class MissingReference(Knowledge knowledge)
             StandingCondition standing => animal.Facts[standing.Fact.Id].IsKnown
                 ? [new Missing(MissingReason.HerdValuesMissing, standing.Fact.Name, null, null, SettledBy.Yards)]
                 : Fact(standing.Fact, animal),
+            InMobCondition => [new Missing(MissingReason.MobNotKnown, "mob", null, null, SettledBy.Yards)],
             AgeCondition => [Blank("born")],
             ParityCondition => Parity(animal, days, moment),
             _ => [],

@@ -20,6 +20,10 @@ public sealed class FloorClauses(Knowledge knowledge, FloorNouns words)
 
     public Clause NoPregnant(Window window) => Ask(new CountCondition(None, [new Counted(words.Test, Answer("pregnant"))], [window]) { Span = Words.Nowhere });
 
+    /// <summary>No such answer of a test of the farm's own.</summary>
+    public Clause NoAnswer(Window window, TestKind test, IReadOnlyList<int> answers) =>
+        Ask(new CountCondition(None, [.. answers.Select(answer => new Counted(test, answer))], [window]) { Span = Words.Nowhere });
+
     /// <summary>The latest such test in the window found no calf.</summary>
     public Clause Empty(TestKind test, Window window) => Ask(new TestCondition(test, [window], [Answer("empty")], false) { Span = Words.Nowhere });
 

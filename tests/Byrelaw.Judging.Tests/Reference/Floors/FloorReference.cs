@@ -53,7 +53,15 @@ public sealed class FloorReference
 
     /// <summary>"*Floor: not in calf*: `all of`: `scans found no calf`, `service cleared`, `bull cleared`"; "service cleared: all of mating
     /// cleared, transfer cleared".</summary>
-    private Clause NotInCalf() => All(ScansFoundNoCalf(), MatingCleared(), TransferCleared(), BullCleared());
+    private Clause NotInCalf() => All([ScansFoundNoCalf(), MatingCleared(), TransferCleared(), BullCleared(), .. _words.Others.Select(other => OwnTestAgrees(other.Test, other.Answers))]);
+
+    /// <summary>"A test of a farm's own that found a calf is asked by the floor where the program can tell": none since she calved, slipped it or came, or a test that is not
+    /// by hand found none on a later day.</summary>
+    private Clause OwnTestAgrees(TestKind test, IReadOnlyList<int> answers)
+    {
+        Kind[] ends = _words.Abortion is { } slipped ? [_words.Calving, slipped, _words.Purchase] : [_words.Calving, _words.Purchase];
+        return Any(_clauses.NoAnswer(SinceLast(ends), test, answers), _clauses.Empty(_words.NotByHand, FromAfterLast(1, test)));
+    }
 
     /// <summary>"*Floor: not dry in calf*: `any of`: `less than 150 days since last calving`; `no drying off since last calving`;
     /// `latest pregnancy test from 1 day after last drying off is empty`; `bought empty`".</summary>
