@@ -18,11 +18,17 @@ public sealed record HeatWindow(ImmutableArray<LocalDate> Transfers, int DayFrom
             [.. round.TransferDays], aims.RecipientDayFrom, aims.RecipientDayTo, aims.WithinDaysOfEmbryo, round.EmbryoAge(round.FirstTransfer), round.Collection is not null);
     }
 
-    /// <summary>The first heat date that serves.</summary>
-    public LocalDate First => Heats.FirstOrDefault(Earliest);
+    /// <summary>The first heat date that serves; null where none does, for the embryos are never about as old as a recipient's day may be.</summary>
+    public LocalDate? First => Heats.Select(heat => (LocalDate?)heat).FirstOrDefault();
+
+    /// <summary>The last; null likewise.</summary>
+    public LocalDate? Last => Heats.Select(heat => (LocalDate?)heat).LastOrDefault();
+
+    /// <summary>The first date that the days of a recipient let in, whatever the age of the embryos.</summary>
+    public LocalDate Earliest => Transfers[0].PlusDays(-DayTo);
 
     /// <summary>The last.</summary>
-    public LocalDate Last => Heats.LastOrDefault(Latest);
+    public LocalDate Latest => Transfers[^1].PlusDays(-DayFrom);
 
     /// <summary>All heat dates that serve at least one transfer day, in order.</summary>
     public IEnumerable<LocalDate> Heats => DayRuns.From(Earliest, Latest).Where(Serves);
@@ -35,8 +41,4 @@ public sealed record HeatWindow(ImmutableArray<LocalDate> Transfers, int DayFrom
         Period.DaysBetween(heat, transfer) is var day && day >= DayFrom && day <= DayTo && (Within is not { } near || Math.Abs(day - Age(transfer)) <= near));
 
     private int Age(LocalDate transfer) => EmbryoAge + (Grows ? Period.DaysBetween(Transfers[0], transfer) : 0);
-
-    private LocalDate Earliest => Transfers[0].PlusDays(-DayTo);
-
-    private LocalDate Latest => Transfers[^1].PlusDays(-DayFrom);
 }

@@ -3,7 +3,7 @@ namespace Byrelaw.Planning.Calendar;
 /// <summary>A method put on the calendar for one round, worked back from the transfer days (for donors: from the flush).</summary>
 /// <param name="Method">The method.</param>
 /// <param name="Round">The round's number.</param>
-/// <param name="Start">Day 0; for natural heat the first day of watching.</param>
+/// <param name="Start">Day 0; for natural heat the first day of watching. Where no heat serves it is only where the days would be: nobody is named then.</param>
 /// <param name="Days">What is done when; none for natural heat.</param>
 /// <param name="Heats">Dates on which heats are expected, with the share of all heats on each; for natural heat every date that serves, share null.</param>
 /// <param name="Window">Which heats serve.</param>
@@ -29,7 +29,7 @@ public sealed record TreatmentCalendar(
         var window = HeatWindow.Of(round);
         if (method.IsNatural)
         {
-            return new(method, round.Number, window.First, [], [.. window.Heats.Select(heat => new ExpectedHeat(heat, null))], window);
+            return new(method, round.Number, window.First ?? window.Earliest, [], [.. window.Heats.Select(heat => new ExpectedHeat(heat, null))], window);
         }
 
         var spread = method.InHeat is { Days: { IsEmpty: false } days } ? days : [(method.HeatDay ?? 0, 1.0)];
@@ -56,7 +56,7 @@ public sealed record TreatmentCalendar(
     /// <summary>The start with most heats in the window; of equals the one whose heats lie nearest to the target, and of those the later.</summary>
     private static LocalDate BestStart(ImmutableArray<(int Day, double Share)> spread, HeatWindow window, LocalDate target)
     {
-        var (earliest, latest) = (window.First.PlusDays(-spread.Max(heat => heat.Day)), window.Last.PlusDays(-spread.Min(heat => heat.Day)));
+        var (earliest, latest) = ((window.First ?? window.Earliest).PlusDays(-spread.Max(heat => heat.Day)), (window.Last ?? window.Latest).PlusDays(-spread.Min(heat => heat.Day)));
         return Calendar.DayRuns.From(earliest, latest)
             .OrderByDescending(start => Math.Round(spread.Where(heat => window.Serves(start.PlusDays(heat.Day))).Sum(heat => heat.Share), 9))
             .ThenBy(start => Math.Round(spread.Sum(heat => heat.Share * Math.Abs(Period.DaysBetween(target, start.PlusDays(heat.Day)))), 9))

@@ -23,6 +23,12 @@ public enum BegunState
     /// <summary>She does not surely pass the safety rules for treatment. A device comes out all the same.</summary>
     NotSafe,
 
-    /// <summary>A step whose day is past is not on record.</summary>
+    /// <summary>A step whose day is past is not surely on record: nothing is, or nobody can say that it was hers.</summary>
     StepMissing,
+
+    /// <summary>The programme names her as a donor: she carries nobody's embryo.</summary>
+    IsDonor,
+
+    /// <summary>What her row says of its session or its step cannot be read: nobody knows what she was begun for.</summary>
+    RowUnreadable,
 }

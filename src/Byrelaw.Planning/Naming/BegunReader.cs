@@ -10,45 +10,35 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
     private const int DaysTold = 30;
 
     private readonly Herd _herd = draft.Herd;
-    private readonly PlanStatements _plans = draft.Rulebook.Plans;
+    private readonly TreatmentRows _rows = new(draft.Herd, draft.Rulebook.Plans);
     private readonly Dictionary<LocalDate, Dictionary<int, Answer>> _safe = [];
 
     /// <summary>Everyone, by place in the herd.</summary>
-    public ImmutableArray<BegunAnimal> Read()
-    {
-        var begun = new SortedDictionary<int, BegunAnimal>();
-        foreach (var kind in _herd.Vocabulary.Kinds.OfType<EventKind>().Where(kind => kind.Marks == Marks.Treatment && Place(kind, "method") >= 0))
-        {
-            for (var animal = 0; animal < _herd.Count; animal++)
-            {
-                if (Latest(kind, animal) is { } one && (!begun.TryGetValue(animal, out var other) || other.Start < one.Start))
-                {
-                    begun[animal] = one;
-                }
-            }
-        }
+    public ImmutableArray<BegunAnimal> Read() =>
+    [
+        .. Enumerable.Range(0, _herd.Count).Select(Latest).OfType<BegunAnimal>()
+            .Where(one => !one.Sessions.IsEmpty || one.Start >= today.PlusDays(-DaysTold))
+            .Select(one => one.State == BegunState.GoesOn ? one with { State = StateOf(one) } : one),
+    ];
 
-        return [.. begun.Values.Where(one => !one.Sessions.IsEmpty || one.Start >= today.PlusDays(-DaysTold)).Select(one => one with { State = StateOf(one) })];
-    }
-
-    private BegunAnimal? Latest(EventKind kind, int animal)
+    private BegunAnimal? Latest(int animal)
     {
-        var run = _herd.Runs[kind.Id];
         BegunAnimal? latest = null;
-        for (var at = run.Starts[animal]; at < run.Starts[animal + 1]; at++)
+        foreach (var row in _rows.Of(animal))
         {
-            var (line, date) = (run.Lines[at], Day.Date(run.Days[at]));
-            if (date > today || Text(kind, line, "method") is not { } name || _plans.Method(name) is not { IsForDonors: false, IsNatural: false } method)
+            if (row.Date > today || row.Method is not { IsForDonors: false, IsNatural: false } method)
             {
                 continue;
             }
 
             // A blank step is the step of hers that is due that day, else day 0.
-            var step = Number(kind, line, "step");
-            var isDue = latest is not null && latest.Method == method && method.Steps.Any(one => one.Day > 0 && latest.Start.PlusDays(one.Day) == date);
-            if (step is 0 || (step is null && !isDue))
+            var isDue = latest is not null && latest.Method == method && method.Steps.Any(one => one.Day > 0 && latest.Start.PlusDays(one.Day) == row.Date);
+            if (row.Step.Number is 0 || (row.Step.Number is null && !isDue))
             {
-                latest = new(animal, method, date, SessionsOf(method, date, Number(kind, line, "session")));
+                latest = new(animal, method, row.Date, SessionsOf(method, row.Date, row.Session.Number))
+                {
+                    State = row.Step.IsUnreadable || row.Session.IsUnreadable ? BegunState.RowUnreadable : BegunState.GoesOn,
+                };
             }
         }
 
@@ -70,11 +60,22 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
             return BegunState.NotSafe;
         }
 
-        return begun.Method.Steps.Select(step => begun.Start.PlusDays(step.Day)).All(day => day >= today || day > _herd.KnownDay || IsGiven(begun.Animal, day)) ? BegunState.GoesOn : BegunState.StepMissing;
+        return begun.Method.Steps.All(step => begun.Start.PlusDays(step.Day) is var day && (day >= today || day > _herd.KnownDay || IsGiven(begun, step))) ? BegunState.GoesOn : BegunState.StepMissing;
     }
 
-    private bool IsGiven(int animal, LocalDate day) => _herd.Vocabulary.Kinds.OfType<EventKind>().Where(kind => kind.Marks == Marks.Treatment)
-        .Any(kind => _herd.Runs[kind.Id].DaysOf(animal).Contains(Day.Number(day)));
+    /// <summary>
+    /// Whether a step of hers is surely on record: a row of that day names her method, and the step where it says one. A device that stayed in, or was gone, speaks against
+    /// a step that takes it out; a hormone for another reason is no step.
+    /// </summary>
+    private bool IsGiven(BegunAnimal begun, MethodStep step) => _rows.Of(begun.Animal).Any(row =>
+        row.Date == begun.Start.PlusDays(step.Day) && row.Method == begun.Method && !row.Step.IsUnreadable && (row.Step.Number ?? step.Day) == step.Day && Agrees(row.Device, step.Device));
+
+    private static bool Agrees(string? said, DeviceMove? move) => said is null || move switch
+    {
+        DeviceMove.In => NameFolding.Fold(said) == "in",
+        DeviceMove.Out => NameFolding.Fold(said) == "out",
+        _ => true,
+    };
 
     /// <summary>Who passes the safety rules for treatment and the floor on a day: of one who is begun nothing else is asked any more, for her own hormone would speak against her.</summary>
     private Dictionary<int, Answer> Safe(LocalDate day)
@@ -93,23 +94,4 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
         var (animals, answers) = new Judge(rules, _herd, draft.KnownOn).Answers(treatment, day, day);
         return _safe[day] = animals.Zip(answers).ToDictionary(pair => pair.First, pair => pair.Second);
     }
-
-    private static int Place(EventKind kind, string detail)
-    {
-        for (var i = 0; i < kind.Details.Length; i++)
-        {
-            if (NameFolding.Fold(kind.Details[i].Name) == detail)
-            {
-                return i;
-            }
-        }
-
-        return -1;
-    }
-
-    private string? Text(EventKind kind, int line, string detail) => Cell(kind, line, detail) is { State: FactState.Known, Text: { } text } ? text : null;
-
-    private double? Number(EventKind kind, int line, string detail) => Cell(kind, line, detail) is { State: FactState.Known } cell ? cell.Number : null;
-
-    private DetailCell? Cell(EventKind kind, int line, string detail) => Place(kind, detail) is var place and >= 0 ? _herd.Details.Of(line, place) : null;
 }

@@ -16,11 +16,11 @@ public sealed class Namer
     private Namer(ImmutableArray<JudgedSession> sessions, Draft draft, LocalDate today)
     {
         (_sessions, _herd) = (sessions, draft.Herd);
-        _begun = new BegunReader(draft, sessions, today).Read();
         _methods = [.. sessions.Select(session => PlanCalendar.Methods(session.Rulebook.Plans, session.Programme.Aims)
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
         _notRecipients = [.. sessions.SelectMany(DonorsOf)];
+        _begun = [.. new BegunReader(draft, sessions, today).Read().Select(one => _notRecipients.Contains(one.Animal) ? one with { State = BegunState.IsDonor } : one)];
     }
 
     /// <summary>Names them.</summary>

@@ -3,9 +3,6 @@ namespace Byrelaw.Planning.Naming;
 /// <summary>How many recipients one session wants: what the programme says, else what its donors' embryos are best met by.</summary>
 internal sealed class WantedRecipients
 {
-    /// <summary>The most animals that are tried.</summary>
-    private const int Most = 300;
-
     private readonly int? _said;
     private readonly Counts? _embryos;
     private readonly InVain? _inVain;
@@ -42,7 +39,6 @@ internal sealed class WantedRecipients
             return _said;
         }
 
-        var most = Math.Min(Most, (int)Math.Ceiling(_embryos.Most / Math.Max(rate.Share, 0.01)));
-        return Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight, most).Best.Animals;
+        return Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight, Balance.MostFor(_embryos, rate)).Best.Animals;
     }
 }

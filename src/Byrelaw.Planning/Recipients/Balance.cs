@@ -10,6 +10,18 @@ namespace Byrelaw.Planning.Recipients;
 /// <param name="Surplus">What an embryo that finds no recipient has cost, less what freezing saves of it.</param>
 public sealed record Balance(ImmutableArray<BalancePoint> Points, BalancePoint Best, double Idle, double Surplus)
 {
+    /// <summary>A method of which fewer than one in a hundred is used is no method: then no more are tried than as if one in a hundred were.</summary>
+    private const double LeastUsed = 0.01;
+
+    /// <summary>So many that on average one is accepted for each embryo that can come at most: one more animal is never worth it. No farm's number is cut short.</summary>
+    /// <param name="embryos">Of one session.</param>
+    /// <param name="used">The share of animals treated that is accepted.</param>
+    public static int MostFor(Counts embryos, Rate used)
+    {
+        ArgumentNullException.ThrowIfNull(embryos);
+        return (int)Math.Ceiling(embryos.Most / Math.Max(used.Share, LeastUsed));
+    }
+
     /// <summary>Finds the best number.</summary>
     /// <param name="embryos">Of one session.</param>
     /// <param name="used">The share of animals treated that is accepted.</param>

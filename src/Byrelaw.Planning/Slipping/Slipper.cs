@@ -72,7 +72,7 @@ public static class Slipper
         if (before.Method.IsNatural)
         {
             // Heats that have been seen stay seen; only those that serve the new days count.
-            var heats = window.Heats.Where(heat => heat >= before.Window.First).ToList();
+            var heats = window.Heats.Where(heat => before.Window.First is { } first && heat >= first).ToList();
             return new(before, null, SlipState.Set, null, served, Math.Min(1, (double)heats.Count / before.Method.CycleDays!.Value));
         }
 

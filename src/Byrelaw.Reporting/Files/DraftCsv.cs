@@ -1,6 +1,6 @@
 namespace Byrelaw.Reporting.Files;
 
-/// <summary>The draft list for a spreadsheet or a hand-held in the yards: one line an animal and session, dates ISO 8601.</summary>
+/// <summary>The draft list for a spreadsheet or a hand-held in the yards: one line an animal and session, dates ISO 8601. It has no column to write in what was done: it is drawn up for days to come.</summary>
 public static class DraftCsv
 {
     /// <summary>The file's text.</summary>
@@ -11,7 +11,7 @@ public static class DraftCsv
         ArgumentNullException.ThrowIfNull(draft);
         var csv = new StringBuilder(Csv.Record(
             "session", "number", "official identity", "mob", "cow or heifer", "answer", "ready from", "ready until", "rank", "points",
-            "reason", "beware", "judged from", "judged to", "records to", "void after", "done"));
+            "reason", "beware", "judged from", "judged to", "records to", "void after"));
         foreach (var judged in draft.Lists.Where(one => one.Choice.List == list))
         {
             Add(csv, new ListReport(draft, judged));
@@ -37,7 +37,7 @@ public static class DraftCsv
                 $"{animal.Rank}", Numbers.Of(animal.Score),
                 PlainText.Clean(Reason.Of(report)),
                 PlainText.Clean(DraftList.Beware(report)),
-                Iso(choice.JudgedFrom), Iso(choice.JudgedTo), ReachWords.Iso(list.Herd), Iso(choice.JudgedTo), ""));
+                Iso(choice.JudgedFrom), Iso(choice.JudgedTo), ReachWords.Iso(list.Herd), Iso(choice.JudgedTo)));
         }
     }
 

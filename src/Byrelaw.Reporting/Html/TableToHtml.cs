@@ -55,17 +55,9 @@ internal sealed class TableToHtml : HtmlObjectRenderer<Table>
     {
         var tag = namesRow ? "th" : "td";
         renderer.Write('<').Write(tag).Write(namesRow ? " scope=\"row\"" : "").Write(" data-label=\"").WriteEscape(heading).Write("\">");
-        if (heading == DraftList.TickHeading)
+        if (cell.OfType<ParagraphBlock>().FirstOrDefault() is { } paragraph)
         {
-            renderer.Write("<span class=\"box\" role=\"img\" aria-label=\"box to tick\"></span>");
-        }
-        else
-        {
-            var paragraph = cell.OfType<ParagraphBlock>().FirstOrDefault();
-            if (paragraph is not null)
-            {
-                renderer.WriteLeafInline(paragraph);
-            }
+            renderer.WriteLeafInline(paragraph);
         }
 
         renderer.Write("</").Write(tag).Write('>');

@@ -1,29 +1,22 @@
 namespace Byrelaw.Reporting.Pages;
 
-/// <summary>The draft list for the yards: by number, with a box to tick.</summary>
+/// <summary>The draft list for the yards, by number. It is a preview: it has no box, for a box would be ticked on a day for which the list was not drawn up.</summary>
 public static class DraftList
 {
-    /// <summary>The box to tick.</summary>
-    public const string Box = "☐";
-
-    /// <summary>The heading of its column.</summary>
-    public const string TickHeading = "tick";
-
     /// <summary>The part of the list's page.</summary>
     public static Part Of(ListReport list, Func<string, string> linkTo)
     {
-        var part = new DocumentBuilder().Heading(2, "The draft list");
+        var part = new DocumentBuilder().Heading(2, "The draft list").Sentence(Preview(list));
         if (list.IsForTreatment)
         {
             part.Bullets(NotProven(list)).Sentence(SafetyNotes.Prostaglandin);
         }
 
-        var table = new Table($"{list.Title}, by number", TickHeading, "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
+        var table = new Table($"{list.Title}, by number", "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
         foreach (var animal in list.List.Animals)
         {
             var report = new AnimalReport(list, animal);
             table.Add(
-                Box,
                 AnswerWords.Both(animal.Answer, list.Use),
                 Wording.Link(Wording.Bold(animal.Number), linkTo(animal.Number)),
                 Particulars.Tag(report),
@@ -35,6 +28,10 @@ public static class DraftList
 
         return (table.IsEmpty ? part.Sentence("No animal of the herd is on this list.") : part.Table(table)).As("draft");
     }
+
+    private static string Preview(ListReport list) => list.IsForTreatment
+        ? "A preview: no box stands here, and nobody is given anything by it. Draw it up again that morning, and look up her status beside her."
+        : "A preview: no box stands here. Draw it up again on the day.";
 
     /// <summary>All cautions of a line, with what a hormone does where the list is for treatment.</summary>
     public static string Beware(AnimalReport report)

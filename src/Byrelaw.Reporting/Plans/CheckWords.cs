@@ -9,7 +9,9 @@ internal static class CheckWords
     public static string Of(BegunAnimal begun) => begun switch
     {
         { State: BegunState.NotSafe } => "she does not surely pass the safety rules for treatment any more; a device comes out all the same, and what else is due is for the vet to say",
-        { State: BegunState.StepMissing } => "a step whose day is past is not on record",
+        { State: BegunState.IsDonor } => "the programme names her as a donor, and a donor carries nobody's embryo; a device comes out all the same, and what else is due is for the vet to say",
+        { State: BegunState.RowUnreadable } => "the session or the step beside her method cannot be read; mend the row",
+        { State: BegunState.StepMissing } => "a step whose day is past is not on record with her method and that step",
         { Sessions.IsEmpty: true } => "no heat of hers serves a transfer of any session",
         _ => $"nobody wrote for which session, and sessions {Phrases.And([.. begun.Sessions.Select(session => $"{session}")])} can be meant; write it beside the method",
     };

@@ -27,8 +27,8 @@ internal sealed record WrittenPlan : IRuleFiles
         test BVD virus  answers positive, negative
 
         method "Progesterone insert"
-          day 0 "Put in the device; GnRH"
-          day 7 "Take out the device; prostaglandin"
+          day 0 "Put in the device; GnRH", device in
+          day 7 "Take out the device; prostaglandin", device out
           day 9 "GnRH"
           counts as heat on day 9
           source "McDougall and others 2013, Theriogenology 79:882"

@@ -138,8 +138,38 @@ public sealed class NamerTests
     {
         var missed = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0");
         Named(missed, new(2026, 9, 9))[0].BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.StepMissing);
-        var given = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0", "2026-09-06,2,hormone given,,,Progesterone insert,,", "2026-09-08,2,hormone given,,,Progesterone insert,,2");
+        var given = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0", "2026-09-06,2,hormone given,,,Progesterone insert,,", "2026-09-08,2,hormone given,,,Progesterone insert,,9");
         Named(given, new(2026, 9, 9))[0].Named.ShouldHaveSingleItem().Start.ShouldBe(new LocalDate(2026, 8, 30));
+    }
+
+    [Theory]
+    [InlineData("Prostaglandin once,,7")]
+    [InlineData(",,")]
+    [InlineData("Progesterone insert,,9")]
+    [InlineData("Progesterone insert,,seven")]
+    [InlineData("Progesterone insert,,7,gone")]
+    [InlineData("Progesterone insert,,7,in")]
+    public void What_was_given_that_day_for_another_reason_is_not_her_step(string row)
+    {
+        var farm = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0,in", $"2026-09-06,2,hormone given,,,{row}");
+        Named(farm, new(2026, 9, 7))[0].BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.StepMissing);
+    }
+
+    [Fact]
+    public void A_row_that_cannot_be_read_begins_and_counts_nobody()
+    {
+        var session = Named(Begun("2026-08-30,2,hormone given,,,Progesterone insert,1,nought"), new(2026, 9, 1))[0];
+        session.BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.RowUnreadable);
+        session.Named.ShouldNotContain(animal => animal.Number == "2");
+    }
+
+    [Fact]
+    public void A_donor_who_was_begun_as_a_recipient_is_told_and_not_named()
+    {
+        var farm = Begun("2026-08-30,2,hormone given,,,Progesterone insert,,0");
+        var session = Named(farm with { Lists = "\n  choose donors from \"2\", judged on collection\n" + All }, new(2026, 9, 1))[0];
+        session.Named.ShouldNotContain(animal => animal.Number == "2");
+        session.BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.IsDonor);
     }
 
     private static WrittenPlan Begun(params ReadOnlySpan<string> rows)
@@ -147,10 +177,10 @@ public sealed class NamerTests
         var farm = Farm("", 1, 2, 3);
         return farm with
         {
-            More = "event hormone given  marks treatment, with method is text, with session is number, with step is number\n",
-            Columns = "date,animal,kind,value,unit,method,session,step",
+            More = "event hormone given  marks treatment, with method is text, with session is number, with step is number, with device is one of \"in\", out, gone\n",
+            Columns = "date,animal,kind,value,unit,method,session,step,device",
             UpTo = new(2026, 9, 9),
-            Events = [.. farm.Events.Select(row => row + ",,,"), .. rows],
+            Events = [.. farm.Events.Concat(rows.ToArray()).Select(row => row + new string(',', 8 - row.Count(sign => sign == ',')))],
         };
     }
 
