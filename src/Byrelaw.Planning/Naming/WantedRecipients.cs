@@ -3,9 +3,6 @@ namespace Byrelaw.Planning.Naming;
 /// <summary>How many recipients one session wants: what the programme says, else what its donors' embryos are best met by.</summary>
 internal sealed class WantedRecipients
 {
-    /// <summary>The most animals that are tried.</summary>
-    private const int Most = 300;
-
     private readonly int? _said;
     private readonly Counts? _embryos;
     private readonly InVain? _inVain;
@@ -35,14 +32,6 @@ internal sealed class WantedRecipients
     /// <summary>So many animals.</summary>
     /// <param name="used">Of those treated so many are used.</param>
     /// <returns>Null where it is not said.</returns>
-    public int? With(Rate? used)
-    {
-        if (_said is not null || _embryos is null || used is not { } rate)
-        {
-            return _said;
-        }
-
-        var most = Math.Min(Most, (int)Math.Ceiling(_embryos.Most / Math.Max(rate.Share, 0.01)));
-        return Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight, most).Best.Animals;
-    }
+    public int? With(Rate? used) => _said is not null || _embryos is null || used is not { } rate
+        ? _said : Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight).Best.Animals;
 }

@@ -45,11 +45,14 @@ public sealed record SeasonNumbers
     /// <summary>How many more would be needed, each by itself; empty where nothing is wanted.</summary>
     public ImmutableArray<Needed> Needed { get; init; } = [];
 
-    /// <summary>Everything at its limit: all sessions, donors and animals there are; null where nothing is wanted.</summary>
-    public Forecast? Farthest { get; init; }
+    /// <summary>How many there would be of what is wanted with everything at its limit: all sessions, donors and animals there are; null where nothing is wanted.</summary>
+    public Counts? Farthest { get; init; }
+
+    /// <summary>How sure what is wanted would be then; null where nothing is wanted.</summary>
+    public double? SurestChance => Reading.Chain?.Goal is { } goal ? Farthest?.AtLeast(goal.Count) : null;
 
     /// <summary>Whether some plan is as sure as wished; null where nothing is wanted.</summary>
-    public bool? CanBeReached => Farthest?.Chance is { } chance ? chance >= Certainty : null;
+    public bool? CanBeReached => SurestChance is { } chance ? chance >= Certainty : null;
 
     /// <summary>What it costs; null where no price is given, or nothing can be forecast.</summary>
     public Budget? Budget { get; init; }

@@ -8,9 +8,6 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     /// <summary>How sure to be where the programme does not say. Common practice, no source.</summary>
     private const double UsualCertainty = 0.8;
 
-    /// <summary>The most animals that a balance tries.</summary>
-    private const int MostAnimals = 300;
-
     /// <param name="inputs">What it is worked out from.</param>
     /// <param name="compared">Whether what is only told, and planned with nowhere, is worked out too: each method's number, the best mix.</param>
     public static SeasonOutline Of(SeasonInputs inputs, bool compared)
@@ -39,8 +36,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     {
         var liked = options[0];
         var inVain = InVain.Of(inputs, numbers.Reading.Chain!, liked);
-        var most = Math.Min(MostAnimals, (int)Math.Ceiling(embryos.Most / Math.Max(liked.Preparing.Used.Share, 0.01)));
-        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.IdleWeight, inVain.SurplusWeight, most);
+        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.IdleWeight, inVain.SurplusWeight);
         var said = Said(inputs, options);
         var hasAll = balance.Best.Animals <= inputs.OnHand.Animals;
         var mix = compared || (said.IsEmpty && !hasAll)

@@ -33,7 +33,7 @@ public static class SeasonPlanner
         {
             Worth = Worth.Of(from, sessions, numbers.IfAllPass ?? forecast),
             Needed = MoreNeeded.Of(from, inputs, numbers, sessions),
-            Farthest = from.Forecast(MoreNeeded.Everything(inputs, numbers)),
+            Farthest = from.Wanted(MoreNeeded.Everything(inputs, numbers)),
         };
     }
 
