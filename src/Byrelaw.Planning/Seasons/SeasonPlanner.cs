@@ -43,7 +43,7 @@ public static class SeasonPlanner
     {
         var outline = SeasonOutline.Of(inputs, false);
         return outline.Forecaster?.Forecast(outline.Numbers.Sessions) is { } forecast
-            ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)))
+            ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)), !WithoutPrice.Of(inputs, outline.Numbers.Sessions).IsEmpty)
             : null;
     }
 
@@ -62,7 +62,8 @@ public static class SeasonPlanner
 /// <summary>What comes of a season and what it costs on average.</summary>
 /// <param name="Forecast">What comes of it.</param>
 /// <param name="Lines">What is paid.</param>
-public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<ExpectedCharge> Lines)
+/// <param name="IsAtLeast">Whether something that is done has no price.</param>
+public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<ExpectedCharge> Lines, bool IsAtLeast)
 {
     /// <summary>To pay on average.</summary>
     public double Cost => Lines.Sum(line => line.Amount);

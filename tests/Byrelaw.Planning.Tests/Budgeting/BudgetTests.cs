@@ -86,6 +86,17 @@ public sealed class BudgetTests
     }
 
     [Fact]
+    public void Where_a_price_is_missing_totals_are_what_it_comes_to_at_least_and_no_chance_is_given()
+    {
+        var whole = Budgeter.AddUp(Season, Charges, null, "NZD", 20000);
+        var without = Budgeter.AddUp(Season, Charges.RemoveAt(3), null, "NZD", 20000, new NotPriced(CostUnit.Embryo));
+
+        (whole.IsAtLeast, whole.ChanceWithinLimit is null).ShouldBe((false, false));
+        (without.IsAtLeast, without.ChanceWithinLimit, without.Limit).ShouldBe((true, null, 20000));
+        without.Total.ShouldBe(whole.Total - (90 * Season.At(Stage.Embryos).Mean), 1e-6);
+    }
+
+    [Fact]
     public void A_lost_cycle_is_told_but_not_spent()
     {
         var budget = Budgeter.AddUp(Season, [.. Charges, new(CostUnit.LostCycle, null, 80, 0, null)], null, "NZD", null);
