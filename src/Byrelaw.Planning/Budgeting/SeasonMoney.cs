@@ -11,8 +11,14 @@ namespace Byrelaw.Planning.Budgeting;
 /// <param name="transfer">For each transfer.</param>
 /// <param name="surplus">For each embryo left over.</param>
 /// <param name="pregnancy">For each pregnancy at the first check.</param>
-internal sealed class SeasonMoney(double step, double embryo, double transfer, double surplus, double pregnancy)
+internal sealed partial class SeasonMoney(double step, double embryo, double transfer, double surplus, double pregnancy)
 {
+    private readonly double _step = step;
+    private readonly double _embryo = embryo;
+    private readonly double _transfer = transfer;
+    private readonly double _surplus = surplus;
+    private readonly double _pregnancy = pregnancy;
+
     /// <summary>The chances of every amount.</summary>
     public Counts Of(Forecast forecast)
     {
@@ -20,6 +26,11 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
         var cases = new RateCases(forecast.Chain, 8, 3);
         var recipients = cases.Recipients(sessions);
         var pregnancies = Pregnancies(forecast);
+        if (forecast is { Thawed: not null, Chain.Tank: { } tank })
+        {
+            return new TankMoney(this, tank).Of(sessions, cases, pregnancies);
+        }
+
         return Counts.Mixed(
         [
             .. from embryoCase in cases.Embryos(sessions)
@@ -36,8 +47,8 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
     {
         var rate = forecast.Chain.AfterTransfer.FirstOrDefault(one => one.To == Stage.Pregnant)?.Rate;
         var most = forecast.Sessions.Max(meeting => Math.Min(meeting.Embryos.Most, meeting.Recipients?.Most ?? meeting.Embryos.Most)) + 1;
-        return pregnancy > 0 && rate is { } share
-            ? [.. StandIns.ForRate(share, 5).Select(@case => (@case.Weight, Counts.OneByOne(most, new(@case.Value)).Select(held => On(held, pregnancy)).ToArray()))]
+        return _pregnancy > 0 && rate is { } share
+            ? [.. StandIns.ForRate(share, 5).Select(@case => (@case.Weight, Counts.OneByOne(most, new(@case.Value)).Select(held => On(held, _pregnancy)).ToArray()))]
             : [(1, [.. Enumerable.Repeat(Counts.Exactly(0), most + 1)])];
     }
 
@@ -45,13 +56,13 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
     private Counts OfSession(Counts embryos, Counts? recipients, Counts[] paid)
     {
         var most = Math.Min(embryos.Most, recipients?.Most ?? embryos.Most);
-        var within = new Ladder(step, (most * (embryo + surplus + transfer)) + (paid[^1].Most * step));
+        var within = new Ladder(_step, (most * (_embryo + _surplus + _transfer)) + (paid[^1].Most * _step));
         for (var used = 0; used <= most && embryos.Least <= most; used++)
         {
-            var ladder = new Ladder(step, most * (embryo + surplus + transfer));
+            var ladder = new Ladder(_step, most * (_embryo + _surplus + _transfer));
             for (var made = Math.Max(used, embryos.Least); made <= (recipients is null ? used : most); made++)
             {
-                ladder.Add((made * embryo) + (used * transfer) + ((made - used) * surplus), embryos.Exact(made) * (recipients is null ? 1 : used == made ? recipients.AtLeast(used) : recipients.Exact(used)));
+                ladder.Add((made * _embryo) + (used * _transfer) + ((made - used) * _surplus), embryos.Exact(made) * (recipients is null ? 1 : used == made ? recipients.AtLeast(used) : recipients.Exact(used)));
             }
 
             within.Add(ladder, paid[used]);
@@ -62,16 +73,16 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
             return within.Counts!;
         }
 
-        var (beyond, carried) = (new Ladder(step, (embryos.Most * embryo) + ((embryos.Most - most) * surplus)), new Ladder(step, (most * (surplus + transfer)) + (paid[^1].Most * step)));
+        var (beyond, carried) = (new Ladder(_step, (embryos.Most * _embryo) + ((embryos.Most - most) * _surplus)), new Ladder(_step, (most * (_surplus + _transfer)) + (paid[^1].Most * _step)));
         for (var made = most + 1; made <= embryos.Most; made++)
         {
-            beyond.Add((made * embryo) + ((made - most) * surplus), embryos.Exact(made));
+            beyond.Add((made * _embryo) + ((made - most) * _surplus), embryos.Exact(made));
         }
 
         for (var used = recipients.Least; used <= recipients.Most; used++)
         {
-            var ladder = new Ladder(step, most * (surplus + transfer));
-            ladder.Add((used * transfer) + ((most - used) * surplus), recipients.Exact(used));
+            var ladder = new Ladder(_step, most * (_surplus + _transfer));
+            ladder.Add((used * _transfer) + ((most - used) * _surplus), recipients.Exact(used));
             carried.Add(ladder, paid[used]);
         }
 
@@ -81,7 +92,7 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
 
     private Counts On(Counts counts, double each)
     {
-        var ladder = new Ladder(step, counts.Most * each);
+        var ladder = new Ladder(_step, counts.Most * each);
         for (var count = 0; count <= counts.Most; count++)
         {
             ladder.Add(count * each, counts.Exact(count));
@@ -95,6 +106,9 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
     {
         private readonly double[] _chances = new double[(int)(most / step) + 3];
 
+        /// <summary>What was added, rung by rung.</summary>
+        public double[] Chances => _chances;
+
         /// <summary>The chances of every rung; null where nothing was added.</summary>
         public Counts? Counts => _chances.AsSpan().ContainsAnyExcept(0) ? new(_chances) : null;
 
@@ -104,6 +118,15 @@ internal sealed class SeasonMoney(double step, double embryo, double transfer, d
             var rung = (int)place;
             _chances[rung] += chance * (1 - (place - rung));
             _chances[rung + 1] += chance * (place - rung);
+        }
+
+        /// <summary>So much of other rungs, so many rungs higher.</summary>
+        public void Add(double[] chances, int rungs, double times)
+        {
+            if (times > 0)
+            {
+                Rows.Add(_chances.AsSpan(rungs), chances, times);
+            }
         }
 
         /// <summary>All of another, each amount with more besides.</summary>

@@ -1,16 +1,24 @@
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>Works out what to expect, from donors to calves, of sessions that share one chain of rates.</summary>
-/// <param name="chain">What forecasts rest on.</param>
 /// <remarks>Keep one for all the sessions that are compared: what can be worked out once is.</remarks>
-public sealed class Forecaster(Chain chain)
+public sealed class Forecaster
 {
-    private readonly RateCases _cases = new(chain);
+    private readonly RateCases _cases;
+    private readonly TankForecast _tank;
     private readonly Dictionary<int, Counts> _collected = [];
     private readonly Dictionary<int, Counts> _embryos = [];
 
+    /// <param name="chain">What forecasts rest on.</param>
+    public Forecaster(Chain chain)
+    {
+        Chain = chain;
+        _cases = new(chain);
+        _tank = new(chain, _cases);
+    }
+
     /// <summary>The chain.</summary>
-    public Chain Chain => chain;
+    public Chain Chain { get; }
 
     /// <summary>What to expect of these sessions.</summary>
     public Forecast Forecast(params ImmutableArray<Session> sessions)
@@ -22,23 +30,34 @@ public sealed class Forecaster(Chain chain)
             stages.Add(new(Stage.Recipients, recipients));
         }
 
+        if (IsThawed(sessions))
+        {
+            return WithTank(sessions, stages);
+        }
+
         var last = new StageForecast(Stage.Transfers, Transfers(sessions));
         stages.Add(last);
-        foreach (var step in chain.AfterTransfer)
+        foreach (var step in Chain.AfterTransfer)
         {
             last = new(step.To, last.Counts.ThinnedBy(step.Rate), last.Stage, step.Rate);
             stages.Add(last);
         }
 
-        return new(chain, stages.ToImmutable(), [.. sessions.Select(Meet)]);
+        return new(Chain, stages.ToImmutable(), [.. sessions.Select(Meet)]);
     }
 
     /// <summary>Only how many there will be of what is wanted: quick enough to try many numbers of everything.</summary>
     /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
     public Counts Wanted(params ImmutableArray<Session> sessions)
     {
-        var goal = chain.Goal ?? throw new InvalidOperationException("Nothing is wanted.");
-        return chain.AfterTransfer.TakeWhile(step => step.To <= goal.Of).Aggregate(Transfers(sessions), (counts, step) => counts.ThinnedBy(step.Rate));
+        var goal = Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted.");
+        if (IsThawed(sessions))
+        {
+            var carried = _tank.Transfers(sessions);
+            return goal.Of == Stage.Transfers ? carried.Sum() : _tank.After(carried).First(stage => stage.Step.To == goal.Of).Counts;
+        }
+
+        return Chain.AfterTransfer.TakeWhile(step => step.To <= goal.Of).Aggregate(Transfers(sessions), (counts, step) => counts.ThinnedBy(step.Rate));
     }
 
     /// <summary>How embryos and recipients meet at one such session, taken by itself.</summary>
@@ -50,29 +69,45 @@ public sealed class Forecaster(Chain chain)
             : new(session, embryos, null, embryos, Excess.None, Excess.None);
     }
 
+    /// <summary>Whether straws are counted: a session of which nobody says how many recipients it has finds one for every embryo, and leaves none for a straw.</summary>
+    private bool IsThawed(ImmutableArray<Session> sessions) => Chain.Tank is { Straws: > 0 } && sessions.All(session => !session.Treated.IsEmpty);
+
+    private Forecast WithTank(ImmutableArray<Session> sessions, ImmutableArray<StageForecast>.Builder stages)
+    {
+        var carried = _tank.Transfers(sessions);
+        stages.Add(new(Stage.Transfers, carried.Sum()));
+        foreach (var ((to, rate), counts) in _tank.After(carried))
+        {
+            var frozen = Chain.Tank!.AfterTransfer.First(step => step.To == to);
+            stages.Add(new(to, counts, stages[^1].Stage, rate, frozen.IsShared ? null : frozen.Rate));
+        }
+
+        return new(Chain, stages.ToImmutable(), [.. sessions.Select(Meet)]) { Thawed = carried.Second() };
+    }
+
     private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, int times)
     {
         var raw = Collected(times);
         stages.Add(new(Stage.Collections, Counts.Exactly(times)));
-        switch (chain.Source.Kind)
+        switch (Chain.Source.Kind)
         {
             case EmbryoSourceKind.Collected:
                 stages.Add(new(Stage.Oocytes, raw));
-                stages.Add(new(Stage.Embryos, Embryos(times), Stage.Oocytes, chain.Source.Fit));
+                stages.Add(new(Stage.Embryos, Embryos(times), Stage.Oocytes, Chain.Source.Fit));
                 break;
             case EmbryoSourceKind.Flushed:
                 stages.Add(new(Stage.Embryos, raw));
                 break;
             default:
-                stages.Add(new(Stage.Embryos, Embryos(times), Stage.Collections, chain.Source.Fit));
+                stages.Add(new(Stage.Embryos, Embryos(times), Stage.Collections, Chain.Source.Fit));
                 break;
         }
     }
 
-    private Counts Embryos(int times) => Known(_embryos, times, () => Collected(times).ThinnedBy(chain.Source.Fit));
+    private Counts Embryos(int times) => Known(_embryos, times, () => Collected(times).ThinnedBy(Chain.Source.Fit));
 
     private Counts Collected(int times) => Known(_collected, times, () => Counts.Mixed(
-        [.. chain.Source.PerTime.Cases(16).Select(@case => (@case.Weight, Counts.Around(times * @case.Mean, times * @case.Variance)))]));
+        [.. Chain.Source.PerTime.Cases(16).Select(@case => (@case.Weight, Counts.Around(times * @case.Mean, times * @case.Variance)))]));
 
     private static Counts Known(Dictionary<int, Counts> known, int times, Func<Counts> work)
     {

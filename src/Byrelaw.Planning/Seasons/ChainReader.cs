@@ -12,8 +12,44 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
         var goal = aims.Wants is { } want && Stages.Of(want.What) is var stage && (stage == Stage.Transfers || steps.Any(step => step.To == stage))
             ? new Goal(stage, want.Count, want.Sure)
             : null;
-        return new(source is null ? null : new(source, steps, goal), _used.ToImmutable(), _missing.ToImmutable());
+        var (used, missing) = (_used.ToImmutable(), _missing.ToImmutable());
+        var tank = source is null || aims.Embryos == EmbryoOrigin.Frozen || aims.InTheTank == 0 ? null : ReadTank(steps);
+        return new(source is null ? null : new(source, steps, goal, tank), used.AddRange(_used.Skip(used.Length).Except(used)), missing)
+        {
+            MissingOfTank = [.. _missing.Skip(missing.Length)],
+        };
     }
+
+    /// <summary>What becomes of a straw; null where an assumption is missing that fresh embryos have: then straws are not counted.</summary>
+    private Tank? ReadTank(ImmutableArray<Step> fresh)
+    {
+        var (steps, used, missing) = (ImmutableArray.CreateBuilder<TankStep>(), _used.Count, _missing.Count);
+        foreach (var (stage, quantity) in Stages.AfterTransfer(plans).Where(step => fresh.Any(one => one.To == step.Stage)))
+        {
+            var same = Sorts(quantity, EmbryoState.Fresh, aims.Semen).SequenceEqual(Sorts(quantity, EmbryoState.Frozen, OfTank));
+            if (Share(quantity, EmbryoState.Frozen, OfTank) is { } share)
+            {
+                steps.Add(new(stage, share, same));
+            }
+        }
+
+        if (_missing.Count == missing)
+        {
+            return new(aims.InTheTank, steps.ToImmutable());
+        }
+
+        while (_used.Count > used)
+        {
+            _used.RemoveAt(_used.Count - 1);
+        }
+
+        return null;
+    }
+
+    /// <summary>The semen of the straws: sexed as the programme's is, for heifers where it is not.</summary>
+    private Semen OfTank => !aims.TankIsSexed ? Semen.Unsexed : aims.Semen == Semen.SexedMale ? Semen.SexedMale : Semen.SexedFemale;
+
+    private EmbryoState State => aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh;
 
     private EmbryoSource? Source()
     {
@@ -49,7 +85,7 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     /// <summary>A number that varies. Where no spread is said, it varies as much as chance alone makes it.</summary>
     private Yield? Number(AssumedQuantity quantity)
     {
-        if (Noted(quantity, [Find(quantity, null)]) is not [{ Mean: { } mean } found])
+        if (Noted(quantity, [Find(quantity, null, State, aims.Semen)]) is not [{ Mean: { } mean } found])
         {
             return null;
         }
@@ -61,21 +97,21 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     /// The share among the recipients there are: heifers and cows each with their own, where the file tells them apart. One of whom it is not
     /// known which she is counts as the sort that does worse: nobody is promised more for not having been written down.
     /// </summary>
-    private Rate? Share(AssumedQuantity quantity)
+    private Rate? Share(AssumedQuantity quantity) => Share(quantity, State, aims.Semen);
+
+    private Rate? Share(AssumedQuantity quantity, EmbryoState state, Semen semen) => Noted(quantity, Sorts(quantity, state, semen)) switch
     {
-        Assumption?[] sorts = heifers switch
-        {
-            { Most: <= 0 } => [Find(quantity, Audience.Cows)],
-            { Least: >= 1 } => [Find(quantity, Audience.Heifers)],
-            _ => [Find(quantity, Audience.Cows), Find(quantity, Audience.Heifers)],
-        };
-        return Noted(quantity, sorts) switch
-        {
-            [var one] => RateOf(one),
-            [var cows, var young] => RateOf(cows).MixedWith(RateOf(young), RateOf(young).Share < RateOf(cows).Share ? heifers.Most : heifers.Least),
-            _ => null,
-        };
-    }
+        [var one] => RateOf(one, semen),
+        [var cows, var young] => RateOf(cows, semen).MixedWith(RateOf(young, semen), RateOf(young, semen).Share < RateOf(cows, semen).Share ? heifers.Most : heifers.Least),
+        _ => null,
+    };
+
+    private Assumption?[] Sorts(AssumedQuantity quantity, EmbryoState state, Semen semen) => heifers switch
+    {
+        { Most: <= 0 } => [Find(quantity, Audience.Cows, state, semen)],
+        { Least: >= 1 } => [Find(quantity, Audience.Heifers, state, semen)],
+        _ => [Find(quantity, Audience.Cows, state, semen), Find(quantity, Audience.Heifers, state, semen)],
+    };
 
     /// <summary>Those found, without doubles; none where one is missing.</summary>
     private Assumption[] Noted(AssumedQuantity quantity, Assumption?[] found)
@@ -92,11 +128,10 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     }
 
     // Semen sexed for bull calves leaves as few heifers as semen sexed for heifers leaves bulls.
-    private Rate RateOf(Assumption found) => found.Share!.ToRate() is var rate
-        && found is { Quantity: AssumedQuantity.HeiferPerCalf, WithSexedSemen: true } && aims.Semen == Semen.SexedMale
+    private static Rate RateOf(Assumption found, Semen semen) => found.Share!.ToRate() is var rate
+        && found is { Quantity: AssumedQuantity.HeiferPerCalf, WithSexedSemen: true } && semen == Semen.SexedMale
             ? rate with { Share = 1 - rate.Share }
             : rate;
 
-    private Assumption? Find(AssumedQuantity quantity, Audience? animals) => plans.Assume(
-        quantity, aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh, animals, aims.Semen != Semen.Unsexed);
+    private Assumption? Find(AssumedQuantity quantity, Audience? animals, EmbryoState state, Semen semen) => plans.Assume(quantity, state, animals, semen != Semen.Unsexed);
 }

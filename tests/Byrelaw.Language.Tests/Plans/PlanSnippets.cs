@@ -22,7 +22,7 @@ public static class PlanSnippets
           budget 30000 NZD
           agreed by "farmer", "herd vet", "adviser" on 2026-06-14
           embryos made from collected eggs
-          tank holds 6 frozen embryos
+          tank holds 6 frozen embryos with sexed semen
           semen sexed female
           calves of breed Friesian, Jersey
           region "North"

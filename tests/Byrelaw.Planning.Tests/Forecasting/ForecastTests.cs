@@ -16,6 +16,8 @@ public sealed class ForecastTests
         { "four sessions", Examples.Collected(), [Examples.Session(5, 12, 4)] },
         { "vague rates and a vague mean", Examples.Collected(8, 6), [Examples.Session(4, 10, 3)] },
         { "two methods, sessions that differ", Examples.Collected(), [Examples.Session(5, 6, 2, 30), Examples.Session(3, 8)] },
+        { "straws for whoever finds no fresh embryo", Examples.Collected().WithTank(6), [Examples.Session(3, 12, 2), Examples.Session(5, 9)] },
+        { "a tank that is never empty", Examples.Collected(8, 6).WithTank(60), [Examples.Session(4, 20)] },
     };
 
     [Theory]
@@ -53,6 +55,38 @@ public sealed class ForecastTests
         Examples.Apart(
             forecaster.Forecast(Examples.Session(5, 12, 3)).At(Stage.Heifers),
             forecaster.Forecast(Examples.Session(5, 12), Examples.Session(5, 12, 2)).At(Stage.Heifers)).ShouldBeLessThan(1e-9);
+    }
+
+    [Fact]
+    public void An_empty_tank_changes_nothing()
+    {
+        ImmutableArray<Session> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
+        var (without, empty) = (new Forecaster(Examples.Collected()).Forecast(sessions), new Forecaster(Examples.Collected().WithTank(0)).Forecast(sessions));
+
+        empty.Stages.Zip(without.Stages).ShouldAllBe(pair => Examples.Apart(pair.First.Counts, pair.Second.Counts) == 0);
+        empty.Thawed.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Straws_serve_only_recipients_that_find_no_fresh_embryo_and_more_straws_never_bring_fewer_calves()
+    {
+        ImmutableArray<Session> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
+        var without = new Forecaster(Examples.Collected()).Forecast(sessions);
+        var before = without;
+        foreach (var straws in new[] { 1, 4, 9, 36 })
+        {
+            var with = new Forecaster(Examples.Collected().WithTank(straws)).Forecast(sessions);
+
+            with.At(Stage.Embryos).Mean.ShouldBe(without.At(Stage.Embryos).Mean);
+            with.At(Stage.Transfers).Mean.ShouldBe(without.At(Stage.Transfers).Mean + with.Thawed!.Mean, 1e-4);
+            with.Thawed.Most.ShouldBeLessThanOrEqualTo(straws);
+            with.At(Stage.Heifers).Mean.ShouldBeGreaterThan(before.At(Stage.Heifers).Mean);
+            (with.Idle + with.Thawed.Mean).ShouldBe(without.Idle, 1e-3);
+            before = with;
+        }
+
+        // With a straw for everybody every accepted recipient has a transfer.
+        before.At(Stage.Transfers).Mean.ShouldBe(before.At(Stage.Recipients).Mean, 1e-3);
     }
 
     [Fact]

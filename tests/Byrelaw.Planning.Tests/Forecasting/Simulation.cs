@@ -42,7 +42,7 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
             mean = Gamma.Sample(_random, shape, shape / mean);
         }
 
-        var (embryos, recipients, transfers) = (0, 0, 0);
+        var (embryos, recipients, transfers, thawed) = (0, 0, 0, 0);
         foreach (var session in sessions.SelectMany(session => Enumerable.Repeat(session, session.Times)))
         {
             var made = 0;
@@ -57,16 +57,23 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
             embryos += made;
             recipients += accepted;
             transfers += Math.Min(made, accepted);
+            thawed += Math.Min(Math.Max(accepted - made, 0), (chain.Tank?.Straws ?? 0) - thawed);
         }
 
         yield return (Stage.Embryos, embryos);
         yield return (Stage.Recipients, recipients);
-        yield return (Stage.Transfers, transfers);
-        var left = transfers;
-        foreach (var step in chain.AfterTransfer)
+        yield return (Stage.Transfers, transfers + thawed);
+        var (left, leftOfTank) = (transfers, thawed);
+        for (var i = 0; i < chain.AfterTransfer.Length; i++)
         {
-            left = Among(left, Draw(step.Rate));
-            yield return (step.To, left);
+            var (step, rate) = (chain.AfterTransfer[i], Draw(chain.AfterTransfer[i].Rate));
+            left = Among(left, rate);
+            if (chain.Tank is { } tank)
+            {
+                leftOfTank = Among(leftOfTank, tank.AfterTransfer[i].IsShared ? rate : Draw(tank.AfterTransfer[i].Rate));
+            }
+
+            yield return (step.To, left + leftOfTank);
         }
     }
 

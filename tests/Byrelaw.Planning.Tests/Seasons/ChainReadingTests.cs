@@ -51,6 +51,36 @@ public sealed class ChainReadingTests
     }
 
     [Fact]
+    public void Straws_go_by_the_rates_of_frozen_embryos_and_their_own_semen()
+    {
+        var frozen = Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.35, 30)) with { State = EmbryoState.Frozen };
+        var plans = With(frozen, Share(AssumedQuantity.HeiferPerCalf, Methods.Share(0.87, 60)) with { WithSexedSemen = true });
+
+        var reading = ChainReading.Of(plans, Hopes with { InTheTank = 6, TankIsSexed = true }, NoHeifers);
+
+        reading.Chain!.Tank!.Straws.ShouldBe(6);
+        reading.Chain.Tank.AfterTransfer.ShouldBe(
+        [
+            new(Stage.Pregnant, new(0.35, 30), false), new(Stage.Calvings, new(0.81, 40), true), new(Stage.Alive, new(0.95), true), new(Stage.Heifers, new(0.87, 60), false),
+        ]);
+        reading.Used.ShouldContain(frozen);
+        ChainReading.Of(plans, Hopes with { InTheTank = 6 }, NoHeifers).Chain!.Tank!.AfterTransfer[^1].ShouldBe(new(Stage.Heifers, new(0.47), true));
+        ChainReading.Of(plans, Hopes with { Embryos = EmbryoOrigin.Frozen, InTheTank = 6 }, NoHeifers).Chain!.Tank.ShouldBeNull("these are all there is");
+    }
+
+    [Fact]
+    public void Straws_of_which_nobody_assumed_what_becomes_of_them_are_not_counted()
+    {
+        ImmutableArray<Assumption> fresh = [.. Plans.Assumptions.Select(one => one.Quantity == AssumedQuantity.PregnantPerTransfer ? one with { State = EmbryoState.Fresh } : one)];
+
+        var reading = ChainReading.Of(Plans with { Assumptions = fresh }, Hopes with { InTheTank = 6 }, NoHeifers);
+
+        (reading.Chain!.Tank, reading.Missing.IsEmpty).ShouldBe((null, true));
+        reading.MissingOfTank.ShouldBe([AssumedQuantity.PregnantPerTransfer]);
+        reading.Used.ShouldBe(ChainReading.Of(Plans with { Assumptions = fresh }, Hopes, NoHeifers).Used);
+    }
+
+    [Fact]
     public void Heifers_and_cows_are_mixed_as_the_recipients_are()
     {
         var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });
