@@ -22,6 +22,8 @@ public static class Planner
         {
             Named = SessionsByName.Of(sessions, ifAllPass: false),
             IfAllPass = SessionsByName.Of(sessions, ifAllPass: true),
+            IfUsable = usable => SessionsByName.Of(sessions, ifAllPass: true, usable),
+            Own = sessions.IsEmpty ? [] : SessionsByName.Donors(sessions[0].Session, asked: true).Own,
         };
         return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits) { Sessions = sessions };
     }

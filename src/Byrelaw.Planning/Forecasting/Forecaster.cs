@@ -24,7 +24,7 @@ public sealed class Forecaster
     public Forecast Forecast(params ImmutableArray<Session> sessions)
     {
         var stages = ImmutableArray.CreateBuilder<StageForecast>();
-        AddEmbryos(stages, sessions.Sum(session => session.Times * session.Donors));
+        AddEmbryos(stages, sessions);
         if (Recipients(sessions) is { } recipients)
         {
             stages.Add(new(Stage.Recipients, recipients));
@@ -63,7 +63,7 @@ public sealed class Forecaster
     /// <summary>How embryos and recipients meet at one such session, taken by itself.</summary>
     public Meeting Meet(Session session)
     {
-        var embryos = Embryos(session.Donors);
+        var embryos = session.HasAlikeDonors ? Embryos(session.AllDonors) : _cases.EmbryosOf(session);
         return session.Recipients(method => method.Used) is { } recipients
             ? new(session, embryos, recipients, embryos.OrFewer(recipients), embryos.Beyond(recipients), recipients.Beyond(embryos))
             : new(session, embryos, null, embryos, Excess.None, Excess.None);
@@ -85,21 +85,22 @@ public sealed class Forecaster
         return new(Chain, stages.ToImmutable(), [.. sessions.Select(Meet)]) { Thawed = carried.Second() };
     }
 
-    private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, int times)
+    private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, ImmutableArray<Session> sessions)
     {
-        var raw = Collected(times);
-        stages.Add(new(Stage.Collections, Counts.Exactly(times)));
+        var times = sessions.Sum(session => session.Times * session.AllDonors);
+        var (raw, embryos) = sessions.All(session => session.HasAlikeDonors) ? (Collected(times), Embryos(times)) : _cases.OfSeason(sessions);
+        stages.Add(new(Stage.Collections, sessions.Select(session => session.DonorCounts.Times(session.Times)).Aggregate(Counts.Exactly(0), (sum, next) => sum.Plus(next))));
         switch (Chain.Source.Kind)
         {
             case EmbryoSourceKind.Collected:
                 stages.Add(new(Stage.Oocytes, raw));
-                stages.Add(new(Stage.Embryos, Embryos(times), Stage.Oocytes, Chain.Source.Fit));
+                stages.Add(new(Stage.Embryos, embryos, Stage.Oocytes, Chain.Source.Fit));
                 break;
             case EmbryoSourceKind.Flushed:
-                stages.Add(new(Stage.Embryos, raw));
+                stages.Add(new(Stage.Embryos, embryos));
                 break;
             default:
-                stages.Add(new(Stage.Embryos, Embryos(times), Stage.Collections, Chain.Source.Fit));
+                stages.Add(new(Stage.Embryos, embryos, Stage.Collections, Chain.Source.Fit));
                 break;
         }
     }
@@ -123,9 +124,9 @@ public sealed class Forecaster
     private static Counts? Recipients(ImmutableArray<Session> sessions) =>
         sessions.Any(session => session.Treated.IsEmpty)
             ? null
-            : sessions.SelectMany(session => session.Treated.Select(treated => (treated.Method, Animals: treated.Animals * session.Times)))
+            : sessions.SelectMany(session => session.Treated.Select(treated => (treated.Method, Counts: treated.Counts(session.Usable).Times(session.Times))))
                 .GroupBy(treated => treated.Method)
-                .Select(method => Counts.Of(method.Sum(treated => treated.Animals), method.Key.Used))
+                .Select(method => method.Select(treated => treated.Counts).Aggregate((sum, next) => sum.Plus(next)).ThinnedBy(method.Key.Used))
                 .Aggregate(Counts.Exactly(0), (sum, next) => sum.Plus(next));
 
     private Counts Transfers(ImmutableArray<Session> sessions)

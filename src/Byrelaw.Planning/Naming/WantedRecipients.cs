@@ -25,7 +25,7 @@ internal sealed class WantedRecipients
             return new(said, null, null, null);
         }
 
-        var embryos = new Forecaster(chain).Meet(new(inputs.Donors, [])).Embryos;
+        var embryos = new Forecaster(chain).Meet(SessionsByName.Donors(session, asked: true)).Embryos;
         return new(said, embryos, InVain.Of(inputs, chain, options[0]), options[0].Preparing.Used);
     }
 

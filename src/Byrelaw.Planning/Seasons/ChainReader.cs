@@ -14,7 +14,8 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
             : null;
         var (used, missing) = (_used.ToImmutable(), _missing.ToImmutable());
         var tank = source is null || aims.Embryos == EmbryoOrigin.Frozen || aims.InTheTank == 0 ? null : ReadTank(steps);
-        return new(source is null ? null : new(source, steps, goal, tank), used.AddRange(_used.Skip(used.Length).Except(used)), missing)
+        ImmutableArray<OwnDonor> own = source is null ? [] : [.. Own(source)];
+        return new(source is null ? null : new(source, steps, goal, tank) { Own = own }, used.AddRange(_used.Skip(used.Length).Except(used)), missing)
         {
             MissingOfTank = [.. _missing.Skip(missing.Length)],
         };
@@ -51,16 +52,21 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
 
     private EmbryoState State => aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh;
 
-    private EmbryoSource? Source()
+    /// <summary>Donors with a line of their own; one whose lines say what is said of all is none.</summary>
+    private IEnumerable<OwnDonor> Own(EmbryoSource general) => plans.Assumptions.Select(one => one.Donor).OfType<string>().Distinct()
+        .Select(donor => (donor, Source: Source(donor))).Where(one => one.Source is not null && one.Source != general)
+        .Select(one => new OwnDonor(one.donor, one.Source!.PerTime, one.Source.Fit));
+
+    private EmbryoSource? Source(string? donor = null)
     {
         switch (aims.Embryos)
         {
             case EmbryoOrigin.Frozen:
                 return EmbryoSource.Frozen(Rate.Always);
             case EmbryoOrigin.Flushed:
-                return Number(AssumedQuantity.EmbryosPerFlush) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
+                return Number(AssumedQuantity.EmbryosPerFlush, donor) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
             default:
-                var (oocytes, fit) = (Number(AssumedQuantity.OocytesPerCollection), Share(AssumedQuantity.EmbryosPerOocyte));
+                var (oocytes, fit) = (Number(AssumedQuantity.OocytesPerCollection, donor), Share(AssumedQuantity.EmbryosPerOocyte, State, aims.Semen, donor));
                 return oocytes is null || fit is null ? null : EmbryoSource.Collected(oocytes.Value, fit.Value);
         }
     }
@@ -83,9 +89,9 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     }
 
     /// <summary>A number that varies. Where no spread is said, it varies as much as chance alone makes it.</summary>
-    private Yield? Number(AssumedQuantity quantity)
+    private Yield? Number(AssumedQuantity quantity, string? donor)
     {
-        if (Noted(quantity, [Find(quantity, null, State, aims.Semen)]) is not [{ Mean: { } mean } found])
+        if (Noted(quantity, [Find(quantity, null, State, aims.Semen, donor)]) is not [{ Mean: { } mean } found])
         {
             return null;
         }
@@ -99,18 +105,18 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     /// </summary>
     private Rate? Share(AssumedQuantity quantity) => Share(quantity, State, aims.Semen);
 
-    private Rate? Share(AssumedQuantity quantity, EmbryoState state, Semen semen) => Noted(quantity, Sorts(quantity, state, semen)) switch
+    private Rate? Share(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => Noted(quantity, Sorts(quantity, state, semen, donor)) switch
     {
         [var one] => RateOf(one, semen),
         [var cows, var young] => RateOf(cows, semen).MixedWith(RateOf(young, semen), RateOf(young, semen).Share < RateOf(cows, semen).Share ? heifers.Most : heifers.Least),
         _ => null,
     };
 
-    private Assumption?[] Sorts(AssumedQuantity quantity, EmbryoState state, Semen semen) => heifers switch
+    private Assumption?[] Sorts(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => heifers switch
     {
-        { Most: <= 0 } => [Find(quantity, Audience.Cows, state, semen)],
-        { Least: >= 1 } => [Find(quantity, Audience.Heifers, state, semen)],
-        _ => [Find(quantity, Audience.Cows, state, semen), Find(quantity, Audience.Heifers, state, semen)],
+        { Most: <= 0 } => [Find(quantity, Audience.Cows, state, semen, donor)],
+        { Least: >= 1 } => [Find(quantity, Audience.Heifers, state, semen, donor)],
+        _ => [Find(quantity, Audience.Cows, state, semen, donor), Find(quantity, Audience.Heifers, state, semen, donor)],
     };
 
     /// <summary>Those found, without doubles; none where one is missing.</summary>
@@ -133,5 +139,6 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
             ? rate with { Share = 1 - rate.Share }
             : rate;
 
-    private Assumption? Find(AssumedQuantity quantity, Audience? animals, EmbryoState state, Semen semen) => plans.Assume(quantity, state, animals, semen != Semen.Unsexed);
+    private Assumption? Find(AssumedQuantity quantity, Audience? animals, EmbryoState state, Semen semen, string? donor) =>
+        plans.Assume(quantity, state, animals, semen != Semen.Unsexed, donor: donor);
 }

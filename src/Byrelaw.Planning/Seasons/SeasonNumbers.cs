@@ -36,7 +36,10 @@ public sealed record SeasonNumbers
     /// <summary>What comes of it if all that is asked turns out well: no less at any stage. Null where nobody is named by name.</summary>
     public Forecast? IfAllPass { get; init; }
 
-    /// <summary>What it costs then.</summary>
+    /// <summary>What comes of it if as many of those asked about turn out to be usable as the programme assumes; null where it assumes nothing of that. Only the stages are told.</summary>
+    public Forecast? Between { get; init; }
+
+    /// <summary>What it costs if all that is asked turns out well.</summary>
     public Budget? BudgetIfAllPass { get; init; }
 
     /// <summary>What one more would bring; empty where nothing is wanted.</summary>

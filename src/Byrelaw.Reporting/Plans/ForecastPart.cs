@@ -17,14 +17,14 @@ internal static class ForecastPart
                 .Sentence(missing.IsEmpty ? "" : $"To go on, the programme would have to assume: {Phrases.And([.. missing.Select(PlanWords.Of)])}.").As("forecast");
         }
 
-        var atBest = plan.Numbers.IfAllPass;
+        var (atBest, between) = (plan.Numbers.IfAllPass, plan.Numbers.Between);
         var table = new Table(
-            atBest is null ? "Over all sessions" : "Over all sessions, with those named", ["stage", "poor (1 in 10 is worse)", "middling", "good (1 in 10 is better)", "average", .. atBest is null ? (Column[])[] : ["if all asked pass"], "rate"]);
+            atBest is null ? "Over all sessions" : "Over all sessions, with those named", ["stage", "poor (1 in 10 is worse)", "middling", "good (1 in 10 is better)", "average", .. between is null ? (Column[])[] : [$"if {BetweenWords.Share(plan)} of those asked pass"], .. atBest is null ? (Column[])[] : ["if all asked pass"], "rate"]);
         foreach (var stage in forecast.Stages)
         {
             table.Add([
                 Wording.Bold(Phrases.Sentence(PlanWords.Of(stage.Stage, origin))), $"{stage.Counts.Quantile(0.1)}", $"{stage.Counts.Quantile(0.5)}", $"{stage.Counts.Quantile(0.9)}",
-                ChanceWords.Mean(stage.Counts.Mean), .. atBest is null ? (Wording[])[] : [AtBest(atBest, stage.Stage)], stage is { Rate: { } rate, Of: { } of } ? $"{Rate(rate)} of {PlanWords.Short(of)}{(stage.OfFrozen is { } frozen ? $"; {Rate(frozen)} of those from the tank" : "")}" : ""]);
+                ChanceWords.Mean(stage.Counts.Mean), .. between is null ? (Wording[])[] : [AtBest(between, stage.Stage)], .. atBest is null ? (Wording[])[] : [AtBest(atBest, stage.Stage)], stage is { Rate: { } rate, Of: { } of } ? $"{Rate(rate)} of {PlanWords.Short(of)}{(stage.OfFrozen is { } frozen ? $"; {Rate(frozen)} of those from the tank" : "")}" : ""]);
         }
 
         return part.Sentence(atBest is null ? "" : "Every figure stands twice: with those named, and if all who are asked about pass. Count on the lower one.").Table(table)

@@ -32,7 +32,7 @@ public static class Summary
         }
 
         var sure = plan.Numbers.IfAllPass is { Chance: { } atBest }
-            ? $"{ChanceWords.Of(chance)} sure with those named, {ChanceWords.Of(atBest)} if all asked pass" : $"{ChanceWords.Of(chance)} sure";
+            ? $"{ChanceWords.Of(chance)} sure with those named, {(plan.Numbers.Between is { Chance: { } between } ? $"{ChanceWords.Of(between)} if {BetweenWords.Share(plan)} of those asked pass, " : "")}{ChanceWords.Of(atBest)} if all asked pass" : $"{ChanceWords.Of(chance)} sure";
         var wanted = $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))} or more: {sure}, and {ChanceWords.Of(wants.Sure)} was wished";
         return chance >= wants.Sure ? wanted + "."
             : forecast.CountedOn!.Value == 0 ? wanted + "; nothing can be counted on as surely as that."

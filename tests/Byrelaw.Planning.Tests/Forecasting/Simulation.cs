@@ -46,14 +46,18 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
         foreach (var session in sessions.SelectMany(session => Enumerable.Repeat(session, session.Times)))
         {
             var made = 0;
-            for (var donor = 0; donor < session.Donors; donor++)
+            var collected = session.Donors + Among(session.DonorsAsked, session.Usable);
+            for (var donor = 0; donor < collected; donor++)
             {
-                // A negative binomial count is a Poisson count whose own mean varies as a gamma.
-                var oocytes = Poisson.Sample(_random, Gamma.Sample(_random, mean / (factor - 1), 1 / (factor - 1)));
-                made += Among(oocytes, fit);
+                made += Among(Oocytes(mean, factor), fit);
             }
 
-            var accepted = session.Treated.Sum(treated => Among(treated.Animals, used[treated.Method]));
+            foreach (var donor in session.Own.Where(donor => !donor.IsAsked || _random.NextDouble() < session.Usable))
+            {
+                made += Among(Oocytes(donor.PerTime.Mean, donor.PerTime.Spread * donor.PerTime.Spread / donor.PerTime.Mean), donor.Fit.Share);
+            }
+
+            var accepted = session.Treated.Sum(treated => Among(treated.Animals + Among(treated.Asked, session.Usable), used[treated.Method]));
             embryos += made;
             recipients += accepted;
             transfers += Math.Min(made, accepted);
@@ -76,6 +80,9 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
             yield return (step.To, left + leftOfTank);
         }
     }
+
+    /// <summary>A negative binomial count is a Poisson count whose own mean varies as a gamma.</summary>
+    private int Oocytes(double mean, double factor) => Poisson.Sample(_random, Gamma.Sample(_random, mean / (factor - 1), 1 / (factor - 1)));
 
     private double Draw(Rate rate) => rate.IsExact ? rate.Share : Beta.Sample(_random, rate.Share * rate.Weight!.Value, (1 - rate.Share) * rate.Weight.Value);
 

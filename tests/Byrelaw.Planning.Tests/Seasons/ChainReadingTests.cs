@@ -81,6 +81,26 @@ public sealed class ChainReadingTests
     }
 
     [Fact]
+    public void A_donors_own_line_counts_before_all_others()
+    {
+        var hers = Number(AssumedQuantity.OocytesPerCollection, 22, 8) with { Donor = "1021", Weight = 6 };
+
+        ChainReading.Of(With(hers), Hopes, NoHeifers).Chain!.Own.ShouldBe([new("1021", new(22, 8, 6), new(0.22, 50))]);
+        ChainReading.Of(With(hers), Hopes, NoHeifers).Used.ShouldContain(hers);
+        ChainReading.Of(With(hers), Hopes, NoHeifers).Chain!.Source.ShouldBe(EmbryoSource.Collected(new(9, 6), new(0.22, 50)));
+    }
+
+    [Fact]
+    public void Donors_who_all_have_the_general_line_make_the_general_forecast()
+    {
+        var plans = With([.. new[] { "1021", "1048", "1054" }.Select(donor => Plans.Assumptions[0] with { Donor = donor })]);
+
+        ChainReading.Of(plans, Hopes, NoHeifers).Chain!.Own.ShouldBeEmpty();
+        var (general, own) = (SeasonPlanner.Plan(Inputs), SeasonPlanner.Plan(Inputs with { Plans = plans }));
+        own.Forecast!.Stages.Zip(general.Forecast!.Stages).ShouldAllBe(pair => Examples.Apart(pair.First.Counts, pair.Second.Counts) == 0);
+    }
+
+    [Fact]
     public void Heifers_and_cows_are_mixed_as_the_recipients_are()
     {
         var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });
