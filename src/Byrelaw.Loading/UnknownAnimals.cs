@@ -9,11 +9,15 @@ public static class UnknownAnimals
     /// <summary>One error each, at its place in the programme's file.</summary>
     public static IEnumerable<Diagnostic> In(Draft draft) =>
         draft.Lists.SelectMany(list => list.Unknown.Select(number => Problem(Code, Severity.Error, number, list.Choice.Span, draft.Herd)))
-            .Concat(Booked(draft.Rulebook, draft.Herd)).Concat(Waived(draft.Rulebook, draft.Herd));
+            .Concat(Booked(draft.Rulebook, draft.Herd)).Concat(Assumed(draft.Rulebook, draft.Herd)).Concat(Waived(draft.Rulebook, draft.Herd));
 
     /// <summary>An error for each animal that is booked for a session and is none of those on record.</summary>
     public static IEnumerable<Diagnostic> Booked(Rulebook rulebook, Herd herd) => (rulebook.Programme?.Aims.Bookings ?? [])
         .Where(booking => herd.Find(booking.Animal) < 0).Select(booking => Problem(Code, Severity.Error, booking.Animal, booking.Span, herd));
+
+    /// <summary>An error for each donor that has a line of her own in what a plan rests on and is none of the animals on record.</summary>
+    public static IEnumerable<Diagnostic> Assumed(Rulebook rulebook, Herd herd) => rulebook.Plans.Assumptions
+        .Where(one => one.Donor is not null && herd.Find(one.Donor) < 0).Select(one => Problem(Code, Severity.Error, one.Donor!, one.Span, herd));
 
     /// <summary>A warning for each waiver that is for none of the animals on record.</summary>
     public static IEnumerable<Diagnostic> Waived(Rulebook rulebook, Herd herd) =>

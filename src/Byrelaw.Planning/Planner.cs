@@ -14,7 +14,7 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(herd);
         var day = today ?? herd.KnownDay;
         var visits = VisitComparison.Of(rulebook, herd, day, new SeasonOutlooks());
-        rulebook = visits?.Best?.Rulebook ?? rulebook;
+        rulebook = On(visits, rulebook);
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var sessions = Namer.Name(draft, day);
         var calendar = PlanCalendar.Of(rulebook, draft.Lists, day, sessions.ToDictionary(session => session.Number, session => session.Session.Lists));
@@ -22,7 +22,25 @@ public static class Planner
         {
             Named = SessionsByName.Of(sessions, ifAllPass: false),
             IfAllPass = SessionsByName.Of(sessions, ifAllPass: true),
+            IfUsable = usable => SessionsByName.Of(sessions, ifAllPass: true, usable),
+            Own = sessions.IsEmpty ? [] : SessionsByName.Donors(sessions[0].Session, asked: true).Own,
         };
         return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits) { Sessions = sessions };
     }
+
+    /// <summary>Only the days, on the visit that <see cref="Plan"/> would choose: nobody is judged for them beyond that choice, so no task knows whom it is for.</summary>
+    /// <param name="rulebook">With a programme, read without errors.</param>
+    /// <param name="herd">Its records.</param>
+    /// <param name="today">The day of planning; null for the day that the records reach.</param>
+    /// <returns>The rulebook with its programme on these days, and the calendar.</returns>
+    public static (Rulebook Rulebook, PlanCalendar Calendar) Days(Rulebook rulebook, Herd herd, LocalDate? today = null)
+    {
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(herd);
+        var day = today ?? herd.KnownDay;
+        var moved = On(VisitComparison.Of(rulebook, herd, day, new SeasonOutlooks()), rulebook);
+        return (moved, PlanCalendar.Of(moved, [], day));
+    }
+
+    private static Rulebook On(VisitComparison? visits, Rulebook rulebook) => visits?.Best?.Rulebook ?? rulebook;
 }

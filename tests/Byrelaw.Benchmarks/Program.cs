@@ -17,6 +17,13 @@ switch (args)
     case ["judge", var folder]:
         ManyAnimals.Judged(folder);
         break;
+    case ["season", var donors]:
+        var season = new SeasonBenchmarks { Donors = int.Parse(donors, System.Globalization.CultureInfo.InvariantCulture) };
+        season.SetUp();
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        season.Numbers();
+        Console.WriteLine($"The numbers of a season with {donors} donors: {clock.Elapsed.TotalSeconds:0.00} s");
+        break;
     default:
         BenchmarkDotNet.Running.BenchmarkSwitcher.FromAssembly(typeof(MadeUpHerd).Assembly).Run(args);
         break;

@@ -4,7 +4,7 @@ using Byrelaw.Reporting.Plans;
 namespace Byrelaw.Cli.Tests;
 
 /// <summary>Plans of the example farms, as people read them.</summary>
-public sealed class PlanTests : IDisposable
+public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<PlanTests.TenWeeksBefore>, IDisposable
 {
     private const string WithyBend = "examples/withy-bend/spring-2026.byre";
     private const string LateStart = "examples/late-start/late-2026.byre";
@@ -16,16 +16,14 @@ public sealed class PlanTests : IDisposable
     [Fact]
     public void A_plan_made_ten_weeks_before_reads_as_approved()
     {
-        var run = Plan(WithyBend, "--known-on", "2026-08-05");
-        run.Code.ShouldBe(ExitCode.Done, "rows of the example cannot be read, on purpose; they are told");
-        Snapshot.Verify(Said(run) + "\n" + File.ReadAllText(Path.Combine(_folder, "plan/index.md")));
+        before.Run.Code.ShouldBe(ExitCode.Done, "rows of the example cannot be read, on purpose; they are told");
+        Snapshot.Verify(Said(before.Run, before.Folder) + "\n" + File.ReadAllText(Path.Combine(before.Folder, "plan/index.md")));
     }
 
     [Fact]
     public void The_farmers_page_reads_as_approved()
     {
-        Plan(WithyBend, "--known-on", "2026-08-05");
-        Snapshot.Verify(File.ReadAllText(Path.Combine(_folder, "plan/expectations.md")));
+        Snapshot.Verify(File.ReadAllText(Path.Combine(before.Folder, "plan/expectations.md")));
     }
 
     [Fact]
@@ -34,16 +32,15 @@ public sealed class PlanTests : IDisposable
         var run = Plan(LateStart);
         run.Out.ShouldContain("Too late for this season");
         var page = File.ReadAllText(Path.Combine(_folder, "plan/index.md"));
-        Snapshot.Verify(Said(run) + "\n" + page[..page.IndexOf("## What must be done by when", StringComparison.Ordinal)]);
+        Snapshot.Verify(Said(run, _folder) + "\n" + page[..page.IndexOf("## What must be done by when", StringComparison.Ordinal)]);
     }
 
     [Fact]
     public void A_plan_drawn_up_again_keeps_every_entry_of_its_calendar()
     {
-        Plan(WithyBend, "--known-on", "2026-08-05");
-        var first = Uids();
+        var first = Uids(before.Folder);
         Plan(WithyBend, "--known-on", "2026-08-20");
-        Uids().Except(first).ShouldBeEmpty("an entry under another name would be doubled");
+        Uids(_folder).Except(first).ShouldBeEmpty("an entry under another name would be doubled");
         first.Count.ShouldBe(first.Distinct().Count());
         first.Count.ShouldBeGreaterThan(20);
     }
@@ -73,20 +70,19 @@ public sealed class PlanTests : IDisposable
     [InlineData(1, "to have enough, 1 cow of the herd's best would carry an embryo instead of a calf of her own.")]
     public void Whoever_comes_on_heat_is_taken_from_the_herds_best_only_where_there_are_some(int best, string? note)
     {
-        var loaded = LoadedProgramme.Read(WithyBend, new(2026, 8, 5), Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Folder, _ => { })!;
-        var plan = Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, null, new(2026, 8, 5));
+        var plan = before.Plan;
         var method = plan.Numbers.Methods[0] with { TakesWhoeverComes = true, Supply = new(30, 20, best, 10 - best) };
         var page = PlanReport.Of(plan with { Numbers = plan.Numbers with { Methods = [method] } }).First(file => file.Path == "index.md").Text;
         page.Contains("takes whoever comes on heat", StringComparison.Ordinal).ShouldBe(note is not null);
         page.ShouldContain(note ?? "20 from the list, those to ask about among them, 10 are not there");
     }
 
-    private List<string> Uids() => [.. File.ReadLines(Path.Combine(_folder, "plan/calendar.ics")).Where(line => line.StartsWith("UID:", StringComparison.Ordinal))];
+    private static List<string> Uids(string folder) => [.. File.ReadLines(Path.Combine(folder, "plan/calendar.ics")).Where(line => line.StartsWith("UID:", StringComparison.Ordinal))];
 
     private Run Plan(string programme, params string[] more) => Run(["plan", programme, "--out", Path.Combine(_folder, "plan"), .. more]);
 
     /// <summary>The folder is shown as seen from the repository, wherever that lies.</summary>
-    private string Said(Run run) => run.Out.Replace(Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Show(_folder), "FOLDER", StringComparison.Ordinal);
+    private static string Said(Run run, string folder) => run.Out.Replace(Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Show(folder), "FOLDER", StringComparison.Ordinal);
 
     private static Run Run(params string[] args)
     {
@@ -94,5 +90,25 @@ public sealed class PlanTests : IDisposable
         using var err = new StringWriter { NewLine = "\n" };
         var code = ByrelawApp.Run(args, Doors.Plain(@out, err, Repository.Root) with { KeepsLog = false, Clock = new FixedClock { Now = new(2026, 12, 1, 17, 0, 0, TimeSpan.Zero) } });
         return new Run(code, @out.ToString(), err.ToString());
+    }
+
+    /// <summary>The example farm planned ten weeks before, once for all tests that read it.</summary>
+    public sealed class TenWeeksBefore : IDisposable
+    {
+        private readonly Lazy<Plan> _plan = new(() =>
+        {
+            var loaded = LoadedProgramme.Read(WithyBend, new(2026, 8, 5), Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Folder, _ => { })!;
+            return Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, null, new(2026, 8, 5));
+        });
+
+        public TenWeeksBefore() => Run = PlanTests.Run("plan", WithyBend, "--known-on", "2026-08-05", "--out", Path.Combine(Folder, "plan"));
+
+        public string Folder { get; } = Directory.CreateTempSubdirectory("byrelaw-plan-").FullName;
+
+        public Plan Plan => _plan.Value;
+
+        internal Run Run { get; }
+
+        public void Dispose() => Directory.Delete(Folder, recursive: true);
     }
 }

@@ -1,4 +1,5 @@
 using Byrelaw.Planning;
+using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Slipping;
 using Byrelaw.Reporting.Causes;
 using Byrelaw.Reporting.Plans;
@@ -22,20 +23,24 @@ internal static class PlanCommand
         var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, round, heard };
         command.SetAction(parsed =>
         {
-            var planned = Load(parsed.GetValue(programme)!, parsed.GetValue(today), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), doors, out var problems);
-            return planned is null ? ExitCode.Bad
-                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(planned, words, parsed.GetValue(round), parsed.GetValue(heard), doors)
-                : Write(planned, parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems, doors with { IsStrict = parsed.GetValue(strict) });
+            var day = parsed.GetValue(today);
+            var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), doors, out var problems);
+            return loaded is null ? ExitCode.Bad
+                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(round), parsed.GetValue(heard), doors)
+                : Write(
+                    Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems,
+                    doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
     }
 
-    private static Plan? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, Doors doors, out Problems problems)
+    private static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, Doors doors, out Problems problems)
     {
         problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo);
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
-        problems.Add(loaded is null ? [] : UnknownAnimals.Booked(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd)).Concat(UnknownMobs.In(loaded.Reading.Rulebook, loaded.Herd)));
+        problems.Add(loaded is null ? [] : UnknownAnimals.Booked(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownAnimals.Assumed(loaded.Reading.Rulebook, loaded.Herd))
+            .Concat(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd)).Concat(UnknownMobs.In(loaded.Reading.Rulebook, loaded.Herd)));
         problems.Print(doors);
         if (loaded is null || loaded.Reading.HasErrors)
         {
@@ -49,7 +54,7 @@ internal static class PlanCommand
         }
 
         SharedOptions.SayRecordsTo(recordsTo, loaded.Herd, doors);
-        return Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, today, knownOn);
+        return loaded;
     }
 
     private static int Write(Plan plan, string programme, string folder, string? by, Problems problems, Doors doors)
@@ -74,17 +79,17 @@ internal static class PlanCommand
         return problems.Ends(doors);
     }
 
-    private static int SayWhatIsLeft(Plan plan, string words, int round, LocalDate? heardOn, Doors doors)
+    private static int SayWhatIsLeft((Rulebook Rulebook, PlanCalendar Calendar) planned, string words, int round, LocalDate? heardOn, Doors doors)
     {
-        if (round < 1 || round > plan.Calendar.Rounds.Length)
+        var (rulebook, calendar) = planned;
+        if (round < 1 || round > calendar.Rounds.Length)
         {
-            throw new CannotDoException($"the plan has {Numbers.Count(plan.Calendar.Rounds.Length, "session", "sessions")}; there is no session {round}");
+            throw new CannotDoException($"the plan has {Numbers.Count(calendar.Rounds.Length, "session", "sessions")}; there is no session {round}");
         }
 
-        var rulebook = plan.Draft.Rulebook;
-        var slip = SlipPhrase.Read(words, plan.Calendar, rulebook.Plans, round, heardOn)
+        var slip = SlipPhrase.Read(words, calendar, rulebook.Plans, round, heardOn)
             ?? throw new CannotDoException($"--slip does not understand `{words}`; it wants {SlipPhrase.Forms}, with a method and a day that the plan has");
-        doors.Out.Write(SlipText.Of(Slipper.Slip(rulebook, plan.Calendar, slip)!));
+        doors.Out.Write(SlipText.Of(Slipper.Slip(rulebook, calendar, slip)!));
         return ExitCode.Done;
     }
 }

@@ -10,7 +10,7 @@ internal static class AimText
         aims.Budget is { } budget ? $"budget {PlanText.Of(budget)}" : null,
         aims.Agreement is { } agreement ? RuleText.Reasons(null, null, agreement).OfType<string>().Single() : null,
         Embryos(aims),
-        aims.InTheTank == 0 ? null : $"tank holds {NumberText.Of(aims.InTheTank)} frozen {(aims.InTheTank == 1 ? "embryo" : "embryos")}",
+        aims.InTheTank == 0 ? null : $"tank holds {NumberText.Of(aims.InTheTank)} frozen {(aims.InTheTank == 1 ? "embryo" : "embryos")}{(aims.TankIsSexed ? " with sexed semen" : "")}",
         aims is { RecipientDayFrom: 6, RecipientDayTo: 8, WithinDaysOfEmbryo: Aims.UsualWithinDays } ? null
             : $"recipients on day {NumberText.Of(aims.RecipientDayFrom)} to {NumberText.Of(aims.RecipientDayTo)}"
                 + (aims.WithinDaysOfEmbryo == Aims.UsualWithinDays ? "" : $", within {NumberText.Of(aims.WithinDaysOfEmbryo)} {(aims.WithinDaysOfEmbryo == 1 ? "day" : "days")} of the embryo"),

@@ -28,9 +28,10 @@ internal static class AimLines
             Leaf.Word("frozen").Select(token => (EmbryoOrigin.Frozen, token))),
         Leaf.Comma.Labelled("`, 7 days old`").Then(Map((age, old) => (age, old), Leaf.Duration, Leaf.Word("old"))).Optional());
 
-    public static readonly Parser<Token, LineSyntax> Tank = Map<Token, Token, NumberSyntax, Token, LineSyntax>(
-        (start, count, end) => new TankLine(count) { Span = start.Span.To(end.Span) },
-        Leaf.Word("tank"), Leaf.Word("holds").Then(Leaf.Number), Leaf.Word("frozen").Then(OneOf(Leaf.Word("embryos"), Leaf.Word("embryo", ""))));
+    public static readonly Parser<Token, LineSyntax> Tank = Map<Token, Token, NumberSyntax, Token, Maybe<Token>, LineSyntax>(
+        (start, count, end, sexed) => new TankLine(count, sexed.HasValue) { Span = start.Span.To((sexed.HasValue ? sexed.Value : end).Span) },
+        Leaf.Word("tank"), Leaf.Word("holds").Then(Leaf.Number), Leaf.Word("frozen").Then(OneOf(Leaf.Word("embryos"), Leaf.Word("embryo", ""))),
+        Leaf.Word("with", "`with sexed semen`").Then(Leaf.Word("sexed")).Then(Leaf.Word("semen")).Optional());
 
     private static readonly Parser<Token, (DurationSyntax Within, Token End)> Within = Leaf.Comma.Labelled("`, within 1 day of the embryo`").Then(Leaf.Word("within")).Then(
         Map((within, end) => (within, end), Leaf.Duration, Leaf.Word("of").Then(Leaf.Word("the")).Then(Leaf.Word("embryo"))));

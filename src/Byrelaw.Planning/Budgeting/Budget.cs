@@ -7,7 +7,7 @@ namespace Byrelaw.Planning.Budgeting;
 /// <param name="High">In one season of ten it costs more.</param>
 /// <param name="Each">What one of each stage costs: the expected total over the number expected.</param>
 /// <param name="Limit">What may be spent; null where nothing is said.</param>
-/// <param name="ChanceWithinLimit">That the total stays within it; null where nothing is said.</param>
+/// <param name="ChanceWithinLimit">That the total stays within it; null where nothing is said, or where something has no price.</param>
 /// <param name="NotPriced">What is done and stands in no line, because the programme gives no price for it.</param>
 /// <param name="Lost">
 /// Not spent, but lost: recipients that were accepted and are not pregnant calve a cycle later. Null where no price is put on that.
@@ -16,7 +16,10 @@ public sealed record Budget(
     string Currency, ImmutableArray<ExpectedCharge> Lines, double Low, double High, CostEach Each, double? Limit, double? ChanceWithinLimit, ExpectedCharge? Lost,
     ImmutableArray<NotPriced> NotPriced)
 {
-    /// <summary>To expect on average.</summary>
+    /// <summary>Whether something that is done has no price: then every total is what it comes to at least.</summary>
+    public bool IsAtLeast => !NotPriced.IsEmpty;
+
+    /// <summary>To expect on average; at least so much where something has no price.</summary>
     public double Total => Lines.Sum(line => line.Amount);
 
     /// <summary>How much of the total is spent whatever comes of the season.</summary>

@@ -20,7 +20,7 @@ public static class Budgeter
         return new(
             currency, lines, range.Quantile(0.1), range.Quantile(0.9),
             new(Each(Stage.Transfers), Each(Stage.Pregnant), Each(Stage.Alive), Each(Stage.Heifers)),
-            limit, limit is { } most ? range.AtMost(most) : null, lost, notPriced);
+            limit, limit is { } most && notPriced.IsEmpty ? range.AtMost(most) : null, lost, notPriced);
 
         double? Each(Stage stage) => Mean(forecast, stage) is > 0 and var number ? total / number : null;
     }

@@ -46,7 +46,7 @@ internal sealed class MoneyRange(double least, double step, Counts rungs)
 
         var step = (expected + (4 * noise)) / Steps;
         var season = expected > 0
-            ? SeasonMoney.Of(forecast, step, Sum(CostUnit.Embryo), Sum(CostUnit.Transfer, CostUnit.EmbryoTransferred), Sum(CostUnit.EmbryoFrozen) * (fitToFreeze?.Share ?? 0), Sum(CostUnit.Pregnancy))
+            ? new SeasonMoney(step, Sum(CostUnit.Embryo), Sum(CostUnit.Transfer, CostUnit.EmbryoTransferred), Sum(CostUnit.EmbryoFrozen) * (fitToFreeze?.Share ?? 0), Sum(CostUnit.Pregnancy)).Of(forecast)
             : Counts.Exactly(0);
         var (prices, below) = Prices(noise / step);
         return new(total - expected - (below * step), step, season.Plus(prices));

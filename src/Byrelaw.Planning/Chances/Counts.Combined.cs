@@ -19,10 +19,9 @@ public sealed partial class Counts
         row[0] = 1;
         for (var seen = 0; seen < _chances.Length; seen++)
         {
-            var chance = _chances[seen];
-            for (var count = 0; count <= seen; count++)
+            if (seen >= _least)
             {
-                sum[count] += chance * row[count];
+                Rows.Add(sum, row.AsSpan(0, seen + 1), _chances[seen]);
             }
 
             AddOne(row, seen, rate);
@@ -38,24 +37,21 @@ public sealed partial class Counts
     private static void AddOne(double[] row, int seen, Rate rate)
     {
         // The chance that the next one succeeds is a straight line in the count so far.
-        var (first, step) = (rate.NextAfter(0, seen), rate.NextAfter(1, seen) - rate.NextAfter(0, seen));
-        for (var count = seen; count >= 0; count--)
-        {
-            var succeeding = row[count] * (first + (step * count));
-            row[count + 1] += succeeding;
-            row[count] -= succeeding;
-        }
+        var first = rate.NextAfter(0, seen);
+        Rows.AddOne(row.AsSpan(0, seen + 2), first, rate.NextAfter(1, seen) - first);
     }
 
     /// <summary>These and others together, where neither tells of the other.</summary>
     public Counts Plus(Counts others)
     {
         var sum = new double[Most + others.Most + 1];
-        for (var i = 0; i < _chances.Length; i++)
+        var (few, many) = Most - _least < others.Most - others._least ? (this, others) : (others, this);
+        var row = many._chances.AsSpan(many._least);
+        for (var count = few._least; count <= few.Most; count++)
         {
-            for (var j = 0; j < others._chances.Length; j++)
+            if (few._chances[count] > 0)
             {
-                sum[i + j] += _chances[i] * others._chances[j];
+                Rows.Add(sum.AsSpan(count + many._least), row, few._chances[count]);
             }
         }
 
@@ -109,18 +105,46 @@ public sealed partial class Counts
         return new(chances);
     }
 
-    /// <summary>By how many these exceed others, where neither tells of the other; none where they do not.</summary>
-    public Counts Beyond(Counts others)
+    /// <summary>These, with all that is beyond so many counted as so many.</summary>
+    /// <param name="most">0 or more.</param>
+    public Counts OrAtMost(int most)
     {
-        var chances = new double[Most + 1];
-        for (var i = 0; i <= Most; i++)
+        if (Most <= most)
         {
-            for (var j = 0; j <= others.Most; j++)
-            {
-                chances[Math.Max(i - j, 0)] += _chances[i] * others._chances[j];
-            }
+            return this;
         }
 
+        var chances = _chances[..(most + 1)];
+        chances[most] = AtLeast(most);
         return new(chances);
     }
+
+    /// <summary>How these exceed others, where neither tells of the other.</summary>
+    public Excess Beyond(Counts others)
+    {
+        // From the top down: the chance of more than so many of these, and by how many on average.
+        var (more, by, chance, mean) = (0.0, 0.0, 0.0, 0.0);
+        for (var count = Most; count >= 0; count--)
+        {
+            by += more;
+            if (count <= others.Most)
+            {
+                chance += others._chances[count] * more;
+                mean += others._chances[count] * by;
+            }
+
+            more += _chances[count];
+        }
+
+        return new(chance, mean);
+    }
+}
+
+/// <summary>How one count exceeds another.</summary>
+/// <param name="Chance">That it does.</param>
+/// <param name="Mean">By how many on average, none where it does not.</param>
+public readonly record struct Excess(double Chance, double Mean)
+{
+    /// <summary>It never does.</summary>
+    public static readonly Excess None;
 }

@@ -3,10 +3,11 @@ namespace Byrelaw.Planning.Chances;
 /// <summary>How many there will be: the chance of none, of one, of two and so on.</summary>
 public sealed partial class Counts
 {
-    /// <summary>What is dropped at the far end: less than one in a million million.</summary>
+    /// <summary>What is dropped at either end: less than one in a million million.</summary>
     private const double Negligible = 1e-12;
 
     private readonly double[] _chances;
+    private readonly int _least;
 
     /// <param name="chances">Of 0, 1, 2 ...; never negative, and above 0 in sum. They are brought to a sum of 1.</param>
     public Counts(ReadOnlySpan<double> chances)
@@ -24,6 +25,12 @@ public sealed partial class Counts
         }
 
         _chances = chances[..length].ToArray();
+        for (var below = 0.0; _least < length - 1 && below + _chances[_least] <= Negligible * sum; _least++)
+        {
+            below += _chances[_least];
+            _chances[_least] = 0;
+        }
+
         sum = 0;
         foreach (var chance in _chances)
         {
@@ -41,6 +48,9 @@ public sealed partial class Counts
 
     /// <summary>The largest count whose chance is not negligible.</summary>
     public int Most => _chances.Length - 1;
+
+    /// <summary>The smallest count whose chance is not negligible.</summary>
+    public int Least => _least;
 
     /// <summary>What to expect on average.</summary>
     public double Mean

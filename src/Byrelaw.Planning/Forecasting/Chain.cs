@@ -4,7 +4,12 @@ namespace Byrelaw.Planning.Forecasting;
 /// <param name="Source">Where embryos come from.</param>
 /// <param name="AfterTransfer">What becomes of transfers, step by step, each rate a share of the step before it.</param>
 /// <param name="Goal">What is hoped for, if said.</param>
-public sealed record Chain(EmbryoSource Source, ImmutableArray<Step> AfterTransfer, Goal? Goal = null);
+/// <param name="Tank">Straws for recipients that find no fresh embryo; null where there are none, or nothing is known of what becomes of them.</param>
+public sealed record Chain(EmbryoSource Source, ImmutableArray<Step> AfterTransfer, Goal? Goal = null, Tank? Tank = null)
+{
+    /// <summary>Donors of whom the programme says more than of all.</summary>
+    public ImmutableArray<OwnDonor> Own { get; init; } = [];
+}
 
 /// <summary>A step after the transfer.</summary>
 /// <param name="To">What is counted after it.</param>

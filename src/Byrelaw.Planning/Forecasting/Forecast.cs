@@ -19,8 +19,11 @@ public sealed record Forecast(Chain Chain, ImmutableArray<StageForecast> Stages,
     /// <summary>Embryos expected, over the season, for which there is no recipient.</summary>
     public double Surplus => Sessions.Sum(meeting => meeting.Session.Times * meeting.Surplus.Mean);
 
-    /// <summary>Recipients expected, over the season, to be accepted and find no embryo.</summary>
-    public double Idle => Sessions.Sum(meeting => meeting.Session.Times * meeting.Idle.Mean);
+    /// <summary>Recipients expected, over the season, to be accepted and find no embryo, fresh or from the tank.</summary>
+    public double Idle => Sessions.Sum(meeting => meeting.Session.Times * meeting.Idle.Mean) - (Thawed?.Mean ?? 0);
+
+    /// <summary>Straws thawed for recipients that found no fresh embryo; null where no tank is counted. They are among the transfers.</summary>
+    public Counts? Thawed { get; init; }
 
     /// <summary>What holds the transfers back: the scarcer of embryos and recipients, or neither if both are scarce about as often.</summary>
     public Bottleneck Limit => (Surplus, Idle) switch
@@ -36,7 +39,8 @@ public sealed record Forecast(Chain Chain, ImmutableArray<StageForecast> Stages,
 /// <param name="Counts">How many, over the season.</param>
 /// <param name="Of">The stage that the rate is a share of; null where there is no rate.</param>
 /// <param name="Rate">The share of the stage before; null where the count comes otherwise.</param>
-public sealed record StageForecast(Stage Stage, Counts Counts, Stage? Of = null, Rate? Rate = null);
+/// <param name="OfFrozen">The share for what was transferred from the tank, where it is another.</param>
+public sealed record StageForecast(Stage Stage, Counts Counts, Stage? Of = null, Rate? Rate = null, Rate? OfFrozen = null);
 
 /// <summary>Embryos and recipients at one session.</summary>
 /// <param name="Session">Which.</param>
@@ -45,7 +49,7 @@ public sealed record StageForecast(Stage Stage, Counts Counts, Stage? Of = null,
 /// <param name="Transfers">The fewer of the two.</param>
 /// <param name="Surplus">Embryos left over.</param>
 /// <param name="Idle">Recipients left over.</param>
-public sealed record Meeting(Session Session, Counts Embryos, Counts? Recipients, Counts Transfers, Counts Surplus, Counts Idle);
+public sealed record Meeting(Session Session, Counts Embryos, Counts? Recipients, Counts Transfers, Excess Surplus, Excess Idle);
 
 /// <summary>What holds transfers back.</summary>
 public enum Bottleneck

@@ -1,90 +1,153 @@
 namespace Byrelaw.Planning.Forecasting;
 
 /// <summary>Works out what to expect, from donors to calves, of sessions that share one chain of rates.</summary>
-/// <param name="chain">What forecasts rest on.</param>
 /// <remarks>Keep one for all the sessions that are compared: what can be worked out once is.</remarks>
-public sealed class Forecaster(Chain chain)
+public sealed class Forecaster
 {
-    private readonly RateCases _cases = new(chain);
+    private readonly RateCases _cases;
+    private readonly TankForecast _tank;
+    private readonly Dictionary<int, Counts> _collected = [];
+    private readonly Dictionary<int, Counts> _embryos = [];
+
+    /// <param name="chain">What forecasts rest on.</param>
+    public Forecaster(Chain chain)
+    {
+        Chain = chain;
+        _cases = new(chain);
+        _tank = new(chain, _cases);
+    }
 
     /// <summary>The chain.</summary>
-    public Chain Chain => chain;
+    public Chain Chain { get; }
 
     /// <summary>What to expect of these sessions.</summary>
     public Forecast Forecast(params ImmutableArray<Session> sessions)
     {
         var stages = ImmutableArray.CreateBuilder<StageForecast>();
-        AddEmbryos(stages, sessions.Sum(session => session.Times * session.Donors));
+        AddEmbryos(stages, sessions);
         if (Recipients(sessions) is { } recipients)
         {
             stages.Add(new(Stage.Recipients, recipients));
         }
 
-        var meetings = sessions.Select(Meet).ToImmutableArray();
-        var last = new StageForecast(Stage.Transfers, Transfers(sessions, meetings));
+        if (IsThawed(sessions))
+        {
+            return WithTank(sessions, stages);
+        }
+
+        var last = new StageForecast(Stage.Transfers, Transfers(sessions));
         stages.Add(last);
-        foreach (var step in chain.AfterTransfer)
+        foreach (var step in Chain.AfterTransfer)
         {
             last = new(step.To, last.Counts.ThinnedBy(step.Rate), last.Stage, step.Rate);
             stages.Add(last);
         }
 
-        return new(chain, stages.ToImmutable(), meetings);
+        return new(Chain, stages.ToImmutable(), [.. sessions.Select(Meet)]);
+    }
+
+    /// <summary>Only how many there will be of what is wanted: quick enough to try many numbers of everything.</summary>
+    /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
+    public Counts Wanted(params ImmutableArray<Session> sessions)
+    {
+        var goal = Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted.");
+        if (IsThawed(sessions))
+        {
+            var carried = _tank.Transfers(sessions);
+            return goal.Of == Stage.Transfers ? carried.Sum() : _tank.After(carried).First(stage => stage.Step.To == goal.Of).Counts;
+        }
+
+        return Chain.AfterTransfer.TakeWhile(step => step.To <= goal.Of).Aggregate(Transfers(sessions), (counts, step) => counts.ThinnedBy(step.Rate));
     }
 
     /// <summary>How embryos and recipients meet at one such session, taken by itself.</summary>
     public Meeting Meet(Session session)
     {
-        var embryos = Raw(session.Donors).ThinnedBy(chain.Source.Fit);
+        var embryos = session.HasAlikeDonors ? Embryos(session.AllDonors) : _cases.EmbryosOf(session);
         return session.Recipients(method => method.Used) is { } recipients
             ? new(session, embryos, recipients, embryos.OrFewer(recipients), embryos.Beyond(recipients), recipients.Beyond(embryos))
-            : new(session, embryos, null, embryos, Counts.Exactly(0), Counts.Exactly(0));
+            : new(session, embryos, null, embryos, Excess.None, Excess.None);
     }
 
-    private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, int times)
+    /// <summary>Whether straws are counted: a session of which nobody says how many recipients it has finds one for every embryo, and leaves none for a straw.</summary>
+    private bool IsThawed(ImmutableArray<Session> sessions) => Chain.Tank is { Straws: > 0 } && sessions.All(session => !session.Treated.IsEmpty);
+
+    private Forecast WithTank(ImmutableArray<Session> sessions, ImmutableArray<StageForecast>.Builder stages)
     {
-        var raw = Raw(times);
-        stages.Add(new(Stage.Collections, Counts.Exactly(times)));
-        switch (chain.Source.Kind)
+        var carried = _tank.Transfers(sessions);
+        stages.Add(new(Stage.Transfers, carried.Sum()));
+        foreach (var ((to, rate), counts) in _tank.After(carried))
+        {
+            var frozen = Chain.Tank!.AfterTransfer.First(step => step.To == to);
+            stages.Add(new(to, counts, stages[^1].Stage, rate, frozen.IsShared ? null : frozen.Rate));
+        }
+
+        return new(Chain, stages.ToImmutable(), [.. sessions.Select(Meet)]) { Thawed = carried.Second() };
+    }
+
+    private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, ImmutableArray<Session> sessions)
+    {
+        var times = sessions.Sum(session => session.Times * session.AllDonors);
+        var (raw, embryos) = sessions.All(session => session.HasAlikeDonors) ? (Collected(times), Embryos(times)) : _cases.OfSeason(sessions);
+        stages.Add(new(Stage.Collections, sessions.Select(session => session.DonorCounts.Times(session.Times)).Aggregate(Counts.Exactly(0), (sum, next) => sum.Plus(next))));
+        switch (Chain.Source.Kind)
         {
             case EmbryoSourceKind.Collected:
                 stages.Add(new(Stage.Oocytes, raw));
-                stages.Add(new(Stage.Embryos, raw.ThinnedBy(chain.Source.Fit), Stage.Oocytes, chain.Source.Fit));
+                stages.Add(new(Stage.Embryos, embryos, Stage.Oocytes, Chain.Source.Fit));
                 break;
             case EmbryoSourceKind.Flushed:
-                stages.Add(new(Stage.Embryos, raw));
+                stages.Add(new(Stage.Embryos, embryos));
                 break;
             default:
-                stages.Add(new(Stage.Embryos, raw.ThinnedBy(chain.Source.Fit), Stage.Collections, chain.Source.Fit));
+                stages.Add(new(Stage.Embryos, embryos, Stage.Collections, Chain.Source.Fit));
                 break;
         }
     }
 
-    private Counts Raw(int times) => Counts.Mixed(
-        [.. chain.Source.PerTime.Cases(16).Select(@case => (@case.Weight, Counts.Around(times * @case.Mean, times * @case.Variance)))]);
+    private Counts Embryos(int times) => Known(_embryos, times, () => Collected(times).ThinnedBy(Chain.Source.Fit));
+
+    private Counts Collected(int times) => Known(_collected, times, () => Counts.Mixed(
+        [.. Chain.Source.PerTime.Cases(16).Select(@case => (@case.Weight, Counts.Around(times * @case.Mean, times * @case.Variance)))]));
+
+    private static Counts Known(Dictionary<int, Counts> known, int times, Func<Counts> work)
+    {
+        if (!known.TryGetValue(times, out var counts))
+        {
+            known[times] = counts = work();
+        }
+
+        return counts;
+    }
 
     // A method's rate is shared by all sessions, so its animals are counted together.
     private static Counts? Recipients(ImmutableArray<Session> sessions) =>
         sessions.Any(session => session.Treated.IsEmpty)
             ? null
-            : sessions.SelectMany(session => session.Treated.Select(treated => (treated.Method, Animals: treated.Animals * session.Times)))
+            : sessions.SelectMany(session => session.Treated.Select(treated => (treated.Method, Counts: treated.Counts(session.Usable).Times(session.Times))))
                 .GroupBy(treated => treated.Method)
-                .Select(method => Counts.Of(method.Sum(treated => treated.Animals), method.Key.Used))
+                .Select(method => method.Select(treated => treated.Counts).Aggregate((sum, next) => sum.Plus(next)).ThinnedBy(method.Key.Used))
                 .Aggregate(Counts.Exactly(0), (sum, next) => sum.Plus(next));
 
-    private Counts Transfers(ImmutableArray<Session> sessions, ImmutableArray<Meeting> meetings)
+    private Counts Transfers(ImmutableArray<Session> sessions)
     {
-        if (meetings is [{ Session.Times: 1 } only])
+        if (sessions is [{ Times: 1 } only])
         {
-            return only.Transfers;
+            return Meet(only).Transfers;
         }
 
         var recipients = _cases.Recipients(sessions);
+
+        // Embryos beyond all that a session's recipients can carry make no transfer more: they share one last place.
+        int?[] most = [.. sessions.Select((_, i) => recipients.Max(@case => @case.Recipients[i]?.Most))];
         return Counts.Mixed(
         [
             .. from embryoCase in _cases.Embryos(sessions)
+               let embryos = embryoCase.Embryos.Select((counts, i) => most[i] is { } places ? counts.OrAtMost(places) : counts).ToImmutableArray()
                from recipientCase in recipients
-               select (embryoCase.Weight * recipientCase.Weight, Season(sessions, embryoCase.Embryos, recipientCase.Recipients)),
+               let weight = embryoCase.Weight * recipientCase.Weight
+               where weight > RateCases.Negligible
+               select (weight, Season(sessions, embryos, recipientCase.Recipients)),
         ]);
     }
 

@@ -5,8 +5,8 @@ namespace Byrelaw.Planning.Forecasting;
 /// <param name="More">How many more than planned; 0 where the plan is sure enough; null where no number within the limit is.</param>
 /// <param name="Limit">The most that were tried.</param>
 /// <param name="Room">How many more there are to be had.</param>
-/// <param name="At">The forecast with so many more; with the most that were tried, where that is not enough.</param>
-public sealed record Needed(Further Of, int? More, int Limit, int Room, Forecast At)
+/// <param name="Chance">Of what is wanted, with so many more; with the most that were tried, where that is not enough.</param>
+public sealed record Needed(Further Of, int? More, int Limit, int Room, double Chance)
 {
     /// <summary>Whether so many more are enough and can be had.</summary>
     public bool CanBeHad => More <= Room;
@@ -23,8 +23,8 @@ public sealed record Needed(Further Of, int? More, int Limit, int Room, Forecast
         var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing is needed.");
 
         // More of anything never makes it less likely, so the limit is tried first and then the middle.
-        var (none, enough, at) = (-1, limit, forecaster.Forecast(sessions.With(further, limit)));
-        if (at.Chance < goal.Certainty)
+        var (none, enough, at) = (-1, limit, ChanceWith(limit));
+        if (at < goal.Certainty)
         {
             return new(further, null, limit, room, at);
         }
@@ -32,10 +32,12 @@ public sealed record Needed(Further Of, int? More, int Limit, int Room, Forecast
         while (enough - none > 1)
         {
             var middle = (none + enough) / 2;
-            var then = forecaster.Forecast(sessions.With(further, middle));
-            (none, enough, at) = then.Chance >= goal.Certainty ? (none, middle, then) : (middle, enough, at);
+            var then = ChanceWith(middle);
+            (none, enough, at) = then >= goal.Certainty ? (none, middle, then) : (middle, enough, at);
         }
 
         return new(further, enough, limit, room, at);
+
+        double ChanceWith(int more) => forecaster.Wanted(sessions.With(further, more)).AtLeast(goal.Count);
     }
 }

@@ -20,8 +20,8 @@ public sealed record Worth(Further OneMore, double More, double Chance)
                 .Where(further => further != Further.Recipient || sessions.All(session => !session.Treated.IsEmpty))
                 .Select(further =>
                 {
-                    var then = forecaster.Forecast(sessions.With(further, 1));
-                    return new Worth(further, then.At(goal.Of).Mean - now.At(goal.Of).Mean, then.Chance!.Value - now.Chance!.Value);
+                    var then = forecaster.Wanted(sessions.With(further, 1));
+                    return new Worth(further, then.Mean - now.At(goal.Of).Mean, then.AtLeast(goal.Count) - now.Chance!.Value);
                 }),
         ];
     }

@@ -8,8 +8,9 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
     /// <summary>Counts them.</summary>
     /// <param name="named">Every session that is not over.</param>
     /// <param name="ifAllPass">Whether those asked about are counted too, donors and recipients, as if all of it turned out well.</param>
+    /// <param name="usable">Of those asked about so many turn out to be usable; all, where nothing else is said.</param>
     /// <returns>Null where there is no session.</returns>
-    public static SessionsByName? Of(ImmutableArray<NamedSession> named, bool ifAllPass)
+    public static SessionsByName? Of(ImmutableArray<NamedSession> named, bool ifAllPass, double usable = 1)
     {
         if (named.IsEmpty || named.All(session => session.Methods.IsEmpty))
         {
@@ -17,27 +18,52 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
         }
 
         var notUsed = new Dictionary<int, double>();
-        return new([.. named.Select(session => Of(session, ifAllPass, notUsed))], HeifersAmong(named, ifAllPass));
+        return new([.. named.Select(session => Of(session, ifAllPass, usable, notUsed))], HeifersAmong(named, ifAllPass));
     }
 
-    private static Session Of(NamedSession session, bool ifAllPass, Dictionary<int, double> notUsed)
+    /// <summary>A session's donors, each with a line of her own by herself; its recipients are not counted.</summary>
+    /// <param name="session">Judged.</param>
+    /// <param name="asked">Whether those asked about are counted too.</param>
+    /// <param name="usable">Of these so many turn out to be usable.</param>
+    internal static Session Donors(JudgedSession session, bool asked, double usable = 1)
     {
-        var aims = session.Session.Programme.Aims;
-        var donors = aims.Embryos == EmbryoOrigin.Frozen ? aims.InTheTank
-            : session.Session.Donors is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) + (ifAllPass ? list.Count(Answer.Ask) : 0) : 0;
-        var animals = ifAllPass ? session.Named.Concat(session.ToAsk) : session.Named;
+        var aims = session.Programme.Aims;
+        if (aims.Embryos == EmbryoOrigin.Frozen)
+        {
+            return new(aims.InTheTank, []);
+        }
+
+        var donors = (session.Donors?.Animals ?? []).Where(donor => donor.Answer.MayBeUsed() || (asked && donor.Answer == Answer.Ask)).ToList();
+        var own = ChainReading.Of(session.Rulebook.Plans, aims, HeiferShare.Exactly(0)).Chain?.Own ?? [];
+        ImmutableArray<OwnDonor> hers =
+        [
+            .. from donor in donors join one in own on donor.Number equals one.Number select one with { IsAsked = donor.Answer == Answer.Ask && usable < 1 },
+        ];
+        var general = donors.Where(donor => hers.All(one => one.Number != donor.Number)).ToList();
+        var doubted = usable < 1 ? general.Count(donor => donor.Answer == Answer.Ask) : 0;
+        return new(general.Count - doubted, []) { DonorsAsked = doubted, Own = hers, Usable = usable };
+    }
+
+    private static Session Of(NamedSession session, bool ifAllPass, double usable, Dictionary<int, double> notUsed)
+    {
+        var animals = ifAllPass && usable >= 1 ? session.Named.Concat(session.ToAsk) : session.Named;
+        var asked = ifAllPass && usable < 1 ? session.ToAsk : [];
         ImmutableArray<Treated> treated =
         [
             .. from method in session.Methods
                where !method.Method.IsNatural
                let count = animals.Count(animal => animal.Method == method.Method.Name)
-               where count > 0
-               select new Treated(new Preparing(method.Method.Name, Uses.Of(method)), count),
-            .. Watched(session, ifAllPass ? session.Watched.AddRange(session.WatchedIfKnown) : session.Watched, notUsed),
+               let doubted = asked.Count(animal => animal.Method == method.Method.Name)
+               where count + doubted > 0
+               select new Treated(new Preparing(method.Method.Name, Uses.Of(method)), count) { Asked = doubted },
+            .. Watched(session, ifAllPass && usable >= 1 ? session.Watched.AddRange(session.WatchedIfKnown) : session.Watched, notUsed),
         ];
 
         // Nobody is not the same as nobody asked for: without recipients no embryo finds one.
-        return new(donors, treated.IsEmpty ? [new(new Preparing(session.Methods[0].Method.Name, Uses.Of(session.Methods[0])), 0)] : treated);
+        return Donors(session.Session, ifAllPass, usable) with
+        {
+            Treated = treated.IsEmpty ? [new(new Preparing(session.Methods[0].Method.Name, Uses.Of(session.Methods[0])), 0)] : treated,
+        };
     }
 
     /// <summary>Those who are watched: in a later session by the chance that they were not used before.</summary>

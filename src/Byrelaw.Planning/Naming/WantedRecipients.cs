@@ -25,20 +25,13 @@ internal sealed class WantedRecipients
             return new(said, null, null, null);
         }
 
-        var embryos = new Forecaster(chain).Meet(new(inputs.Donors, [])).Embryos;
+        var embryos = new Forecaster(chain).Meet(SessionsByName.Donors(session, asked: true)).Embryos;
         return new(said, embryos, InVain.Of(inputs, chain, options[0]), options[0].Preparing.Used);
     }
 
     /// <summary>So many animals.</summary>
     /// <param name="used">Of those treated so many are used.</param>
     /// <returns>Null where it is not said.</returns>
-    public int? With(Rate? used)
-    {
-        if (_said is not null || _embryos is null || used is not { } rate)
-        {
-            return _said;
-        }
-
-        return Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight, Balance.MostFor(_embryos, rate)).Best.Animals;
-    }
+    public int? With(Rate? used) => _said is not null || _embryos is null || used is not { } rate
+        ? _said : Balance.Find(_embryos, rate, _inVain!.IdleWeight, _inVain.SurplusWeight).Best.Animals;
 }

@@ -10,26 +10,18 @@ namespace Byrelaw.Planning.Recipients;
 /// <param name="Surplus">What an embryo that finds no recipient has cost, less what freezing saves of it.</param>
 public sealed record Balance(ImmutableArray<BalancePoint> Points, BalancePoint Best, double Idle, double Surplus)
 {
-    /// <summary>A method of which fewer than one in a hundred is used is no method: then no more are tried than as if one in a hundred were.</summary>
-    private const double LeastUsed = 0.01;
-
-    /// <summary>So many that on average one is accepted for each embryo that can come at most: one more animal is never worth it. No farm's number is cut short.</summary>
-    /// <param name="embryos">Of one session.</param>
-    /// <param name="used">The share of animals treated that is accepted.</param>
-    public static int MostFor(Counts embryos, Rate used)
-    {
-        ArgumentNullException.ThrowIfNull(embryos);
-        return (int)Math.Ceiling(embryos.Most / Math.Max(used.Share, LeastUsed));
-    }
+    /// <summary>More than any farm treats at one session: so far it is tried where next to nobody that is treated is used.</summary>
+    private const int MostAnimals = 20_000;
 
     /// <summary>Finds the best number.</summary>
     /// <param name="embryos">Of one session.</param>
     /// <param name="used">The share of animals treated that is accepted.</param>
     /// <param name="idle">What an idle recipient has cost; 0 or more.</param>
     /// <param name="surplus">What a surplus embryo has cost; 0 or more, one of the two above 0.</param>
-    /// <param name="most">The most animals there are.</param>
-    public static Balance Find(Counts embryos, Rate used, double idle, double surplus, int most)
+    public static Balance Find(Counts embryos, Rate used, double idle, double surplus)
     {
+        // More than it takes to have one accepted for each embryo, were there the most, is in vain for sure.
+        var most = used.Share > 0 ? (int)Math.Min(Math.Ceiling(embryos.Most / used.Share), MostAnimals) : 0;
         var points = ImmutableArray.CreateBuilder<BalancePoint>();
         BalancePoint? best = null;
         foreach (var recipients in Counts.OneByOne(most, used))
@@ -57,7 +49,7 @@ public sealed record Balance(ImmutableArray<BalancePoint> Points, BalancePoint B
     private static BalancePoint Point(Counts embryos, Counts recipients, int animals, double idle, double surplus)
     {
         var (left, standing) = (embryos.Beyond(recipients), recipients.Beyond(embryos));
-        return new(animals, left.AtLeast(1), left.Mean, standing.AtLeast(1), standing.Mean, (surplus * left.Mean) + (idle * standing.Mean));
+        return new(animals, left.Chance, left.Mean, standing.Chance, standing.Mean, (surplus * left.Mean) + (idle * standing.Mean));
     }
 }
 

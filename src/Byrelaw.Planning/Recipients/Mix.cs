@@ -31,17 +31,30 @@ public sealed record Mix(ImmutableArray<Treated> Treated, double? Cost, double C
             for (var first = 0; first <= ways[i].Most; first++)
             {
                 best = Better(best, Make(ways[i], first, null, 0));
-                for (var j = i + 1; j < ways.Length; j++)
+                for (var j = i + 1; first > 0 && j < ways.Length; j++)
                 {
-                    for (var second = 1; first > 0 && second <= Math.Min(ways[j].Most, animals - first); second++)
+                    if (Math.Min(ways[j].Most, animals - first) is > 0 and var most)
                     {
-                        best = Better(best, Make(ways[i], first, ways[j], second));
+                        best = Better(best, Make(ways[i], first, ways[j], Fewest(ways[i], first, ways[j], most)));
                     }
                 }
             }
         }
 
         return best!;
+
+        // More by the other method never makes it less likely, and costs more: so the fewest that are enough, and where none are, all there are.
+        int Fewest(Way one, int first, Way other, int most)
+        {
+            var (none, enough) = (0, most);
+            while (enough - none > 1)
+            {
+                var middle = (none + enough) / 2;
+                (none, enough) = one.Enough(first, other, middle, accepted) >= certainty ? (none, middle) : (middle, enough);
+            }
+
+            return enough;
+        }
 
         Mix Make(Way one, int first, Way? other, int second)
         {

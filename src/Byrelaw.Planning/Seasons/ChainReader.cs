@@ -12,19 +12,61 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
         var goal = aims.Wants is { } want && Stages.Of(want.What) is var stage && (stage == Stage.Transfers || steps.Any(step => step.To == stage))
             ? new Goal(stage, want.Count, want.Sure)
             : null;
-        return new(source is null ? null : new(source, steps, goal), _used.ToImmutable(), _missing.ToImmutable());
+        var (used, missing) = (_used.ToImmutable(), _missing.ToImmutable());
+        var tank = source is null || aims.Embryos == EmbryoOrigin.Frozen || aims.InTheTank == 0 ? null : ReadTank(steps);
+        ImmutableArray<OwnDonor> own = source is null ? [] : [.. Own(source)];
+        return new(source is null ? null : new(source, steps, goal, tank) { Own = own }, used.AddRange(_used.Skip(used.Length).Except(used)), missing)
+        {
+            MissingOfTank = [.. _missing.Skip(missing.Length)],
+        };
     }
 
-    private EmbryoSource? Source()
+    /// <summary>What becomes of a straw; null where an assumption is missing that fresh embryos have: then straws are not counted.</summary>
+    private Tank? ReadTank(ImmutableArray<Step> fresh)
+    {
+        var (steps, used, missing) = (ImmutableArray.CreateBuilder<TankStep>(), _used.Count, _missing.Count);
+        foreach (var (stage, quantity) in Stages.AfterTransfer(plans).Where(step => fresh.Any(one => one.To == step.Stage)))
+        {
+            var same = Sorts(quantity, EmbryoState.Fresh, aims.Semen).SequenceEqual(Sorts(quantity, EmbryoState.Frozen, OfTank));
+            if (Share(quantity, EmbryoState.Frozen, OfTank) is { } share)
+            {
+                steps.Add(new(stage, share, same));
+            }
+        }
+
+        if (_missing.Count == missing)
+        {
+            return new(aims.InTheTank, steps.ToImmutable());
+        }
+
+        while (_used.Count > used)
+        {
+            _used.RemoveAt(_used.Count - 1);
+        }
+
+        return null;
+    }
+
+    /// <summary>The semen of the straws: sexed as the programme's is, for heifers where it is not.</summary>
+    private Semen OfTank => !aims.TankIsSexed ? Semen.Unsexed : aims.Semen == Semen.SexedMale ? Semen.SexedMale : Semen.SexedFemale;
+
+    private EmbryoState State => aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh;
+
+    /// <summary>Donors with a line of their own; one whose lines say what is said of all is none.</summary>
+    private IEnumerable<OwnDonor> Own(EmbryoSource general) => plans.Assumptions.Select(one => one.Donor).OfType<string>().Distinct()
+        .Select(donor => (donor, Source: Source(donor))).Where(one => one.Source is not null && one.Source != general)
+        .Select(one => new OwnDonor(one.donor, one.Source!.PerTime, one.Source.Fit));
+
+    private EmbryoSource? Source(string? donor = null)
     {
         switch (aims.Embryos)
         {
             case EmbryoOrigin.Frozen:
                 return EmbryoSource.Frozen(Rate.Always);
             case EmbryoOrigin.Flushed:
-                return Number(AssumedQuantity.EmbryosPerFlush) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
+                return Number(AssumedQuantity.EmbryosPerFlush, donor) is { } embryos ? EmbryoSource.Flushed(embryos) : null;
             default:
-                var (oocytes, fit) = (Number(AssumedQuantity.OocytesPerCollection), Share(AssumedQuantity.EmbryosPerOocyte));
+                var (oocytes, fit) = (Number(AssumedQuantity.OocytesPerCollection, donor), Share(AssumedQuantity.EmbryosPerOocyte, State, aims.Semen, donor));
                 return oocytes is null || fit is null ? null : EmbryoSource.Collected(oocytes.Value, fit.Value);
         }
     }
@@ -47,9 +89,9 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     }
 
     /// <summary>A number that varies. Where no spread is said, it varies as much as chance alone makes it.</summary>
-    private Yield? Number(AssumedQuantity quantity)
+    private Yield? Number(AssumedQuantity quantity, string? donor)
     {
-        if (Noted(quantity, [Find(quantity, null)]) is not [{ Mean: { } mean } found])
+        if (Noted(quantity, [Find(quantity, null, State, aims.Semen, donor)]) is not [{ Mean: { } mean } found])
         {
             return null;
         }
@@ -61,21 +103,21 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     /// The share among the recipients there are: heifers and cows each with their own, where the file tells them apart. One of whom it is not
     /// known which she is counts as the sort that does worse: nobody is promised more for not having been written down.
     /// </summary>
-    private Rate? Share(AssumedQuantity quantity)
+    private Rate? Share(AssumedQuantity quantity) => Share(quantity, State, aims.Semen);
+
+    private Rate? Share(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => Noted(quantity, Sorts(quantity, state, semen, donor)) switch
     {
-        Assumption?[] sorts = heifers switch
-        {
-            { Most: <= 0 } => [Find(quantity, Audience.Cows)],
-            { Least: >= 1 } => [Find(quantity, Audience.Heifers)],
-            _ => [Find(quantity, Audience.Cows), Find(quantity, Audience.Heifers)],
-        };
-        return Noted(quantity, sorts) switch
-        {
-            [var one] => RateOf(one),
-            [var cows, var young] => RateOf(cows).MixedWith(RateOf(young), RateOf(young).Share < RateOf(cows).Share ? heifers.Most : heifers.Least),
-            _ => null,
-        };
-    }
+        [var one] => RateOf(one, semen),
+        [var cows, var young] => RateOf(cows, semen).MixedWith(RateOf(young, semen), RateOf(young, semen).Share < RateOf(cows, semen).Share ? heifers.Most : heifers.Least),
+        _ => null,
+    };
+
+    private Assumption?[] Sorts(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => heifers switch
+    {
+        { Most: <= 0 } => [Find(quantity, Audience.Cows, state, semen, donor)],
+        { Least: >= 1 } => [Find(quantity, Audience.Heifers, state, semen, donor)],
+        _ => [Find(quantity, Audience.Cows, state, semen, donor), Find(quantity, Audience.Heifers, state, semen, donor)],
+    };
 
     /// <summary>Those found, without doubles; none where one is missing.</summary>
     private Assumption[] Noted(AssumedQuantity quantity, Assumption?[] found)
@@ -92,11 +134,11 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     }
 
     // Semen sexed for bull calves leaves as few heifers as semen sexed for heifers leaves bulls.
-    private Rate RateOf(Assumption found) => found.Share!.ToRate() is var rate
-        && found is { Quantity: AssumedQuantity.HeiferPerCalf, WithSexedSemen: true } && aims.Semen == Semen.SexedMale
+    private static Rate RateOf(Assumption found, Semen semen) => found.Share!.ToRate() is var rate
+        && found is { Quantity: AssumedQuantity.HeiferPerCalf, WithSexedSemen: true } && semen == Semen.SexedMale
             ? rate with { Share = 1 - rate.Share }
             : rate;
 
-    private Assumption? Find(AssumedQuantity quantity, Audience? animals) => plans.Assume(
-        quantity, aims.Embryos == EmbryoOrigin.Frozen ? EmbryoState.Frozen : EmbryoState.Fresh, animals, aims.Semen != Semen.Unsexed);
+    private Assumption? Find(AssumedQuantity quantity, Audience? animals, EmbryoState state, Semen semen, string? donor) =>
+        plans.Assume(quantity, state, animals, semen != Semen.Unsexed, donor: donor);
 }

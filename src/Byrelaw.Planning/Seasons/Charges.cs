@@ -8,7 +8,7 @@ internal static class Charges
     public static ImmutableArray<Charge> Of(SeasonInputs inputs, ImmutableArray<Session> sessions)
     {
         var plans = inputs.Plans;
-        var donorTreatments = sessions.Sum(session => session.Donors * session.Times);
+        var donorTreatments = sessions.Sum(session => session.AllDonors * session.Times);
         var treated = sessions.SelectMany(session => session.Treated.Select(one => (one.Method.Name, Animals: one.Animals * session.Times)))
             .Concat(inputs.Aims.DonorMethod is { } donors ? [(donors, donorTreatments)] : [])
             .GroupBy(one => one.Item1).Select(method => (Method: plans.Method(method.Key), Animals: method.Sum(one => one.Item2)))

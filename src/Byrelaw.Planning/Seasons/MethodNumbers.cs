@@ -11,14 +11,14 @@ namespace Byrelaw.Planning.Seasons;
 /// <param name="TakesWhoeverComes">Natural heat: nobody chooses who comes on heat, so all that are watched must be animals that may be used.</param>
 public sealed record MethodNumbers(Option Option, Enough? Enough, Supply? Supply, Second? Second, bool TakesWhoeverComes)
 {
-    /// <summary>The most animals tried, whether or not the farm has them.</summary>
+    /// <summary>The most animals tried, whether or not the farm has them; where more than these must be treated on average, twice that average.</summary>
     private const int Most = 500;
 
     internal static MethodNumbers Of(SeasonInputs inputs, Option option, int? embryos, double certainty)
     {
         var method = inputs.Plans.Method(option.Chain.Method)!;
         var used = option.Preparing.Used;
-        var enough = embryos is { } accepted ? Enough.Of(accepted, certainty, used, Most) : null;
+        var enough = embryos is { } accepted ? Enough.Of(accepted, certainty, used, Math.Max(Most, used.Share > 0 ? (int)Math.Min(2 * accepted / used.Share, 20 * Most) : 0)) : null;
         return new(
             option, enough, enough?.Animals is { } animals ? inputs.OnHand.Supply(animals) : null, Second.Of(method, used), method.IsNatural);
     }

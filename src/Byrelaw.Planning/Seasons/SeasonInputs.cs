@@ -12,6 +12,9 @@ public sealed record SeasonInputs
     /// <summary>Donors collected or flushed at each session; for frozen embryos, straws thawed at each.</summary>
     public required int Donors { get; init; }
 
+    /// <summary>Those among them of whom the programme says more than of all.</summary>
+    public ImmutableArray<OwnDonor> Own { get; init; } = [];
+
     /// <summary>Sessions planned.</summary>
     public int Sessions { get; init; } = 1;
 
@@ -35,6 +38,9 @@ public sealed record SeasonInputs
 
     /// <summary>The same if all that is asked turned out well.</summary>
     public SessionsByName? IfAllPass { get; init; }
+
+    /// <summary>The same for a share of those asked about that turns out to be usable.</summary>
+    public Func<double, SessionsByName?>? IfUsable { get; init; }
 
     /// <summary>How often a team comes.</summary>
     public int Visits { get; init; }

@@ -36,7 +36,10 @@ public sealed record SeasonNumbers
     /// <summary>What comes of it if all that is asked turns out well: no less at any stage. Null where nobody is named by name.</summary>
     public Forecast? IfAllPass { get; init; }
 
-    /// <summary>What it costs then.</summary>
+    /// <summary>What comes of it if as many of those asked about turn out to be usable as the programme assumes; null where it assumes nothing of that. Only the stages are told.</summary>
+    public Forecast? Between { get; init; }
+
+    /// <summary>What it costs if all that is asked turns out well.</summary>
     public Budget? BudgetIfAllPass { get; init; }
 
     /// <summary>What one more would bring; empty where nothing is wanted.</summary>
@@ -45,11 +48,14 @@ public sealed record SeasonNumbers
     /// <summary>How many more would be needed, each by itself; empty where nothing is wanted.</summary>
     public ImmutableArray<Needed> Needed { get; init; } = [];
 
-    /// <summary>Everything at its limit: all sessions, donors and animals there are; null where nothing is wanted.</summary>
-    public Forecast? Farthest { get; init; }
+    /// <summary>How many there would be of what is wanted with everything at its limit: all sessions, donors and animals there are; null where nothing is wanted.</summary>
+    public Counts? Farthest { get; init; }
+
+    /// <summary>How sure what is wanted would be then; null where nothing is wanted.</summary>
+    public double? SurestChance => Reading.Chain?.Goal is { } goal ? Farthest?.AtLeast(goal.Count) : null;
 
     /// <summary>Whether some plan is as sure as wished; null where nothing is wanted.</summary>
-    public bool? CanBeReached => Farthest?.Chance is { } chance ? chance >= Certainty : null;
+    public bool? CanBeReached => SurestChance is { } chance ? chance >= Certainty : null;
 
     /// <summary>What it costs; null where no price is given, or nothing can be forecast.</summary>
     public Budget? Budget { get; init; }

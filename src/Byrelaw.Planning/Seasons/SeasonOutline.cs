@@ -15,7 +15,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
         var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers);
         var options = MethodOptions.Of(inputs);
         var forecaster = reading.Chain is { } chain ? new Forecaster(chain) : null;
-        var embryos = forecaster?.Meet(new(inputs.Donors, [])).Embryos;
+        var embryos = forecaster?.Meet(Collected(inputs)).Embryos;
         var certainty = inputs.Aims.Wants?.Sure ?? UsualCertainty;
         var numbers = new SeasonNumbers
         {
@@ -25,7 +25,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
         };
         return embryos is null
             ? new(numbers, null)
-            : new(options.IsEmpty ? numbers with { Sessions = [new(inputs.Donors, [], inputs.Sessions)] } : WithRecipients(inputs, numbers, options, embryos, compared), forecaster);
+            : new(options.IsEmpty ? numbers with { Sessions = [Collected(inputs) with { Times = inputs.Sessions }] } : WithRecipients(inputs, numbers, options, embryos, compared), forecaster);
     }
 
     /// <summary>
@@ -36,7 +36,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     {
         var liked = options[0];
         var inVain = InVain.Of(inputs, numbers.Reading.Chain!, liked);
-        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.IdleWeight, inVain.SurplusWeight, Balance.MostFor(embryos, liked.Preparing.Used));
+        var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.IdleWeight, inVain.SurplusWeight);
         var said = Said(inputs, options);
         var hasAll = balance.Best.Animals <= inputs.OnHand.Animals;
         var mix = compared || (said.IsEmpty && !hasAll)
@@ -51,10 +51,12 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
             Balance = balance,
             Mix = mix,
             IsByTheProgramme = !said.IsEmpty,
-            Sessions = [new(inputs.Donors, treated, inputs.Sessions)],
+            Sessions = [Collected(inputs) with { Treated = treated, Times = inputs.Sessions }],
             Supply = inputs.OnHand.Supply(treated.Sum(one => one.Animals)),
         };
     }
+
+    private static Session Collected(SeasonInputs inputs) => new(inputs.Donors - inputs.Own.Length, []) { Own = inputs.Own };
 
     private static ImmutableArray<Treated> Said(SeasonInputs inputs, ImmutableArray<Option> options) =>
     [

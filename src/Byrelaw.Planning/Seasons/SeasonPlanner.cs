@@ -22,7 +22,7 @@ public static class SeasonPlanner
             if (inputs.IfAllPass is { } all && ForecasterOf(inputs, all) is { } ofAll)
             {
                 var atBest = ofAll.Forecast(all.Sessions);
-                (further, numbers) = ((ofAll, all.Sessions), numbers with { IfAllPass = atBest, BudgetIfAllPass = Cost(inputs, atBest) });
+                (further, numbers) = ((ofAll, all.Sessions), numbers with { IfAllPass = atBest, BudgetIfAllPass = Cost(inputs, atBest), Between = Between(inputs, ofAll) });
             }
         }
 
@@ -33,7 +33,7 @@ public static class SeasonPlanner
         {
             Worth = Worth.Of(from, sessions, numbers.IfAllPass ?? forecast),
             Needed = MoreNeeded.Of(from, inputs, numbers, sessions),
-            Farthest = from.Forecast(MoreNeeded.Everything(inputs, numbers)),
+            Farthest = from.Wanted(MoreNeeded.Everything(inputs, numbers)),
         };
     }
 
@@ -43,8 +43,20 @@ public static class SeasonPlanner
     {
         var outline = SeasonOutline.Of(inputs, false);
         return outline.Forecaster?.Forecast(outline.Numbers.Sessions) is { } forecast
-            ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)))
+            ? new(forecast, Budgeter.Lines(forecast, Charges.Of(inputs, outline.Numbers.Sessions), InVain.FitToFreeze(inputs)), !WithoutPrice.Of(inputs, outline.Numbers.Sessions).IsEmpty)
             : null;
+    }
+
+    /// <summary>A third between those named and all who are asked about: so many turn out to be usable, and what is not known of that share is shared by all of them.</summary>
+    private static Forecast? Between(SeasonInputs inputs, Forecaster forecaster)
+    {
+        if (inputs.Plans.Assume(AssumedQuantity.AskedAndUsable)?.Share is not { } share || inputs.IfUsable is not { } sessions)
+        {
+            return null;
+        }
+
+        var cases = StandIns.ForRate(share.ToRate(), 5).Select(@case => (@case.Weight, Forecast: forecaster.Forecast(sessions(@case.Value)!.Sessions))).ToList();
+        return new(forecaster.Chain, [.. cases[0].Forecast.Stages.Select((stage, i) => stage with { Counts = Counts.Mixed([.. cases.Select(@case => (@case.Weight, @case.Forecast.Stages[i].Counts))]) })], []);
     }
 
     private static Forecaster? ForecasterOf(SeasonInputs inputs, SessionsByName named) =>
@@ -62,7 +74,8 @@ public static class SeasonPlanner
 /// <summary>What comes of a season and what it costs on average.</summary>
 /// <param name="Forecast">What comes of it.</param>
 /// <param name="Lines">What is paid.</param>
-public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<ExpectedCharge> Lines)
+/// <param name="IsAtLeast">Whether something that is done has no price.</param>
+public sealed record SeasonOutlook(Forecast Forecast, ImmutableArray<ExpectedCharge> Lines, bool IsAtLeast)
 {
     /// <summary>To pay on average.</summary>
     public double Cost => Lines.Sum(line => line.Amount);

@@ -15,6 +15,6 @@ public sealed class SeasonOutlooks : IOutlook
         var goal = season.Forecast.Chain.Goal;
         return new(
             goal is null ? season.Forecast.Stages[^1].Counts.Mean : season.Forecast.At(goal.Of).Mean, season.Forecast.Chance,
-            season.Lines.IsEmpty ? null : new Money(season.Cost, Charges.Currency(inputs)));
+            season.Lines.IsEmpty ? null : new Money(season.Cost, Charges.Currency(inputs)), season.IsAtLeast);
     }
 }

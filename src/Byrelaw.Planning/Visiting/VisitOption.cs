@@ -38,7 +38,8 @@ public sealed record Usable(int Ready, int OnCourse, int Asked, int Judged)
 /// <param name="Wanted">How many of what is wanted to expect.</param>
 /// <param name="Chance">The chance of reaching what is wanted; null where nothing is.</param>
 /// <param name="Cost">What it costs; null where no price is known.</param>
-public sealed record Outlook(double Wanted, double? Chance, Money? Cost);
+/// <param name="IsAtLeast">Whether something that is done has no price: then it costs at least so much, and no visit is liked better for its money.</param>
+public sealed record Outlook(double Wanted, double? Chance, Money? Cost, bool IsAtLeast = false);
 
 /// <summary>Works out what comes of a programme.</summary>
 public interface IOutlook

@@ -43,7 +43,7 @@ internal static class VisitOrder
         (Advantage.Wanted, option => Math.Round(option.Outlook?.Wanted ?? 0, 1)),
         (Advantage.Donors, option => option.Outlook is null ? option.Donors.Count : 0),
         (Advantage.Recipients, option => option.Outlook is null ? option.Recipients.Count : 0),
-        (Advantage.Cost, option => option.Outlook?.Cost is { } cost ? -cost.Amount : double.NegativeInfinity),
+        (Advantage.Cost, option => option.Outlook is { IsAtLeast: false, Cost: { } cost } ? -cost.Amount : double.NegativeInfinity),
         (Advantage.FewerTasksPast, option => -option.TasksPast.Length),
         (Advantage.FewerClashes, option => -option.Clashes.Length),
         (Advantage.Earlier, option => -(400 * option.Collection.Year) - option.Collection.DayOfYear),

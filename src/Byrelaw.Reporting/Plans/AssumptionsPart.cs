@@ -21,7 +21,8 @@ internal static class AssumptionsPart
         + (one.State is { } state ? state == EmbryoState.Fresh ? " fresh" : " frozen" : "")
         + (one.Breed is { } breed ? $" of {breed}" : "")
         + (one.In is { } animals ? animals == Audience.Heifers ? " in heifers" : " in cows" : "")
-        + (one.WithSexedSemen ? " with sexed semen" : "");
+        + (one.WithSexedSemen ? " with sexed semen" : "")
+        + (one.Donor is { } donor ? $" of {donor}" : "");
 
     private static string Value(Assumption one) => one.Share is { } share ? ChanceWords.Rate(share.Value)
         : Numbers.Of(one.Mean!.Value) + (one.Spread is { } spread ? $", spread {Numbers.Of(spread)}" : "");

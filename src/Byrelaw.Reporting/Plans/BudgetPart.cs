@@ -21,24 +21,25 @@ internal static class BudgetPart
                 ChanceWords.Mean(now?.Number ?? 0), MoneyWords.Number(now?.Amount ?? 0), .. all is null ? (Wording[])[] : [ChanceWords.Mean(line.Number), MoneyWords.Number(line.Amount)]]);
         }
 
-        table.Add([Wording.Bold("Together"), "", "", "", Wording.Bold(MoneyWords.Number(budget.Total)), .. all is null ? (Wording[])[] : ["", Wording.Bold(MoneyWords.Number(all.Total))]]);
+        table.Add([Wording.Bold("Together"), "", "", "", Wording.Bold(BudgetWords.AtLeast(budget) + MoneyWords.Number(budget.Total)), .. all is null ? (Wording[])[] : ["", Wording.Bold(BudgetWords.AtLeast(all) + MoneyWords.Number(all.Total))]]);
         return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget))
-            .Sentence(all is not null ? $"That is with those named. If all asked pass it comes to {MoneyWords.Of(all.Total, all.Currency)}{MoneyWords.Spread(all.Low, all.High, ", ")}." : "")
+            .Sentence(all is not null ? $"That is with those named. If all asked pass it comes to {BudgetWords.Total(all)}{MoneyWords.Spread(all.Low, all.High, ", ")}." : "")
             .As("budget");
     }
 
     private static IEnumerable<string> Notes(Budget budget)
     {
-        yield return (MoneyWords.Number(budget.Low) == MoneyWords.Number(budget.High) ? "" : $"In eight seasons of ten it comes to between {MoneyWords.Of(budget.Low, budget.Currency)} and {MoneyWords.Of(budget.High, budget.Currency)}; ")
+        yield return (MoneyWords.Number(budget.Low) == MoneyWords.Number(budget.High) ? "" : $"In eight seasons of ten {(budget.IsAtLeast ? "what has a price" : "it")} comes to between {MoneyWords.Of(budget.Low, budget.Currency)} and {MoneyWords.Of(budget.High, budget.Currency)}; ")
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent whatever happens.";
         if (!budget.NotPriced.IsEmpty)
         {
-            yield return $"Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}.";
+            yield return $"Not in it, for no price is given: {BudgetWords.Missing(budget)}. A price that is not there is not a price of nothing: every total is what it comes to at least.";
         }
 
         if (budget.Limit is { } limit)
         {
-            yield return $"The budget is {MoneyWords.Of(limit, budget.Currency)}: the total stays within it with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty.";
+            yield return $"The budget is {MoneyWords.Of(limit, budget.Currency)}: "
+                + (budget.ChanceWithinLimit is { } chance ? $"the total stays within it with {ChanceWords.Of(chance)} certainty." : "whether the total stays within it cannot be said while prices are missing.");
         }
 
         var each = new[]
@@ -47,7 +48,7 @@ internal static class BudgetPart
         };
         if (each.Any(one => one.Item1 is not null))
         {
-            yield return $"For each, all costs taken together: {Phrases.And([.. each.Where(one => one.Item1 is not null).Select(one => $"{MoneyWords.Of(one.Item1!.Value, budget.Currency)} for each {one.Item2}")])}.";
+            yield return $"For each, all costs taken together: {Phrases.And([.. each.Where(one => one.Item1 is not null).Select(one => $"{BudgetWords.AtLeast(budget)}{MoneyWords.Of(one.Item1!.Value, budget.Currency)} for each {one.Item2}")])}.";
         }
 
         if (budget.Lost is { } lost)

@@ -73,11 +73,11 @@ internal static class ExpectationsPage
     }
 
     private static Part Cost(Plan plan) => plan.Numbers.Budget is not { } budget ? Part.None : new DocumentBuilder().Heading(2, "What it costs")
-        .Sentence($"About {MoneyWords.Of(budget.Total, budget.Currency)}{(plan.Numbers.BudgetIfAllPass is null ? "" : " with those named so far")}{MoneyWords.Spread(budget.Low, budget.High, "; ")}. "
+        .Sentence($"{Phrases.Sentence(BudgetWords.Total(budget))}{(plan.Numbers.BudgetIfAllPass is null ? "" : " with those named so far")}{(budget.IsAtLeast ? "" : MoneyWords.Spread(budget.Low, budget.High, "; "))}. "
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
-            + (budget.Each.LiveHeifer is { } heifer ? $" That is {MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")
-            + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}.")
-            + (plan.Numbers.BudgetIfAllPass is not { } all ? "" : $" If all who are asked about pass: about {MoneyWords.Of(all.Total, all.Currency)}{MoneyWords.Spread(all.Low, all.High, "; ")}."))
+            + (budget.Each.LiveHeifer is { } heifer ? $" That is {BudgetWords.AtLeast(budget)}{MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")
+            + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {BudgetWords.Missing(budget)}.")
+            + (plan.Numbers.BudgetIfAllPass is not { } all ? "" : $" If all who are asked about pass: {BudgetWords.Total(all)}{(all.IsAtLeast ? "" : MoneyWords.Spread(all.Low, all.High, "; "))}."))
         .As("cost");
 
     private static IEnumerable<string> Cautions(Plan plan) =>

@@ -46,6 +46,6 @@ internal static class ReachPart
     };
 
     private static string Farthest(Plan plan, Language.Rulebooks.Plans.Want wants) => plan.Numbers.CanBeReached == false && plan.Numbers.Farthest is { } farthest
-        ? $"NO PLAN REACHES IT. With every session, donor and recipient there is, it is {ChanceWords.Of(farthest.Chance!.Value)} sure; as surely as wished, count on {PlanWords.Of(wants.What, farthest.CountedOn!.Value)} at most."
+        ? $"NO PLAN REACHES IT. With every session, donor and recipient there is, it is {ChanceWords.Of(plan.Numbers.SurestChance!.Value)} sure; as surely as wished, count on {PlanWords.Of(wants.What, farthest.CountedOn(wants.Sure))} at most."
         : "";
 }

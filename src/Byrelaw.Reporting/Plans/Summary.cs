@@ -32,7 +32,7 @@ public static class Summary
         }
 
         var sure = plan.Numbers.IfAllPass is { Chance: { } atBest }
-            ? $"{ChanceWords.Of(chance)} sure with those named, {ChanceWords.Of(atBest)} if all asked pass" : $"{ChanceWords.Of(chance)} sure";
+            ? $"{ChanceWords.Of(chance)} sure with those named, {(plan.Numbers.Between is { Chance: { } between } ? $"{ChanceWords.Of(between)} if {BetweenWords.Share(plan)} of those asked pass, " : "")}{ChanceWords.Of(atBest)} if all asked pass" : $"{ChanceWords.Of(chance)} sure";
         var wanted = $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))} or more: {sure}, and {ChanceWords.Of(wants.Sure)} was wished";
         return chance >= wants.Sure ? wanted + "."
             : forecast.CountedOn!.Value == 0 ? wanted + "; nothing can be counted on as surely as that."
@@ -47,12 +47,12 @@ public static class Summary
         + (session.ToAsk.IsEmpty ? "" : $" and {session.ToAsk.Length} to ask") + (session.Short is > 0 and var missing ? $" ({missing} short)" : "");
 
     private static string? Money(Plan plan) => plan.Numbers.Budget is not { } budget ? null
-        : $"Cost{(plan.Numbers.BudgetIfAllPass is null ? "" : ", with those named")}: about {MoneyWords.Of(budget.Total, budget.Currency)}{Without(budget)}{MoneyWords.Spread(budget.Low, budget.High, ", ")}"
-            + (budget.Limit is { } limit ? $"; within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(budget.ChanceWithinLimit!.Value)} certainty." : ".")
-            + (plan.Numbers.BudgetIfAllPass is { } all && Math.Abs(all.Total - budget.Total) >= 1 ? $" If all asked pass: about {MoneyWords.Of(all.Total, all.Currency)}." : "");
+        : $"Cost{(plan.Numbers.BudgetIfAllPass is null ? "" : ", with those named")}: {BudgetWords.Total(budget)}{Without(budget)}{(budget.IsAtLeast ? "" : MoneyWords.Spread(budget.Low, budget.High, ", "))}"
+            + (BudgetWords.Within(budget) is { Length: > 0 } within ? $"; {within}." : ".")
+            + (plan.Numbers.BudgetIfAllPass is { } all && Math.Abs(all.Total - budget.Total) >= 1 ? $" If all asked pass: {BudgetWords.Total(all)}." : "");
 
     private static string Without(Budget budget) => budget.NotPriced.IsEmpty ? ""
-        : $" (without {Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)])}: no price is given)";
+        : $" (without {BudgetWords.Missing(budget)}: no price is given)";
 
     private static string? Late(Plan plan)
     {

@@ -108,6 +108,7 @@ public static class PlanWords
         AssumedQuantity.EmbryosPerOocyte => "embryos per oocyte",
         AssumedQuantity.EmbryosFitToFreeze => "embryos fit to freeze",
         AssumedQuantity.RecipientsCycling => "recipients cycling",
+        AssumedQuantity.AskedAndUsable => "asked and usable",
         AssumedQuantity.PregnantPerTransfer => "pregnant per transfer",
         AssumedQuantity.KeptFromFirstCheckToCalving => "kept from first check to calving",
         AssumedQuantity.AliveAtADayOld => "alive at a day old",

@@ -22,7 +22,7 @@ public static class PlanSnippets
           budget 30000 NZD
           agreed by "farmer", "herd vet", "adviser" on 2026-06-14
           embryos made from collected eggs
-          tank holds 6 frozen embryos
+          tank holds 6 frozen embryos with sexed semen
           semen sexed female
           calves of breed Friesian, Jersey
           region "North"
@@ -88,6 +88,9 @@ public static class PlanSnippets
           source "published schedules"
 
         assume oocytes per collection 9, spread 6
+        assume oocytes per collection of "1021" 22, spread 8, weight 6
+        assume embryos per oocyte with sexed semen of "1021" 31%, weight 12
+        assume asked and usable 60%, weight 10
         assume embryos per oocyte 22%, weight 50
         assume embryos per oocyte with sexed semen 17%, weight 20
         assume pregnant per transfer fresh in heifers 45%, from 36 of 80 transfers

@@ -78,7 +78,31 @@ public sealed class CountsTests
 
         (embryos.OrFewer(recipients).Mean + embryos.Beyond(recipients).Mean).ShouldBe(embryos.Mean, CloseMean);
         (embryos.OrFewer(recipients).Mean + recipients.Beyond(embryos).Mean).ShouldBe(recipients.Mean, CloseMean);
+        (1 - embryos.Beyond(recipients).Chance).ShouldBe(Enumerable.Range(0, 13).Sum(count => recipients.Exact(count) * (1 - embryos.AtLeast(count + 1))), Close);
         embryos.OrFewer(recipients).AtLeast(5).ShouldBe(embryos.AtLeast(5) * recipients.AtLeast(5), Close);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(7)]
+    [InlineData(12)]
+    [InlineData(60)]
+    public void Embryos_beyond_all_places_change_no_transfer(int places)
+    {
+        var (embryos, recipients) = (Counts.Around(8, 20), Counts.Of(places, new(0.8, 30)));
+
+        Agrees(embryos.OrAtMost(places).OrFewer(recipients), embryos.OrFewer(recipients).Exact, places);
+        embryos.OrAtMost(places).AtLeast(places).ShouldBe(embryos.AtLeast(places), Close);
+    }
+
+    [Theory]
+    [InlineData(3, 5)]
+    [InlineData(30, 47)]
+    public void Sums_are_those_of_every_pair(int one, int other)
+    {
+        var (these, those) = (Counts.Of(one, new(0.4, 12)), Counts.Around(other, 3 * other));
+
+        Agrees(these.Plus(those), count => Enumerable.Range(0, count + 1).Sum(i => these.Exact(i) * those.Exact(count - i)), one + other);
     }
 
     [Fact]

@@ -18,6 +18,12 @@ internal static class Examples
     public static Chain Collected(double embryosWeight = 50, double? oocytesWeight = null) => new(
         EmbryoSource.Collected(new(9, 6, oocytesWeight), new(0.22, embryosWeight)), AfterTransfer, new(Stage.Heifers, 6, 0.8));
 
+    /// <summary>The same with straws, which do worse at first and then as fresh ones do.</summary>
+    public static Chain WithTank(this Chain chain, int straws) => chain with
+    {
+        Tank = new(straws, [new(Stage.Pregnant, new(0.33, 20), false), new(Stage.Calvings, new(0.73, 30), false), new(Stage.Alive, new(0.95), true), new(Stage.Heifers, new(0.87, 60), false)]),
+    };
+
     public static Session Session(int donors, int insert, int times = 1, int naturalHeat = 0) => new(
         donors, naturalHeat == 0 ? [new(Insert, insert)] : [new(Insert, insert), new(NaturalHeat, naturalHeat)], times);
 

@@ -16,7 +16,50 @@ public sealed class ForecastTests
         { "four sessions", Examples.Collected(), [Examples.Session(5, 12, 4)] },
         { "vague rates and a vague mean", Examples.Collected(8, 6), [Examples.Session(4, 10, 3)] },
         { "two methods, sessions that differ", Examples.Collected(), [Examples.Session(5, 6, 2, 30), Examples.Session(3, 8)] },
+        { "straws for whoever finds no fresh embryo", Examples.Collected().WithTank(6), [Examples.Session(3, 12, 2), Examples.Session(5, 9)] },
+        { "donors of their own, and animals to ask about", Examples.Collected(), [Examples.Session(2, 8) with { Own = [new("1021", new(22, 8), new(0.3)), new("1048", new(4, 3), new(0.1), true)], DonorsAsked = 2, Usable = 0.6 }, Asking(0.6)] },
+        { "a tank that is never empty", Examples.Collected(8, 6).WithTank(60), [Examples.Session(4, 20)] },
     };
+
+    /// <summary>Some are sure and some are to ask about, of whom so many are usable.</summary>
+    private static Session Asking(double usable) => new(2, [new(Examples.Insert, 7) { Asked = 6 }], 2) { DonorsAsked = 3, Usable = usable };
+
+    [Fact]
+    public void As_many_as_are_usable_lie_between_those_named_and_all_who_are_asked_about()
+    {
+        var forecaster = new Forecaster(Examples.Collected());
+        var (none, all) = (forecaster.Forecast(new Session(2, [new(Examples.Insert, 7)], 2)), forecaster.Forecast(new Session(5, [new(Examples.Insert, 13)], 2)));
+        var between = new[] { 0, 0.3, 0.6, 0.9, 1 }.Select(usable => forecaster.Forecast(Asking(usable))).ToList();
+
+        foreach (var stage in none.Stages.Select(stage => stage.Stage))
+        {
+            var means = between.Select(forecast => forecast.At(stage).Mean).ToList();
+            means.Zip(means.Skip(1)).ShouldAllBe(pair => pair.Second > pair.First - 1e-4, $"{stage}");
+            Examples.Apart(between[0].At(stage), none.At(stage)).ShouldBeLessThan(0.001, $"{stage}");
+            Examples.Apart(between[^1].At(stage), all.At(stage)).ShouldBeLessThan(0.001, $"{stage}");
+        }
+    }
+
+    [Fact]
+    public void A_donor_of_her_own_with_what_is_expected_of_all_changes_next_to_nothing()
+    {
+        var chain = Examples.Collected(20, 6);
+        var own = new OwnDonor("1021", chain.Source.PerTime, chain.Source.Fit);
+        var (all, hers) = (new Forecaster(chain).Forecast(Examples.Session(5, 12, 3)), new Forecaster(chain).Forecast(Examples.Session(4, 12, 3) with { Own = [own] }));
+
+        hers.Stages.ShouldAllBe(stage => Examples.Apart(stage.Counts, all.At(stage.Stage)) < 0.01);
+    }
+
+    [Fact]
+    public void What_is_uncertain_about_a_donor_of_her_own_widens_the_forecast()
+    {
+        var general = new Chain(EmbryoSource.Collected(new(9, 6), new(0.22)), Examples.AfterTransfer);
+        Counts Embryos(OwnDonor own) => new Forecaster(general with { Own = [own] }).Forecast(new Session(0, [], 6) { Own = [own] }).At(Stage.Transfers);
+        var (sure, vague) = (Embryos(new("1021", new(20, 8), new(0.3))), Embryos(new("1021", new(20, 8, 3), new(0.3, 10))));
+
+        vague.Mean.ShouldBe(sure.Mean, 0.01 * sure.Mean);
+        vague.Spread.ShouldBeGreaterThan(1.5 * sure.Spread);
+    }
 
     [Theory]
     [MemberData(nameof(Programmes))]
@@ -53,6 +96,38 @@ public sealed class ForecastTests
         Examples.Apart(
             forecaster.Forecast(Examples.Session(5, 12, 3)).At(Stage.Heifers),
             forecaster.Forecast(Examples.Session(5, 12), Examples.Session(5, 12, 2)).At(Stage.Heifers)).ShouldBeLessThan(1e-9);
+    }
+
+    [Fact]
+    public void An_empty_tank_changes_nothing()
+    {
+        ImmutableArray<Session> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
+        var (without, empty) = (new Forecaster(Examples.Collected()).Forecast(sessions), new Forecaster(Examples.Collected().WithTank(0)).Forecast(sessions));
+
+        empty.Stages.Zip(without.Stages).ShouldAllBe(pair => Examples.Apart(pair.First.Counts, pair.Second.Counts) == 0);
+        empty.Thawed.ShouldBeNull();
+    }
+
+    [Fact]
+    public void Straws_serve_only_recipients_that_find_no_fresh_embryo_and_more_straws_never_bring_fewer_calves()
+    {
+        ImmutableArray<Session> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
+        var without = new Forecaster(Examples.Collected()).Forecast(sessions);
+        var before = without;
+        foreach (var straws in new[] { 1, 4, 9, 36 })
+        {
+            var with = new Forecaster(Examples.Collected().WithTank(straws)).Forecast(sessions);
+
+            with.At(Stage.Embryos).Mean.ShouldBe(without.At(Stage.Embryos).Mean);
+            with.At(Stage.Transfers).Mean.ShouldBe(without.At(Stage.Transfers).Mean + with.Thawed!.Mean, 1e-4);
+            with.Thawed.Most.ShouldBeLessThanOrEqualTo(straws);
+            with.At(Stage.Heifers).Mean.ShouldBeGreaterThan(before.At(Stage.Heifers).Mean);
+            (with.Idle + with.Thawed.Mean).ShouldBe(without.Idle, 1e-3);
+            before = with;
+        }
+
+        // With a straw for everybody every accepted recipient has a transfer.
+        before.At(Stage.Transfers).Mean.ShouldBe(before.At(Stage.Recipients).Mean, 1e-3);
     }
 
     [Fact]

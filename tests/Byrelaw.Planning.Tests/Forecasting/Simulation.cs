@@ -42,33 +42,47 @@ internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
             mean = Gamma.Sample(_random, shape, shape / mean);
         }
 
-        var (embryos, recipients, transfers) = (0, 0, 0);
+        var (embryos, recipients, transfers, thawed) = (0, 0, 0, 0);
         foreach (var session in sessions.SelectMany(session => Enumerable.Repeat(session, session.Times)))
         {
             var made = 0;
-            for (var donor = 0; donor < session.Donors; donor++)
+            var collected = session.Donors + Among(session.DonorsAsked, session.Usable);
+            for (var donor = 0; donor < collected; donor++)
             {
-                // A negative binomial count is a Poisson count whose own mean varies as a gamma.
-                var oocytes = Poisson.Sample(_random, Gamma.Sample(_random, mean / (factor - 1), 1 / (factor - 1)));
-                made += Among(oocytes, fit);
+                made += Among(Oocytes(mean, factor), fit);
             }
 
-            var accepted = session.Treated.Sum(treated => Among(treated.Animals, used[treated.Method]));
+            foreach (var donor in session.Own.Where(donor => !donor.IsAsked || _random.NextDouble() < session.Usable))
+            {
+                made += Among(Oocytes(donor.PerTime.Mean, donor.PerTime.Spread * donor.PerTime.Spread / donor.PerTime.Mean), donor.Fit.Share);
+            }
+
+            var accepted = session.Treated.Sum(treated => Among(treated.Animals + Among(treated.Asked, session.Usable), used[treated.Method]));
             embryos += made;
             recipients += accepted;
             transfers += Math.Min(made, accepted);
+            thawed += Math.Min(Math.Max(accepted - made, 0), (chain.Tank?.Straws ?? 0) - thawed);
         }
 
         yield return (Stage.Embryos, embryos);
         yield return (Stage.Recipients, recipients);
-        yield return (Stage.Transfers, transfers);
-        var left = transfers;
-        foreach (var step in chain.AfterTransfer)
+        yield return (Stage.Transfers, transfers + thawed);
+        var (left, leftOfTank) = (transfers, thawed);
+        for (var i = 0; i < chain.AfterTransfer.Length; i++)
         {
-            left = Among(left, Draw(step.Rate));
-            yield return (step.To, left);
+            var (step, rate) = (chain.AfterTransfer[i], Draw(chain.AfterTransfer[i].Rate));
+            left = Among(left, rate);
+            if (chain.Tank is { } tank)
+            {
+                leftOfTank = Among(leftOfTank, tank.AfterTransfer[i].IsShared ? rate : Draw(tank.AfterTransfer[i].Rate));
+            }
+
+            yield return (step.To, left + leftOfTank);
         }
     }
+
+    /// <summary>A negative binomial count is a Poisson count whose own mean varies as a gamma.</summary>
+    private int Oocytes(double mean, double factor) => Poisson.Sample(_random, Gamma.Sample(_random, mean / (factor - 1), 1 / (factor - 1)));
 
     private double Draw(Rate rate) => rate.IsExact ? rate.Share : Beta.Sample(_random, rate.Share * rate.Weight!.Value, (1 - rate.Share) * rate.Weight.Value);
 

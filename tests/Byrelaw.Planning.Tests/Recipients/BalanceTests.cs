@@ -9,7 +9,7 @@ public sealed class BalanceTests
         // too few over that of one too few and one too many (the newsvendor's ratio; Arrow, Harris and Marschak 1951, Econometrica 19:250; from memory).
         var embryos = Counts.Around(8, 20);
 
-        Balance.Find(embryos, Rate.Always, 60, 240, 40).Best.Animals.ShouldBe(embryos.Quantile(240.0 / 300));
+        Balance.Find(embryos, Rate.Always, 60, 240).Best.Animals.ShouldBe(embryos.Quantile(240.0 / 300));
     }
 
     [Fact]
@@ -17,15 +17,15 @@ public sealed class BalanceTests
     {
         var (embryos, used) = (Counts.Around(8, 20), new Rate(0.8, 30));
 
-        var even = Balance.Find(embryos, used, 100, 100, 60).Best.Animals;
-        Balance.Find(embryos, used, 100, 400, 60).Best.Animals.ShouldBeGreaterThan(even);
-        Balance.Find(embryos, used, 400, 100, 60).Best.Animals.ShouldBeLessThan(even);
+        var even = Balance.Find(embryos, used, 100, 100).Best.Animals;
+        Balance.Find(embryos, used, 100, 400).Best.Animals.ShouldBeGreaterThan(even);
+        Balance.Find(embryos, used, 400, 100).Best.Animals.ShouldBeLessThan(even);
     }
 
     [Fact]
     public void More_animals_leave_fewer_embryos_over_and_more_recipients_idle()
     {
-        var points = Balance.Find(Counts.Around(8, 20), new(0.8, 30), 70, 240, 30).Points;
+        var points = Balance.Find(Counts.Around(8, 20), new(0.8, 30), 70, 240).Points;
 
         points.Zip(points.Skip(1)).ShouldAllBe(pair =>
             pair.Second.Surplus < pair.First.Surplus && pair.Second.Idle > pair.First.Idle

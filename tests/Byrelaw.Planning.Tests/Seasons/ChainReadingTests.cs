@@ -51,6 +51,56 @@ public sealed class ChainReadingTests
     }
 
     [Fact]
+    public void Straws_go_by_the_rates_of_frozen_embryos_and_their_own_semen()
+    {
+        var frozen = Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.35, 30)) with { State = EmbryoState.Frozen };
+        var plans = With(frozen, Share(AssumedQuantity.HeiferPerCalf, Methods.Share(0.87, 60)) with { WithSexedSemen = true });
+
+        var reading = ChainReading.Of(plans, Hopes with { InTheTank = 6, TankIsSexed = true }, NoHeifers);
+
+        reading.Chain!.Tank!.Straws.ShouldBe(6);
+        reading.Chain.Tank.AfterTransfer.ShouldBe(
+        [
+            new(Stage.Pregnant, new(0.35, 30), false), new(Stage.Calvings, new(0.81, 40), true), new(Stage.Alive, new(0.95), true), new(Stage.Heifers, new(0.87, 60), false),
+        ]);
+        reading.Used.ShouldContain(frozen);
+        ChainReading.Of(plans, Hopes with { InTheTank = 6 }, NoHeifers).Chain!.Tank!.AfterTransfer[^1].ShouldBe(new(Stage.Heifers, new(0.47), true));
+        ChainReading.Of(plans, Hopes with { Embryos = EmbryoOrigin.Frozen, InTheTank = 6 }, NoHeifers).Chain!.Tank.ShouldBeNull("these are all there is");
+    }
+
+    [Fact]
+    public void Straws_of_which_nobody_assumed_what_becomes_of_them_are_not_counted()
+    {
+        ImmutableArray<Assumption> fresh = [.. Plans.Assumptions.Select(one => one.Quantity == AssumedQuantity.PregnantPerTransfer ? one with { State = EmbryoState.Fresh } : one)];
+
+        var reading = ChainReading.Of(Plans with { Assumptions = fresh }, Hopes with { InTheTank = 6 }, NoHeifers);
+
+        (reading.Chain!.Tank, reading.Missing.IsEmpty).ShouldBe((null, true));
+        reading.MissingOfTank.ShouldBe([AssumedQuantity.PregnantPerTransfer]);
+        reading.Used.ShouldBe(ChainReading.Of(Plans with { Assumptions = fresh }, Hopes, NoHeifers).Used);
+    }
+
+    [Fact]
+    public void A_donors_own_line_counts_before_all_others()
+    {
+        var hers = Number(AssumedQuantity.OocytesPerCollection, 22, 8) with { Donor = "1021", Weight = 6 };
+
+        ChainReading.Of(With(hers), Hopes, NoHeifers).Chain!.Own.ShouldBe([new("1021", new(22, 8, 6), new(0.22, 50))]);
+        ChainReading.Of(With(hers), Hopes, NoHeifers).Used.ShouldContain(hers);
+        ChainReading.Of(With(hers), Hopes, NoHeifers).Chain!.Source.ShouldBe(EmbryoSource.Collected(new(9, 6), new(0.22, 50)));
+    }
+
+    [Fact]
+    public void Donors_who_all_have_the_general_line_make_the_general_forecast()
+    {
+        var plans = With([.. new[] { "1021", "1048", "1054" }.Select(donor => Plans.Assumptions[0] with { Donor = donor })]);
+
+        ChainReading.Of(plans, Hopes, NoHeifers).Chain!.Own.ShouldBeEmpty();
+        var (general, own) = (SeasonPlanner.Plan(Inputs), SeasonPlanner.Plan(Inputs with { Plans = plans }));
+        own.Forecast!.Stages.Zip(general.Forecast!.Stages).ShouldAllBe(pair => Examples.Apart(pair.First.Counts, pair.Second.Counts) == 0);
+    }
+
+    [Fact]
     public void Heifers_and_cows_are_mixed_as_the_recipients_are()
     {
         var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });

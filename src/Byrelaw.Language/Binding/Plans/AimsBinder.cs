@@ -42,6 +42,7 @@ internal sealed class AimsBinder(Context context, Block block)
         {
             Embryos = origin,
             InTheTank = block.First<TankLine>() is { } tank ? context.Whole(tank.Count, 0, 100_000, "a number of embryos") ?? 0 : 0,
+            TankIsSexed = block.First<TankLine>()?.IsSexed ?? false,
             EmbryoAge = embryos?.Age is { } age ? context.WholeDays(age, 5, 9, "the age of an embryo") ?? 7
                 : origin == EmbryoOrigin.Flushed && donorMethod is { FlushDay: { } flush, HeatDay: { } heat } ? flush - heat : 7,
             Wants = Wants(),

@@ -28,12 +28,15 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
             }
         }
 
+        // `of "1021"` ends the words where a donor has a line of her own.
+        var donor = _line.Donor?.Value;
+        var ofAll = donor is null ? words : words[..^3];
         foreach (var (start, quantity) in QuantityTable.Quantities)
         {
-            if ((words == start || words.StartsWith(start + " ", StringComparison.Ordinal)) && _line.Method is null
-                && Cases(quantity, words[start.Length..].Trim()) is { } cases)
+            if ((ofAll == start || ofAll.StartsWith(start + " ", StringComparison.Ordinal)) && _line.Method is null && (donor is null || QuantityTable.IsOfADonor(quantity))
+                && Cases(quantity, ofAll[start.Length..].Trim()) is { } cases)
             {
-                return Assumption(cases) is { } bound ? (start + QuantityTable.Cases(bound), bound) : null;
+                return Assumption(cases with { Donor = donor }) is { } bound ? (start + QuantityTable.Cases(bound), bound) : null;
             }
         }
 

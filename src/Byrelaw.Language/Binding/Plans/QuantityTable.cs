@@ -17,7 +17,8 @@ internal static class QuantityTable
         ("alive at a day old", AssumedQuantity.AliveAtADayOld),
         ("heifer per calf", AssumedQuantity.HeiferPerCalf),
         ("gestation", AssumedQuantity.Gestation),
-        ("days of keep per recipient", AssumedQuantity.DaysOfKeepPerRecipient));
+        ("days of keep per recipient", AssumedQuantity.DaysOfKeepPerRecipient),
+        ("asked and usable", AssumedQuantity.AskedAndUsable));
 
     /// <summary>Prices, longest words first.</summary>
     public static readonly IReadOnlyList<(string Words, CostUnit Per)> Costs = Sorted<CostUnit>(
@@ -38,6 +39,10 @@ internal static class QuantityTable
     public static bool IsNumber(AssumedQuantity quantity) => quantity
         is AssumedQuantity.OocytesPerCollection or AssumedQuantity.EmbryosPerFlush or AssumedQuantity.Gestation or AssumedQuantity.DaysOfKeepPerRecipient;
 
+    /// <summary>Whether one donor may have a line of her own.</summary>
+    public static bool IsOfADonor(AssumedQuantity quantity) =>
+        quantity is AssumedQuantity.OocytesPerCollection or AssumedQuantity.EmbryosPerFlush or AssumedQuantity.EmbryosPerOocyte;
+
     /// <summary>Words of a quantity.</summary>
     public static string Words(AssumedQuantity quantity) => Quantities.First(entry => entry.Quantity == quantity).Words;
 
@@ -49,7 +54,8 @@ internal static class QuantityTable
         one.Breed is null ? "" : $" of {one.Breed}",
         one.State switch { EmbryoState.Fresh => " fresh", EmbryoState.Frozen => " frozen", _ => "" },
         one.In switch { Audience.Cows => " in cows", Audience.Heifers => " in heifers", _ => "" },
-        one.WithSexedSemen ? " with sexed semen" : "");
+        one.WithSexedSemen ? " with sexed semen" : "",
+        one.Donor is null ? "" : $" of {NameText.Text(one.Donor)}");
 
     private static List<(string Words, T Value)> Sorted<T>(params (string Words, T Value)[] entries) => [.. entries.OrderByDescending(entry => entry.Words.Length)];
 }

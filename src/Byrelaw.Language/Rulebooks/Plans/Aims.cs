@@ -9,6 +9,9 @@ public sealed record Aims
     /// <summary>Embryos in the tank before the programme starts.</summary>
     public int InTheTank { get; init; }
 
+    /// <summary>Whether these were made with sexed semen.</summary>
+    public bool TankIsSexed { get; init; }
+
     /// <summary>Days from heat to frozen for embryos in the tank, and to transfer for flushed ones.</summary>
     public int EmbryoAge { get; init; } = 7;
 

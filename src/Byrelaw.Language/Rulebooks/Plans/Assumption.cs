@@ -41,6 +41,9 @@ public enum AssumedQuantity
 
     /// <summary>Days for which a recipient is kept on the programme's account.</summary>
     DaysOfKeepPerRecipient,
+
+    /// <summary>Share of the animals to ask about that turn out to be usable.</summary>
+    AskedAndUsable,
 }
 
 /// <summary>Whether an embryo was ever frozen.</summary>
@@ -70,6 +73,9 @@ public sealed record Assumption
 
     /// <summary>Only for calves of this breed; null for all.</summary>
     public string? Breed { get; init; }
+
+    /// <summary>Only of this donor, by her number on the farm; null for all.</summary>
+    public string? Donor { get; init; }
 
     /// <summary>The share; null for a number.</summary>
     public Share? Share { get; init; }

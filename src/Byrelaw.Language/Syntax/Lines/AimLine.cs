@@ -20,8 +20,8 @@ internal sealed record EmbryosLine(EmbryoOrigin Origin, DurationSyntax? Age) : B
     public override string? OnlyOnce => "embryos";
 }
 
-/// <summary><c>tank holds 6 frozen embryos</c>.</summary>
-internal sealed record TankLine(NumberSyntax Count) : BodyLine
+/// <summary><c>tank holds 6 frozen embryos with sexed semen</c>.</summary>
+internal sealed record TankLine(NumberSyntax Count, bool IsSexed) : BodyLine
 {
     public override string? OnlyOnce => "tank";
 }

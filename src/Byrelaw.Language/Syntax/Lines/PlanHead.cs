@@ -17,10 +17,17 @@ internal sealed record VisitsLine(TextSyntax Name, TextSyntax? Region, ScheduleS
 
 /// <summary><c>assume pregnant per transfer fresh 45%, from 36 of 80 transfers</c>.</summary>
 /// <param name="Quantity">All words before the number.</param>
-/// <param name="Method">The method in <c>cost per animal treated by "..."</c>.</param>
+/// <param name="Named">The method in <c>cost per animal treated by "..."</c>, or the donor in <c>oocytes per collection of "1021"</c>.</param>
 /// <param name="Value">The number.</param>
 /// <param name="IsShare">Whether it has a per cent sign.</param>
 /// <param name="Unit">A currency or <c>days</c>.</param>
 /// <param name="Evidence">What it rests on.</param>
 internal sealed record AssumeLine(
-    NameSyntax Quantity, TextSyntax? Method, NumberSyntax Value, bool IsShare, UnitSyntax? Unit, ImmutableArray<EvidenceSyntax> Evidence) : HeadLine;
+    NameSyntax Quantity, TextSyntax? Named, NumberSyntax Value, bool IsShare, UnitSyntax? Unit, ImmutableArray<EvidenceSyntax> Evidence) : HeadLine
+{
+    /// <summary>The donor of whom it is said.</summary>
+    public TextSyntax? Donor => NameFolding.Fold(Quantity.Text).EndsWith(" of", StringComparison.Ordinal) ? Named : null;
+
+    /// <summary>The method of which it is said.</summary>
+    public TextSyntax? Method => Donor is null ? Named : null;
+}
