@@ -27,11 +27,11 @@ internal sealed partial class SeasonMoney
                    let weight = embryoCase.Weight * recipientCase.Weight * held.Weight
                    where weight > 1e-7
                    select (weight, Thawed(sessions.Select((session, i) => OfSession(embryoCase.Embryos[i], recipientCase.Recipients[i]!, held.Paid).Times(session.Times))
-                       .Aggregate(Pairs.None(Steps), (sum, next) => sum.Plus(next)))),
+                       .Aggregate(CountsTogether.None(Steps), (sum, next) => sum.Plus(next)))),
             ]);
         }
 
-        private Pairs OfSession(Counts embryos, Counts recipients, Counts[] paid)
+        private CountsTogether OfSession(Counts embryos, Counts recipients, Counts[] paid)
         {
             var (step, embryo, transfer, surplus) = (money._step, money._embryo, money._transfer, money._surplus);
             var highest = (embryos.Most * (embryo + surplus)) + (recipients.Most * transfer) + (paid[^1].Most * step);
@@ -54,7 +54,7 @@ internal sealed partial class SeasonMoney
                 }
             }
 
-            return Pairs.Of([.. all.Select(ladder => ladder.Chances)]);
+            return CountsTogether.Of([.. all.Select(ladder => ladder.Chances)]);
 
             void Add(Ladder to, double amount, double chance, Counts more)
             {
@@ -68,7 +68,7 @@ internal sealed partial class SeasonMoney
         }
 
         /// <summary>With what the straws cost: their transfers, and the pregnancies to expect of them.</summary>
-        private Counts Thawed(Pairs pairs)
+        private Counts Thawed(CountsTogether pairs)
         {
             var share = tank.AfterTransfer.FirstOrDefault(one => one.To == Stage.Pregnant)?.Rate.Share ?? 0;
             var each = money._transfer + (money._pregnancy * share);

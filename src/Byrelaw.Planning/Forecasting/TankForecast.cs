@@ -9,24 +9,24 @@ internal sealed class TankForecast(Chain chain, RateCases cases)
 
     /// <summary>Fresh embryos carried and straws thawed over the season.</summary>
     /// <param name="sessions">Every one with recipients that are counted.</param>
-    public Pairs Transfers(ImmutableArray<Session> sessions)
+    public CountsTogether Transfers(ImmutableArray<Session> sessions)
     {
         var recipients = cases.Recipients(sessions);
         int[] most = [.. sessions.Select((_, i) => recipients.Max(@case => @case.Recipients[i]!.Most))];
-        return Pairs.Mixed(
+        return CountsTogether.Mixed(
         [
             .. from embryoCase in cases.Embryos(sessions)
                let embryos = embryoCase.Embryos.Select((counts, i) => counts.OrAtMost(most[i])).ToArray()
                from recipientCase in recipients
                let weight = embryoCase.Weight * recipientCase.Weight
                where weight > RateCases.Negligible
-               select (weight, sessions.Select((session, i) => Pairs.OfSession(embryos[i], recipientCase.Recipients[i]!, _tank.Straws).Times(session.Times))
-                   .Aggregate(Pairs.None(_tank.Straws), (sum, next) => sum.Plus(next))),
+               select (weight, sessions.Select((session, i) => CountsTogether.OfSession(embryos[i], recipientCase.Recipients[i]!, _tank.Straws).Times(session.Times))
+                   .Aggregate(CountsTogether.None(_tank.Straws), (sum, next) => sum.Plus(next))),
         ]);
     }
 
     /// <summary>The stages after the transfers, each with how many there are. Fresh and frozen are told apart as long as a rate to come tells them apart.</summary>
-    public IEnumerable<(Step Step, Counts Counts)> After(Pairs transfers)
+    public IEnumerable<(Step Step, Counts Counts)> After(CountsTogether transfers)
     {
         var apart = _tank.AfterTransfer.ToList().FindLastIndex(step => !step.IsShared);
         var (pairs, together) = (transfers, transfers.Sum());

@@ -89,6 +89,7 @@ public static class Snippets
             - at most 1 of her mob with serum copper in the last 60 days less than 7 umol/L, from at least 10 animals
             - latest uterine check between 28 and 365 days ago is clean
             - not running with bull in the 35 days before collection
+            - not in mob River or "Once-a-day"
             - not cycling
           because "All of it counts."
           agreed by "herd vet" on 2026-06-14

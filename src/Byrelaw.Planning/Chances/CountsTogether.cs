@@ -2,17 +2,17 @@ namespace Byrelaw.Planning.Chances;
 
 /// <summary>How many there will be of two things that tell of each other, as fresh embryos carried and straws thawed for whoever found none: the chance of each pair.</summary>
 /// <remarks>The second of the two has a most, and what would go beyond counts as that: the tank has so many straws and no more.</remarks>
-internal sealed class Pairs
+internal sealed class CountsTogether
 {
     private readonly double[][] _rows;
 
-    private Pairs(double[][] rows) => _rows = rows;
+    private CountsTogether(double[][] rows) => _rows = rows;
 
     /// <summary>Embryos carried at one session, and recipients that found none: so many straws are thawed, as long as there are any.</summary>
     /// <param name="embryos">Fit for transfer.</param>
     /// <param name="recipients">Accepted.</param>
     /// <param name="straws">In the tank.</param>
-    public static Pairs OfSession(Counts embryos, Counts recipients, int straws)
+    public static CountsTogether OfSession(Counts embryos, Counts recipients, int straws)
     {
         var rows = Empty(straws + 1, recipients.Most + 1);
         for (var accepted = recipients.Least; accepted <= recipients.Most; accepted++)
@@ -31,11 +31,11 @@ internal sealed class Pairs
 
     /// <summary>With these chances: for each number of the second, a row over the first.</summary>
     /// <param name="rows">Of one length, adding up to 1.</param>
-    public static Pairs Of(double[][] rows) => new(rows);
+    public static CountsTogether Of(double[][] rows) => new(rows);
 
     /// <summary>Of nothing.</summary>
     /// <param name="straws">In the tank.</param>
-    public static Pairs None(int straws)
+    public static CountsTogether None(int straws)
     {
         var rows = Empty(straws + 1, 1);
         rows[0][0] = 1;
@@ -43,10 +43,10 @@ internal sealed class Pairs
     }
 
     /// <summary>One of several cases, each with its weight.</summary>
-    public static Pairs Mixed(IReadOnlyCollection<(double Weight, Pairs Pairs)> cases)
+    public static CountsTogether Mixed(IReadOnlyCollection<(double Weight, CountsTogether CountsTogether)> cases)
     {
         var sum = cases.Sum(@case => @case.Weight);
-        var rows = Empty(cases.Max(@case => @case.Pairs._rows.Length), cases.Max(@case => @case.Pairs._rows[0].Length));
+        var rows = Empty(cases.Max(@case => @case.CountsTogether._rows.Length), cases.Max(@case => @case.CountsTogether._rows[0].Length));
         foreach (var (weight, pairs) in cases)
         {
             for (var second = 0; second < pairs._rows.Length; second++)
@@ -59,7 +59,7 @@ internal sealed class Pairs
     }
 
     /// <summary>Both together, where neither tells of the other.</summary>
-    public Pairs Plus(Pairs others)
+    public CountsTogether Plus(CountsTogether others)
     {
         var most = _rows.Length - 1;
         var rows = Empty(most + 1, _rows[0].Length + others._rows[0].Length - 1);
@@ -78,7 +78,7 @@ internal sealed class Pairs
     }
 
     /// <summary>So many times over, where no time tells of another.</summary>
-    public Pairs Times(int times)
+    public CountsTogether Times(int times)
     {
         var sum = None(_rows.Length - 1);
         for (var i = 0; i < times; i++)
@@ -90,7 +90,7 @@ internal sealed class Pairs
     }
 
     /// <summary>Those for whom something comes true, at one rate for the first and another for the second, of which neither tells of the other.</summary>
-    public Pairs ThinnedBy(Rate ofFirst, Rate ofSecond)
+    public CountsTogether ThinnedBy(Rate ofFirst, Rate ofSecond)
     {
         var (firsts, seconds) = (Counts.OneByOne(_rows[0].Length - 1, ofFirst).ToArray(), Counts.OneByOne(_rows.Length - 1, ofSecond).ToArray());
         var rows = Empty(_rows.Length, _rows[0].Length);
@@ -115,7 +115,7 @@ internal sealed class Pairs
     }
 
     /// <summary>Those for whom something comes true, at one rate that both share.</summary>
-    public Pairs ThinnedBy(Rate shared) => Mixed([.. StandIns.ForRate(shared, 8).Select(@case => (@case.Weight, ThinnedBy(new(@case.Value), new(@case.Value))))]);
+    public CountsTogether ThinnedBy(Rate shared) => Mixed([.. StandIns.ForRate(shared, 8).Select(@case => (@case.Weight, ThinnedBy(new(@case.Value), new(@case.Value))))]);
 
     /// <summary>How many there are of the two together.</summary>
     public Counts Sum()
