@@ -33,11 +33,11 @@ public sealed class Namer
         var sessions = JudgedSession.Of(draft, today);
         return sessions.Any(session => session.Recipients is null)
             ? []
-            : new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]);
+            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DaysToFindOut.In(session, today))];
     }
 
     /// <summary>The same, where so many are wanted.</summary>
-    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted);
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DaysToFindOut.In(session, today))];
 
     /// <summary>An animal that the programme names as a donor carries nobody else's embryo.</summary>
     private static IEnumerable<int> DonorsOf(JudgedSession session) =>

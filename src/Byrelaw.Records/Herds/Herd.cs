@@ -123,6 +123,9 @@ public sealed class Herd
     /// <summary>What about the records is not believed.</summary>
     public ImmutableArray<Doubted> Doubted { get; init; } = [];
 
+    /// <summary>Reads the same records again, as if some rows stood in them, or did not; null for a herd that was not read. Its promises are as written, not yet held against the records.</summary>
+    public Func<Reading.Supposed, Herd>? ReadAgain { get; init; }
+
     /// <summary>The same herd with other promises.</summary>
     /// <param name="coverage">What may be taken as complete.</param>
     /// <param name="doubted">What is not believed.</param>
@@ -177,6 +180,7 @@ public sealed class Herd
         AnimalsFile = AnimalsFile,
         EventsFile = EventsFile,
         Places = Places,
+        ReadAgain = ReadAgain,
     };
 
     /// <summary>The day that her parity is of; <see cref="Day.Start"/> where it could not be read.</summary>

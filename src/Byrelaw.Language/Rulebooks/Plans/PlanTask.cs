@@ -25,7 +25,10 @@ public sealed record PlanTask
     public TimeLength? Takes { get; init; }
 
     /// <summary>Days from starting it to having its result: what it takes, and what results take.</summary>
-    public int LeadDays => Days(Takes) + Days(ResultsTake);
+    public int LeadDays => TakesDays + Days(ResultsTake);
+
+    /// <summary>Days from starting it to the day that its record is of.</summary>
+    public int TakesDays => Days(Takes);
 
     /// <summary>Rules whose missing answers it settles.</summary>
     public ImmutableArray<string> SettlesRules { get; init; } = [];
