@@ -29,6 +29,32 @@ internal sealed class Prover(Rulebook rulebook, Herd herd)
         return proved;
     }
 
+    /// <summary>Of animals for whom a record counts too late: the record, from the first day on which it makes its rule hold. One that no day makes hold is not told.</summary>
+    public Dictionary<int, AskedRecord> CountsFrom(Gates gates, IReadOnlyList<OpenAnimal> animals)
+    {
+        var found = new Dictionary<int, AskedRecord>();
+        var late = animals.Select(one => (one.Animal, Rule: one.Rules.FirstOrDefault(rule => rule.Closed is { IsTaken: true }))).Where(one => one.Rule is not null).ToList();
+
+        // What a rule misses is told for the first of its days; on the last of them it may look back to as many days later.
+        var most = gates.Lists.Max(gate => Period.DaysBetween(gate.From, gate.To));
+        for (var days = 0; days <= most && late.Count > 0; days++)
+        {
+            if (Suppose(gates, late.Select(one => one.Rule!.Closed! with { Date = one.Rule.Closed.First.PlusDays(days) })) is not { } check)
+            {
+                break;
+            }
+
+            foreach (var (animal, rule) in late.Where(one => check.Holds(one.Rule!, one.Animal)))
+            {
+                found[animal] = rule!.Closed! with { First = rule.Closed.First.PlusDays(days) };
+            }
+
+            late.RemoveAll(one => found.ContainsKey(one.Animal));
+        }
+
+        return found;
+    }
+
     /// <summary>The farm as if these records stood in its book; null for a herd that was not read.</summary>
     public GateCheck? Suppose(Gates gates, IEnumerable<AskedRecord> records)
     {

@@ -48,12 +48,19 @@ internal sealed class Asking
             }
         }
 
-        var proved = open.Count == 0 ? [] : new Prover(_session.Rulebook, _session.Judge.Herd).Prove(_gates, open);
+        if (open.Count == 0)
+        {
+            return standings;
+        }
+
+        var prover = new Prover(_session.Rulebook, _session.Judge.Herd);
+        var proved = prover.Prove(_gates, open);
+        var late = prover.CountsFrom(_gates, [.. open.Where(one => !proved.ContainsKey(one.Animal))]);
         foreach (var one in open)
         {
             standings[one.Animal] = proved.TryGetValue(one.Animal, out var proof)
                 ? standings[one.Animal] with { Missing = proof.Records.Length, Proof = proof }
-                : new StandingOf(Standing.Out, FailedCheck.NotKnownInTime) { Closed = one.Rules.Select(rule => rule.Closed).FirstOrDefault(closed => closed is not null) };
+                : new StandingOf(Standing.Out, FailedCheck.NotKnownInTime) { Closed = late.GetValueOrDefault(one.Animal) };
         }
 
         return standings;

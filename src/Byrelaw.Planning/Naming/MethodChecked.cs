@@ -26,7 +26,8 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
         var heats = days.Heats.Select(heat => heat.Date).Where(days.Window.Serves).ToList();
         var day = method.IsNatural ? heats.FirstOrDefault(heat => heat >= today, today) : days.Start;
         var treatment = method.IsNatural ? null : ProgrammeLists.Treatment(session.Programme);
-        var bar = heats.Count == 0 ? FailedCheck.NoHeatServes
+        var bar = session.IsStopped ? FailedCheck.Stopped
+            : heats.Count == 0 ? FailedCheck.NoHeatServes
             : method.IsNatural ? heats[^1] < today ? FailedCheck.TooLate : FailedCheck.None
             : day < today ? FailedCheck.TooLate
             : treatment is null ? FailedCheck.NoListForTreatment : FailedCheck.None;

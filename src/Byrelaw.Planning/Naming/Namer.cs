@@ -20,8 +20,13 @@ public sealed class Namer
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
         _notRecipients = [.. sessions.SelectMany(DonorsOf)];
-        _begun = [.. new BegunReader(draft, sessions, today).Read().Select(one => _notRecipients.Contains(one.Animal) ? one with { State = BegunState.IsDonor } : one)];
+        _begun = [.. new BegunReader(draft, sessions, today).Read().Select(Held)];
     }
+
+    /// <summary>A donor carries nobody's embryo, and nobody goes on for a session that is given up.</summary>
+    private BegunAnimal Held(BegunAnimal one) => _notRecipients.Contains(one.Animal) ? one with { State = BegunState.IsDonor }
+        : _sessions.Any(session => session.Number == one.Session && session.IsStopped) ? one with { State = BegunState.Stopped }
+        : one;
 
     /// <summary>Names them.</summary>
     /// <param name="draft">The programme's lists, judged on the days of its first session.</param>

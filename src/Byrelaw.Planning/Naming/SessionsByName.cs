@@ -23,7 +23,7 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
     private static Session Of(NamedSession session, bool ifAllPass, Dictionary<int, double> notUsed)
     {
         var aims = session.Session.Programme.Aims;
-        var donors = aims.Embryos == EmbryoOrigin.Frozen ? aims.InTheTank
+        var donors = session.Session.IsStopped ? 0 : aims.Embryos == EmbryoOrigin.Frozen ? aims.InTheTank
             : session.Session.Donors is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) + (ifAllPass ? list.Count(Answer.Ask) : 0) : 0;
         var animals = ifAllPass ? session.Named.Concat(session.ToAsk) : session.Named;
         ImmutableArray<Treated> treated =

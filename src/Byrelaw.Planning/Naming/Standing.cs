@@ -22,6 +22,9 @@ public enum FailedCheck
     /// <summary>The method's day 0 is before today, or no heat by it can serve any more.</summary>
     TooLate,
 
+    /// <summary>The session is given up.</summary>
+    Stopped,
+
     /// <summary>No heat of the method serves a transfer of the session.</summary>
     NoHeatServes,
 

@@ -71,7 +71,7 @@ public sealed class UsefulDaysTests
         var session = Named(farm)[0];
         session.ToAsk.ShouldBeEmpty();
         var standing = session.Methods[0].Animals[0];
-        (standing.Failed, standing.Closed?.Kind.Name).ShouldBe((FailedCheck.NotKnownInTime, "BVD virus"));
+        (standing.Failed, standing.Closed?.Kind.Name, standing.Closed?.First).ShouldBe((FailedCheck.NotKnownInTime, "BVD virus", new LocalDate(2026, 9, 6)));
     }
 
     /// <summary>Each day that is told, supposed, does it, and the day before and the day after do not: judged anew from the files, with all promises held against them again.</summary>
