@@ -79,11 +79,13 @@ public sealed class SupposedFarm
     public Herd Herd(Supposition supposition)
     {
         ArgumentNullException.ThrowIfNull(supposition);
+        if (_asItIs is not null && IsOfRowsOnly(supposition) && ResultsLaidOver.Over(_asItIs, supposition.Records.Rows) is { } laidOver)
+        {
+            return laidOver;
+        }
+
         var with = supposition.Of(_rulebook);
-        var herd = _read(with.Vocabulary, with.Records, supposition.Records);
-        return _asItIs is not null && IsPlain(supposition, with.Vocabulary)
-            ? herd.With(_asItIs.Coverage, _asItIs.ParityIsDoubted).With(_asItIs.Doubted)
-            : Believed.Of(with, herd, supposition.Unless);
+        return Believed.Of(with, _read(with.Vocabulary, with.Records, supposition.Records), supposition.Unless);
     }
 
     /// <summary>Judges it.</summary>
@@ -93,11 +95,6 @@ public sealed class SupposedFarm
         return new Judge(supposition.Of(_rulebook), Herd(supposition), _knownOn);
     }
 
-    /// <summary>
-    /// Whether nothing but results is supposed, each with all that can be said of it: then how far the records reach, what they promise and what about them is doubted
-    /// stay as they are, and need not be worked out again.
-    /// </summary>
-    private static bool IsPlain(Supposition supposition, Vocabulary words) =>
-        supposition.Promises.IsEmpty && supposition.Unless is null && supposition.Records.WithoutLines.Count == 0
-        && supposition.Records.Rows.All(row => words.FindKind(row.Kind) is (MeasureKind or TestKind) and { } kind && kind.Details.All(detail => row.Details.Any(said => NameFolding.Fold(said.Name) == NameFolding.Fold(detail.Name))));
+    /// <summary>Whether nothing but rows is supposed: then how far the records reach, what they promise and what about them is doubted stay as they are.</summary>
+    private static bool IsOfRowsOnly(Supposition supposition) => supposition.Promises.IsEmpty && supposition.Unless is null && supposition.Records.WithoutLines.Count == 0;
 }

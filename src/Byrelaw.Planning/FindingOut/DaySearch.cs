@@ -1,12 +1,12 @@
 namespace Byrelaw.Planning.FindingOut;
 
 /// <summary>
-/// Finds on which of some days something is so, from as few trials as do: the days at which it may change, one a week, and between two that differ the edge. Days between
-/// two of a week that are alike are taken to be so too.
+/// Finds on which of some days something is so, from as few trials as do: the days at which it may change, one a fortnight, and between two that differ the edge. Days between
+/// two of a fortnight that are alike are taken to be so too.
 /// </summary>
 internal sealed class DaySearch
 {
-    private const int Week = 7;
+    private const int Fortnight = 14;
 
     private readonly SortedDictionary<LocalDate, bool> _known = [];
     private readonly Queue<LocalDate> _next;
@@ -15,7 +15,7 @@ internal sealed class DaySearch
     /// <param name="last">The last.</param>
     /// <param name="edges">Days at which it may change.</param>
     public DaySearch(LocalDate first, LocalDate last, IEnumerable<LocalDate> edges) => _next = new(
-        DayRuns.From(first, last).Where((day, i) => i % Week == 0 || day == last)
+        DayRuns.From(first, last).Where((day, i) => i % Fortnight == 0 || day == last)
             .Concat(edges.SelectMany(edge => new[] { edge.PlusDays(-1), edge, edge.PlusDays(1) }).Where(day => day >= first && day <= last)).Distinct());
 
     /// <summary>The next day to try; null where all is known.</summary>

@@ -136,6 +136,11 @@ public sealed class Herd
     /// <param name="coverage">What may be taken as complete.</param>
     public Herd With(KindRun[] runs, Coverage coverage) => With(runs, coverage, Doubted, ParityIsDoubted);
 
+    /// <summary>The same herd with entries that are only supposed.</summary>
+    /// <param name="runs">By kind id.</param>
+    /// <param name="later">Whether one is dated after the day the records reach.</param>
+    internal Herd Supposing(KindRun[] runs, bool later) => With(runs, Coverage, Doubted, ParityIsDoubted, later);
+
     /// <summary>The same herd, where parities speak against calvings.</summary>
     /// <param name="coverage">What may be taken as complete.</param>
     /// <param name="parityIsDoubted">By animal.</param>
@@ -144,7 +149,7 @@ public sealed class Herd
     /// <summary>The same herd with other doubts.</summary>
     public Herd With(IEnumerable<Doubted> doubted) => With(Runs, Coverage, [.. doubted], ParityIsDoubted);
 
-    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted, bool[] parityIsDoubted) => new()
+    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted, bool[] parityIsDoubted, bool supposesLater = false) => new()
     {
         Vocabulary = Vocabulary,
         Numbers = Numbers,
@@ -171,7 +176,7 @@ public sealed class Herd
         Coverage = FilteredCoverage.Following(Vocabulary, coverage),
         KnownDay = KnownDay,
         ReachesADay = ReachesADay,
-        SupposesLater = SupposesLater,
+        SupposesLater = SupposesLater || supposesLater,
         SupposedBelow = SupposedBelow,
         Problems = Problems,
         RowProblems = RowProblems,
