@@ -147,13 +147,20 @@ public sealed class Judge
         return [.. answers.Select(answer => answer.Assumed)];
     }
 
-    /// <summary>What would settle such a condition for one animal on one day; nothing where it is known.</summary>
-    public ImmutableArray<Missing> MissingFor(Condition condition, int animal, LocalDate date)
+    /// <summary>What such a condition finds of one animal on one day, as far as it decides: what is missing, where it is not known.</summary>
+    public ImmutableArray<Finding> FindingsOf(Condition condition, int animal, LocalDate date)
     {
         ArgumentNullException.ThrowIfNull(condition);
         var (notes, until) = (new Notes(_days, animal), int.MaxValue);
         new CriterionCompiler(_days, _rulebook).Compile(condition).On(animal, Day.Number(date), ref until, notes);
-        return [.. notes.Findings.Where(finding => finding.Decides).SelectMany(finding => finding.Missing).Distinct()];
+        return [.. notes.Findings.Where(finding => finding.Decides)];
+    }
+
+    /// <summary>A list's rules, to be asked of one animal after the other.</summary>
+    public ListChecks ChecksOf(Choice choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return new ListChecks(PlanOf(choice));
     }
 
     /// <summary>How many of a list's animals each of its rules lets in on one day; nothing of a rule that is judged on the day itself.</summary>

@@ -17,7 +17,7 @@ public static class Planner
         rulebook = On(visits, rulebook);
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var sessions = Namer.Name(draft, day);
-        var calendar = PlanCalendar.Of(rulebook, draft.Lists, day, sessions.ToDictionary(session => session.Number, session => session.Session.Lists));
+        var calendar = PlanCalendar.Of(rulebook, draft.Lists, day, sessions);
         var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!), calendar) with
         {
             Named = SessionsByName.Of(sessions, ifAllPass: false),

@@ -73,20 +73,23 @@ internal sealed class Concluder(Criterion[] judged, Criterion all, JudgingDays d
         return SomeRuleNeverTurns(animal);
     }
 
-    private Kleene OverJudgingDays(Criterion criterion, int animal)
+    private Kleene OverJudgingDays(Criterion criterion, int animal) => Over(criterion, animal, days.First, days.Last);
+
+    /// <summary>A criterion's answer over some days in a row.</summary>
+    public static Kleene Over(Criterion criterion, int animal, int first, int last)
     {
         var all = Kleene.True;
-        for (var day = days.First; ;)
+        for (var day = first; ;)
         {
             var until = int.MaxValue;
             all &= criterion.On(animal, day, ref until, null);
-            if (until >= days.Last)
+            if (until >= last)
             {
                 return all;
             }
 
             day = Math.Max(until, day) + 1;
-            if (day > days.Last)
+            if (day > last)
             {
                 return all;
             }

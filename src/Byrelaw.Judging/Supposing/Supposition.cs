@@ -40,29 +40,61 @@ public sealed record Supposition
 }
 
 /// <summary>A farm's records, to be judged under one supposition after the other: each time as if they were so.</summary>
-/// <param name="rulebook">The rules.</param>
-/// <param name="records">The records.</param>
-/// <param name="knownOn">Read and judged as known on this day; null for today's.</param>
-public sealed class SupposedFarm(Rulebook rulebook, FarmRecords records, LocalDate? knownOn = null)
+public sealed class SupposedFarm
 {
+    private readonly Rulebook _rulebook;
+    private readonly Func<Vocabulary, RecordKeeping?, Supposed, Herd> _read;
+    private readonly LocalDate? _knownOn;
+    private readonly Herd? _asItIs;
+
+    /// <summary>A farm whose records are read anew.</summary>
+    /// <param name="rulebook">The rules.</param>
+    /// <param name="records">The records.</param>
+    /// <param name="knownOn">Read and judged as known on this day; null for today's.</param>
+    public SupposedFarm(Rulebook rulebook, FarmRecords records, LocalDate? knownOn = null)
+    {
+        ArgumentNullException.ThrowIfNull(records);
+        (_rulebook, _knownOn, _read) = (rulebook, knownOn, (words, keeping, supposed) => records.Read(words, keeping, knownOn, supposed));
+    }
+
     /// <summary>The same of the two landed files: their names in messages, and their bytes.</summary>
     public SupposedFarm(Rulebook rulebook, (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, LocalDate? knownOn = null)
         : this(rulebook, FarmRecords.Of(animals, events), knownOn)
     {
     }
 
+    private SupposedFarm(Rulebook rulebook, Herd herd, Func<Supposed, Herd> again) => (_rulebook, _asItIs, _read) = (rulebook, herd, (_, _, supposed) => again(supposed));
+
+    /// <summary>A farm of which only rows are supposed: its records are read, and its promises held against them, already.</summary>
+    /// <param name="rulebook">The rules.</param>
+    /// <param name="herd">The herd.</param>
+    /// <returns>Null for a herd that was not read.</returns>
+    public static SupposedFarm? Of(Rulebook rulebook, Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        return herd.ReadAgain is { } again ? new SupposedFarm(rulebook, herd, again) : null;
+    }
+
     /// <summary>The herd, with the promises that count.</summary>
     public Herd Herd(Supposition supposition)
     {
         ArgumentNullException.ThrowIfNull(supposition);
-        var with = supposition.Of(rulebook);
-        return Believed.Of(with, records.Read(with.Vocabulary, with.Records, knownOn, supposition.Records), supposition.Unless);
+        if (_asItIs is not null && IsOfRowsOnly(supposition) && ResultsLaidOver.Over(_asItIs, supposition.Records.Rows) is { } laidOver)
+        {
+            return laidOver;
+        }
+
+        var with = supposition.Of(_rulebook);
+        return Believed.Of(with, _read(with.Vocabulary, with.Records, supposition.Records), supposition.Unless);
     }
 
     /// <summary>Judges it.</summary>
     public Judge Judge(Supposition supposition)
     {
         ArgumentNullException.ThrowIfNull(supposition);
-        return new Judge(supposition.Of(rulebook), Herd(supposition), knownOn);
+        return new Judge(supposition.Of(_rulebook), Herd(supposition), _knownOn);
     }
+
+    /// <summary>Whether nothing but rows is supposed: then how far the records reach, what they promise and what about them is doubted stay as they are.</summary>
+    private static bool IsOfRowsOnly(Supposition supposition) => supposition.Promises.IsEmpty && supposition.Unless is null && supposition.Records.WithoutLines.Count == 0;
 }

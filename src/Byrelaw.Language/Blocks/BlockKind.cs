@@ -60,6 +60,9 @@ internal enum BlockKind
     /// <summary><c>done</c>.</summary>
     Done,
 
+    /// <summary><c>stopped session</c>.</summary>
+    Stopped,
+
     /// <summary><c>caution</c>.</summary>
     Caution,
 

@@ -36,6 +36,7 @@ internal static class LineTable
             ["assume"] = (BlockKind.Assume, PlanHeads.Assume),
             ["task"] = (BlockKind.Task, PlanHeads.Task),
             ["done"] = (BlockKind.Done, PlanHeads.Done),
+            ["stopped"] = (BlockKind.Stopped, PlanHeads.Stopped),
             ["caution"] = (BlockKind.Caution, PlanHeads.Caution),
             ["example"] = (BlockKind.Example, HeadLines.Example),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
@@ -122,7 +123,7 @@ internal static class LineTable
         ("costs", MethodLines.Costs), ("for", MethodLines.For), ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> PlanTask = Table(
-        ("for", MethodLines.For), ("each", TaskLines.EachSession), ("due", TaskLines.Due), ("not", TaskLines.NotBeforeOrNeeded), ("results", TaskLines.ResultsTake), ("takes", TaskLines.Takes),
+        ("for", MethodLines.For), ("each", TaskLines.EachSession), ("decided", TaskLines.DecidedBy), ("if", TaskLines.IfStopped), ("due", TaskLines.Due), ("not", TaskLines.NotBeforeOrNeeded), ("results", TaskLines.ResultsTake), ("takes", TaskLines.Takes),
         ("settles", TaskLines.Settles), ("costs", MethodLines.Costs), ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Assume = Table(
@@ -150,7 +151,7 @@ internal static class LineTable
         BlockKind.Rule => Rule,
         BlockKind.Prefer => Prefer,
         BlockKind.Change => Change,
-        BlockKind.Drop or BlockKind.Accept => Drop,
+        BlockKind.Drop or BlockKind.Accept or BlockKind.Stopped => Drop,
         BlockKind.Waive => Waive,
         BlockKind.Records => Records,
         BlockKind.Source => Source,

@@ -14,6 +14,7 @@ internal static class PlanText
         .. Sorted(plans.Costs, Words).Select(Of),
         .. Sorted(plans.Tasks, task => task.Name).Select(Of),
         .. plans.Done.Select(Of).Order(StringComparer.Ordinal),
+        .. plans.Stopped.OrderBy(one => one.Session).Select(one => RuleText.Block($"stopped session {NumberText.Of(one.Session)}", RuleText.Reasons(one.Because, null, one.Agreement))),
     ];
 
     /// <summary>A share with its evidence.</summary>
@@ -82,7 +83,9 @@ internal static class PlanText
             task.IsNotNeeded ? "not needed" : null,
             task.List is { } list ? $"for {list}" : null,
             task.EachSession ? "each session" : null,
-            task.IsNotNeeded ? null : $"due {Of(task.Due)}",
+            task.IsDecision ? $"decided by {string.Join(", ", task.DecidedBy.Select(NameText.Text))}" : null,
+            task.IfStopped is { } stopped ? $"if stopped {NameText.Text(stopped)}" : null,
+            task.IsNotNeeded || task.Due is not { } due ? null : $"due {Of(due)}",
             task.NotBefore is { } early ? $"not before {(Of(early) is var day && day.StartsWith("on ", StringComparison.Ordinal) ? day[3..] : day)}" : null,
             task.Takes is { } takes ? $"takes {takes}" : null,
             task.ResultsTake is { } results ? $"results take {results}" : null,

@@ -18,6 +18,9 @@ internal static class PlanHeads
         Leaf.Word("done"), Leaf.Text("a task's name in quotes"), Leaf.Word("on").Then(Leaf.Date),
         Leaf.Word("for", "`for session 1`").Then(Leaf.Word("session")).Then(Leaf.Number).Optional());
 
+    public static readonly Parser<Token, LineSyntax> Stopped = Map<Token, Token, NumberSyntax, LineSyntax>(
+        (start, session) => new StoppedLine(session) { Span = start.Span.To(session.Span) }, Leaf.Word("stopped"), Leaf.Word("session").Then(Leaf.Number));
+
     public static readonly Parser<Token, LineSyntax> Caution = Map<Token, Token, NameSyntax, TextSyntax, LineSyntax>(
         (start, about, text) => new CautionLine(about, text) { Span = start.Span.To(text.Span) },
         Leaf.Word("caution"), Leaf.ListName("what the caution is about, such as `prostaglandin`"), Leaf.Text("the caution in quotes"));

@@ -13,6 +13,14 @@ internal static class TaskLines
     public static readonly Parser<Token, LineSyntax> EachSession = Map<Token, Token, Token, LineSyntax>(
         (start, end) => new EachSessionLine { Span = start.Span.To(end.Span) }, Leaf.Word("each"), Leaf.Word("session"));
 
+    public static readonly Parser<Token, LineSyntax> DecidedBy = Map<Token, Token, ImmutableArray<TextSyntax>, LineSyntax>(
+        (start, who) => new DecidedByLine(who) { Span = start.Span.To(who[^1].Span) },
+        Leaf.Word("decided"), Leaf.Word("by").Then(Lists.Of(Leaf.Text("who decides, in quotes"), Leaf.Comma)));
+
+    public static readonly Parser<Token, LineSyntax> IfStopped = Map<Token, Token, TextSyntax, LineSyntax>(
+        (start, what) => new IfStoppedLine(what) { Span = start.Span.To(what.Span) },
+        Leaf.Word("if"), Leaf.Word("stopped").Then(Leaf.Text("what becomes of the treated, in quotes")));
+
     /// <summary><c>not before DAY</c> or <c>not needed</c>.</summary>
     public static readonly Parser<Token, LineSyntax> NotBeforeOrNeeded = Map(
         (start, finish) => finish(start),

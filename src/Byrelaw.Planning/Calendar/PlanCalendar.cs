@@ -20,9 +20,8 @@ public sealed record PlanCalendar(
     /// <param name="rulebook">With a programme, read without errors.</param>
     /// <param name="lists">The programme's lists, judged.</param>
     /// <param name="today">The day of planning.</param>
-    /// <param name="later">The lists of later sessions, by their numbers; null where nobody asks whom their tasks are for.</param>
-    public static PlanCalendar Of(
-        Rulebook rulebook, ImmutableArray<ListJudgement> lists, LocalDate today, IReadOnlyDictionary<int, ImmutableArray<ListJudgement>>? later = null)
+    /// <param name="sessions">The sessions with those who are named; none where nobody asks who they are.</param>
+    public static PlanCalendar Of(Rulebook rulebook, ImmutableArray<ListJudgement> lists, LocalDate today, params ImmutableArray<NamedSession> sessions)
     {
         ArgumentNullException.ThrowIfNull(rulebook);
         var (programme, plans) = (rulebook.Programme!, rulebook.Plans);
@@ -32,7 +31,7 @@ public sealed record PlanCalendar(
         ImmutableArray<TreatmentCalendar> donors = programme.Aims is { Embryos: EmbryoOrigin.Flushed, DonorMethod: { } name } && plans.Method(name) is { } method
             ? [.. rounds.Select(round => TreatmentCalendar.ForDonors(method, round))] : [];
         var calendar = new PlanCalendar(
-            rounds, treatments, donors, TaskDates.Of(plans, programme, lists, today, [.. rounds.Where(round => round.Number > programme.Session).Select(round => (round.Programme, later?.GetValueOrDefault(round.Number, []) ?? []))]), CleanTime.Of(rulebook), Season.Of(plans, programme, rounds),
+            rounds, treatments, donors, TaskDates.Of(plans, programme, lists, today, sessions), CleanTime.Of(rulebook), Season.Of(plans, programme, rounds),
             [.. Clash.WithVisits(plans, rounds)], []);
         return calendar with
         {
@@ -58,7 +57,7 @@ public sealed record PlanCalendar(
     [
         .. Tasks.Where(task => !task.IsDone).Select(task => new PlanEntry(
             task.Session > 1 ? Id("task", task.Task.Name, Number(task.Session)) : Id("task", task.Task.Name), EntryKind.TaskStart, task.LastStart, task.LastStart,
-            task.Task.EachSession ? task.Session : null, task.Task.Name) { Task = task, Cautions = task.Task.Cautions }),
+            task.IsOfASession ? task.Session : null, task.Task.Name) { Task = task, Cautions = task.Task.Cautions }),
         .. CleanTimes.Select(time => new PlanEntry(Id("clean", time.Rule), EntryKind.CleanTime, time.From, time.To, null, time.Rule)),
         .. Treatments.SelectMany(treatment => Of(treatment, EntryKind.Treatment)),
         .. Donors.SelectMany(treatment => Of(treatment, EntryKind.DonorTreatment)),

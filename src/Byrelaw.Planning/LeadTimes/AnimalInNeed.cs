@@ -8,6 +8,12 @@ namespace Byrelaw.Planning.LeadTimes;
 /// <param name="MoreOfTheMob">Where her mob lacks results: how many more animals of it; else 0.</param>
 public sealed record AnimalInNeed(string Number, Need Why, string? Subject, string? Rule, int MoreOfTheMob)
 {
+    /// <summary>The days on which it may be begun so that it does it, in runs; empty where nobody worked them out.</summary>
+    public ImmutableArray<DateInterval> Days { get; init; } = [];
+
+    /// <summary>Later sessions for which it holds too, and the day from which it must be done for that.</summary>
+    public ImmutableArray<(int Session, LocalDate From)> AlsoFor { get; init; } = [];
+
     /// <summary>
     /// Those whose rules miss what the task settles, by what their judgements say. Animals that are out for another reason, which no time and
     /// no task can turn, are left out: nobody samples a cow that is sold. A task that settles nothing on record is for everyone who may be used.

@@ -37,8 +37,18 @@ public static class LastUsefulDay
         return days.Count == 0 ? null : days.Min();
     }
 
-    private static int LeadDays(string subject, string list, IEnumerable<PlanTask> tasks) => tasks
-        .Where(task => !task.IsNotNeeded && task.List is { } own && NameFolding.Fold(own) == NameFolding.Fold(list)
-            && task.SettlesKinds.Any(kind => NameFolding.Fold(kind.Name) == NameFolding.Fold(subject)))
-        .Select(task => task.LeadDays).DefaultIfEmpty(0).Min();
+    /// <summary>How long before the day that a record is dated it must be begun, and how long after it the result is in hand, by the quickest task that settles it.</summary>
+    /// <param name="subject">What is asked for.</param>
+    /// <param name="lists">The lists for which it is: tasks of other lists do not count, nor those that are not needed.</param>
+    /// <param name="tasks">All tasks.</param>
+    public static (int Before, int After) Lead(string subject, ImmutableArray<string> lists, IEnumerable<PlanTask> tasks)
+    {
+        ArgumentNullException.ThrowIfNull(tasks);
+        return tasks
+            .Where(task => !task.IsNotNeeded && task.List is { } own && lists.Any(list => NameFolding.Fold(own) == NameFolding.Fold(list))
+                && task.SettlesKinds.Any(kind => NameFolding.Fold(kind.Name) == NameFolding.Fold(subject)))
+            .OrderBy(task => task.LeadDays).Select(task => (task.TakesDays, task.LeadDays - task.TakesDays)).FirstOrDefault();
+    }
+
+    private static int LeadDays(string subject, string list, IEnumerable<PlanTask> tasks) => Lead(subject, [list], tasks) is var (before, after) ? before + after : 0;
 }

@@ -29,6 +29,9 @@ public enum BegunState
     /// <summary>The programme names her as a donor: she carries nobody's embryo.</summary>
     IsDonor,
 
+    /// <summary>Her session is given up.</summary>
+    Stopped,
+
     /// <summary>What her row says of its session or its step cannot be read: nobody knows what she was begun for.</summary>
     RowUnreadable,
 }

@@ -99,8 +99,8 @@ internal sealed class Board
         Named = [.. Where(animal => IsNamed(animal, i)).Select(animal => Named(animal, i) with { Before = [.. Before(animal, i)] })],
         ToAsk = [.. Where(animal => _asked[animal] == i || IsAskedByBooking(animal, i)).Select(animal => Named(animal, i))],
         Spares = [.. Where(animal => IsSpare(animal) && FirstSure(animal) == i).OrderByDescending(animal => PointsOf(animal, i)).Select(animal => Named(animal, i))],
-        Watched = [.. Where(animal => IsWatched(animal, i, Standing.Sure)).Select(animal => Named(animal, i))],
-        WatchedIfKnown = [.. Where(animal => IsWatched(animal, i, Standing.ToAsk)).Select(animal => Named(animal, i))],
+        Watched = [.. Where(animal => IsWatched(animal, i, Standing.Sure)).Select(animal => Watched(animal, i))],
+        WatchedIfKnown = [.. Where(animal => IsWatched(animal, i, Standing.ToAsk)).Select(animal => Watched(animal, i))],
         BookedAndOut = [.. _bookedAndOut[i]],
     })];
 
@@ -177,11 +177,13 @@ internal sealed class Board
         ? Enumerable.Range(first, _sessions.Length - first).FirstOrDefault(session => CanBeNamed(animal, session), -1) : -1;
 
     /// <summary>Written first, natural heat keeps those it suits off treatment; anywhere else it watches whoever is left over.</summary>
-    private bool IsWatched(int animal, int session, Standing standing)
-    {
-        var natural = _methods[session].ToList().FindIndex(method => method.Method.IsNatural);
-        return natural >= 0 && !IsPlaced(animal) && _asked[animal] < 0 && _methods[session][natural].Animals[_animals[animal]].Standing == standing;
-    }
+    private bool IsWatched(int animal, int session, Standing standing) =>
+        Natural(session) is { } natural && !IsPlaced(animal) && _asked[animal] < 0 && natural.Animals[_animals[animal]].Standing == standing;
+
+    private MethodChecked? Natural(int session) => _methods[session].FirstOrDefault(method => method.Method.IsNatural);
+
+    private NamedAnimal Watched(int animal, int session) =>
+        new(_animals[animal], _herd.Numbers[_animals[animal]], Natural(session)!.Method.Name, Natural(session)!.Day, _points[session].GetValueOrDefault(_animals[animal]));
 
     private long PointsOf(int animal, int session) => (long)Math.Round(WholePoints * _points[session].GetValueOrDefault(_animals[animal]));
 

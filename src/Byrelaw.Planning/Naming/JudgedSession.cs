@@ -13,6 +13,9 @@ public sealed record JudgedSession(Round Round, Rulebook Rulebook, Judge Judge, 
     /// <summary>The programme on this session's days.</summary>
     public Programme Programme => Rulebook.Programme!;
 
+    /// <summary>Whether the farm's file gives it up: nobody is treated for it any more.</summary>
+    public bool IsStopped => Rulebook.Plans.Stopped.Any(one => one.Session == Number);
+
     /// <summary>Those that may carry; null where the programme draws up no list of them.</summary>
     public ListJudgement? Recipients => ProgrammeLists.Judged(Lists, ProgrammeLists.Recipients(Programme));
 

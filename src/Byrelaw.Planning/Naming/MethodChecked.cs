@@ -1,3 +1,5 @@
+using Byrelaw.Planning.FindingOut;
+
 namespace Byrelaw.Planning.Naming;
 
 /// <summary>One method in one session, and how each animal of the herd stands to it.</summary>
@@ -24,7 +26,8 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
         var heats = days.Heats.Select(heat => heat.Date).Where(days.Window.Serves).ToList();
         var day = method.IsNatural ? heats.FirstOrDefault(heat => heat >= today, today) : days.Start;
         var treatment = method.IsNatural ? null : ProgrammeLists.Treatment(session.Programme);
-        var bar = heats.Count == 0 ? FailedCheck.NoHeatServes
+        var bar = session.IsStopped ? FailedCheck.Stopped
+            : heats.Count == 0 ? FailedCheck.NoHeatServes
             : method.IsNatural ? heats[^1] < today ? FailedCheck.TooLate : FailedCheck.None
             : day < today ? FailedCheck.TooLate
             : treatment is null ? FailedCheck.NoListForTreatment : FailedCheck.None;
@@ -32,15 +35,24 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
         Array.Fill(animals, new StandingOf(Standing.Out, bar == FailedCheck.None ? FailedCheck.Carrying : bar));
         if (bar == FailedCheck.None && session.Recipients is { } recipients)
         {
-            // What is given is found out about by day 0; where nothing is given there is time until the first transfer.
-            var by = method.IsNatural ? session.Round.FirstTransfer : day;
-            var asking = new Asking(session, method.Suits, treatment, day, by, today);
-            foreach (var animal in recipients.Animals)
+            foreach (var (animal, standing) in new Asking(session, GatesOf(session, method, day), today).Of(recipients.Animals))
             {
-                animals[animal.Animal] = asking.Of(animal);
+                animals[animal] = standing;
             }
         }
 
         return new(days, day, [.. animals]);
+    }
+
+    /// <summary>What must hold of whoever is made ready by a method: she may carry on the days of transfer and, where something is given, be treated on day 0.</summary>
+    internal static Gates GatesOf(JudgedSession session, Method method, LocalDate day)
+    {
+        var carrying = ProgrammeLists.Recipients(session.Programme)!;
+        var treatment = method.IsNatural ? null : ProgrammeLists.Treatment(session.Programme);
+
+        // What is given is found out about by day 0; where nothing is given there is time until the first transfer.
+        return new Gates(
+            [new GateDays(carrying, carrying.JudgedFrom, carrying.JudgedTo), .. treatment is null ? ImmutableArray<GateDays>.Empty : [new GateDays(treatment, day, day)]],
+            method.Suits, day, method.IsNatural ? session.Round.FirstTransfer : day);
     }
 }

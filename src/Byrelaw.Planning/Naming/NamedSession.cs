@@ -50,6 +50,9 @@ public sealed record NamedAnimal(int Animal, string Number, string Method, Local
     /// <summary>Whether the programme books her.</summary>
     public bool IsBooked { get; init; }
 
+    /// <summary>Of one to ask: what is to be found out of her, and on which days.</summary>
+    public ImmutableArray<FindingOut.ToFindOut> ToFindOut { get; init; } = [];
+
     /// <summary>Earlier sessions that she could serve too, and who has their places.</summary>
     public ImmutableArray<TakenPlaces> Before { get; init; } = [];
 }

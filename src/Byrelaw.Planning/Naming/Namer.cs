@@ -20,8 +20,13 @@ public sealed class Namer
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
         _notRecipients = [.. sessions.SelectMany(DonorsOf)];
-        _begun = [.. new BegunReader(draft, sessions, today).Read().Select(one => _notRecipients.Contains(one.Animal) ? one with { State = BegunState.IsDonor } : one)];
+        _begun = [.. new BegunReader(draft, sessions, today).Read().Select(Held)];
     }
+
+    /// <summary>A donor carries nobody's embryo, and nobody goes on for a session that is given up.</summary>
+    private BegunAnimal Held(BegunAnimal one) => _notRecipients.Contains(one.Animal) ? one with { State = BegunState.IsDonor }
+        : _sessions.Any(session => session.Number == one.Session && session.IsStopped) ? one with { State = BegunState.Stopped }
+        : one;
 
     /// <summary>Names them.</summary>
     /// <param name="draft">The programme's lists, judged on the days of its first session.</param>
@@ -33,11 +38,11 @@ public sealed class Namer
         var sessions = JudgedSession.Of(draft, today);
         return sessions.Any(session => session.Recipients is null)
             ? []
-            : new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]);
+            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DaysToFindOut.In(session, today))];
     }
 
     /// <summary>The same, where so many are wanted.</summary>
-    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted);
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DaysToFindOut.In(session, today))];
 
     /// <summary>An animal that the programme names as a donor carries nobody else's embryo.</summary>
     private static IEnumerable<int> DonorsOf(JudgedSession session) =>

@@ -27,6 +27,11 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
     /// <param name="usable">Of these so many turn out to be usable.</param>
     internal static Session Donors(JudgedSession session, bool asked, double usable = 1)
     {
+        if (session.IsStopped)
+        {
+            return new(0, []);
+        }
+
         var aims = session.Programme.Aims;
         if (aims.Embryos == EmbryoOrigin.Frozen)
         {

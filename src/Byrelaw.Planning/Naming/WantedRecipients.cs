@@ -15,6 +15,11 @@ internal sealed class WantedRecipients
     /// <summary>What one session is to be met with.</summary>
     public static WantedRecipients Of(JudgedSession session, LocalDate today)
     {
+        if (session.IsStopped)
+        {
+            return new(0, null, null, null);
+        }
+
         var aims = session.Programme.Aims;
         var said = aims.Recipients.Any(one => one.Count is not null) ? aims.Recipients.Sum(one => one.Count ?? 0) : (int?)null;
         var calendar = PlanCalendar.Of(session.Rulebook, session.Lists, today);

@@ -57,7 +57,7 @@ public sealed record VisitComparison(ImmutableArray<VisitOption> Options, VisitO
                 .. calendar.Rounds.SelectMany(round => round.TransferDays.Prepend(round.Collection ?? round.FirstTransfer).Distinct()).SelectMany(date => Clash.On(date, programme.Aims)),
                 .. calendar.VisitClashes,
             ],
-            [.. plans.Tasks.Where(task => !task.IsNotNeeded && task.Due.In(programme)?.PlusDays(-task.LeadDays) < today).Select(task => task.Name)],
+            [.. plans.Tasks.Where(task => !task.IsNotNeeded && task.Due?.In(programme)?.PlusDays(-task.LeadDays) < today).Select(task => task.Name)],
             outlook?.Of(moved, JudgedSeason.Inputs(moved, Standing, calendar)), [.. obstacles.OfType<Obstacle>()]);
     }
 

@@ -31,6 +31,22 @@ internal static class DetailFit
         return fit;
     }
 
+    /// <summary>Whether an entry is meant that stands in no file.</summary>
+    /// <param name="filter">Which are meant.</param>
+    /// <param name="cell">What it says of a detail, by its place; missing where it says nothing.</param>
+    /// <param name="details">What blank cells mean on this farm.</param>
+    public static Fit Of(KindFilter filter, Func<int, DetailCell> cell, EntryDetails details)
+    {
+        var fit = Fit.Yes;
+        foreach (var test in filter.Tests)
+        {
+            var one = Of(test, cell(test.Place), details.BlankOf(filter.Of, test.Place), details.HasColumn(filter.Of, test.Place));
+            fit = one < fit ? one : fit;
+        }
+
+        return fit;
+    }
+
     /// <summary>Whether the entries of one day are meant: where they differ, it may be either.</summary>
     public static Fit Together(Fit one, Fit other) => one == other ? one : Fit.Perhaps;
 

@@ -123,6 +123,9 @@ public sealed class Herd
     /// <summary>What about the records is not believed.</summary>
     public ImmutableArray<Doubted> Doubted { get; init; } = [];
 
+    /// <summary>Reads the same records again, as if some rows stood in them, or did not; null for a herd that was not read. Its promises are as written, not yet held against the records.</summary>
+    public Func<Reading.Supposed, Herd>? ReadAgain { get; init; }
+
     /// <summary>The same herd with other promises.</summary>
     /// <param name="coverage">What may be taken as complete.</param>
     /// <param name="doubted">What is not believed.</param>
@@ -133,6 +136,11 @@ public sealed class Herd
     /// <param name="coverage">What may be taken as complete.</param>
     public Herd With(KindRun[] runs, Coverage coverage) => With(runs, coverage, Doubted, ParityIsDoubted);
 
+    /// <summary>The same herd with entries that are only supposed.</summary>
+    /// <param name="runs">By kind id.</param>
+    /// <param name="later">Whether one is dated after the day the records reach.</param>
+    internal Herd Supposing(KindRun[] runs, bool later) => With(runs, Coverage, Doubted, ParityIsDoubted, later);
+
     /// <summary>The same herd, where parities speak against calvings.</summary>
     /// <param name="coverage">What may be taken as complete.</param>
     /// <param name="parityIsDoubted">By animal.</param>
@@ -141,7 +149,7 @@ public sealed class Herd
     /// <summary>The same herd with other doubts.</summary>
     public Herd With(IEnumerable<Doubted> doubted) => With(Runs, Coverage, [.. doubted], ParityIsDoubted);
 
-    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted, bool[] parityIsDoubted) => new()
+    private Herd With(KindRun[] runs, Coverage coverage, ImmutableArray<Doubted> doubted, bool[] parityIsDoubted, bool supposesLater = false) => new()
     {
         Vocabulary = Vocabulary,
         Numbers = Numbers,
@@ -168,7 +176,7 @@ public sealed class Herd
         Coverage = FilteredCoverage.Following(Vocabulary, coverage),
         KnownDay = KnownDay,
         ReachesADay = ReachesADay,
-        SupposesLater = SupposesLater,
+        SupposesLater = SupposesLater || supposesLater,
         SupposedBelow = SupposedBelow,
         Problems = Problems,
         RowProblems = RowProblems,
@@ -177,6 +185,7 @@ public sealed class Herd
         AnimalsFile = AnimalsFile,
         EventsFile = EventsFile,
         Places = Places,
+        ReadAgain = ReadAgain,
     };
 
     /// <summary>The day that her parity is of; <see cref="Day.Start"/> where it could not be read.</summary>

@@ -19,6 +19,7 @@ internal sealed class HerdReading
     private EventStage[] _supposedStages = [];
     private int _supposedAfter = int.MaxValue;
     private List<Gap> _gaps = [];
+    private Func<Supposed, Herd>? _again;
 
     private HerdReading(RecordInput input, ReadingOptions options, Supposed? supposed)
     {
@@ -42,7 +43,7 @@ internal sealed class HerdReading
     public static HerdReading Read(
         RecordInput input, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, ReadingOptions options, Supposed? supposed = null)
     {
-        var reading = new HerdReading(input, options, supposed);
+        var reading = new HerdReading(input, options, supposed) { _again = other => Read(input, vocabulary, keeping, knownOn, options, other).Herd };
         reading.Read(vocabulary, keeping, knownOn);
         return reading;
     }
@@ -187,6 +188,7 @@ internal sealed class HerdReading
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
         Doubted = Doubted(doubles),
+        ReadAgain = _again,
     };
 
     private LatestDays LatestEntries()

@@ -5,7 +5,7 @@ internal static class PastPart
 {
     public static Part Of(Plan plan)
     {
-        var past = plan.Calendar.Tasks.Where(task => task.IsPast).ToList();
+        var past = plan.Calendar.Tasks.Where(task => task.IsPast && !task.Task.IsDecision).ToList();
         return past.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "Past already")
             .Sentence($"{Phrases.Sentence(Numbers.Count(past.Count, "task", "tasks"))} should have been started before {Dates.Long(plan.Today)}. Either it is done and not on record, or it is late:")
             .Bullets(past.Select(task => Line(plan, task)))

@@ -13,6 +13,7 @@ internal static class PlanPage
             SessionsPart.Of(plan),
             VisitsPart.Of(plan),
             PastPart.Of(plan),
+            DecisionsPart.Of(plan),
             TasksPart.Of(plan),
             CalendarPart.Of(plan),
             SeasonPart.Of(plan),

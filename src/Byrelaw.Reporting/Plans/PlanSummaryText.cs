@@ -20,7 +20,7 @@ public static class PlanSummaryText
             text.Gap().Table(SessionsTable.Of(plan));
         }
 
-        var tasks = plan.Calendar.Tasks.Where(task => !task.IsDone).ToList();
+        var tasks = plan.Calendar.Tasks.Where(task => !task.IsDone && !task.Task.IsDecision).ToList();
         if (tasks.Count > 0)
         {
             text.Gap().Heading(2, "Start by").In(2);

@@ -12,7 +12,7 @@ internal static class SessionsTable
         {
             table.Add(
                 $"{session.Number}", Dates.Range(session.Session.Round.FirstTransfer, session.Session.Round.FinalTransfer), From(session, plan.Today.Year),
-                session.Wanted is { } wanted ? $"{wanted}" : "not said", Wording.Bold($"{session.Named.Length}"), $"{session.ToAsk.Length}",
+                session.Session.IsStopped ? "stopped" : session.Wanted is { } wanted ? $"{wanted}" : "not said", Wording.Bold($"{session.Named.Length}"), $"{session.ToAsk.Length}",
                 session.Short is { } missing ? $"{missing}" : "", $"{session.Spares.Length}", Donors(session));
         }
 
@@ -21,9 +21,9 @@ internal static class SessionsTable
 
     /// <summary>The first day on which anybody named is treated; else that of the first method that can still start.</summary>
     private static string From(NamedSession session, int year) =>
-        (session.Named.Select(animal => (LocalDate?)animal.Start).Min() ?? session.Methods.Where(CanStart).Select(method => (LocalDate?)method.Days.Start).Min()) is { } day ? Dates.Long(day, year) : "no method can start any more";
+        (session.Named.Select(animal => (LocalDate?)animal.Start).Min() ?? session.Methods.Where(CanStart).Select(method => (LocalDate?)method.Days.Start).Min()) is { } day ? Dates.Long(day, year) : session.Session.IsStopped ? "" : "no method can start any more";
 
-    private static bool CanStart(MethodChecked method) => !method.Method.IsNatural && method.Animals.Any(animal => animal.Failed is not (FailedCheck.TooLate or FailedCheck.NoHeatServes));
+    private static bool CanStart(MethodChecked method) => !method.Method.IsNatural && method.Animals.Any(animal => animal.Failed is not (FailedCheck.TooLate or FailedCheck.NoHeatServes or FailedCheck.Stopped));
 
     private static string Donors(NamedSession session) => session.Session.Donors is not { } donors ? ""
         : donors.Count(Answer.Ready) + donors.Count(Answer.OnCourse) is var sure && donors.Count(Answer.Ask) is > 0 and var asked ? $"{sure}, and {asked} to ask" : $"{sure}";

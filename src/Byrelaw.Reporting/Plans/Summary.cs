@@ -7,7 +7,7 @@ public static class Summary
     public static IReadOnlyList<string> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return [.. new[] { When(plan), Wanted(plan), Animals(plan), Money(plan), Late(plan), Past(plan) }.OfType<string>()];
+        return [.. new[] { When(plan), Wanted(plan), Animals(plan), Money(plan), Late(plan), Past(plan), Silent(plan) }.OfType<string>()];
     }
 
     private static string? When(Plan plan)
@@ -62,9 +62,12 @@ public static class Summary
                 + $"would calve after {Dates.Long(plan.Calendar.Season.CalveBy!.Value)}, the last acceptable day.";
     }
 
+    private static string? Silent(Plan plan) => DecisionWords.Silent(plan).Select(task => TaskWords.Name(task)).ToList() is { Count: > 0 } silent
+        ? $"{Phrases.And(silent)}: {DecisionWords.Silence}" : null;
+
     private static string? Past(Plan plan)
     {
-        var past = plan.Calendar.Tasks.Count(task => task.IsPast);
+        var past = plan.Calendar.Tasks.Count(task => task.IsPast && !task.Task.IsDecision);
         return past == 0 ? null : $"{Phrases.Sentence(Numbers.Count(past, "task is", "tasks are"))} past {(past == 1 ? "its" : "their")} last day already.";
     }
 }

@@ -6,7 +6,7 @@ internal static class TaskWords
     private const int Named = 12;
 
     /// <summary>The task, with its session where it is to be done for each.</summary>
-    public static string Name(TaskDates task) => task.Task.EachSession ? $"{task.Task.Name} (session {task.Session})" : task.Task.Name;
+    public static string Name(TaskDates task) => task.IsOfASession ? $"{task.Task.Name} (session {task.Session})" : task.Task.Name;
 
     /// <summary><c>31 animals, liver copper: 1014, 1019 and 29 more</c>; <c>the farm</c>.</summary>
     public static string For(TaskDates task)
@@ -16,16 +16,19 @@ internal static class TaskWords
             return "the farm";
         }
 
-        if (task.Animals.IsEmpty)
-        {
-            return "nobody needs it any more";
-        }
+        return task.Animals.IsEmpty ? "nobody needs it any more" : For(task.Animals);
+    }
 
-        var subjects = task.Animals.Select(animal => animal.Subject).OfType<string>().Distinct().ToList();
-        var mobs = task.Animals.Max(animal => animal.MoreOfTheMob);
-        return Numbers.Count(task.Animals.Length, "animal", "animals")
+    /// <summary>Some animals, and what is missed of them.</summary>
+    public static string For(ImmutableArray<AnimalInNeed> animals)
+    {
+        var subjects = animals.Select(animal => animal.Subject).OfType<string>().Distinct().ToList();
+        var numbers = animals.Select(animal => animal.Number).Distinct().ToList();
+        var mobs = animals.Max(animal => animal.MoreOfTheMob);
+        return Numbers.Count(numbers.Count, "animal", "animals")
             + (subjects.Count == 0 ? "" : $", {Phrases.And(subjects)}")
             + (mobs > 0 ? $" (at least {mobs} more of the mob)" : "")
-            + $": {Phrases.FirstOf([.. task.Animals.Select(animal => animal.Number)], Named)}";
+            + $": {Phrases.FirstOf(numbers, Named)}"
+            + string.Concat(animals[0].AlsoFor.GroupBy(also => also.From).Select(group => $"; holds for {(group.Count() == 1 ? "session" : "sessions")} {Phrases.And([.. group.Select(also => $"{also.Session}")])} too if done from {Dates.Long(group.Key)}"));
     }
 }

@@ -1,3 +1,5 @@
+using Byrelaw.Planning.LeadTimes;
+
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>What must be done by when, and for whom.</summary>
@@ -5,28 +7,38 @@ internal static class TasksPart
 {
     public static Part Of(Plan plan)
     {
-        var tasks = plan.Calendar.Tasks.Where(task => !task.IsPast).ToList();
-        var table = new Table("Tasks by their last day to start", "start by", "finished by", "what", "for", "why");
-        foreach (var task in tasks.Where(task => !task.IsDone))
+        var tasks = plan.Calendar.Tasks.Where(task => !task.IsPast && !task.Task.IsDecision).ToList();
+        var table = new Table("Tasks by their last day to start", "from", "start by", "finished by", "what", "for", "why");
+        foreach (var row in tasks.Where(task => !task.IsDone).SelectMany(Rows).OrderBy(row => row.Last))
         {
-            table.Add(
-                Wording.Bold(Dates.Long(task.LastStart)), Dates.Long(task.Due), Name(task), TaskWords.For(task),
-                task.Task.Because ?? "");
+            table.Add(row.First, Wording.Bold(row.Start), row.Due, row.What, row.For, row.Why);
         }
 
-        var done = plan.Calendar.Tasks.Where(task => task is { IsDone: true, SaidDone: null }).Select(TaskWords.Name).ToList();
-        var said = plan.Calendar.Tasks.Where(task => task.SaidDone is not null).ToList();
+        var done = plan.Calendar.Tasks.Where(task => task is { IsDone: true, SaidDone: null, WithoutADay.IsEmpty: true }).Select(TaskWords.Name).ToList();
+        var said = plan.Calendar.Tasks.Where(task => task.SaidDone is not null && !task.Task.IsDecision).ToList();
         return tasks.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "What must be done by when")
-            .Sentence(table.IsEmpty ? "Nothing is left to start." : "Each last day is worked back from when it must be finished, by how long it takes and how long its results take.")
+            .Sentence(table.IsEmpty ? "Nothing is left to start." : "Each last day is worked back from when it must be finished, by how long it takes and how long its results take. "
+                + "Days of an animal's own are those on which what it settles, if it turns out well, makes her sure for her session: a day sooner or later does not.")
             .Table(table)
             .Sentence(done.Count == 0 ? "" : $"Nobody needs these any more: {Phrases.And(done)}.")
             .Bullets(said.Select(task => $"{TaskWords.Name(task)}: said done on {Dates.Long(task.SaidDone!.On)}{(task.IsDone ? "" : $", and the book says otherwise: {TaskWords.For(task)}")}."))
+            .Bullets(NoDayWords.Of(plan))
             .As("tasks");
     }
 
-    private static string Name(Planning.LeadTimes.TaskDates task)
+    /// <summary>A row for all; where animals have days of their own, one for all who have the same.</summary>
+    private static IEnumerable<(LocalDate Last, string First, string Start, string Due, string What, string For, string Why)> Rows(TaskDates task) => task.ByHer.IsEmpty
+        ? [(task.LastStart, "", Dates.Long(task.LastStart), Dates.Long(task.Due), Name(task, task.Earliest), TaskWords.For(task), task.Task.Because ?? "")]
+        : task.ByHer.Select(one => (
+            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), Name(task, null), TaskWords.For(one.Animals), task.Task.Because ?? ""));
+
+    /// <summary>The last day; with what is left out in between, where a hole makes two windows of it.</summary>
+    private static string Days(ImmutableArray<DateInterval> days) => Dates.Long(days[^1].End)
+        + (days.Length == 1 ? "" : $" (on {Phrases.And([.. days.Select(run => Dates.Range(run.Start, run.End))])} only)");
+
+    private static string Name(TaskDates task, LocalDate? earliest)
     {
-        var name = TaskWords.Name(task) + (task.Earliest is { } day ? $" (not before {Dates.Long(day)})" : "");
+        var name = TaskWords.Name(task) + (earliest is { } day ? $" (not before {Dates.Long(day)})" : "");
         return task.Task.Cautions.IsEmpty ? name : string.Join(' ', task.Task.Cautions.Select(caution => caution.Text).Prepend(Phrases.Stop(name)));
     }
 }

@@ -58,7 +58,7 @@ public sealed class Carrier
                 case BlockKind.Records:
                     block.Lines.Where(line => line.WordAt(0) == "up").ToList().ForEach(DropLine);
                     break;
-                case BlockKind.Waive or BlockKind.Done:
+                case BlockKind.Waive or BlockKind.Done or BlockKind.Stopped:
                     Drop(block);
                     break;
                 case BlockKind.Change or BlockKind.Drop or BlockKind.Accept:

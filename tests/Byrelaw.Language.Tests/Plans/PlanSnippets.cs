@@ -126,6 +126,19 @@ public static class PlanSnippets
           because "Pregnancies are counted on a day that is agreed."
         done "Book the scanner" on 2026-10-28 for session 2
         done "Sample the mob for copper" on 2026-08-20
+        task "Look at every uterus"
+          for recipients
+          settles liver copper
+          because "The rules say by when."
+        task "Go or no-go: the inserts"
+          each session
+          decided by "farmer", "herd vet"
+          due 2 days before first transfer
+          if stopped "Nobody is treated. All go back to mating."
+          because "Until then only samples are paid for."
+        stopped session 2
+          because "Too few recipients are in condition."
+          agreed by "farmer", "herd vet" on 2026-06-14
         """;
 
     /// <summary>Lines that one programme cannot have beside those above.</summary>

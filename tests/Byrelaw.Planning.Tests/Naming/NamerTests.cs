@@ -172,6 +172,19 @@ public sealed class NamerTests
         session.BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.IsDonor);
     }
 
+    [Fact]
+    public void For_a_session_that_is_stopped_nobody_is_named_and_who_is_begun_is_told()
+    {
+        var farm = Begun("2026-08-30,2,hormone given,,,Progesterone insert,1,0");
+        farm = farm with { More = farm.More + "stopped session 1\n  because \"Too few.\"\n  agreed by \"farmer\" on 2026-08-31\n" };
+        var sessions = Named(farm, new(2026, 9, 1));
+        sessions[0].Named.ShouldBeEmpty();
+        sessions[0].ToAsk.ShouldBeEmpty();
+        sessions[0].Methods[0].Animals.ShouldAllBe(animal => animal.Failed == FailedCheck.Stopped);
+        sessions[0].BegunAndNotNamed.ShouldHaveSingleItem().State.ShouldBe(BegunState.Stopped);
+        sessions[1].Named.ShouldNotBeEmpty();
+    }
+
     private static WrittenPlan Begun(params ReadOnlySpan<string> rows)
     {
         var farm = Farm("", 1, 2, 3);

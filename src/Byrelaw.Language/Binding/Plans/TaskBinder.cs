@@ -14,7 +14,7 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
             Check(isNotNeeded, because);
         }
 
-        if (due is null && !isNotNeeded)
+        if (due is null && !isNotNeeded && block.First<SettlesLine>() is null)
         {
             return null;
         }
@@ -25,7 +25,9 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
             Name = ((TaskLine)block.Head!).Name.Value,
             List = block.First<ForLine>() is { } list ? List(list) : null,
             EachSession = block.First<EachSessionLine>() is not null,
-            Due = due ?? new DayReference(null, "collection", default, false, block.Span),
+            Due = due,
+            DecidedBy = [.. block.First<DecidedByLine>()?.Who.Select(who => who.Value) ?? []],
+            IfStopped = block.First<IfStoppedLine>()?.What.Value,
             NotBefore = block.First<NotBeforeLine>() is { } early ? context.Day(early.Day) : null,
             ResultsTake = block.First<ResultsTakeLine>() is { } results ? Days(results.Length) : null,
             Takes = block.First<TakesLine>() is { } takes ? Days(takes.Length) : null,
@@ -47,25 +49,28 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
             return;
         }
 
-        if (programme is not null && task.Due.In(programme) is { } due)
+        if (programme is not null && task.Due?.In(programme) is { } due)
         {
             foreach (var rule in rules.Where(rule => task.SettlesRules.Contains(rule.Name)))
             {
                 if (programme.Choices.FirstOrDefault(choice => rule.IsFor(choice.List)) is { } choice && choice.JudgedTo < due)
                 {
-                    problems.Add(TaskProblems.DueAfterNeeded(task.Due.Span, NumberText.Of(due), rule.Name, NumberText.Of(choice.JudgedTo)));
+                    problems.Add(TaskProblems.DueAfterNeeded(task.Due!.Span, NumberText.Of(due), rule.Name, NumberText.Of(choice.JudgedTo)));
                 }
             }
         }
 
-        var (last, first) = (LastStart(task, programme), task.NotBefore is null ? null : On(task.NotBefore, task.Due, programme));
+        if (task.Due is not { } day)
+        {
+            return;
+        }
+
+        var (last, first) = (On(day, task.NotBefore, programme)?.PlusDays(-task.LeadDays), task.NotBefore is null ? null : On(task.NotBefore, day, programme));
         if (last < first)
         {
             problems.Add(TaskProblems.TooLateByConstruction(task.Span, Period.DaysBetween(last.Value, first.Value)));
         }
     }
-
-    private static LocalDate? LastStart(PlanTask task, Programme? programme) => On(task.Due, task.NotBefore, programme)?.PlusDays(-task.LeadDays);
 
     /// <summary>The day; where the programme does not set it and two are reckoned from the same date, any day stands in for that.</summary>
     private static LocalDate? On(DayReference day, DayReference? other, Programme? programme) =>
@@ -80,9 +85,13 @@ internal sealed class TaskBinder(Context context, RuleBinder rules, Block block)
                 context.Problems.Add(TaskProblems.NotNeededWithoutReason(block.Span));
             }
         }
-        else if (block.First<DueLine>() is null)
+        else if (block.First<DueLine>() is null && block.First<SettlesLine>() is null)
         {
             context.Problems.Add(TaskProblems.NoDue(block.Span));
+        }
+        else if (block.First<DecidedByLine>() is null != block.First<IfStoppedLine>() is null)
+        {
+            context.Problems.Add(TaskProblems.HalfADecision(block.First<DecidedByLine>()?.Span ?? block.First<IfStoppedLine>()!.Span, isDecided: block.First<DecidedByLine>() is not null));
         }
         else if (because is null && block.First<SourceLine>() is null)
         {

@@ -25,6 +25,7 @@ internal static class BlockWords
         BlockKind.Assume => "an `assume`",
         BlockKind.Task => "a `task`",
         BlockKind.Done => "a `done`",
+        BlockKind.Stopped => "a `stopped session`",
         BlockKind.Caution => "a `caution`",
         BlockKind.Example => "an `example`",
         _ => "what could not be read",

@@ -4,7 +4,7 @@ namespace Byrelaw.Language.Diagnostics;
 internal static class TaskProblems
 {
     public static Diagnostic NoDue(SourceSpan at) => Problem.Error(
-        "B1235", at, "this task has no day", "expected a line such as `due 45 days before first transfer`");
+        "B1235", at, "this task has no day", "expected a line such as `due 45 days before first transfer`, or `settles` and what it settles");
 
     public static Diagnostic TooLateByConstruction(SourceSpan at, int days) => Problem.Error(
         "B1236", at, "this task can never be done in time",
@@ -32,6 +32,18 @@ internal static class TaskProblems
 
     public static Diagnostic DoneLater(SourceSpan at, string day, string today) => Problem.Warning(
         "B1243", at, $"this is to be done on {day}, and today is {today}", "what is done is written down once it is done", "until then the task stands");
+
+    /// <param name="at">The line that is there.</param>
+    /// <param name="isDecided">Whether it says who decides, and not what then; else the other way round.</param>
+    public static Diagnostic HalfADecision(SourceSpan at, bool isDecided) => Problem.Error(
+        "B1232", at, isDecided ? "this says who may stop it, and not what becomes of the treated then" : "this says what becomes of the treated, and not who may stop it",
+        "whoever stops must know what they stop", isDecided ? "add `if stopped \"...\"`: where do those go who are treated already?" : "add `decided by \"...\"`");
+
+    /// <param name="at">The line.</param>
+    /// <param name="why">Whether it is the reason that is missing; else who agreed.</param>
+    public static Diagnostic StoppedWithout(SourceSpan at, bool why) => Problem.Error(
+        "B1233", at, why ? "this stops a session, and does not say why" : "this stops a session, and nobody agreed to it", "whoever reads the plan must see that it was not forgotten",
+        why ? "add `because \"...\"`" : "add `agreed by \"...\" on` and the day");
 
     public static Diagnostic NotNeededWithoutReason(SourceSpan at) => Problem.Error(
         "B1239", at, "this task is not needed, and does not say why", "whoever reads the plan must see that it was not forgotten", "add `because \"...\"`");

@@ -24,6 +24,9 @@ public sealed record PlanStatements
     /// <summary>What the farm says is done, in the order of writing; a day to come is not in force.</summary>
     public ImmutableArray<TaskDone> Done { get; init; } = [];
 
+    /// <summary>The sessions that are given up.</summary>
+    public ImmutableArray<StoppedSession> Stopped { get; init; } = [];
+
     /// <summary>What must be said beside treatments.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 

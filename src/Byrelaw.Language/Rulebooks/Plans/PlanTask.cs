@@ -12,8 +12,17 @@ public sealed record PlanTask
     /// <summary>Whether it is to be done for each session; else once, for the first.</summary>
     public bool EachSession { get; init; }
 
-    /// <summary>The day by which it must be finished, results in hand.</summary>
-    public required DayReference Due { get; init; }
+    /// <summary>The day by which it must be finished, results in hand; null where what it settles says so.</summary>
+    public DayReference? Due { get; init; }
+
+    /// <summary>Who decides whether to go on, where it is such a decision; empty for other tasks.</summary>
+    public ImmutableArray<string> DecidedBy { get; init; } = [];
+
+    /// <summary>What becomes of the treated if it is decided to stop; null for other tasks.</summary>
+    public string? IfStopped { get; init; }
+
+    /// <summary>Whether it is a decision to go on or to stop.</summary>
+    public bool IsDecision => !DecidedBy.IsEmpty;
 
     /// <summary>Done earlier than this it does not count; null for no limit.</summary>
     public DayReference? NotBefore { get; init; }
@@ -25,7 +34,10 @@ public sealed record PlanTask
     public TimeLength? Takes { get; init; }
 
     /// <summary>Days from starting it to having its result: what it takes, and what results take.</summary>
-    public int LeadDays => Days(Takes) + Days(ResultsTake);
+    public int LeadDays => TakesDays + Days(ResultsTake);
+
+    /// <summary>Days from starting it to the day that its record is of.</summary>
+    public int TakesDays => Days(Takes);
 
     /// <summary>Rules whose missing answers it settles.</summary>
     public ImmutableArray<string> SettlesRules { get; init; } = [];
@@ -60,6 +72,13 @@ public sealed record PlanTask
 /// <param name="Session">For which session; null for a task that is once.</param>
 /// <param name="Span">Where.</param>
 public sealed record TaskDone(string Task, LocalDate On, int? Session, SourceSpan Span);
+
+/// <summary><c>stopped session 2</c>: a session is given up; nobody is treated for it any more.</summary>
+/// <param name="Session">Which.</param>
+/// <param name="Because">Why.</param>
+/// <param name="Agreement">Who agreed, and when.</param>
+/// <param name="Span">Where.</param>
+public sealed record StoppedSession(int Session, string Because, Agreement Agreement, SourceSpan Span);
 
 /// <summary>What a task costs.</summary>
 /// <param name="Amount">How much.</param>

@@ -9,6 +9,9 @@ internal sealed record TaskLine(TextSyntax Name) : HeadLine;
 /// <summary><c>done "Book the scanner" on 2026-10-28 for session 1</c>.</summary>
 internal sealed record DoneLine(TextSyntax Task, DateSyntax On, NumberSyntax? Session) : HeadLine;
 
+/// <summary><c>stopped session 2</c>.</summary>
+internal sealed record StoppedLine(NumberSyntax Session) : HeadLine;
+
 /// <summary><c>caution prostaglandin "..."</c>.</summary>
 internal sealed record CautionLine(NameSyntax About, TextSyntax Text) : HeadLine;
 

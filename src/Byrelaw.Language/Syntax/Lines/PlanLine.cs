@@ -69,6 +69,18 @@ internal sealed record EachSessionLine : BodyLine
     public override string? OnlyOnce => "each session";
 }
 
+/// <summary><c>decided by "farmer", "herd vet"</c>.</summary>
+internal sealed record DecidedByLine(ImmutableArray<TextSyntax> Who) : BodyLine
+{
+    public override string? OnlyOnce => "decided by";
+}
+
+/// <summary><c>if stopped "Nobody is treated."</c>.</summary>
+internal sealed record IfStoppedLine(TextSyntax What) : BodyLine
+{
+    public override string? OnlyOnce => "if stopped";
+}
+
 /// <summary><c>due 45 days before first transfer</c>.</summary>
 internal sealed record DueLine(DayReferenceSyntax Day) : BodyLine
 {

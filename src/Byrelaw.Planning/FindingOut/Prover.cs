@@ -1,0 +1,105 @@
+using Byrelaw.Judging.Supposing;
+using Byrelaw.Records.Reading;
+
+namespace Byrelaw.Planning.FindingOut;
+
+/// <summary>
+/// Proves who would be sure if what she misses turned out well: her records are supposed, and she is judged again. Nothing is claimed that was not found so. All
+/// animals are tried at once, each by her next way where a rule of hers does not hold yet.
+/// </summary>
+internal sealed class Prover(Rulebook rulebook, Herd herd)
+{
+    private readonly SupposedFarm? _farm = SupposedFarm.Of(rulebook, herd);
+
+    /// <summary>Those of whom it is proved.</summary>
+    public Dictionary<int, Proof> Prove(Gates gates, IReadOnlyList<OpenAnimal> animals)
+    {
+        var proved = new Dictionary<int, Proof>();
+        var open = animals.Where(one => one.Rules.All(rule => !rule.Ways.IsEmpty)).Select(one => new Trial(one)).ToList();
+        while (open.Count > 0 && Suppose(gates, open.SelectMany(trial => trial.Records)) is { } check)
+        {
+            foreach (var trial in open.Where(trial => check.IsSure(trial.Animal)))
+            {
+                proved[trial.Animal] = new Proof(trial.Records);
+            }
+
+            open.RemoveAll(trial => proved.ContainsKey(trial.Animal) || !trial.Next(check));
+        }
+
+        return proved;
+    }
+
+    /// <summary>Of animals for whom a record counts too late: the record, from the first day on which it makes its rule hold. One that no day makes hold is not told.</summary>
+    public Dictionary<int, AskedRecord> CountsFrom(Gates gates, IReadOnlyList<OpenAnimal> animals)
+    {
+        var found = new Dictionary<int, AskedRecord>();
+        var late = animals.Select(one => (one.Animal, Rule: one.Rules.FirstOrDefault(rule => rule.Closed is { IsTaken: true }))).Where(one => one.Rule is not null).ToList();
+
+        // What a rule misses is told for the first of its days; on the last of them it may look back to as many days later.
+        var most = gates.Lists.Max(gate => Period.DaysBetween(gate.From, gate.To));
+        for (var days = 0; days <= most && late.Count > 0; days++)
+        {
+            if (Suppose(gates, late.Select(one => one.Rule!.Closed! with { Date = one.Rule.Closed.First.PlusDays(days) })) is not { } check)
+            {
+                break;
+            }
+
+            foreach (var (animal, rule) in late.Where(one => check.Holds(one.Rule!, one.Animal)))
+            {
+                found[animal] = rule!.Closed! with { First = rule.Closed.First.PlusDays(days) };
+            }
+
+            late.RemoveAll(one => found.ContainsKey(one.Animal));
+        }
+
+        return found;
+    }
+
+    /// <summary>The farm as if these records stood in its book; null for a herd that was not read.</summary>
+    public GateCheck? Suppose(Gates gates, IEnumerable<AskedRecord> records)
+    {
+        var supposed = records.ToList();
+        return _farm is null ? null : new GateCheck(_farm.Judge(new Supposition
+        {
+            Records = new Supposed
+            {
+                Rows = [.. supposed.SelectMany(record => record.Rows(herd)).DistinctBy(row => (row.Animal, row.Kind, row.Date))],
+                WithoutLines = supposed.Where(record => record.WithoutLine > 0).Select(record => record.WithoutLine).ToHashSet(),
+            },
+        }), gates);
+    }
+
+    /// <summary>One animal's trial: for each of her rules the way that is tried.</summary>
+    private sealed class Trial(OpenAnimal open)
+    {
+        private readonly int[] _at = new int[open.Rules.Length];
+
+        public int Animal => open.Animal;
+
+        /// <summary>What is supposed of her: a kind once a day, and of two that would say it the one that says more.</summary>
+        public ImmutableArray<AskedRecord> Records =>
+        [
+            .. open.Rules.SelectMany((rule, i) => rule.Ways[_at[i]]).OrderByDescending(record => record.Details.Length)
+                .DistinctBy(record => (record.Kind.Id, record.Date, record.WithoutLine)),
+        ];
+
+        /// <summary>Goes on to the next way of each rule that does not hold; false where there is none, or every rule holds and she still is not sure: she needs more.</summary>
+        public bool Next(GateCheck check)
+        {
+            var moved = false;
+            for (var i = 0; i < _at.Length; i++)
+            {
+                if (!check.Holds(open.Rules[i], open.Animal))
+                {
+                    (_at[i], moved) = (_at[i] + 1, true);
+                    if (_at[i] == open.Rules[i].Ways.Length)
+                    {
+                        return false;
+                    }
+                }
+            }
+
+            return moved;
+        }
+    }
+}

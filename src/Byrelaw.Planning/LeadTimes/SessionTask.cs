@@ -1,0 +1,54 @@
+using Byrelaw.Planning.FindingOut;
+
+namespace Byrelaw.Planning.LeadTimes;
+
+/// <summary>
+/// A task for those who are to carry, in one session: for those who are asked about, each on the days of her own on which it does what it is for; of what settles nothing on
+/// record for everyone who is named, asked about or spare. With a <c>due</c> the earlier of the two days counts.
+/// </summary>
+internal static class SessionTask
+{
+    /// <summary>The task in a session; null for a task of another list, or one whose date the programme does not set.</summary>
+    public static TaskDates? Of(PlanTask task, NamedSession session, LocalDate today)
+    {
+        var programme = session.Session.Programme;
+        if (!IsForThem(task, programme) || (task.Due is { } said && said.In(programme) is null))
+        {
+            return null;
+        }
+
+        var due = task.Due?.In(programme);
+        if (!TaskDates.Settles(task))
+        {
+            var all = session.Named.Concat(session.ToAsk).Concat(session.Spares).Select(animal => new AnimalInNeed(animal.Number, Need.OnTheList, null, null, 0)).OrderBy(animal => animal.Number, AnimalNumberOrder.Instance);
+            return due is { } day ? new TaskDates(task, day, day.PlusDays(-task.LeadDays), task.NotBefore?.In(programme), [.. all], true, Math.Max(0, Period.DaysBetween(day.PlusDays(-task.LeadDays), today)), null) { Session = session.Number } : null;
+        }
+
+        var asked = session.ToAsk.Concat(session.WatchedIfKnown).SelectMany(animal => animal.ToFindOut.Where(one => one.Record.IsTaken && IsSettledBy(task, one.Record)).Select(one => (animal.Number, One: one))).ToList();
+        var (first, last) = (task.NotBefore?.In(programme), due?.PlusDays(-task.LeadDays));
+        var animals = asked.Select(one => Within(one.Number, one.One, first, last)).ToList();
+        ImmutableArray<AnimalInNeed> open = [.. animals.Where(animal => !animal.Days.IsEmpty).OrderBy(animal => animal.Number, AnimalNumberOrder.Instance)];
+        var by = asked.Select(one => one.One.Days.IsEmpty ? (LocalDate?)null : one.One.Days[^1].End.PlusDays(one.One.Record.ResultsAfter)).Max();
+        var inHand = due is { } then && !(by < then) ? then : by ?? due ?? session.Session.Round.FirstTransfer;
+        return new TaskDates(task, inHand, open.IsEmpty ? inHand.PlusDays(-task.LeadDays) : open.Min(animal => animal.Days[^1].End), first, open, true, 0, null)
+        {
+            Session = session.Number,
+            WithoutADay = [.. animals.Where(animal => animal.Days.IsEmpty).Select(animal => animal.Number).Order(AnimalNumberOrder.Instance)],
+        };
+    }
+
+    private static bool IsForThem(PlanTask task, Programme programme) => task.List is { } list
+        && new[] { ProgrammeLists.Recipients(programme), ProgrammeLists.Treatment(programme) }.Any(choice => choice is not null && NameFolding.Fold(choice.List) == NameFolding.Fold(list));
+
+    private static bool IsSettledBy(PlanTask task, AskedRecord record) =>
+        task.SettlesRules.Contains(record.Rule) || task.SettlesKinds.Any(kind => NameFolding.Fold(kind.Declaration.Name) == NameFolding.Fold(record.Kind.Name));
+
+    private static AnimalInNeed Within(string number, ToFindOut one, LocalDate? first, LocalDate? last) => new(number, Need.Missing, one.Record.Kind.Name, one.Record.Rule, one.Record.MoreOfTheMob)
+    {
+        Days =
+        [
+            .. one.Starts.Select(run => (Start: first > run.Start ? first.Value : run.Start, End: last < run.End ? last.Value : run.End))
+                .Where(run => run.Start <= run.End).Select(run => new DateInterval(run.Start, run.End)),
+        ],
+    };
+}

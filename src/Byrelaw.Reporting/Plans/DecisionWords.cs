@@ -1,0 +1,26 @@
+using Byrelaw.Planning.LeadTimes;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>What was said of a decision to go on or to stop.</summary>
+internal static class DecisionWords
+{
+    /// <summary><c>go, on 2 October 2026</c>; <c>Nobody has said go.</c>; empty where its day is to come.</summary>
+    public static string Said(Plan plan, TaskDates task) =>
+        StoppedOf(plan, task.Session) is not null ? "stopped"
+        : task.SaidDone is { } done ? $"go, on {Dates.Long(done.On)}"
+        : task.Due < plan.Today ? Silence : "";
+
+    /// <summary>Past its day, silence is said.</summary>
+    public const string Silence = "Nobody has said go.";
+
+    /// <summary>Decisions whose day is past and on which nobody said anything, of sessions that are not stopped.</summary>
+    public static IEnumerable<TaskDates> Silent(Plan plan) =>
+        plan.Calendar.Tasks.Where(task => task.Task.IsDecision && task.SaidDone is null && task.Due < plan.Today && StoppedOf(plan, task.Session) is null);
+
+    /// <summary>The sessions that are given up, and why.</summary>
+    public static IEnumerable<string> Stopped(Plan plan) => plan.Draft.Rulebook.Plans.Stopped.Select(one =>
+        $"Session {one.Session} is stopped: {Phrases.Stop(one.Because)} Agreed by {Phrases.And([.. one.Agreement.By])} on {Dates.Long(one.Agreement.On)}. Nobody is treated for it any more; devices come out.");
+
+    private static StoppedSession? StoppedOf(Plan plan, int session) => plan.Draft.Rulebook.Plans.Stopped.FirstOrDefault(one => one.Session == session);
+}

@@ -1,0 +1,66 @@
+using Byrelaw.Planning.Naming;
+
+namespace Byrelaw.Reporting.Plans;
+
+/// <summary>Says of whom something cannot be found out in time for a session, and for which later one it can. No empty stretch of days is shown as a task.</summary>
+internal static class NoDayWords
+{
+    public static IEnumerable<string> Of(Plan plan)
+    {
+        var year = plan.Today.Year;
+        foreach (var task in plan.Calendar.Tasks.Where(task => !task.WithoutADay.IsEmpty))
+        {
+            yield return $"{TaskWords.Name(task)}: {(task.Task.Due is null ? "" : $"due by {Dates.Long(task.Due, year)}, ")}no day is left for {Phrases.And([.. task.WithoutADay])}.";
+        }
+
+        foreach (var session in plan.Sessions)
+        {
+            foreach (var alike in Late(session).GroupBy(one => (one.Kind, one.From, one.Takes, Later: Later(plan, session, one.Animal))))
+            {
+                var method = session.Methods.First(one => !one.Method.IsNatural);
+                var numbers = alike.Select(one => session.Session.Judge.Herd.Numbers[one.Animal]).ToList();
+                yield return $"{Phrases.And(numbers)}: {alike.Key.Kind} counts from {Dates.Long(alike.Key.From, year)}{(alike.Key.Takes > 0 ? $" and its result takes {Numbers.Count(alike.Key.Takes, "day", "days")}" : "")}, and {method.Method.Name} starts on {Dates.Long(method.Days.Start, year)}: not for session {session.Number}.{alike.Key.Later}";
+            }
+        }
+    }
+
+    /// <summary>Those of whom something counts too late for the method that is liked best, and who are not asked about by another that treats.</summary>
+    private static IEnumerable<(int Animal, string Kind, LocalDate From, int Takes)> Late(NamedSession session)
+    {
+        if (session.Methods.FirstOrDefault(method => !method.Method.IsNatural) is not { } liked)
+        {
+            yield break;
+        }
+
+        for (var animal = 0; animal < liked.Animals.Length; animal++)
+        {
+            if (liked.Animals[animal].Closed is { IsTaken: true } closed && closed.First > closed.Last && session.Methods.All(method => method.Method.IsNatural || method.Animals[animal].Standing == Standing.Out))
+            {
+                yield return (animal, closed.Kind.Name, closed.First, closed.ResultsAfter);
+            }
+            else if (liked.Animals[animal].Failed == FailedCheck.Treatment && IsAskedLater(session, animal) is { } later)
+            {
+                yield return (animal, later.What, later.From, 0);
+            }
+        }
+    }
+
+    /// <summary>Of one who may not be treated on day 0 and is still to be asked about later on: what, and from when.</summary>
+    private static (string What, LocalDate From)? IsAskedLater(NamedSession session, int animal) =>
+        ProgrammeLists.Judged(session.Session.Lists, ProgrammeLists.Treatment(session.Session.Programme))?.Animals.FirstOrDefault(one => one.Animal == animal) is { Answer: Answer.Later, NotBefore: { } from, ThenAsk: [var first, ..] }
+            ? (first.Subject, from) : null;
+
+    /// <summary>Where she is asked about for a later session: by which method, and on which days.</summary>
+    private static string Later(Plan plan, NamedSession session, int animal)
+    {
+        foreach (var later in plan.Sessions.Where(one => one.Number > session.Number))
+        {
+            if (later.ToAsk.Concat(later.WatchedIfKnown).FirstOrDefault(one => one.Animal == animal) is { } asked)
+            {
+                return $" For session {later.Number} by {asked.Method}: {Phrases.And([.. asked.ToFindOut.Select(one => AskedWords.Of(one, plan.Today.Year))])}.";
+            }
+        }
+
+        return "";
+    }
+}
