@@ -114,8 +114,10 @@ public sealed class VisitComparisonTests
         var rulebook = farm.Rulebook;
         var plan = Planner.Plan(rulebook, farm.Herd(rulebook), new(2026, 8, 1));
 
-        // Visits are compared as if all who are asked about passed, with sessions alike; the plan of one of them goes by name.
-        var alike = SeasonPlanner.Plan(plan.Inputs with { Named = null, IfAllPass = null });
+        // Visits are compared as if all who are asked about passed, with sessions alike; the plan of one of them goes by name, and has tasks only for
+        // those whom the result can make sure: not for her who may not be treated.
+        var everybodys = plan.Inputs.Tasks.Select(task => task with { Animals = task.Animals + 1 });
+        var alike = SeasonPlanner.Plan(plan.Inputs with { Named = null, IfAllPass = null, Tasks = [.. everybodys] });
         var outlook = plan.Visits!.Best!.Outlook!;
         (outlook.Chance, outlook.Wanted).ShouldBe((alike.Forecast!.Chance, alike.Forecast.At(Stage.Pregnant).Mean));
         outlook.Cost!.Value.Amount.ShouldBe(alike.Budget!.Total, 1e-9);
