@@ -2,7 +2,8 @@ namespace Byrelaw.Workshop.Tuning;
 
 /// <summary>
 /// What a farm writes into its own file to have another number. Who agreed, when and why is for people to say: the lines leave that
-/// open, and a file with the blanks still in it cannot be read.
+/// open, and a file with the blanks still in it cannot be read. Nothing is written in the place of what a safety rule asks: a change of one only adds, so that no
+/// line that is pasted loosens it.
 /// </summary>
 /// <param name="In">The farm's own block in which the line stands to be changed; null where the lines are new ones for the end of its file.</param>
 /// <param name="Lines">The lines, without line ends.</param>
@@ -26,11 +27,11 @@ public sealed record LinesToWrite(SourceSpan? In, ImmutableArray<string> Lines)
         {
             var define = rulebook.Defines[place];
             var condition = NumbersOfRule.With(define.Condition, number, value);
-            return IsOwn(rulebook, define.Span) ? new LinesToWrite(define.Span, Split(RuleText.Condition("", condition))) : OwnDefine(rulebook, place, condition);
+            return IsOwn(rulebook, define.Span) && !rulebook.Rules.Any(rule => rule.IsSafety && MovedBy.Rules(rulebook, number).Contains(rule)) ? new LinesToWrite(define.Span, Split(RuleText.Condition("", condition))) : OwnDefine(rulebook, place, condition);
         }
 
         var needs = RuleText.Condition("needs ", NumbersOfRule.With(number.Rule.Stated, number, value));
-        return IsOwn(rulebook, number.Rule.Span)
+        return IsOwn(rulebook, number.Rule.Span) && !number.Rule.IsSafety
             ? new LinesToWrite(number.Rule.Span, Split(needs))
             : new LinesToWrite(null, Change(number.Rule.Name, [needs]));
     }
