@@ -76,6 +76,11 @@ public static class Believed
             }
         }
 
+        if (WordsOnRecord.NotRead(rulebook, herd, doubts.OfType<MayBeOverlooked>().Select(one => NameFolding.Fold(one.Hint.Word)).ToHashSet()) is { } notRead && !Without(notRead))
+        {
+            doubts.Add(notRead);
+        }
+
         if (herd.Count > 0 && IsEmpty(herd) && Promised(herd, herd.Vocabulary.Kinds) is { IsEmpty: false } promised && !Without(new EmptyBook(promised)))
         {
             Fall(promised, fallen);

@@ -70,6 +70,10 @@ public sealed record EmptyBook(ImmutableArray<Kind> Fallen) : Doubted;
 /// <param name="Count">How many.</param>
 public sealed record RowsLeftOut(string File, string Heading, string Cell, int Count) : Doubted;
 
+/// <summary>Kinds that the farm's own file declares and the records hold, and that no rule reads. Nothing comes of it.</summary>
+/// <param name="Kinds">Each, and how many entries of it are on record.</param>
+public sealed record NotReadByRules(ImmutableArray<(Kind Kind, int Entries)> Kinds) : Doubted;
+
 /// <summary>A word of the records that may be a kind that is promised, and is declared otherwise or left out: the promise does not count.</summary>
 /// <param name="Hint">The word, and what it may mean.</param>
 /// <param name="Fallen">The kind that was promised and is not believed.</param>

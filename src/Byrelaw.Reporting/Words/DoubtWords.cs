@@ -35,6 +35,7 @@ public static class DoubtWords
         EmptyBook book => Empty(book),
         MayBeOverlooked overlooked => Overlooked(overlooked),
         RowsLeftOut rows => LeftOut(rows),
+        NotReadByRules words => NotRead(words),
         RowsInDoubt rows => RowDoubtWords.Of(rows, herd),
         TwoNumbers two => DoubleWords.Of(two, herd),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt, "a sort of doubt without words"),
@@ -152,6 +153,15 @@ public static class DoubtWords
                 ? $"If it is one, write “call {doubt.Fallen.Name} also {doubt.Hint.Word}” in place of what the rule files say of it; if it is none, give it a name that nobody can take for {doubt.Fallen.Name}."
                 : $"Write “call {doubt.Fallen.Name} also {doubt.Hint.Word}”; or, if it is none, “leave out {doubt.Hint.Word}, which is not {doubt.Fallen.Name}”.")
         { Fallen = [doubt.Fallen] };
+
+    private static SaidDoubt NotRead(NotReadByRules doubt)
+    {
+        var (names, rows) = (doubt.Kinds.Select(one => $"“{one.Kind.Name}”"), doubt.Kinds.Sum(one => one.Entries));
+        return new("not_read_by_rules", $"No rule reads {Phrases.And([.. names])}, which {(doubt.Kinds.Length == 1 ? "stands" : "together stand")} on record {Numbers.Times(rows)}",
+            "Nothing comes of it: every answer is as if these rows were not there.",
+            "If one of them may be a service, a calving or another word of the rules, write “call … also …”; if a rule is to look at it, write that rule.")
+        { RowCount = rows };
+    }
 
     private static SaidDoubt LeftOut(RowsLeftOut doubt) =>
         new("rows_left_out", $"{Numbers.Count(doubt.Count, "row", "rows")} of {FileWords.Short(doubt.File)} {(doubt.Count == 1 ? "is" : "are")} left out, for “{doubt.Heading}” is {(doubt.Cell.Length == 0 ? "blank" : $"“{doubt.Cell}”")} there",

@@ -56,6 +56,8 @@ internal static class InventedDoubts
         ("fails by rows that cannot be read", new ExpectationFails(Father, 12, [Entry(0, 10), Entry(-1, 20, isUnreadable: true), Entry(2, 21, isUnreadable: true)], 1, Father.Else)),
         ("fails by one row alone", new ExpectationFails(Father, 12, [Entry(-1, 20, isUnreadable: true)], 0, Father.Else)),
         ("strained", new ExpectationStrained(Father, 100, [Entry(1, 11)], 0)),
+        ("a word that no rule reads", new NotReadByRules([(new EventKind("hoof trim", [], Span) { Id = 92 }, 5)])),
+        ("two words that no rule reads", new NotReadByRules([(new EventKind("hoof trim", [], Span) { Id = 92 }, 5), (BullIn, 1)])),
         ("waived", new ExpectationStrained(Father, 100, [], 1)),
         ("contradiction", new Contradictions(Ends, [Entry(2, 30)])),
         ("contradictions", new Contradictions(Ends, [Entry(2, 30), Entry(3, 31)])),
