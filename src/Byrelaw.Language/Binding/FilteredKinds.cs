@@ -27,5 +27,5 @@ internal sealed class FilteredKinds
 
     /// <summary>The declared words, and these kinds.</summary>
     public Vocabulary With(Vocabulary declared) =>
-        _kinds.Count == 0 ? declared : new Vocabulary([.. declared.Kinds, .. _kinds], declared.Facts, declared.Spells) { Hints = declared.Hints, Names = declared.Names };
+        _kinds.Count == 0 ? declared : new Vocabulary([.. declared.Kinds, .. _kinds], declared.Facts, declared.Spells) { Hints = declared.Hints, Names = declared.Names, Called = declared.Called };
 }

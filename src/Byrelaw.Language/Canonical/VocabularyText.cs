@@ -9,7 +9,13 @@ internal static class VocabularyText
             .Concat(Sorted(vocabulary.Kinds.OfType<MeasureKind>(), kind => kind.Name, Of))
             .Concat(Sorted(vocabulary.Kinds.OfType<TestKind>(), kind => kind.Name, Of))
             .Concat(Sorted(vocabulary.Facts, fact => fact.Name, Of))
-            .Concat(Sorted(vocabulary.Spells, spell => spell.Name, Of));
+            .Concat(Sorted(vocabulary.Spells, spell => spell.Name, Of))
+            .Concat(Calls(vocabulary).Select(call => $"call {NameText.Exact(call.What)} also {NameText.Exact(call.Name)}").Distinct().Order(StringComparer.Ordinal));
+
+    /// <summary>Other names of what no line of the files declares by itself: built-in names and answers.</summary>
+    private static IEnumerable<(string What, string Name)> Calls(Vocabulary vocabulary) =>
+        vocabulary.Called.Select(called => (called.BuiltIn, called.Name))
+            .Concat(vocabulary.Kinds.OfType<TestKind>().SelectMany(test => test.AnswersAlso.Select(also => (test.Answers[also.Answer], also.Name))));
 
     /// <summary>One kind.</summary>
     public static string Of(Kind kind) => kind switch { EventKind happening => Of(happening), MeasureKind measure => Of(measure), TestKind test => Of(test), _ => kind.Name };

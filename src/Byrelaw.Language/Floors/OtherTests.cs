@@ -19,7 +19,7 @@ internal static class OtherTests
         from test in kinds.OfType<TestKind>()
         where NameFolding.Fold(test.Name) != "pregnancy test"
         let looks = Stands(LooksForACalf, test.Name)
-        let answers = test.Answers.Where(answer => (Stands(FindsACalf, answer) || (looks && Stands(Found, answer))) && !Stands(FindsNone, answer)).ToImmutableArray()
+        let answers = test.Answers.Where(answer => SaysInCalf(answer) || (looks && Stands(Found, answer) && !Stands(FindsNone, answer))).ToImmutableArray()
         where !answers.IsEmpty
         select (test, answers);
 
@@ -46,6 +46,13 @@ internal static class OtherTests
             }
         }
     }
+
+    /// <summary>Whether an answer says by itself that there is a calf.</summary>
+    public static bool SaysInCalf(string answer) => Stands(FindsACalf, answer) && !Stands(FindsNone, answer);
+
+    /// <summary>Whether another name for an answer may say that there is a calf, beside the answers that the test has.</summary>
+    public static bool MaySayInCalf(string name, IEnumerable<string> answers) =>
+        SaysInCalf(name) || (answers.Any(SaysInCalf) && Stands(Found, name) && !Stands(FindsNone, name));
 
     private static string Agrees(TestKind test) => NameText.Text($"floor {test.Name} agrees");
 

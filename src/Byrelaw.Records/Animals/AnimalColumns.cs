@@ -43,6 +43,11 @@ internal sealed class AnimalColumns
             }
         }
 
+        foreach (var (name, builtIn) in vocabulary.Called.Where(called => columns.ContainsKey(called.BuiltIn)))
+        {
+            columns.TryAdd(ColumnMap.Fold(name), builtIn);
+        }
+
         // Every farm's file may have these two, also where no rule asks for them.
         columns.TryAdd("official id", "official_id");
         columns.TryAdd("breed", "breed");

@@ -3,7 +3,7 @@ namespace Byrelaw.Records.Spellings;
 /// <summary>Finds the answers of tests as they stand in the file. For one thread.</summary>
 internal sealed class AnswerLookup
 {
-    /// <summary>Not a declared answer.</summary>
+    /// <summary>Not a declared answer, as <see cref="TestKind.PlaceOf"/> says it.</summary>
     public const int Undeclared = -1;
 
     private readonly Dictionary<int, SpellingTable> _byTest = [];
@@ -18,25 +18,11 @@ internal sealed class AnswerLookup
 
         if (!answers.TryFind(spelling, out var answer))
         {
-            answer = Find(test, Encoding.UTF8.GetString(spelling));
+            answer = test.PlaceOf(Encoding.UTF8.GetString(spelling));
             answers.Set(spelling, PendingCell.Is(spelling) ? KindRun.NotKnown : answer);
             answers.TryFind(spelling, out answer);
         }
 
         return answer;
-    }
-
-    private static int Find(TestKind test, string spelling)
-    {
-        var folded = NameFolding.Fold(spelling);
-        for (var i = 0; i < test.Answers.Length; i++)
-        {
-            if (NameFolding.Fold(test.Answers[i]) == folded)
-            {
-                return i;
-            }
-        }
-
-        return Undeclared;
     }
 }

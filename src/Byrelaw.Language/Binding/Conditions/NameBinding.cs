@@ -63,7 +63,7 @@ internal static class NameBinding
             case KindSymbol { Kind: TestKind test }:
                 return context.Fail<Counted>(ConditionProblems.CountNeedsAnswer(name.Named.Span, test.Name, test.Answers.FirstOrDefault()));
             case null when context.AnswerOf(name) is var (test, answer):
-                var place = Place(test, answer);
+                var place = test.PlaceOf(answer);
                 return place >= 0
                     ? context.Filtered(test, name) is { } asked ? new Counted(asked, place) : null
                     : context.Fail<Counted>(NameProblems.NoSuchAnswer(name.Named.Span, answer, test.Name, test.Answers));
@@ -81,7 +81,7 @@ internal static class NameBinding
             if (context.Names.Find(name.Text[(space + 1)..]) is KindSymbol { Kind: TestKind test })
             {
                 var answer = name.Text[..space];
-                if (Place(test, answer) >= 0)
+                if (test.PlaceOf(answer) >= 0)
                 {
                     return (test, answer);
                 }
@@ -91,20 +91,5 @@ internal static class NameBinding
         }
 
         return meant;
-    }
-
-    /// <summary>The place of an answer among a test's; -1 where it has no such answer.</summary>
-    public static int Place(TestKind test, string answer)
-    {
-        var folded = NameFolding.Fold(answer);
-        for (var i = 0; i < test.Answers.Length; i++)
-        {
-            if (NameFolding.Fold(test.Answers[i]) == folded)
-            {
-                return i;
-            }
-        }
-
-        return -1;
     }
 }

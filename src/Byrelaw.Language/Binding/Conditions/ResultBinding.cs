@@ -99,7 +99,7 @@ internal static class ResultBinding
         var isWhole = true;
         foreach (var value in values)
         {
-            var place = NameBinding.Place(test, value.Text);
+            var place = test.PlaceOf(value.Text);
             if (place < 0)
             {
                 context.Problems.Add(NameProblems.NoSuchAnswer(value.Span, value.Text, test.Name, test.Answers));

@@ -86,7 +86,7 @@ internal sealed class ExampleRecordBinder(Context context)
             case EventKind { IsMobMove: false } when value is not null:
                 context.Problems.Add(ExampleProblems.ValueNotTaken(value.Span, kind.Name, "an event"));
                 break;
-            case TestKind test when value is not null && !IsPending(value) && NameBinding.Place(test, value.Text) < 0:
+            case TestKind test when value is not null && !IsPending(value) && test.PlaceOf(value.Text) < 0:
                 context.Problems.Add(NameProblems.NoSuchAnswer(value.Span, value.Text, test.Name, test.Answers));
                 break;
             case TestKind or MeasureKind when value is null:

@@ -33,7 +33,7 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
     public static string? Value(Context context, SourceTarget target, NameSyntax value) => target switch
     {
         FactTarget { Fact: { Type: FactType.OneOf } fact } => Among(context, value, fact.Name, fact.Values),
-        KindTarget { Kind: TestKind test } => NameBinding.Place(test, value.Text) is >= 0 and var place
+        KindTarget { Kind: TestKind test } => test.PlaceOf(value.Text) is >= 0 and var place
             ? test.Answers[place]
             : context.Fail<string>(NameProblems.NoSuchAnswer(value.Span, value.Text, test.Name, test.Answers)),
         LandedTarget { Column: "sex" } => Among(context, value, "sex", ["F", "M", "steer"]),

@@ -8,6 +8,9 @@ internal sealed record Declared(DeclarationLine Line, RuleFile File)
     /// <summary>Other names for it, from its own line and from layers.</summary>
     public List<NameSyntax> Also { get; } = [];
 
+    /// <summary>Other names for its answers, from layers: the answer, the name, and the file that gives it.</summary>
+    public List<(NameSyntax Answer, NameSyntax Name, RuleFile File)> AnswersAlso { get; } = [];
+
     /// <summary>What its own line and layers say of its details, each with the file that says it.</summary>
     public List<(ClauseSyntax Clause, RuleFile File)> DetailClauses { get; } = [];
 

@@ -130,6 +130,31 @@ internal static class KindBuilder
         return null;
     }
 
+    /// <summary>Other names for answers; one that is another answer's, or that says that a calf was found where the answer does not, is a problem.</summary>
+    private static ImmutableArray<(string Name, int Answer)> AnswersAlso(Declared declared, ImmutableArray<string> answers)
+    {
+        var also = ImmutableArray.CreateBuilder<(string Name, int Answer)>();
+        var taken = answers.Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+        foreach (var (answer, name, file) in declared.AnswersAlso)
+        {
+            var place = answers.IndexOf(answers.First(one => NameFolding.Fold(one) == NameFolding.Fold(answer.Text)));
+            if (!taken.Add(NameFolding.Fold(name.Text)))
+            {
+                file.Problems.Add(WordProblems.ValueTwice(name.Span));
+            }
+            else if (OtherTests.MaySayInCalf(name.Text, answers) && !OtherTests.SaysInCalf(answers[place]))
+            {
+                file.Problems.Add(WordProblems.SaysInCalf(name.Span, name.Text, answers[place]));
+            }
+            else
+            {
+                also.Add((name.Text, place));
+            }
+        }
+
+        return also.ToImmutable();
+    }
+
     private static TestKind? Test(Declared declared, int id, Context context)
     {
         var name = declared.Line.Name;
@@ -143,6 +168,7 @@ internal static class KindBuilder
         {
             Id = id,
             Answers = Distinct(answers.Answers),
+            AnswersAlso = AnswersAlso(declared, Distinct(answers.Answers)),
             InTheYards = declared.Clause<InTheYardsClause>() is not null,
         };
     }

@@ -3,6 +3,11 @@ namespace Byrelaw.Language.Binding.Words;
 /// <summary>Binds all declarations of all files into one vocabulary.</summary>
 internal sealed class VocabularyBinder
 {
+    private const string Mob = "mob";
+
+    // `her mob` and `the herd` are no words by themselves.
+    private static readonly FrozenSet<string> BuiltIn = FrozenSet.Create(StringComparer.Ordinal, Mob, "age", "parity", "birth", "cows", "heifers", "females");
+
     private readonly Namespace _names;
     private readonly List<Declared> _declared = [];
     private readonly Dictionary<string, Declared> _byName = new(StringComparer.Ordinal);
@@ -10,6 +15,8 @@ internal sealed class VocabularyBinder
     private readonly Dictionary<SourceFile, RuleFile> _files;
     private readonly ImmutableArray<Kind>.Builder _kinds = ImmutableArray.CreateBuilder<Kind>();
     private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>();
+    private readonly List<(CallLine Line, RuleFile File)> _builtIn = [];
+    private readonly List<(string Name, string BuiltIn)> _called = [];
     private readonly ImmutableArray<Spell>.Builder _spells = ImmutableArray.CreateBuilder<Spell>();
 
     private VocabularyBinder(Namespace names, IReadOnlyList<RuleFile> files)
@@ -24,7 +31,7 @@ internal sealed class VocabularyBinder
     public static Vocabulary Bind(IReadOnlyList<RuleFile> files, Namespace names)
     {
         var binder = new VocabularyBinder(names, files);
-        var mob = new EventKind("mob", [], default) { Id = 0, IsMobMove = true };
+        var mob = new EventKind(Mob, [.. Heads<CallLine>(files).Where(call => NameFolding.Fold(call.Line.Name.Text) == Mob).SelectMany(call => call.Line.Also.Names).Select(name => name.Text)], default) { Id = 0, IsMobMove = true };
         binder._kinds.Add(mob);
         names.Declare(mob.Name, default, new KindSymbol(mob, null));
         foreach (var (file, line) in Heads<DeclarationLine>(files))
@@ -47,10 +54,11 @@ internal sealed class VocabularyBinder
             binder.Build(declared);
         }
 
+        binder.CallBuiltIn();
         foreach (var (name, file) in binder._unknown)
         {
             var context = new Conditions.Context(names, file.Problems);
-            file.Problems.Add(Conditions.NameBinding.NotFound(context, name, symbol => symbol is KindSymbol or FactSymbol, "an event, measure, test or fact"));
+            file.Problems.Add(Conditions.NameBinding.NotFound(context, name, symbol => symbol is KindSymbol or FactSymbol, "an event, measure, test or fact, an answer, or a built-in name"));
         }
 
         foreach (var (file, line) in Heads<SpellLine>(files))
@@ -60,6 +68,7 @@ internal sealed class VocabularyBinder
 
         return new Vocabulary(binder._kinds.ToImmutable(), binder._facts.ToImmutable(), binder._spells.ToImmutable())
         {
+            Called = [.. binder._called],
             Names = [.. binder._declared.SelectMany(binder.NamesOf)],
             Hints = [.. Heads<HintLine>(files).SelectMany(hint => binder.Hints(hint.Line, hint.File))],
         };
@@ -88,10 +97,32 @@ internal sealed class VocabularyBinder
         if (_byName.TryGetValue(NameFolding.Fold(line.Name.Text), out var declared))
         {
             declared.Also.AddRange(line.Also.Names);
+            return;
         }
-        else
+
+        var name = NameFolding.Fold(line.Name.Text);
+        if (BuiltIn.Contains(name))
+        {
+            _builtIn.Add((line, file));
+            return;
+        }
+
+        // An answer is called so in every test that has it.
+        var tests = _declared.Where(test => test.Clause<AnswersClause>() is { } answers && answers.Answers.Any(answer => NameFolding.Fold(answer.Text) == name)).ToList();
+        tests.ForEach(test => test.AnswersAlso.AddRange(line.Also.Names.Select(also => (line.Name, also, file))));
+        if (tests.Count == 0)
         {
             _unknown.Add((line.Name, file));
+        }
+    }
+
+    /// <summary>Names for built-in words, once every declared name is there.</summary>
+    private void CallBuiltIn()
+    {
+        foreach (var (line, file) in _builtIn)
+        {
+            var name = NameFolding.Fold(line.Name.Text);
+            _called.AddRange(line.Also.Names.Where(also => Declare(also.Text, also.Span, _names.Find(name)!, file.Problems)).Select(also => (also.Text, name)));
         }
     }
 

@@ -107,6 +107,32 @@ public sealed record TestKind(string Name, ImmutableArray<string> AlsoNames, Sou
     /// <summary>The answers it can have, declared spelling.</summary>
     public ImmutableArray<string> Answers { get; init; } = [];
 
+    /// <summary>What else answers are called in other files, each with its place among <see cref="Answers"/>.</summary>
+    public ImmutableArray<(string Name, int Answer)> AnswersAlso { get; init; } = [];
+
+    /// <summary>The place of an answer, by any of its names; -1 where the test has no such answer.</summary>
+    public int PlaceOf(string answer)
+    {
+        var folded = NameFolding.Fold(answer);
+        for (var i = 0; i < Answers.Length; i++)
+        {
+            if (NameFolding.Fold(Answers[i]) == folded)
+            {
+                return i;
+            }
+        }
+
+        foreach (var (name, place) in AnswersAlso)
+        {
+            if (NameFolding.Fold(name) == folded)
+            {
+                return place;
+            }
+        }
+
+        return -1;
+    }
+
     /// <summary>True where someone beside the animal can do it; false where it needs a laboratory.</summary>
     public bool InTheYards { get; init; }
 }

@@ -45,7 +45,7 @@ internal static class NameLabels
         [ListOrDefine] = symbol => symbol is DefineSymbol,
         [OnRecord.Label] = symbol => symbol is KindSymbol or FactSymbol or BuiltInSymbol { Name: "parity" },
         ["the name of a fact"] = symbol => symbol is FactSymbol { Fact.Type: FactType.Number or FactType.Amount },
-        ["a declared name"] = symbol => symbol is KindSymbol or FactSymbol,
+        ["a declared name"] = symbol => symbol is KindSymbol or FactSymbol or BuiltInSymbol { Name: "age" or "parity" or "cows" or "heifers" or "females" or "birth" },
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Lists = new[]
@@ -55,7 +55,7 @@ internal static class NameLabels
 
     private static readonly FrozenSet<string> Free = new[]
     {
-        Value, Result, Detail, DetailValue, "", "a kind of record", "a word that people write", "a breed", "the mob's name", "`animal treated`", "a weekday such as `Sundays`, or `holidays`", "`collection`, `treatment` or `transfer`",
+        Value, Result, Detail, DetailValue, "", "a kind of record", "a word that people write", "a breed", "the mob's name", "the name of a mob", "`animal treated`", "a weekday such as `Sundays`, or `holidays`", "`collection`, `treatment` or `transfer`",
         "what the caution is about, such as `prostaglandin`", "what is assumed, such as `pregnant per transfer`",
     }.ToFrozenSet(StringComparer.Ordinal);
 
