@@ -43,7 +43,7 @@ internal static partial class Slips
         var places = near.Append(near.Max() + 1).OrderBy(place => FollowsAGap(statement, place) ? 0 : 1).ToList();
         return Misspelt(statement, unknown, known)
             .Concat(places.Where(place => FollowsAGap(statement, place)).SelectMany(place => Missing(statement, place)))
-            .Concat(expected.Select(word => Missing(statement, statement.First, word)))
+            .Concat(expected.SelectMany(word => places.Prepend(statement.First).Select(place => Missing(statement, place, word))))
             .Concat(places.SelectMany(place => Missing(statement, place)))
             .Concat(unknown.Where(word => word > 0).Select(word => Without(statement, word)))
             .Concat(LastComma(statement));
@@ -93,6 +93,7 @@ internal static partial class Slips
 
     private static IEnumerable<Proposal> Missing(TypedStatement statement, int place) =>
         place == 0 && WordsLeftOut.StartsLine(statement.Folded(0), statement.Kind) ? []
+        : place == 0 && statement.Words[0].Text.EndsWith(".byre\"", StringComparison.OrdinalIgnoreCase) ? [Missing(statement, 0, "use")]
         : WordsLeftOut.At(place, statement.Kind).Where(word => place == 0 || WordsLeftOut.Follows(word, statement.Folded(place - 1))).Select(word => Missing(statement, place, word));
 
     private static Proposal Missing(TypedStatement statement, int place, string word) => place < statement.Words.Count

@@ -13,7 +13,7 @@ internal static class Words
     public static readonly EventKind Mob = Event("mob", isMobMove: true);
     public static readonly EventKind Calving = Event("calving", also: "calved", notBefore: new TimeLength(15, TimeUnit.Months));
     public static readonly EventKind Heat = Event("heat", also: "bulling");
-    public static readonly EventKind Mating = Event("mating", also: "service");
+    public static readonly EventKind Mating = Event("mating", also: "service", details: new EntryDetail("sire", default) { Type = FactType.Text });
     public static readonly EventKind Mastitis = Event("mastitis");
     public static readonly EventKind Purchase = Event("purchase", effect: HerdEffect.Joins);
     public static readonly EventKind Sale = Event("sale", effect: HerdEffect.Leaves);
@@ -46,8 +46,8 @@ internal static class Words
     public static LocalDate Date(string iso) => NodaTime.Text.LocalDatePattern.Iso.Parse(iso).Value;
 
     private static EventKind Event(
-        string name, string? also = null, TimeLength? notBefore = null, HerdEffect effect = HerdEffect.None, bool isMobMove = false) =>
-        Add(new EventKind(name, Also(also), default) { Id = Kinds.Count, Effect = effect, NotBeforeAge = notBefore, IsMobMove = isMobMove });
+        string name, string? also = null, TimeLength? notBefore = null, HerdEffect effect = HerdEffect.None, bool isMobMove = false, params EntryDetail[] details) =>
+        Add(new EventKind(name, Also(also), default) { Id = Kinds.Count, Effect = effect, NotBeforeAge = notBefore, IsMobMove = isMobMove, Details = [.. details] });
 
     private static MeasureKind Measure(string name, string? unit, Scale? scale = null, double? molarMass = null) =>
         Add(new MeasureKind(name, [], default) { Id = Kinds.Count, Unit = unit is null ? null : UnitTable.Find(unit), Scale = scale, MolarMass = molarMass });
