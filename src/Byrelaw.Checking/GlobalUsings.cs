@@ -4,6 +4,7 @@ global using System.Globalization;
 global using System.Text;
 global using Byrelaw.Checking.MadeUp;
 global using Byrelaw.Judging;
+global using Byrelaw.Judging.Supposing;
 global using Byrelaw.Judging.Truths;
 global using Byrelaw.Judging.Verdicts;
 global using Byrelaw.Language.Diagnostics;

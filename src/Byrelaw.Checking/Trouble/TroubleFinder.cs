@@ -37,7 +37,7 @@ public static class TroubleFinder
         var files = rulebook.Files.Select((file, place) => (file.Path, place)).DistinctBy(file => file.Path).ToDictionary(file => file.Path, file => file.place);
         return
         [
-            .. Acceptances.NotAccepted(rulebook, findings)
+            .. Acceptances.NotAccepted(rulebook, findings).Concat(TooLateTask.Of(rulebook).Select(TroubleProblems.TooLate))
                 .OrderBy(problem => files.GetValueOrDefault(problem.File, int.MaxValue))
                 .ThenBy(problem => problem.Line).ThenBy(problem => problem.Column).ThenBy(problem => problem.Code, StringComparer.Ordinal),
         ];

@@ -50,6 +50,10 @@ internal static class TroubleProblems
         "B1109", at, $"{Quoted.Of(name)} looks like {Quoted.Of(other)} ({Quoted.Place(place)}) and is another name", "some letters only look the same",
         "type the name again, in one alphabet");
 
+    public static Diagnostic TooLate(TooLateTask late) => Problem.Warning(
+        "B1111", late.Task.Due!.Span, $"this is due on {LocalDatePattern.Iso.Format(late.Due)}, and {Quoted.Of(late.Rule.Name)} is not met then", $"on {LocalDatePattern.Iso.Format(late.JudgedOn)} it asks that this is done by {LocalDatePattern.Iso.Format(late.By)}",
+        $"let it be due {Period.DaysBetween(late.By, late.Due)} days earlier");
+
     public static Diagnostic AcceptsNothing(Acceptance acceptance) => Problem.Warning(
         "B1110", acceptance.Span, "there is no such trouble to accept", null, "take this `accept` out");
 

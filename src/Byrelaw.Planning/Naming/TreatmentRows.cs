@@ -3,6 +3,9 @@ namespace Byrelaw.Planning.Naming;
 /// <summary>Rows of an animal that mark treatment, with what they say of the method, the session, the step and the device.</summary>
 internal sealed class TreatmentRows
 {
+    /// <summary>In place of what became of a device, where something stands there that cannot be read.</summary>
+    public const string Unreadable = "?";
+
     private readonly Herd _herd;
     private readonly PlanStatements _plans;
     private readonly ImmutableArray<(EventKind Kind, int Method, int Session, int Step, int Device)> _kinds;
@@ -17,6 +20,9 @@ internal sealed class TreatmentRows
         ];
     }
 
+    /// <summary>Whether there is any row at all.</summary>
+    public bool Any => _kinds.Any(kind => _herd.Runs[kind.Kind.Id].Days.Length > 0);
+
     /// <summary>Hers, oldest first.</summary>
     public IEnumerable<TreatmentRow> Of(int animal) => _kinds.SelectMany(kind => Of(kind, animal)).OrderBy(row => row.Date);
 
@@ -27,7 +33,12 @@ internal sealed class TreatmentRows
         {
             var line = run.Lines[at];
             var method = Cell(line, of.Method) is { State: FactState.Known, Text: { } name } ? _plans.Method(name) : null;
-            yield return new(Day.Date(run.Days[at]), method, Number(line, of.Session), Number(line, of.Step), Cell(line, of.Device) is { State: FactState.Known } device ? device.Text : null);
+            yield return new(Day.Date(run.Days[at]), method, Number(line, of.Session), Number(line, of.Step), Cell(line, of.Device) switch
+            {
+                { State: FactState.Known } device => device.Text,
+                { State: FactState.Missing } => null,
+                _ => Unreadable,
+            });
         }
     }
 

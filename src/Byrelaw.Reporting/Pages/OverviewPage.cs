@@ -12,7 +12,7 @@ public static class OverviewPage
         var title = draft.Rulebook.Programme?.Name ?? "Draft lists";
         var standing = ReachWords.Of(draft.Herd)
             + (draft.Lists.IsEmpty ? "" : $" · void after {Dates.Long(draft.Lists.Max(list => list.Choice.JudgedTo))}")
-            + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "");
+            + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "") + DeviceWords.Head(draft);
         return new Page("index", title, standing,
         [
             new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),

@@ -1,3 +1,4 @@
+using Byrelaw.Judging.Supposing;
 using Byrelaw.Planning.Naming;
 
 namespace Byrelaw.Reporting.Plans;
@@ -13,6 +14,12 @@ internal static class NoDayWords
             yield return $"{TaskWords.Name(task)}: {(task.Task.Due is null ? "" : $"due by {Dates.Long(task.Due, year)}, ")}no day is left for {Phrases.And([.. task.WithoutADay])}.";
         }
 
+        foreach (var late in TooLateTask.Of(plan.Draft.Rulebook).Where(late => !(DoneOn(plan, late) <= late.By)))
+        {
+            yield return $"{late.Task.Name}: due {Dates.Long(late.Due, year)}; {Quoted.Of(late.Rule.Name)} asks on {Dates.Long(late.JudgedOn, year)} that it is done by {Dates.Long(late.By, year)}."
+                + (DoneOn(plan, late) is { } done ? $" It is said done on {Dates.Long(done, year)}." : "");
+        }
+
         foreach (var session in plan.Sessions)
         {
             foreach (var alike in Late(session).GroupBy(one => (one.Kind, one.From, one.Takes, Later: Later(plan, session, one.Animal))))
@@ -23,6 +30,8 @@ internal static class NoDayWords
             }
         }
     }
+
+    private static LocalDate? DoneOn(Plan plan, TooLateTask late) => plan.Draft.Rulebook.Plans.Done.Where(done => done.Task == late.Task.Name).Select(done => (LocalDate?)done.On).FirstOrDefault();
 
     /// <summary>Those of whom something counts too late for the method that is liked best, and who are not asked about by another that treats.</summary>
     private static IEnumerable<(int Animal, string Kind, LocalDate From, int Takes)> Late(NamedSession session)

@@ -33,9 +33,20 @@ internal static class PlanPage
     {
         var part = new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing));
         part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
-        part.Bullets(Summary.Of(plan));
+        part.Sentence(DangerPart.Of(plan));
+        if (!plan.Sessions.IsEmpty)
+        {
+            part.Table(SessionsTable.Of(plan));
+        }
+
+        part.Bullets(SessionLines.Of(plan).Concat(Summary.Of(plan)));
+        part.Bullets(DoNext(plan));
         return part.As("top");
     }
+
+    /// <summary>What is to be started next, the earliest last day first.</summary>
+    private static IEnumerable<Wording> DoNext(Plan plan) => TasksPart.Rows(plan).Take(5)
+        .Select<TaskRow, Wording>(row => $"Do next: {Wording.Bold(row.Name)}, {(row.First.Length == 0 ? "" : $"from {row.First} ")}by {row.Start}: {row.For}.");
 
     private static Part Ready(Plan plan) => plan.ReadyByDate is { } ready
         ? new DocumentBuilder().Heading(2, "Recipients ready by date").Picture(ReadyByDatePicture.Of(ready, plan.Calendar)).As("ready")

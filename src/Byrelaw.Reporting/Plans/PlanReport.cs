@@ -30,8 +30,7 @@ internal static class PlanHead
     public static string Standing(Plan plan)
     {
         var herd = plan.Draft.Herd;
-        var last = plan.Calendar.Rounds.IsEmpty ? (LocalDate?)null : plan.Calendar.Rounds[^1].FinalTransfer;
-        return $"planned on {Dates.Long(plan.Today)} · {ReachWords.Of(herd)}" + (last is { } day ? $" · void after {Dates.Long(day)}" : "");
+        return $"planned on {Dates.Long(plan.Today)} · {ReachWords.Of(herd)} · void after the next record" + DeviceWords.Head(plan.Draft);
     }
 
     /// <summary>The programme.</summary>

@@ -14,7 +14,6 @@ internal static class SessionsPart
 
         var part = new DocumentBuilder().Heading(2, "Who, session by session")
             .Sentence(NobodyToTreat(plan))
-            .Table(SessionsTable.Of(plan))
             .Bullets(Notes(plan));
         part.Sentence("An animal is named only if she surely may be treated on her day 0 and surely may carry on the days of transfer, by the records as they are. "
             + "Her status is looked up again that morning, and a licensed vet orders what is given.");
@@ -54,9 +53,9 @@ internal static class SessionsPart
             yield return $"{session.Session.Judge.Herd.Numbers[one.Animal]} is begun by {one.Method.Name} on {Dates.Long(one.Start, year)} and not counted: {CheckWords.Of(one)}.";
         }
 
-        if (!session.ToAsk.IsEmpty)
+        foreach (var alike in session.ToAsk.GroupBy(animal => Phrases.And([.. animal.ToFindOut.Select(one => AskedWords.Of(one, year))])))
         {
-            yield return $"To ask about first, and not treated before: {Phrases.And([.. session.ToAsk.Select(animal => animal.Number)])}.";
+            yield return $"To ask about first, and not treated before: {Phrases.And([.. alike.Select(animal => animal.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }
 
         if (!session.Spares.IsEmpty)

@@ -9,7 +9,7 @@ internal static class TasksPart
     {
         var tasks = plan.Calendar.Tasks.Where(task => !task.IsPast && !task.Task.IsDecision).ToList();
         var table = new Table("Tasks by their last day to start", "from", "start by", "finished by", "what", "for", "why");
-        foreach (var row in tasks.Where(task => !task.IsDone).SelectMany(Rows).OrderBy(row => row.Last))
+        foreach (var row in Rows(plan))
         {
             table.Add(row.First, Wording.Bold(row.Start), row.Due, row.What, row.For, row.Why);
         }
@@ -26,11 +26,14 @@ internal static class TasksPart
             .As("tasks");
     }
 
+    /// <summary>All rows, by their last day.</summary>
+    public static IEnumerable<TaskRow> Rows(Plan plan) => plan.Calendar.Tasks.Where(task => !task.IsPast && !task.IsDone && !task.Task.IsDecision).SelectMany(Rows).OrderBy(row => row.Last);
+
     /// <summary>A row for all; where animals have days of their own, one for all who have the same.</summary>
-    private static IEnumerable<(LocalDate Last, string First, string Start, string Due, string What, string For, string Why)> Rows(TaskDates task) => task.ByHer.IsEmpty
-        ? [(task.LastStart, "", Dates.Long(task.LastStart), Dates.Long(task.Due), Name(task, task.Earliest), TaskWords.For(task), task.Task.Because ?? "")]
-        : task.ByHer.Select(one => (
-            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), Name(task, null), TaskWords.For(one.Animals), task.Task.Because ?? ""));
+    private static IEnumerable<TaskRow> Rows(TaskDates task) => task.ByHer.IsEmpty
+        ? [new(task.LastStart, "", Dates.Long(task.LastStart), Dates.Long(task.Due), TaskWords.Name(task), Name(task, task.Earliest), TaskWords.For(task), task.Task.Because ?? "")]
+        : task.ByHer.Select(one => new TaskRow(
+            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), TaskWords.Name(task), Name(task, null), TaskWords.For(one.Animals), task.Task.Because ?? ""));
 
     /// <summary>The last day; with what is left out in between, where a hole makes two windows of it.</summary>
     private static string Days(ImmutableArray<DateInterval> days) => Dates.Long(days[^1].End)
@@ -42,3 +45,14 @@ internal static class TasksPart
         return task.Task.Cautions.IsEmpty ? name : string.Join(' ', task.Task.Cautions.Select(caution => caution.Text).Prepend(Phrases.Stop(name)));
     }
 }
+
+/// <summary>One row of the tasks.</summary>
+/// <param name="Last">The last day to start.</param>
+/// <param name="First">From when it counts; empty where it is not said.</param>
+/// <param name="Start">The last day in words.</param>
+/// <param name="Due">By when it is finished.</param>
+/// <param name="Name">The task, with its session.</param>
+/// <param name="What">The same with its cautions.</param>
+/// <param name="For">Whom it is for.</param>
+/// <param name="Why">The reason.</param>
+internal sealed record TaskRow(LocalDate Last, string First, string Start, string Due, string Name, string What, string For, string Why);
