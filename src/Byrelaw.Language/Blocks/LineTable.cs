@@ -37,6 +37,7 @@ internal static class LineTable
             ["task"] = (BlockKind.Task, PlanHeads.Task),
             ["done"] = (BlockKind.Done, PlanHeads.Done),
             ["stopped"] = (BlockKind.Stopped, PlanHeads.Stopped),
+            ["yardstick"] = (BlockKind.Yardstick, PlanHeads.Yardstick),
             ["caution"] = (BlockKind.Caution, PlanHeads.Caution),
             ["example"] = (BlockKind.Example, HeadLines.Example),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
@@ -129,6 +130,8 @@ internal static class LineTable
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Assume = Table(
         ("because", RuleLines.Because), ("source", RuleLines.Source), ("agreed", RuleLines.AgreedBy));
 
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Yardstick = Table(("because", RuleLines.Because), ("source", RuleLines.Source));
+
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Caution = Table(("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Example = Table(
@@ -161,6 +164,7 @@ internal static class LineTable
         BlockKind.Method => Method,
         BlockKind.Task => PlanTask,
         BlockKind.Assume => Assume,
+        BlockKind.Yardstick => Yardstick,
         BlockKind.Caution => Caution,
         BlockKind.Example => Example,
         BlockKind.Unreadable => Any,

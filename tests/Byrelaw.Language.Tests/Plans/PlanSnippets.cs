@@ -87,6 +87,11 @@ public static class PlanSnippets
           flushed on day 15
           source "published schedules"
 
+        yardstick "Prostaglandin once" used 65%
+          because "So people say."
+        yardstick cost per embryo transferred 400 NZD
+          source "a price list"
+
         assume oocytes per collection 9, spread 6
         assume oocytes per collection of "1021" 22, spread 8, weight 6
         assume embryos per oocyte with sexed semen of "1021" 31%, weight 12
