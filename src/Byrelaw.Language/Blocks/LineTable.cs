@@ -109,9 +109,9 @@ internal static class LineTable
         ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Programme = Table(
-        ("collection", FarmLines.Collection), ("transfer", FarmLines.Transfer), ("date", FarmLines.Date), ("choose", FarmLines.Choose),
+        ("collection", FarmLines.Collection), ("transfer", Parser.OneOf(Parser.Try(AimLines.TransferCostsShared), FarmLines.Transfer)), ("date", FarmLines.Date), ("choose", FarmLines.Choose),
         ("wants", AimLines.Wants), ("budget", AimLines.Budget), ("agreed", RuleLines.AgreedBy), ("embryos", AimLines.Embryos), ("tank", AimLines.Tank),
-        ("recipients", AimLines.RecipientDays), ("prepare", AimLines.Prepare), ("semen", AimLines.SemenUsed), ("calves", AimLines.CalfBreeds),
+        ("recipients", AimLines.RecipientDays), ("prepare", AimLines.Prepare), ("semen", AimLines.SemenUsed), ("costs", AimLines.CostsShared), ("treatment", AimLines.TreatmentCostsShared), ("calves", AimLines.CalfBreeds),
         ("calve", AimLines.CalveBy), ("region", AimLines.Region), ("holidays", AimLines.Holidays),
         ("holiday", AimLines.Holiday));
 

@@ -21,6 +21,10 @@ public static class PlanSnippets
           wants 6 live heifer calves, 80% sure
           budget 30000 NZD
           agreed by "farmer", "herd vet", "adviser" on 2026-06-14
+          costs shared "owner" 50%, "sharemilker" 50%
+          semen costs shared "owner" 100%
+          treatment costs shared "owner" 40%, "sharemilker" 60%
+          transfer costs shared "owner" 30%, "sharemilker" 70%
           embryos made from collected eggs
           tank holds 6 frozen embryos with sexed semen
           semen sexed female
