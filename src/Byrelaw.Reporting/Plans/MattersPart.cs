@@ -29,7 +29,7 @@ internal static class MattersPart
 
     private static string Counted(Plan plan) => PlanWords.Of(plan.Numbers.Reading.Chain!.Goal?.Of ?? plan.Numbers.Reading.Chain.AfterTransfer.Select(step => step.To).DefaultIfEmpty(Stage.Transfers).Last(), PlanHead.Aims(plan).Embryos);
 
-    private static string Name(Matter one) => one.Assumed is { } assumed ? AssumptionsPart.Name(assumed) : $"{PlanWords.Of(one.Step!.Value, false, true).Step} by {one.Method}";
+    internal static string Name(Matter one) => one.Assumed is { } assumed ? AssumptionsPart.Name(assumed) : $"{PlanWords.Of(one.Step!.Value, false, true).Step} by {one.Method}";
 
     private static string Value(Matter one, double value) => one.Assumed is { Share: null } ? Numbers.Of(Math.Round(value, 1)) : ChanceWords.Rate(value);
 

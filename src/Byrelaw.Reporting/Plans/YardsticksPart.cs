@@ -34,7 +34,7 @@ internal static class YardsticksPart
     private static string Made(YardstickHeld held, YardstickPart part, int place) => $"{Name(part)} {(held.Yardstick.Cost is null ? ChanceWords.Rate(part.Value) : MoneyWords.Number(part.Value))}"
         + (place == 0 ? "" : $" ({(held.Yardstick.Cost is null ? ChanceWords.Rate(part.SoFar) : MoneyWords.Number(part.SoFar))} so far)");
 
-    private static string Name(YardstickPart part) => part.Charge is { } charge ? PlanWords.Of(charge) : PlanWords.Of(part.Step!.Value, false, true).Step;
+    internal static string Name(YardstickPart part) => part.Charge is { } charge ? PlanWords.Of(charge) : PlanWords.Of(part.Step!.Value, false, true).Step;
 
     private static string Difference(YardstickHeld held) => held switch
     {
