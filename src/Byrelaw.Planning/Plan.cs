@@ -14,6 +14,15 @@ public sealed record Plan(
     /// <summary>Who is made ready for which session, of those that are not over; none where no list of recipients is drawn up.</summary>
     public ImmutableArray<NamedSession> Sessions { get; init; } = [];
 
+    /// <summary>What people quote, held against it.</summary>
+    public ImmutableArray<YardstickHeld> Yardsticks { get; init; } = [];
+
+    /// <summary>What its forecast depends on most, the largest first.</summary>
+    public ImmutableArray<Matter> WhatMatters { get; init; } = [];
+
+    /// <summary>Every method that can still start, chosen or not, side by side; none where nobody is named.</summary>
+    public ImmutableArray<MethodBeside> SideBySide { get; init; } = [];
+
     /// <summary>The recipients' list, judged; null where the programme draws up none.</summary>
     public ListJudgement? Recipients => ProgrammeLists.Judged(Draft.Lists, ProgrammeLists.Recipients(Draft.Rulebook.Programme!));
 }

@@ -25,7 +25,14 @@ public static class Planner
             IfUsable = usable => SessionsByName.Of(sessions, ifAllPass: true, usable),
             Own = sessions.IsEmpty ? [] : SessionsByName.Donors(sessions[0].Session, asked: true).Own,
         };
-        return new Plan(draft, day, calendar, inputs, SeasonPlanner.Plan(inputs), ReadyByDate.Of(draft), visits) { Sessions = sessions };
+        var numbers = SeasonPlanner.Plan(inputs);
+        return new Plan(draft, day, calendar, inputs, numbers, ReadyByDate.Of(draft), visits)
+        {
+            Sessions = sessions,
+            Yardsticks = YardsticksHeld.Of(rulebook.Plans, calendar.Rounds, numbers),
+            WhatMatters = Mattering.WhatMatters.Of(inputs, numbers, calendar.Rounds),
+            SideBySide = MethodBeside.Of(rulebook.Plans, sessions, numbers.Reading.Chain, day),
+        };
     }
 
     /// <summary>Only the days, on the visit that <see cref="Plan"/> would choose: nobody is judged for them beyond that choice, so no task knows whom it is for.</summary>

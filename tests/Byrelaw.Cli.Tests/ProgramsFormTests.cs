@@ -18,6 +18,7 @@ public sealed class ProgramsFormTests : IDisposable
     [InlineData("coverage", "check", "spring.byre", "--coverage")]
     [InlineData("compare", "compare", "spring.byre", "other.byre", "--records", "records")]
     [InlineData("tune", "tune", "spring.byre", "Body condition")]
+    [InlineData("plan", "plan", "spring.byre", "--today", "2026-08-01")]
     [InlineData("verify", "verify", "out")]
     public void It_has(string form, params string[] arguments)
     {

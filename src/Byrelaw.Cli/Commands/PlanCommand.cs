@@ -20,21 +20,22 @@ internal static class PlanCommand
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
         var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, round, heard };
+        var format = SharedOptions.Format();
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, round, heard, format };
         command.SetAction(parsed =>
         {
             var day = parsed.GetValue(today);
-            var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), doors, out var problems);
+            var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), parsed.GetValue(format) == "json", doors, out var problems);
             return loaded is null ? ExitCode.Bad
                 : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(round), parsed.GetValue(heard), doors)
                 : Write(
-                    Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(programme)!, parsed.GetValue(folder)!, parsed.GetValue(by), problems,
+                    Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(programme)!, parsed.GetValue(format) == "json" ? null : parsed.GetValue(folder)!, parsed.GetValue(by), problems,
                     doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
     }
 
-    private static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, Doors doors, out Problems problems)
+    private static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, bool json, Doors doors, out Problems problems)
     {
         problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo);
@@ -44,6 +45,11 @@ internal static class PlanCommand
         problems.Print(doors);
         if (loaded is null || loaded.Reading.HasErrors)
         {
+            if (json)
+            {
+                doors.Out.WriteLine(JsonText.Of(problems.All));
+            }
+
             doors.Err.WriteLine($"{problems.Counted()}. Nothing can be planned until the rule files are mended.");
             return null;
         }
@@ -57,8 +63,15 @@ internal static class PlanCommand
         return loaded;
     }
 
-    private static int Write(Plan plan, string programme, string folder, string? by, Problems problems, Doors doors)
+    private static int Write(Plan plan, string programme, string? folder, string? by, Problems problems, Doors doors)
     {
+        if (folder is null)
+        {
+            LogOfJudging.Add(plan.Draft, "plan", programme, by, doors);
+            doors.Out.WriteLine(PlanJsonText.Of(plan));
+            return problems.Ends(doors);
+        }
+
         if (folder.Length == 0)
         {
             throw new CannotDoException("--out wants the name of a folder");

@@ -63,6 +63,9 @@ internal enum BlockKind
     /// <summary><c>stopped session</c>.</summary>
     Stopped,
 
+    /// <summary><c>yardstick</c>.</summary>
+    Yardstick,
+
     /// <summary><c>caution</c>.</summary>
     Caution,
 

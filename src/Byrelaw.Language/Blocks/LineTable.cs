@@ -37,6 +37,7 @@ internal static class LineTable
             ["task"] = (BlockKind.Task, PlanHeads.Task),
             ["done"] = (BlockKind.Done, PlanHeads.Done),
             ["stopped"] = (BlockKind.Stopped, PlanHeads.Stopped),
+            ["yardstick"] = (BlockKind.Yardstick, PlanHeads.Yardstick),
             ["caution"] = (BlockKind.Caution, PlanHeads.Caution),
             ["example"] = (BlockKind.Example, HeadLines.Example),
         }.ToFrozenDictionary(line => line.Key, line => (line.Value.Kind, line.Value.Grammar.Before(Parser<Token>.End)));
@@ -108,9 +109,9 @@ internal static class LineTable
         ("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Programme = Table(
-        ("collection", FarmLines.Collection), ("transfer", FarmLines.Transfer), ("date", FarmLines.Date), ("choose", FarmLines.Choose),
+        ("collection", FarmLines.Collection), ("transfer", Parser.OneOf(Parser.Try(AimLines.TransferCostsShared), FarmLines.Transfer)), ("date", FarmLines.Date), ("choose", FarmLines.Choose),
         ("wants", AimLines.Wants), ("budget", AimLines.Budget), ("agreed", RuleLines.AgreedBy), ("embryos", AimLines.Embryos), ("tank", AimLines.Tank),
-        ("recipients", AimLines.RecipientDays), ("prepare", AimLines.Prepare), ("semen", AimLines.SemenUsed), ("calves", AimLines.CalfBreeds),
+        ("recipients", AimLines.RecipientDays), ("prepare", AimLines.Prepare), ("semen", AimLines.SemenUsed), ("costs", AimLines.CostsShared), ("treatment", AimLines.TreatmentCostsShared), ("calves", AimLines.CalfBreeds),
         ("calve", AimLines.CalveBy), ("region", AimLines.Region), ("holidays", AimLines.Holidays),
         ("holiday", AimLines.Holiday));
 
@@ -128,6 +129,8 @@ internal static class LineTable
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Assume = Table(
         ("because", RuleLines.Because), ("source", RuleLines.Source), ("agreed", RuleLines.AgreedBy));
+
+    private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Yardstick = Table(("because", RuleLines.Because), ("source", RuleLines.Source));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Caution = Table(("source", RuleLines.Source));
 
@@ -161,6 +164,7 @@ internal static class LineTable
         BlockKind.Method => Method,
         BlockKind.Task => PlanTask,
         BlockKind.Assume => Assume,
+        BlockKind.Yardstick => Yardstick,
         BlockKind.Caution => Caution,
         BlockKind.Example => Example,
         BlockKind.Unreadable => Any,

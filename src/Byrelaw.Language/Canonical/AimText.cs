@@ -8,6 +8,7 @@ internal static class AimText
     [
         aims.Wants is { } wants ? $"wants {NumberText.Of(wants.Count)} {Words(wants.What)}, {NumberText.Of(Math.Round(100 * wants.Sure, 10))}% sure" : null,
         aims.Budget is { } budget ? $"budget {PlanText.Of(budget)}" : null,
+        .. aims.Shared.OrderBy(one => one.Kind is null ? -1 : (int)one.Kind).Select(Shared),
         aims.Agreement is { } agreement ? RuleText.Reasons(null, null, agreement).OfType<string>().Single() : null,
         Embryos(aims),
         aims.InTheTank == 0 ? null : $"tank holds {NumberText.Of(aims.InTheTank)} frozen {(aims.InTheTank == 1 ? "embryo" : "embryos")}{(aims.TankIsSexed ? " with sexed semen" : "")}",
@@ -33,6 +34,9 @@ internal static class AimText
             : aims.Collections.IsEmpty ? programme.Date("collection") is { } day ? $"collection on {NumberText.Of(day)}" : null
             : $"collection on {string.Join(", ", (aims.Repeat is null ? aims.Collections : aims.Collections[..1]).Select(NumberText.Of))}{times}";
     }
+
+    private static string Shared(CostsShared shared) => shared.Kind switch { SharedCosts.Semen => "semen costs", SharedCosts.Treatments => "treatment costs", SharedCosts.Transfers => "transfer costs", _ => "costs" }
+        + $" shared {string.Join(", ", shared.Shares.Select(one => $"{NameText.Text(one.Who)} {NumberText.Of(Math.Round(100 * one.Share, 10))}%"))}";
 
     private static string? Embryos(Aims aims) => aims.Embryos switch
     {

@@ -13,6 +13,7 @@ internal static class PlanText
         .. Sorted(plans.Assumptions, Words).Select(Of),
         .. Sorted(plans.Costs, Words).Select(Of),
         .. Sorted(plans.Tasks, task => task.Name).Select(Of),
+        .. plans.Yardsticks.Select(Of).Order(StringComparer.Ordinal),
         .. plans.Done.Select(Of).Order(StringComparer.Ordinal),
         .. plans.Stopped.OrderBy(one => one.Session).Select(one => RuleText.Block($"stopped session {NumberText.Of(one.Session)}", RuleText.Reasons(one.Because, null, one.Agreement))),
     ];
@@ -73,6 +74,10 @@ internal static class PlanText
         $"assume {Words(line)} {Of(line.Amount)}{Spread(line.Spread)}", RuleText.Reasons(line.Because, line.Source, null));
 
     private static string Spread(double? spread) => spread is { } value ? $", spread {NumberText.Of(value)}" : "";
+
+    private static string Of(Yardstick one) => RuleText.Block(
+        one.Cost is { } cost ? $"yardstick cost per embryo transferred {Of(cost)}" : $"yardstick {NameText.Text(one.Method!)} used {NumberText.Of(Math.Round(100 * one.Used!.Value, 10))}%",
+        RuleText.Reasons(one.Because, one.Source, null));
 
     private static string Of(TaskDone done) =>
         $"done {NameText.Text(done.Task)} on {NumberText.Of(done.On)}{(done.Session is { } session ? $" for session {NumberText.Of(session)}" : "")}";

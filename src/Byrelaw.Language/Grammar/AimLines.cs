@@ -33,6 +33,17 @@ internal static class AimLines
         Leaf.Word("tank"), Leaf.Word("holds").Then(Leaf.Number), Leaf.Word("frozen").Then(OneOf(Leaf.Word("embryos"), Leaf.Word("embryo", ""))),
         Leaf.Word("with", "`with sexed semen`").Then(Leaf.Word("sexed")).Then(Leaf.Word("semen")).Optional());
 
+    // Whose money: all costs, or those of one kind.
+    private static readonly Parser<Token, ImmutableArray<(TextSyntax Who, NumberSyntax Percent)>> Shares = Leaf.Word("costs", "").Then(Leaf.Word("shared"))
+        .Then(Lists.Of(Map((who, percent) => (who, percent), Leaf.Text("who pays, in quotes"), Leaf.Percent), Leaf.Comma));
+
+    public static readonly Parser<Token, LineSyntax> CostsShared = Map<Token, Token, ImmutableArray<(TextSyntax Who, NumberSyntax Percent)>, LineSyntax>(
+        (start, shares) => new CostsSharedLine(null, shares) { Span = start.Span.To(shares[^1].Percent.Span) }, Lookahead(Leaf.Word("costs")), Shares);
+
+    public static readonly Parser<Token, LineSyntax> TreatmentCostsShared = CostsOf("treatment", SharedCosts.Treatments);
+
+    public static readonly Parser<Token, LineSyntax> TransferCostsShared = CostsOf("transfer", SharedCosts.Transfers);
+
     private static readonly Parser<Token, (DurationSyntax Within, Token End)> Within = Leaf.Comma.Labelled("`, within 1 day of the embryo`").Then(Leaf.Word("within")).Then(
         Map((within, end) => (within, end), Leaf.Duration, Leaf.Word("of").Then(Leaf.Word("the")).Then(Leaf.Word("embryo"))));
 
@@ -60,13 +71,14 @@ internal static class AimLines
                 Leaf.Number.Optional(), OneOf(Leaf.Word("recipients"), Leaf.Word("donors"), Leaf.Word("recipient", "")),
                 Leaf.Word("by").Then(Lists.Of(Leaf.Text("a method's name in quotes"), Leaf.Comma)))));
 
-    public static readonly Parser<Token, LineSyntax> SemenUsed = Map<Token, Token, (Semen Semen, Token Token), LineSyntax>(
-        (start, how) => new SemenLine(how.Semen) { Span = start.Span.To(how.Token.Span) },
+    public static readonly Parser<Token, LineSyntax> SemenUsed = Map(
+        (start, finish) => finish(start),
         Leaf.Word("semen"),
         OneOf(
             Leaf.Word("sexed", "`sexed female`").Then(OneOf(
-                Leaf.Word("female").Select(token => (Semen.SexedFemale, token)), Leaf.Word("male").Select(token => (Semen.SexedMale, token)))),
-            Leaf.Word("unsexed").Select(token => (Semen.Unsexed, token))));
+                Leaf.Word("female").Select(token => Used(Semen.SexedFemale, token)), Leaf.Word("male").Select(token => Used(Semen.SexedMale, token)))),
+            Leaf.Word("unsexed").Select(token => Used(Semen.Unsexed, token)),
+            Shares.Select<Func<Token, LineSyntax>>(shares => start => new CostsSharedLine(SharedCosts.Semen, shares) { Span = start.Span.To(shares[^1].Percent.Span) })));
 
     public static readonly Parser<Token, LineSyntax> CalfBreeds = Map<Token, Token, ImmutableArray<NameSyntax>, LineSyntax>(
         (start, breeds) => new CalvesLine(breeds) { Span = start.Span.To(breeds[^1].Span) },
@@ -83,6 +95,11 @@ internal static class AimLines
 
     public static readonly Parser<Token, LineSyntax> Holiday = Map<Token, Token, DateSyntax, TextSyntax, LineSyntax>(
         (start, day, name) => new HolidayLine(day, name) { Span = start.Span.To(name.Span) }, Leaf.Word("holiday"), Leaf.Date, Leaf.Text("its name in quotes"));
+
+    private static Func<Token, LineSyntax> Used(Semen semen, Token end) => start => new SemenLine(semen) { Span = start.Span.To(end.Span) };
+
+    private static Parser<Token, LineSyntax> CostsOf(string word, SharedCosts kind) => Map<Token, Token, ImmutableArray<(TextSyntax Who, NumberSyntax Percent)>, LineSyntax>(
+        (start, shares) => new CostsSharedLine(kind, shares) { Span = start.Span.To(shares[^1].Percent.Span) }, Leaf.Word(word), Shares);
 
     private static Parser<Token, Token> Calves() => OneOf(Leaf.Word("calves"), Leaf.Word("calf", ""));
 }

@@ -21,6 +21,16 @@ internal static class PlanHeads
     public static readonly Parser<Token, LineSyntax> Stopped = Map<Token, Token, NumberSyntax, LineSyntax>(
         (start, session) => new StoppedLine(session) { Span = start.Span.To(session.Span) }, Leaf.Word("stopped"), Leaf.Word("session").Then(Leaf.Number));
 
+    public static readonly Parser<Token, LineSyntax> Yardstick = Map(
+        (start, finish) => finish(start),
+        Leaf.Word("yardstick"),
+        OneOf(
+            Map<Token, TextSyntax, NumberSyntax, Func<Token, LineSyntax>>(
+                (method, used) => start => new YardstickLine(method, used, null) { Span = start.Span.To(used.Span) },
+                Leaf.Text("a method's name in quotes"), Leaf.Word("used").Then(Leaf.Percent)),
+            Leaf.Word("cost", "`cost per embryo transferred`").Then(Leaf.Word("per")).Then(Leaf.Word("embryo")).Then(Leaf.Word("transferred")).Then(EvidenceClauses.Money)
+                .Select<Func<Token, LineSyntax>>(amount => start => new YardstickLine(null, null, amount) { Span = start.Span.To(amount.Span) })));
+
     public static readonly Parser<Token, LineSyntax> Caution = Map<Token, Token, NameSyntax, TextSyntax, LineSyntax>(
         (start, about, text) => new CautionLine(about, text) { Span = start.Span.To(text.Span) },
         Leaf.Word("caution"), Leaf.ListName("what the caution is about, such as `prostaglandin`"), Leaf.Text("the caution in quotes"));

@@ -79,7 +79,12 @@ public static class RulebookReader
         var context = new Context(names, root.Problems);
         var plans = new PlanBinder(names, rules, defines).Bind(files, visits);
         var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
-        plans = plans with { Done = new DoneBinder(plans, aims?.Sessions ?? 1, knownOn).Bind(files), Stopped = new StoppedBinder(aims?.Sessions ?? 1, knownOn).Bind(files) };
+        plans = plans with
+        {
+            Done = new DoneBinder(plans, aims?.Sessions ?? 1, knownOn).Bind(files),
+            Stopped = new StoppedBinder(aims?.Sessions ?? 1, knownOn).Bind(files),
+            Yardsticks = new YardstickBinder(names, plans).Bind(files),
+        };
         var programme = farm.Programme is { } block ? new ProgrammeBinder(context, rules, block, isFloorLaid: !floor.IsEmpty).Bind(dates, aims!) : null;
         var records = farm.Records is { } keeping ? RecordsBinder.Bind(context, keeping, farm.Sources, knownOn, today) : null;
         if (programme is not null)

@@ -4,9 +4,13 @@ namespace Byrelaw.Planning.Chances;
 /// <remarks>The second of the two has a most, and what would go beyond counts as that: the tank has so many straws and no more.</remarks>
 internal sealed class CountsTogether
 {
-    private readonly double[][] _rows;
+    /// <summary>So small a chance changes nothing.</summary>
+    private const double Tiny = 1e-13;
 
-    private CountsTogether(double[][] rows) => _rows = rows;
+    private readonly double[][] _rows;
+    private readonly (int From, int To)[] _ends;
+
+    private CountsTogether(double[][] rows) => (_rows, _ends) = (rows, [.. rows.Select(Ends)]);
 
     /// <summary>Embryos carried at one session, and recipients that found none: so many straws are thawed, as long as there are any.</summary>
     /// <param name="embryos">Fit for transfer.</param>
@@ -67,9 +71,10 @@ internal sealed class CountsTogether
         {
             for (var first = 0; first < _rows[second].Length; first++)
             {
-                for (var more = 0; _rows[second][first] > 1e-16 && more < others._rows.Length; more++)
+                for (var more = 0; _rows[second][first] > Tiny && more < others._rows.Length; more++)
                 {
-                    Rows.Add(rows[Math.Min(second + more, most)].AsSpan(first), others._rows[more], _rows[second][first]);
+                    var (from, to) = others._ends[more];
+                    Rows.Add(rows[Math.Min(second + more, most)].AsSpan(first + from), others._rows[more].AsSpan(from, to - from), _rows[second][first]);
                 }
             }
         }
@@ -80,10 +85,11 @@ internal sealed class CountsTogether
     /// <summary>So many times over, where no time tells of another.</summary>
     public CountsTogether Times(int times)
     {
-        var sum = None(_rows.Length - 1);
-        for (var i = 0; i < times; i++)
+        var (sum, power) = (None(_rows.Length - 1), this);
+        for (var left = times; left > 0; left >>= 1)
         {
-            sum = sum.Plus(this);
+            sum = (left & 1) == 1 ? sum.Plus(power) : sum;
+            power = left > 1 ? power.Plus(power) : power;
         }
 
         return sum;
@@ -134,6 +140,23 @@ internal sealed class CountsTogether
 
     /// <summary>How many there are of the second.</summary>
     public Counts Second() => new([.. _rows.Select(row => row.Sum())]);
+
+    /// <summary>Between which places a row is more than tiny.</summary>
+    private static (int From, int To) Ends(double[] row)
+    {
+        var (from, to) = (0, row.Length);
+        while (to > from && row[to - 1] <= Tiny)
+        {
+            to--;
+        }
+
+        while (from < to && row[from] <= Tiny)
+        {
+            from++;
+        }
+
+        return (from, to);
+    }
 
     private static double[][] Empty(int rows, int length)
     {

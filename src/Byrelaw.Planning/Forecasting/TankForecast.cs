@@ -19,7 +19,7 @@ internal sealed class TankForecast(Chain chain, RateCases cases)
                let embryos = embryoCase.Embryos.Select((counts, i) => counts.OrAtMost(most[i])).ToArray()
                from recipientCase in recipients
                let weight = embryoCase.Weight * recipientCase.Weight
-               where weight > RateCases.Negligible
+               where weight > 1e-7
                select (weight, sessions.Select((session, i) => CountsTogether.OfSession(embryos[i], recipientCase.Recipients[i]!, _tank.Straws).Times(session.Times))
                    .Aggregate(CountsTogether.None(_tank.Straws), (sum, next) => sum.Plus(next))),
         ]);

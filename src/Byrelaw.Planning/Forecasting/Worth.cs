@@ -9,11 +9,11 @@ public sealed record Worth(Further OneMore, double More, double Chance)
     /// <summary>The worth of one more session, and of one more donor or recipient at each session there is.</summary>
     /// <param name="forecaster">Its chain says what is wanted.</param>
     /// <param name="sessions">As planned.</param>
-    /// <param name="now">Their forecast.</param>
     /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
-    public static ImmutableArray<Worth> Of(Forecaster forecaster, ImmutableArray<Session> sessions, Forecast now)
+    public static ImmutableArray<Worth> Of(Forecaster forecaster, ImmutableArray<Session> sessions)
     {
         var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing has a worth.");
+        var now = forecaster.Wanted(sessions);
         return
         [
             .. Enum.GetValues<Further>()
@@ -21,7 +21,7 @@ public sealed record Worth(Further OneMore, double More, double Chance)
                 .Select(further =>
                 {
                     var then = forecaster.Wanted(sessions.With(further, 1));
-                    return new Worth(further, then.Mean - now.At(goal.Of).Mean, then.AtLeast(goal.Count) - now.Chance!.Value);
+                    return new Worth(further, then.Mean - now.Mean, then.AtLeast(goal.Count) - now.AtLeast(goal.Count));
                 }),
         ];
     }

@@ -18,6 +18,18 @@ public sealed record UseChain(string Method, ImmutableArray<Loss> Losses)
         return [.. Losses.Select(loss => left = left.ThinnedBy(loss.Kept))];
     }
 
+    /// <summary>The chain of a method in a session.</summary>
+    /// <param name="method">For recipients.</param>
+    /// <param name="days">Its days.</param>
+    /// <param name="plans">What is assumed of natural heat.</param>
+    public static UseChain Of(Method method, TreatmentCalendar days, PlanStatements plans)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        ArgumentNullException.ThrowIfNull(days);
+        ArgumentNullException.ThrowIfNull(plans);
+        return method.IsNatural ? OfNaturalHeat(method, days.Heats.Length, plans.Assume(AssumedQuantity.RecipientsCycling)?.Share?.ToRate()) : OfTreatment(method, days.Serves);
+    }
+
     /// <summary>The chain of a treatment.</summary>
     /// <param name="method">A treatment for recipients.</param>
     /// <param name="serves">Whether a heat on this day of the method serves a transfer.</param>

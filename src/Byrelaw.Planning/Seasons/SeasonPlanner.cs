@@ -31,7 +31,7 @@ public static class SeasonPlanner
         var (from, sessions) = further ?? (forecaster, numbers.Sessions);
         return from.Chain.Goal is null ? numbers : numbers with
         {
-            Worth = Worth.Of(from, sessions, numbers.IfAllPass ?? forecast),
+            Worth = Worth.Of(from, sessions),
             Needed = MoreNeeded.Of(from, inputs, numbers, sessions),
             Farthest = from.Wanted(MoreNeeded.Everything(inputs, numbers)),
         };

@@ -113,6 +113,7 @@ public sealed record ReplacementJson(string File, int Line, int Column, int Leng
 [JsonSerializable(typeof(LogEntry))]
 [JsonSerializable(typeof(TuneJson))]
 [JsonSerializable(typeof(VerifyJson))]
+[JsonSerializable(typeof(PlanJson))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     /// <summary>With apostrophes and letters of every script as they are: the output is a file, not part of a web page.</summary>

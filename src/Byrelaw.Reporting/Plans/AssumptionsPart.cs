@@ -17,7 +17,7 @@ internal static class AssumptionsPart
         return table.IsEmpty ? Part.None : new DocumentBuilder().Heading(2, "What the numbers rest on").Table(table).As("assumptions");
     }
 
-    private static string Name(Assumption one) => PlanWords.Of(one.Quantity)
+    internal static string Name(Assumption one) => PlanWords.Of(one.Quantity)
         + (one.State is { } state ? state == EmbryoState.Fresh ? " fresh" : " frozen" : "")
         + (one.Breed is { } breed ? $" of {breed}" : "")
         + (one.In is { } animals ? animals == Audience.Heifers ? " in heifers" : " in cows" : "")

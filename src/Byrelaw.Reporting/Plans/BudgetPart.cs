@@ -22,7 +22,7 @@ internal static class BudgetPart
         }
 
         table.Add([Wording.Bold("Together"), "", "", "", Wording.Bold(BudgetWords.AtLeast(budget) + MoneyWords.Number(budget.Total)), .. all is null ? (Wording[])[] : ["", Wording.Bold(BudgetWords.AtLeast(all) + MoneyWords.Number(all.Total))]]);
-        return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget))
+        return new DocumentBuilder().Heading(2, "What it costs").Table(table).Bullets(Notes(budget)).Sentence(SharedWords.Of(PlanHead.Aims(plan))).Table(SharedWords.Table(plan))
             .Sentence(all is not null ? $"That is with those named. If all asked pass it comes to {BudgetWords.Total(all)}{MoneyWords.Spread(all.Low, all.High, ", ")}." : "")
             .As("budget");
     }

@@ -27,7 +27,7 @@ internal static class ExpectationsPage
         var aims = PlanHead.Aims(plan);
         var agreed = aims.Agreement is { } agreement ? $" Agreed by {Phrases.And([.. agreement.By])} on {Dates.Long(agreement.On)}." : "";
         return (aims.Wants is { } wants ? $"{Phrases.Sentence(PlanWords.Of(wants.What, wants.Count))}, {ChanceWords.Of(wants.Sure)} sure"
-                + (aims.Budget is { } budget ? $", for no more than {MoneyWords.Of(budget)}." : ".") : "The programme does not say what is wanted.") + agreed;
+                + (aims.Budget is { } budget ? $", for no more than {MoneyWords.Of(budget)}." : ".") : "The programme does not say what is wanted.") + agreed + (aims.Shared.IsEmpty ? "" : " " + SharedWords.Of(aims));
     }
 
     private static Part ByWhen(Plan plan)

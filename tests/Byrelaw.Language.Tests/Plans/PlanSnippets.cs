@@ -21,6 +21,10 @@ public static class PlanSnippets
           wants 6 live heifer calves, 80% sure
           budget 30000 NZD
           agreed by "farmer", "herd vet", "adviser" on 2026-06-14
+          costs shared "owner" 50%, "sharemilker" 50%
+          semen costs shared "owner" 100%
+          treatment costs shared "owner" 40%, "sharemilker" 60%
+          transfer costs shared "owner" 30%, "sharemilker" 70%
           embryos made from collected eggs
           tank holds 6 frozen embryos with sexed semen
           semen sexed female
@@ -86,6 +90,11 @@ public static class PlanSnippets
           counts as heat on day 8
           flushed on day 15
           source "published schedules"
+
+        yardstick "Prostaglandin once" used 65%
+          because "So people say."
+        yardstick cost per embryo transferred 400 NZD
+          source "a price list"
 
         assume oocytes per collection 9, spread 6
         assume oocytes per collection of "1021" 22, spread 8, weight 6

@@ -113,6 +113,21 @@ public sealed class BudgetTests
     }
 
     [Fact]
+    public void Whoever_shares_the_costs_pays_their_part_of_each_kind_and_all_of_it_together()
+    {
+        var budget = Budgeter.AddUp(Season, Charges, null, "NZD", null);
+        CostsShared all = new(null, [new("owner", 0.5), new("sharemilker", 0.5)], default), treatments = new(SharedCosts.Treatments, [new("owner", 1)], default);
+
+        var paid = PaidBy.Of([all, treatments], budget);
+
+        paid.Select(one => one.Who).ShouldBe(["owner", "sharemilker"]);
+        paid.Sum(one => one.Amount).ShouldBe(budget.Total, 1e-6);
+        paid[1].Amount.ShouldBe((budget.Total - (55 * 48)) / 2, 1e-6);
+        PaidBy.Of([treatments], budget)[^1].ShouldBe(new(null, budget.Total - (55 * 48)));
+        PaidBy.Of([], budget).ShouldBeEmpty();
+    }
+
+    [Fact]
     public void A_lost_cycle_is_told_but_not_spent()
     {
         var budget = Budgeter.AddUp(Season, [.. Charges, new(CostUnit.LostCycle, null, 80, 0, null)], null, "NZD", null);

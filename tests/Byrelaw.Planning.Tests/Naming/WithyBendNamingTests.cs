@@ -23,7 +23,8 @@ public sealed class WithyBendNamingTests
     [Fact]
     public void Those_named_bring_no_more_at_any_stage_than_all_asked_would()
     {
-        var numbers = Planner.Plan(Draft.Rulebook, Draft.Herd, Today).Numbers;
+        var plan = Planner.Plan(Draft.Rulebook, Draft.Herd, Today);
+        var numbers = plan.Numbers;
         foreach (var stage in numbers.Forecast!.Stages)
         {
             stage.Counts.Mean.ShouldBeLessThanOrEqualTo(numbers.IfAllPass!.At(stage.Stage).Mean + 1e-9, $"{stage.Stage}");
@@ -31,6 +32,42 @@ public sealed class WithyBendNamingTests
 
         numbers.Sessions.Select(session => session.Donors).ShouldBe([1, 3, 3]);
         numbers.Sessions.Select(session => session.Treated[0].Animals).ShouldBe([9, 18, 0]);
+        HoldsWhatMatters(plan);
+        HoldsSideBySide(plan);
+    }
+
+    private static void HoldsWhatMatters(Plan plan)
+    {
+        plan.WhatMatters.Select(matter => matter.Difference).ShouldBe(plan.WhatMatters.Select(matter => matter.Difference).OrderDescending());
+        var expected = plan.Numbers.IfAllPass!.At(Stage.Heifers).Mean;
+        foreach (var matter in plan.WhatMatters)
+        {
+            // Low is worse and high is better of every share here, and what is expected lies between.
+            matter.AtLow.ShouldBeLessThan(expected + 0.02, $"{matter.Assumed?.Quantity} {matter.Step}");
+            matter.AtHigh.ShouldBeGreaterThan(expected - 0.02, $"{matter.Assumed?.Quantity} {matter.Step}");
+        }
+
+        // A share of 17% that is worth 20 animals: one chance in ten below 7.3%, one above 28.2% (R, qbeta(c(0.1, 0.9), 3.4, 16.6); from memory).
+        var first = plan.WhatMatters[0];
+        first.Assumed!.Quantity.ShouldBe(AssumedQuantity.EmbryosPerOocyte);
+        (Math.Round(first.Low, 3), Math.Round(first.High, 3)).ShouldBe((0.073, 0.282));
+        plan.WhatMatters.ShouldContain(matter => matter.Method == "Progesterone insert" && matter.Step == UseStep.Accepted);
+    }
+
+    private static void HoldsSideBySide(Plan plan)
+    {
+        var methods = plan.SideBySide;
+        methods.Select(method => method.Method.Name).ShouldBe(plan.Draft.Rulebook.Plans.Methods.Where(method => !method.IsForDonors).Select(method => method.Name), ignoreOrder: true);
+        var insert = methods.Single(method => method.Method.Name == "Progesterone insert");
+        (insert.IsChosen, insert.IsAtLeast).ShouldBe((true, false));
+        insert.Sessions.ShouldBe([1, 2, 3]);
+
+        // (E + T + (S + K) / u) / p by hand: 350 for 15 eggs of which 17% are embryos, 90 for making one, 45 for the transfer, 55 for each of those treated, of whom 80% are used; nothing for keep.
+        var calves = plan.Numbers.Reading.Chain!.AfterTransfer.Aggregate(1.0, (left, step) => left * step.Rate.Share);
+        insert.CostPerAccepted!.Value.ShouldBe(55 / 0.8, 1e-9);
+        insert.CostPerLiveHeifer!.Value.ShouldBe(((350 / (15 * 0.17)) + 90 + 45 + (55 / 0.8)) / calves, 1e-6);
+        methods.Where(method => method.CostPerLiveHeifer is null).ShouldAllBe(method => plan.Draft.Rulebook.Plans.CostOf(method.Method) == null);
+        methods.Single(method => method.Method.Name == "Prostaglandin twice").Sessions.ShouldBe([2, 3], "its day 0 for session 1 is past");
     }
 
     [Fact]

@@ -20,6 +20,7 @@ public sealed class PublishedSchemasTests
         { "coverage", typeof(CheckJson), "check --coverage: what is wrong, and what no worked example shows of each rule" },
         { "compare", typeof(CompareJson), "compare: what differs between two rulebooks, and which animals feel it" },
         { "tune", typeof(TuneJson), "tune: how many animals each value of a rule's numbers lets in" },
+        { "plan", typeof(PlanJson), "plan: who is named for which session, what must be done by when, what comes of it and what it costs" },
         { "verify", typeof(VerifyJson), "verify: whether a kept report still stands" },
     };
 
@@ -79,7 +80,8 @@ public sealed class PublishedSchemasTests
         {
             node["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]);
         }
-        else if (property.Name is "judged_from" or "judged_to" or "ready_from" or "ready_until" or "not_before" or "turns_on" or "from" or "to" or "date" or "first" or "last" or "complete_since" or "since" or "reaches")
+        else if (property.Name is "judged_from" or "judged_to" or "ready_from" or "ready_until" or "not_before" or "turns_on" or "from" or "to" or "date" or "first" or "last" or "complete_since" or "since" or "reaches"
+            or "first_transfer" or "final_transfer" or "day_zero" or "due" or "last_start" or "today")
         {
             node["format"] = "date";
         }

@@ -47,6 +47,7 @@ internal sealed class AimsBinder(Context context, Block block)
                 : origin == EmbryoOrigin.Flushed && donorMethod is { FlushDay: { } flush, HeatDay: { } heat } ? flush - heat : 7,
             Wants = Wants(),
             Budget = block.First<BudgetLine>() is { } budget ? context.Money(budget.Amount) : null,
+            Shared = new CostsSharedBinder(context, block).Bind(),
             Agreement = block.First<AgreedByLine>() is { } agreed ? new Agreement([.. agreed.By.Select(by => by.Value)], agreed.On.Value) : null,
             Collections = collections.All,
             OnAVisit = collections.OnAVisit,

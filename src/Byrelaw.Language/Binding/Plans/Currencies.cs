@@ -15,6 +15,7 @@ internal static class Currencies
         amounts.AddRange(plans.Costs.Select(line => (line.Amount, line.Span)));
         amounts.AddRange(plans.Methods.Where(method => method.Cost is not null).Select(method => (method.Cost!.Value, method.Span)));
         amounts.AddRange(plans.Tasks.Where(task => task.Cost is not null).Select(task => (task.Cost!.Amount, task.Span)));
+        amounts.AddRange(plans.Yardsticks.Where(one => one.Cost is not null).Select(one => (one.Cost!.Value, one.Span)));
         foreach (var (amount, span) in amounts.Skip(1).Where(amount => amount.Amount.Currency != amounts[0].Amount.Currency))
         {
             PlanBinder.ProblemsOf(files, span).Add(PlanProblems.TwoCurrencies(
@@ -27,6 +28,7 @@ internal static class Currencies
     {
         var block = files.First(file => file.Source == statement.File).Blocks.First(block => block.Span == statement);
         return (block.First<BudgetLine>()?.Amount ?? block.First<CostsLine>()?.Amount)?.Span
+            ?? (block.Head as YardstickLine)?.Amount?.Span
             ?? (block.Head is AssumeLine { Unit: { } currency } line ? line.Value.Span.To(currency.Span) : statement);
     }
 }

@@ -26,6 +26,7 @@ internal static class BlockWords
         BlockKind.Task => "a `task`",
         BlockKind.Done => "a `done`",
         BlockKind.Stopped => "a `stopped session`",
+        BlockKind.Yardstick => "a `yardstick`",
         BlockKind.Caution => "a `caution`",
         BlockKind.Example => "an `example`",
         _ => "what could not be read",

@@ -44,6 +44,9 @@ internal static class AimProblems
         "B1256", at, "a number of animals stands before several methods", "each method with a number has a line of its own", "take the number out, or write one line for each")
         .Or(Proposal.WithSpaceBefore(at));
 
+    public static Diagnostic SharesNotWhole(SourceSpan at, string sum) => Problem.Error(
+        "B1269", at, $"these shares come to {sum}%", "all that is paid is 100%", "let the shares come to 100%: what nobody pays is missing, and nothing is paid twice");
+
     public static Diagnostic FrozenWithCollection(SourceSpan at) => Problem.Error(
         "B1257", at, "frozen embryos need no collection", "this programme has one", "write what is in the tank besides as `tank holds 6 frozen embryos`");
 

@@ -21,6 +21,9 @@ public sealed record Aims
     /// <summary>What may be spent; null where the programme does not say.</summary>
     public Money? Budget { get; init; }
 
+    /// <summary>Whose money it is, in the order of writing; empty where nothing is said.</summary>
+    public ImmutableArray<CostsShared> Shared { get; init; } = [];
+
     /// <summary>Who agreed to the aims.</summary>
     public Agreement? Agreement { get; init; }
 

@@ -27,6 +27,9 @@ public sealed record PlanStatements
     /// <summary>The sessions that are given up.</summary>
     public ImmutableArray<StoppedSession> Stopped { get; init; } = [];
 
+    /// <summary>What people quote, in the order of writing.</summary>
+    public ImmutableArray<Yardstick> Yardsticks { get; init; } = [];
+
     /// <summary>What must be said beside treatments.</summary>
     public ImmutableArray<Caution> Cautions { get; init; } = [];
 

@@ -26,6 +26,11 @@ internal sealed record TankLine(NumberSyntax Count, bool IsSexed) : BodyLine
     public override string? OnlyOnce => "tank";
 }
 
+/// <summary><c>costs shared "owner" 50%, "sharemilker" 50%</c>, <c>transfer costs shared ...</c>.</summary>
+/// <param name="Kind">Which costs; null for all that no other line speaks of.</param>
+/// <param name="Shares">Who pays, and how many hundredths.</param>
+internal sealed record CostsSharedLine(SharedCosts? Kind, ImmutableArray<(TextSyntax Who, NumberSyntax Percent)> Shares) : BodyLine;
+
 /// <summary><c>recipients on day 6 to 8, within 1 day of the embryo</c>.</summary>
 internal sealed record RecipientDaysLine(NumberSyntax From, NumberSyntax? To, DurationSyntax? Within) : BodyLine
 {

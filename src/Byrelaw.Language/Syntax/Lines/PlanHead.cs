@@ -12,6 +12,12 @@ internal sealed record DoneLine(TextSyntax Task, DateSyntax On, NumberSyntax? Se
 /// <summary><c>stopped session 2</c>.</summary>
 internal sealed record StoppedLine(NumberSyntax Session) : HeadLine;
 
+/// <summary><c>yardstick "Prostaglandin once" used 65%</c>, <c>yardstick cost per embryo transferred 400 NZD</c>.</summary>
+/// <param name="Method">Of which so many are used; null for the cost.</param>
+/// <param name="Used">So many.</param>
+/// <param name="Amount">The cost.</param>
+internal sealed record YardstickLine(TextSyntax? Method, NumberSyntax? Used, MoneySyntax? Amount) : HeadLine;
+
 /// <summary><c>caution prostaglandin "..."</c>.</summary>
 internal sealed record CautionLine(NameSyntax About, TextSyntax Text) : HeadLine;
 

@@ -9,7 +9,7 @@ internal static class LineOrder
     /// <summary>Whether the lines of a block have an order of their own, and so no empty lines between them.</summary>
     public static bool Has(BlockKind kind) =>
         kind is BlockKind.Rule or BlockKind.Prefer or BlockKind.Change or BlockKind.Drop or BlockKind.Waive or BlockKind.Accept or BlockKind.Define
-            or BlockKind.Expectation or BlockKind.Visits or BlockKind.Method or BlockKind.Assume or BlockKind.Task or BlockKind.Caution;
+            or BlockKind.Expectation or BlockKind.Visits or BlockKind.Method or BlockKind.Assume or BlockKind.Task or BlockKind.Yardstick or BlockKind.Caution;
 
     /// <summary>
     /// The lines in order; as they were written where another order would let one run on from the text above it, or
