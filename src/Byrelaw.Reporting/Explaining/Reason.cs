@@ -15,7 +15,7 @@ public static class Reason
             Answer.OnCourse => ReachWords.IfNothingHappens(list.Herd, list.Long),
             _ when chief is { Answer: RuleAnswer.Broken } => $"{chief.Name}: the rule cannot be read",
             Answer.Later when chief is not null => $"{found}; {WhenLater.Of(report, list.Short)}",
-            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => Named(chief, NotKnown(chief, list, animal.Settle)) + InTime(report),
+            Answer.Ask when chief is { Answer: RuleAnswer.NotKnown } => AskedFor(chief, report),
             Answer.Ask when list.List.IsBroken => "lines of the rule files cannot be read",
             Answer.No when animal.NeverTogether is [var one, var other, ..] => $"{one} and {other} never hold together",
             _ when chief is { Gate: not Gate.None } => GateReason(chief, list),
@@ -52,14 +52,30 @@ public static class Reason
         return report.Animal.ReadyUntil is { } until ? $"{all}, until {report.On.Short(until)}" : all;
     }
 
-    private static string InTime(AnimalReport report) => report.IsOutOfTime ? "; no longer in time"
-        : report.LastUsefulDay is { } last && report.On.IsAhead(last) ? $"; by {report.On.Short(last)}" : "";
-
-    private static string NotKnown(RuleJudgement rule, ListReport list, IReadOnlyList<Missing> settle)
+    /// <summary>What the rule lacks, and when to get it: <c>Not in calf: no scan; from 18 to 20 Oct</c>.</summary>
+    private static string AskedFor(RuleJudgement rule, AnimalReport report)
     {
-        IReadOnlyList<Missing> missing = RuleWords.Missing(rule) is { Count: > 0 } hers ? hers : settle;
+        IReadOnlyList<Missing> missing = RuleWords.Missing(rule) is { Count: > 0 } hers ? hers : report.Animal.Settle;
         var asked = Asked.Of(missing);
-        return asked.Count == 0 ? "not known" : MissingWords.Brief(asked[0], list) + (asked.Count > 1 ? " ..." : "");
+        return asked.Count == 0
+            ? Named(rule, "not known") + InTime(report, null)
+            : Named(rule, MissingWords.Brief(asked[0], report.On) + (asked.Count > 1 ? " ..." : "")) + InTime(report, asked[0].First);
+    }
+
+    /// <summary>When what is named can be of use: a scan too early clears nobody, whatever else is asked for before it.</summary>
+    private static string InTime(AnimalReport report, Missing? named)
+    {
+        var list = report.On;
+        if (report.IsOutOfTime || report.LastUsefulDay is not { } soonest)
+        {
+            return report.IsOutOfTime ? "; no longer in time" : "";
+        }
+
+        var last = named is null || report.LastDayFor(named) < soonest ? soonest : report.LastDayFor(named);
+        var more = last > soonest && list.IsAhead(soonest) ? $"{(list.IsAhead(last) ? "," : ";")} and more by {list.Short(soonest)}" : "";
+        return !list.IsAhead(last) ? more
+            : named?.From is { } first && list.IsAhead(first) && first <= last ? $"; {(first < last ? $"from {list.Short(first)} to" : "on")} {list.Short(last)}{more}"
+            : $"; by {list.Short(last)}{more}";
     }
 
     private static string GateReason(RuleJudgement gate, ListReport list)

@@ -7,13 +7,13 @@ public sealed class FloorTests
 {
     [Fact]
     public void The_judge_says_of_the_floor_what_the_literal_one_says() =>
-        Each.Hold(FloorCase.Any, Cases.Count / 12, one => Difference.Of(one.AsJudged, isExplained: false), one => one.ToString());
+        Each.Hold(FloorCase.Any, Cases.Count / 40, one => Difference.Of(one.AsJudged, isExplained: false), one => one.ToString());
 
     [Fact]
     public void Whoever_may_be_used_on_a_list_with_a_floor_meets_its_four_rules()
     {
         var (used, held) = (0, 0);
-        Each.Hold(FloorCase.Any, Cases.Count / 2, one =>
+        Each.Hold(FloorCase.Any, Cases.Count / 3, one =>
         {
             var floor = new UsedAgainstFloor(one);
             Interlocked.Add(ref used, floor.Used);
