@@ -26,7 +26,7 @@ public sealed record MethodBeside(
 
     private static MethodBeside? Of(PlanStatements plans, Method method, ImmutableArray<NamedSession> sessions, Chain? chain, LocalDate today)
     {
-        var checks = sessions.Select(session => (session.Number, Checked: session.Methods.FirstOrDefault(one => one.Method.Name == method.Name) ?? MethodChecked.Of(session.Session, method, today)))
+        var checks = sessions.Where(session => !session.Session.IsStopped).Select(session => (session.Number, Checked: session.Methods.FirstOrDefault(one => one.Method.Name == method.Name) ?? MethodChecked.Of(session.Session, method, today)))
             .Where(one => CanStart(one.Checked, today)).ToList();
         if (checks.Count == 0)
         {

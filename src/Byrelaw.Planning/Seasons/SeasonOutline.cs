@@ -56,7 +56,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
         };
     }
 
-    private static Session Collected(SeasonInputs inputs) => new(inputs.Donors - inputs.Own.Length, []) { Own = inputs.Own };
+    private static Session Collected(SeasonInputs inputs) => new(Math.Max(0, inputs.Donors - inputs.Own.Length), []) { Own = inputs.Own };
 
     private static ImmutableArray<Treated> Said(SeasonInputs inputs, ImmutableArray<Option> options) =>
     [
