@@ -99,7 +99,7 @@ public sealed class SupposedFarmTests
             ImmutableArray<SupposedRow> rows = [.. pair.Rows.Select(row => Row(kinds[row.Item1 % kinds.Count], pair.One.Farm.Animals[row.Item2].Number, first.PlusDays(row.Item3), row.Item4))];
             var herd = HerdReader.Read(FarmCsv.Animals(pair.One.Farm), FarmCsv.Events(pair.One.Farm), rulebook.Vocabulary, rulebook.Records);
             return ResultsLaidOver.Over(herd, rows) is not { } laidOver ? null
-                : Compare(Answers(rulebook, herd.ReadAgain!(new Supposed { Rows = rows }).With(herd.Doubted)), Answers(rulebook, laidOver));
+                : Compare(Truths(rulebook, herd.ReadAgain!(new Supposed { Rows = rows }).With(herd.Doubted)), Truths(rulebook, laidOver));
         },
         pair => $"{string.Join(' ', pair.Rows)}\n{pair.One}");
 
@@ -109,10 +109,17 @@ public sealed class SupposedFarmTests
         ? new(date, animal, kind.Name, test.Answers[value % test.Answers.Length])
         : new(date, animal, kind.Name, $"{2 * (value + 1)}", ((MeasureKind)kind).Unit?.Symbol ?? "");
 
-    private static List<string> Answers(Rulebook rulebook, Herd herd)
+    /// <summary>What each rule says of each animal, around the days judged: an answer would hide most of it.</summary>
+    private static List<string> Truths(Rulebook rulebook, Herd herd)
     {
         var judge = new Judge(rulebook, herd);
-        return [.. rulebook.Programme!.Choices.SelectMany(choice => judge.Answers(choice) is var (animals, answers) ? animals.Zip(answers, (animal, answer) => $"{choice.List} {herd.Numbers[animal]}: {answer}") : [])];
+        return
+        [
+            .. from choice in rulebook.Programme!.Choices
+               from days in new[] { -20, 0, 20 }
+               from rule in judge.TruthsOn(choice, choice.JudgedFrom.PlusDays(days)).Select((truths, place) => (Truths: truths, Place: place))
+               select $"{choice.List} {days} {rule.Place}: {string.Join(' ', rule.Truths)}",
+        ];
     }
 
     private static string? Differs(JudgingCase one, int last)
