@@ -59,4 +59,4 @@ public sealed record AskedRecord
 
 /// <summary>That an animal is sure if what she misses turns out well: the records that were supposed, by which she was.</summary>
 /// <param name="Records">One for each thing to find out.</param>
-public sealed record WayToKnow(ImmutableArray<AskedRecord> Records);
+public sealed record ProvedRecords(ImmutableArray<AskedRecord> Records);

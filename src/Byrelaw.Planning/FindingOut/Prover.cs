@@ -12,15 +12,15 @@ internal sealed class Prover(Rulebook rulebook, Herd herd)
     private readonly SupposedFarm? _farm = SupposedFarm.Of(rulebook, herd);
 
     /// <summary>Those of whom it is proved.</summary>
-    public Dictionary<int, WayToKnow> Prove(Gates gates, IReadOnlyList<OpenAnimal> animals)
+    public Dictionary<int, ProvedRecords> Prove(Gates gates, IReadOnlyList<OpenAnimal> animals)
     {
-        var proved = new Dictionary<int, WayToKnow>();
+        var proved = new Dictionary<int, ProvedRecords>();
         var open = animals.Where(one => one.Rules.All(rule => !rule.Ways.IsEmpty)).Select(one => new Trial(one)).ToList();
         while (open.Count > 0 && Suppose(gates, open.SelectMany(trial => trial.Records)) is { } check)
         {
             foreach (var trial in open.Where(trial => check.IsSure(trial.Animal)))
             {
-                proved[trial.Animal] = new WayToKnow(trial.Records);
+                proved[trial.Animal] = new ProvedRecords(trial.Records);
             }
 
             open.RemoveAll(trial => proved.ContainsKey(trial.Animal) || !trial.Next(check));

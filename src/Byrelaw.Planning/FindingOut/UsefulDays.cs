@@ -7,7 +7,7 @@ namespace Byrelaw.Planning.FindingOut;
 internal sealed class UsefulDays(Prover prover, Gates gates, LocalDate today)
 {
     /// <summary>The days of each record of each animal, from today on; none of what is mended or looked up.</summary>
-    public Dictionary<int, ImmutableArray<ToFindOut>> Of(IReadOnlyDictionary<int, WayToKnow> proofs)
+    public Dictionary<int, ImmutableArray<ToFindOut>> Of(IReadOnlyDictionary<int, ProvedRecords> proofs)
     {
         var found = proofs.ToDictionary(one => one.Key, one => one.Value.Records.Select(record => new ToFindOut(record, [])).ToArray());
         var most = proofs.Values.Select(proof => proof.Records.Length).DefaultIfEmpty().Max();
@@ -23,7 +23,7 @@ internal sealed class UsefulDays(Prover prover, Gates gates, LocalDate today)
     }
 
     /// <summary>All animals are tried at once, each with her next day.</summary>
-    private IEnumerable<(int Animal, ImmutableArray<DateInterval> Days)> DaysOf(Dictionary<int, WayToKnow> proofs, int place)
+    private IEnumerable<(int Animal, ImmutableArray<DateInterval> Days)> DaysOf(Dictionary<int, ProvedRecords> proofs, int place)
     {
         var searches = proofs.ToDictionary(one => one.Key, one => Search(one.Value.Records[place]));
         while (true)
@@ -43,7 +43,7 @@ internal sealed class UsefulDays(Prover prover, Gates gates, LocalDate today)
 
     private DaySearch Search(AskedRecord record) => new(today.PlusDays(record.BegunBefore), gates.By.PlusDays(-record.ResultsAfter), [record.First, record.Last, record.Date]);
 
-    private static IEnumerable<AskedRecord> On(WayToKnow proof, int place, LocalDate day) => proof.Records.Select((record, i) => i == place ? record with { Date = day } : record);
+    private static IEnumerable<AskedRecord> On(ProvedRecords proof, int place, LocalDate day) => proof.Records.Select((record, i) => i == place ? record with { Date = day } : record);
 }
 
 /// <summary>What is to be found out of an animal, and on which days.</summary>

@@ -49,7 +49,7 @@ internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> 
 
     private AskedRecord? With(Kind kind, string value, bool ofTheMob, Missing missing, int animal)
     {
-        if ((missing.Reason == MissingReason.ResultPending ? Written(kind.Declaration, missing.Line) : FavourableDetails.Of(kind)) is not { } details)
+        if ((missing.Reason == MissingReason.ResultPending ? Written(kind.Declaration, missing.Line) : DetailsMeant.Of(kind)) is not { } details)
         {
             return null;
         }

@@ -59,7 +59,7 @@ internal sealed class Asking
         foreach (var one in open)
         {
             standings[one.Animal] = proved.TryGetValue(one.Animal, out var proof)
-                ? standings[one.Animal] with { Missing = proof.Records.Length, WayToKnow = proof }
+                ? standings[one.Animal] with { Missing = proof.Records.Length, Proof = proof }
                 : new StandingOf(Standing.Out, FailedCheck.NotKnownInTime) { Closed = late.GetValueOrDefault(one.Animal) };
         }
 

@@ -17,7 +17,7 @@ internal static class DaysToFindOut
         var found = new Dictionary<int, ImmutableArray<ToFindOut>>();
         foreach (var method in session.Methods)
         {
-            var proofs = asked.Where(animal => animal.Method == method.Method.Name && method.Animals[animal.Animal].WayToKnow is not null).ToDictionary(animal => animal.Animal, animal => method.Animals[animal.Animal].WayToKnow!);
+            var proofs = asked.Where(animal => animal.Method == method.Method.Name && method.Animals[animal.Animal].Proof is not null).ToDictionary(animal => animal.Animal, animal => method.Animals[animal.Animal].Proof!);
             if (proofs.Count > 0)
             {
                 var prover = new Prover(session.Session.Rulebook, session.Session.Judge.Herd);

@@ -51,7 +51,7 @@ public enum FailedCheck
 public readonly record struct StandingOf(Standing Standing, FailedCheck Failed, int Missing = 0)
 {
     /// <summary>Of one to ask: what was supposed of her, by which she is sure; null of the others.</summary>
-    public FindingOut.WayToKnow? WayToKnow { get; init; }
+    public FindingOut.ProvedRecords? Proof { get; init; }
 
     /// <summary>Of one of whom something cannot be found out in time: a record that counts too late, if that is what stands in the way; else null.</summary>
     public FindingOut.AskedRecord? Closed { get; init; }

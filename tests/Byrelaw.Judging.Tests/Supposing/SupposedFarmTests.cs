@@ -66,10 +66,16 @@ public sealed class SupposedFarmTests
             {
                 var (from, to) = (choice.JudgedFrom.PlusDays(one.From), choice.JudgedFrom.PlusDays(one.From + one.More));
                 var (animals, answers) = judge.Answers(choice, from, to);
+                var checks = judge.ChecksOf(choice);
                 var list = judge.JudgeList(choice, from, to).Animals.ToDictionary(animal => animal.Number, animal => animal.Answer);
                 for (var i = 0; i < animals.Length; i++)
                 {
                     var days = Enumerable.Range(0, one.More + 1).Select(day => judge.JudgeOne(choice, animals[i], from.PlusDays(day)).Answer).ToList();
+                    if (checks.Of(animals[i], from, to) == Truth.True != answers[i].MayBeUsed())
+                    {
+                        return $"{choice.List} from {from} to {to}: {answers[i]}, by its checks {checks.Of(animals[i], from, to)}";
+                    }
+
                     if (answers[i] != list[judge.JudgeOne(choice, animals[i]).Number] || answers[i].MayBeUsed() != days.TrueForAll(answer => answer.MayBeUsed()))
                     {
                         return $"{choice.List} from {from} to {to}: {answers[i]}, day by day {string.Join(' ', days)}";
@@ -80,6 +86,41 @@ public sealed class SupposedFarmTests
             return null;
         },
         one => $"from {one.From} for {one.More + 1} days\n{one.One}");
+
+    [Fact]
+    public void Results_laid_over_a_herd_are_judged_as_those_that_are_read() => Each.Hold(
+        JudgingCase.Any.Where(one => one.KnownOn is null && one.Farm.Animals.Length > 0 && ResultKinds(one).Count > 0)
+            .SelectMany(one => Gen.Select(Gen.Int[0, 20], Gen.Int[0, one.Farm.Animals.Length - 1], Gen.Int[-40, 40], Gen.Int[0, 3]).Array[1, 4].Select(rows => (One: one, Rows: rows))),
+        Cases.Count / 4,
+        pair =>
+        {
+            var rulebook = pair.One.Rulebook;
+            var (kinds, first) = (ResultKinds(pair.One), rulebook.Programme!.Choices[0].JudgedFrom);
+            ImmutableArray<SupposedRow> rows = [.. pair.Rows.Select(row => Row(kinds[row.Item1 % kinds.Count], pair.One.Farm.Animals[row.Item2].Number, first.PlusDays(row.Item3), row.Item4))];
+            var herd = HerdReader.Read(FarmCsv.Animals(pair.One.Farm), FarmCsv.Events(pair.One.Farm), rulebook.Vocabulary, rulebook.Records);
+            return ResultsLaidOver.Over(herd, rows) is not { } laidOver ? null
+                : Compare(Truths(rulebook, herd.ReadAgain!(new Supposed { Rows = rows }).With(herd.Doubted)), Truths(rulebook, laidOver));
+        },
+        pair => $"{string.Join(' ', pair.Rows)}\n{pair.One}");
+
+    private static List<Kind> ResultKinds(JudgingCase one) => [.. one.Rulebook.Vocabulary.Kinds.Where(kind => kind is MeasureKind or TestKind)];
+
+    private static SupposedRow Row(Kind kind, string animal, LocalDate date, int value) => kind is TestKind test
+        ? new(date, animal, kind.Name, test.Answers[value % test.Answers.Length])
+        : new(date, animal, kind.Name, $"{2 * (value + 1)}", ((MeasureKind)kind).Unit?.Symbol ?? "");
+
+    /// <summary>What each rule says of each animal, around the days judged: an answer would hide most of it.</summary>
+    private static List<string> Truths(Rulebook rulebook, Herd herd)
+    {
+        var judge = new Judge(rulebook, herd);
+        return
+        [
+            .. from choice in rulebook.Programme!.Choices
+               from days in new[] { -20, 0, 20 }
+               from rule in judge.TruthsOn(choice, choice.JudgedFrom.PlusDays(days)).Select((truths, place) => (Truths: truths, Place: place))
+               select $"{choice.List} {days} {rule.Place}: {string.Join(' ', rule.Truths)}",
+        ];
+    }
 
     private static string? Differs(JudgingCase one, int last)
     {

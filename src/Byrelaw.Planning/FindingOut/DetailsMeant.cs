@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Byrelaw.Planning.FindingOut;
 
 /// <summary>Details with which an entry is one of those that a filter means.</summary>
-internal static class FavourableDetails
+internal static class DetailsMeant
 {
     /// <summary>All of them; null where nothing can be said that fits, such as of a text that must not be another.</summary>
     public static ImmutableArray<(string Name, string Value)>? Of(Kind kind)
