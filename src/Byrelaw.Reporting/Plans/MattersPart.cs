@@ -10,6 +10,11 @@ internal static class MattersPart
 
     public static Part Of(Plan plan)
     {
+        if (plan.WhatMatters.IsEmpty)
+        {
+            return Part.None;
+        }
+
         var table = new Table($"{Phrases.Sentence(Counted(plan))} to expect{(plan.Numbers.IfAllPass is null ? "" : ", if all asked pass")}, were one number known to be low or high", "what", "low", "high", "then expect", "makes a difference of");
         foreach (var one in plan.WhatMatters)
         {
@@ -18,7 +23,7 @@ internal static class MattersPart
                 $"{ChanceWords.Mean(one.AtLow)} to {ChanceWords.Mean(one.AtHigh)}", Difference(one));
         }
 
-        return table.IsEmpty ? Part.None : new DocumentBuilder().Heading(2, "What matters most")
+        return new DocumentBuilder().Heading(2, "What matters most")
             .Sentence("Low is where one chance in ten lies below, high where one lies above; the animals named stay as they are. What stands first is worth finding out first.")
             .Table(table).As("matters");
     }

@@ -56,7 +56,7 @@ internal static class SessionLines
         var carry = answers.Count(animal => animal.Answer.MayBeUsed());
         var others = AnswerWords.All.Where(answer => !answer.MayBeUsed()).Select(answer => (Answer: answer, Count: answers.Count(animal => animal.Answer == answer))).Where(one => one.Count > 0)
             .Select(one => $"{one.Count} {AnswerWords.Word(one.Answer)}").ToList();
-        return $"{may.Count} may be treated on {Dates.Long(treatment.Choice.JudgedFrom, plan.Today.Year)}, {carry} of them as recipients of session {session.Number}"
+        return $"{may.Count} may be treated on {Dates.Long(treatment.Choice.JudgedFrom, plan.Today.Year)}, {(carry == 0 ? "none" : $"{carry}")} of them as recipients of session {session.Number}"
             + (others.Count == 0 ? "." : $"; as recipients the others are: {Phrases.And(others)}.");
     }
 }

@@ -23,7 +23,7 @@ internal static class YardsticksPart
     /// <summary>In a sentence, for the top of the page; null where nothing is quoted of money.</summary>
     public static string? OnTop(Plan plan) => plan.Yardsticks.FirstOrDefault(held => held is { Yardstick.Cost: not null, Plan: not null }) is not { } held ? null
         : $"A transfer costs {(held.IsAtLeast ? "at least " : "")}{Figure(held, held.Plan!.Value)}{(plan.Numbers.IfAllPass is null ? "" : ", if all asked pass")}: "
-            + $"{string.Join(", ", held.Parts.Take(3).Select(part => $"{PlanWords.Of(part.Charge!)} {MoneyWords.Number(part.Value)}"))}{(held.Parts.Length > 3 ? ", ..." : "")}. People say {Figure(held, held.Said)}: {(held.Without is { IsEmpty: true } ? "that is within a tenth of it" : Difference(held))}.";
+            + $"{string.Join(", ", held.Parts.Take(3).Select(part => $"{PlanWords.Of(part.Charge!)} {MoneyWords.Number(part.Value)}"))}{(held.Parts.Length > 3 ? " and more" : "")}. People say {Figure(held, held.Said)}: {(held.Without is { IsEmpty: true } ? "that is within a tenth of it" : Difference(held))}.";
 
     private static string What(YardstickHeld held) => held.Yardstick.Method is { } method ? $"{method}: used, of those treated" : "cost of each embryo transferred";
 

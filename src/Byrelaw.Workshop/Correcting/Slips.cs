@@ -43,7 +43,7 @@ internal static partial class Slips
         var places = near.Append(near.Max() + 1).OrderBy(place => FollowsAGap(statement, place) ? 0 : 1).ToList();
         return Misspelt(statement, unknown, known)
             .Concat(places.Where(place => FollowsAGap(statement, place)).SelectMany(place => Missing(statement, place)))
-            .Concat(expected.SelectMany(word => places.Prepend(statement.First).Select(place => Missing(statement, place, word))))
+            .Concat(expected.Select(word => Missing(statement, statement.First, word)))
             .Concat(places.SelectMany(place => Missing(statement, place)))
             .Concat(unknown.Where(word => word > 0).Select(word => Without(statement, word)))
             .Concat(LastComma(statement));
