@@ -93,6 +93,13 @@ internal sealed class FactReader(Fact fact, int cell)
     private Diagnostic? Identity(CsvRows row, ReadOnlySpan<byte> text, out string? said)
     {
         said = Encoding.UTF8.GetString(text);
+
+        // A sign that somebody could not read is no part of a tag, nor is a word for not knowing it a tag.
+        if (NotKnownCell.Is(text))
+        {
+            return FactProblems.NotAText(row.Text(), cell, fact);
+        }
+
         return (Iso11784.Concerns(said) ? Iso11784.Flaw(said) : IdentityFlaw.None) switch
         {
             IdentityFlaw.TestCode or IdentityFlaw.NoCode => FactProblems.IdentityCode(row.Text(), cell),
