@@ -63,7 +63,7 @@ public sealed record MadeUpHerd(ImmutableArray<MadeUpAnimal> Animals, ImmutableA
             gaps[i] = gaps[i].IsLostStart ? gaps[i] with { Line = files.LineOfRow(gaps[i].Line) } : gaps[i];
         }
 
-        herd.Mobs.Names = [.. herd.Mobs.Names, .. Mobs.Where(mob => herd.Mobs.Find(mob) < 0)];
+        herd.Mobs.Add(Mobs);
         herd.Details.Renumber(files.LineOfRow);
         Rename(herd.Mobs.Lines, files.LineOfRow);
         Rename(herd.AnimalLines, files.LineOfAnimal);

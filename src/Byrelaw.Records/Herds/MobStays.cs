@@ -9,8 +9,14 @@ public sealed class MobStays
     /// <summary>No mob is known.</summary>
     public const int NotKnown = -1;
 
+    private string[] _names = [];
+
     /// <summary>Mob names; a mob's id is its place here.</summary>
-    public required string[] Names { get; set; }
+    public required string[] Names
+    {
+        get => _names;
+        init => _names = value;
+    }
 
     /// <summary>Animal count + 1 places.</summary>
     public required int[] Starts { get; init; }
@@ -34,6 +40,13 @@ public sealed class MobStays
         ArgumentNullException.ThrowIfNull(name);
         var alike = Spellings.AlikeText.OfMob(name);
         return Array.FindIndex(Names, known => Spellings.AlikeText.OfMob(known) == alike);
+    }
+
+    /// <summary>Takes it that there are these mobs too, though nobody on record was ever in them: in made-up records, those that rules name.</summary>
+    public void Add(IEnumerable<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        _names = [.. _names, .. names.Where(name => Find(name) < 0)];
     }
 
     /// <summary>The place of the stay that holds a day; -1 before the first.</summary>

@@ -26,7 +26,7 @@ public static class OverviewPage
 
     private static Part Lists(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)
     {
-        var table = new Table("The lists of this programme", ["list", "judged for", "animals", .. AnswerWords.All.Select(AnswerWords.Both), "for the yards"]);
+        var table = new Table("The lists of this programme", ["list", "judged for", "animals", .. AnswerWords.All.Select(AnswerWords.Both), "for a spreadsheet"]);
         foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
         {
             var folder = folderOf(list);

@@ -22,19 +22,23 @@ internal static class NoDayWords
 
         foreach (var session in plan.Sessions)
         {
-            foreach (var alike in Late(session).GroupBy(one => (one.Kind, one.From, one.Takes, Later: Later(plan, session, one.Animal))))
+            foreach (var alike in Late(session).GroupBy(one => (Why: Why(one, year), Later: Later(plan, session, one.Animal))))
             {
                 var method = session.Methods.First(one => !one.Method.IsNatural);
                 var numbers = alike.Select(one => session.Session.Judge.Herd.Numbers[one.Animal]).ToList();
-                yield return $"{Phrases.And(numbers)}: {alike.Key.Kind} counts from {Dates.Long(alike.Key.From, year)}{(alike.Key.Takes > 0 ? $" and its result takes {Numbers.Count(alike.Key.Takes, "day", "days")}" : "")}, and {method.Method.Name} starts on {Dates.Long(method.Days.Start, year)}: not for session {session.Number}.{alike.Key.Later}";
+                yield return $"{Phrases.And(numbers)}: {alike.Key.Why}, and {method.Method.Name} starts on {Dates.Long(method.Days.Start, year)}: not for session {session.Number}.{alike.Key.Later}";
             }
         }
     }
 
     private static LocalDate? DoneOn(Plan plan, TooLateTask late) => plan.Draft.Rulebook.Plans.Done.Where(done => done.Task == late.Task.Name).Select(done => (LocalDate?)done.On).FirstOrDefault();
 
+    private static string Why(TooLate one, int year) => one.IsBarredUntil
+        ? $"not treated before {Dates.Long(one.From, year)}, and only with {one.Kind} on record"
+        : $"{one.Kind} counts from {Dates.Long(one.From, year)}{(one.Takes > 0 ? $" and its result takes {Numbers.Count(one.Takes, "day", "days")}" : "")}";
+
     /// <summary>Those of whom something counts too late for the method that is liked best, and who are not asked about by another that treats.</summary>
-    private static IEnumerable<(int Animal, string Kind, LocalDate From, int Takes)> Late(NamedSession session)
+    private static IEnumerable<TooLate> Late(NamedSession session)
     {
         if (session.Methods.FirstOrDefault(method => !method.Method.IsNatural) is not { } liked)
         {
@@ -45,11 +49,11 @@ internal static class NoDayWords
         {
             if (liked.Animals[animal].Closed is { IsTaken: true } closed && closed.First > closed.Last && session.Methods.All(method => method.Method.IsNatural || method.Animals[animal].Standing == Standing.Out))
             {
-                yield return (animal, closed.Kind.Name, closed.First, closed.ResultsAfter);
+                yield return new(animal, closed.Kind.Name, closed.First, closed.ResultsAfter, IsBarredUntil: false);
             }
             else if (liked.Animals[animal].Failed == FailedCheck.Treatment && IsAskedLater(session, animal) is { } later)
             {
-                yield return (animal, later.What, later.From, 0);
+                yield return new(animal, later.What, later.From, 0, IsBarredUntil: true);
             }
         }
     }
@@ -72,4 +76,12 @@ internal static class NoDayWords
 
         return "";
     }
+
+    /// <summary>One of whom something is known too late.</summary>
+    /// <param name="Animal">Her place in the herd.</param>
+    /// <param name="Kind">What is to be found out.</param>
+    /// <param name="From">The first day on which that counts; of one who is barred, on which she may be treated.</param>
+    /// <param name="Takes">So many days its result takes.</param>
+    /// <param name="IsBarredUntil">Whether until then she may not be treated whatever is found out.</param>
+    private readonly record struct TooLate(int Animal, string Kind, LocalDate From, int Takes, bool IsBarredUntil);
 }

@@ -28,7 +28,7 @@ internal static class WordProblems
 
     public static Diagnostic SaysInCalf(SourceSpan at, string name, string answer) => Problem.Error(
         "B0516", at, $"{Quoted.Of(name)} says that a calf was found, and {Quoted.Of(answer)} does not", "another name for an answer says the same as the answer",
-        $"if it is another answer, declare a test of your own that has it");
+        "if it is another answer, declare a test of your own that has it");
 
     public static Diagnostic SameEventTwice(SourceSpan at, string name) => Problem.Error(
         "B0507", at, $"{Quoted.Of(name)} starts and ends the spell", "a spell lies between two different events");
