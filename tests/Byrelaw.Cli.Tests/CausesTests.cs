@@ -34,6 +34,14 @@ public sealed class CausesTests : IDisposable
     }
 
     [Fact]
+    public void Days_written_in_one_way_are_one_cause_whatever_the_month()
+    {
+        _farm.Append("records/events.csv", "1 Sep 2026,1007,calving,,,,\n2 May 2026,1012,calving,,,,\n13 August 2026,1019,calving,,,,\n2026-13-01,1033,calving,,,,\n");
+        var causes = JsonDocument.Parse(_farm.Run("records", "records", "--format", "json").Out).RootElement.GetProperty("causes").EnumerateArray();
+        causes.Where(cause => cause.GetProperty("code").GetString() == "R0121").Select(cause => cause.GetProperty("rows").GetInt32()).ShouldBe([3, 1], ignoreOrder: true);
+    }
+
+    [Fact]
     public void A_word_that_may_be_a_service_is_offered_as_another_name_of_one_first()
     {
         _farm.Append("vocabulary.byre", "hint AI may be mating\n");

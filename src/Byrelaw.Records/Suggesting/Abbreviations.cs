@@ -6,6 +6,9 @@ internal static class Abbreviations
     private const int Shortest = 2;
     private const int Longest = 6;
 
+    /// <summary>A word no longer than this is written down by its first and last letter, too: <c>HT</c> for heat.</summary>
+    private const int LongestByItsEnds = 5;
+
     /// <summary>More than so many, and it tells nothing.</summary>
     private const int MostKinds = 4;
 
@@ -23,7 +26,7 @@ internal static class Abbreviations
         }
 
         // What stands for one thing by its initials or its symbol is not sought inside other words too.
-        Predicate<string>[] ways = [name => IsElementOrInitials(letters, name), name => letters.Length > Shortest && name[0] == letters[0] && !name.Contains(' ', StringComparison.Ordinal) && IsWithin(letters, name)];
+        Predicate<string>[] ways = [name => IsElementOrInitials(letters, name) || IsItsEnds(letters, name), name => letters.Length > Shortest && name[0] == letters[0] && !name.Contains(' ', StringComparison.Ordinal) && IsWithin(letters, name)];
         var found = ways.Select(way => vocabulary.Kinds.Where(kind => kind.AlsoNames.Prepend(kind.Name).Any(name => way(NameFolding.Fold(name)))).ToList()).FirstOrDefault(kinds => kinds.Count > 0);
         return found is { Count: <= MostKinds } ? found : [];
     }
@@ -34,6 +37,9 @@ internal static class Abbreviations
         var element = Elements.FirstOrDefault(one => one.Symbol == letters).Word;
         return (element is not null && words.Length > 1 && words[^1] == element) || (letters.Length >= Shortest && string.Concat(words.Select(word => word[0])) == letters);
     }
+
+    private static bool IsItsEnds(string letters, string name) =>
+        letters.Length == Shortest && name.Length <= LongestByItsEnds && !name.Contains(' ', StringComparison.Ordinal) && name[0] == letters[0] && name[^1] == letters[1];
 
     /// <summary>Whether the letters stand in a name in their order, with others between.</summary>
     private static bool IsWithin(string letters, string name)

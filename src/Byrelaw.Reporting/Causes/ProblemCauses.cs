@@ -11,8 +11,14 @@ public static class ProblemCauses
     /// <summary>More causes than so many are one.</summary>
     private const int MostDifferent = 10_000;
 
+    private const char AnyDigit = '9';
+    private const char AnyLetter = 'a';
+
     /// <summary>What these are about is a word of the farm's: each word is a cause of its own. Of all others the digits are a pattern.</summary>
     private static readonly FrozenSet<string> OfWords = FrozenSet.Create("R0135", "R0142", "R0151", "R0161", "R0162", "R0165", "R0171", "R0173");
+
+    /// <summary>What these are about is a day: the letters of a month are a pattern, too.</summary>
+    private static readonly FrozenSet<string> OfDays = FrozenSet.Create("R0121", "R0123", "R0124", "R0125", "R0126", "R0127", "R0210");
 
     /// <summary>These say of which number they are, and it is another in each row.</summary>
     private static readonly FrozenSet<string> OfAnyAnimal = FrozenSet.Create("R0132", "R0133", "R0134");
@@ -58,11 +64,12 @@ public static class ProblemCauses
             return "";
         }
 
+        var areLetters = OfDays.Contains(problem.Code);
         var pattern = new StringBuilder(problem.Found.Length);
         foreach (var sign in problem.Found)
         {
-            var shown = char.IsAsciiDigit(sign) ? '9' : sign;
-            if (shown != '9' || pattern.Length == 0 || pattern[^1] != '9')
+            var shown = char.IsAsciiDigit(sign) ? AnyDigit : areLetters && char.IsLetter(sign) ? AnyLetter : sign;
+            if (shown is not (AnyDigit or AnyLetter) || pattern.Length == 0 || pattern[^1] != shown)
             {
                 pattern.Append(shown);
             }
