@@ -9,13 +9,14 @@ namespace Byrelaw.Records.Ade;
 /// </summary>
 internal sealed class AdeTables
 {
-    private static readonly string[] OfAnimals = ["animal", "born", "sex", "breed", "tag", "herd"];
+    private static readonly string[] OfAnimals = ["animal", "born", "sex", "breed", "tag", "mob", "herd"];
     private static readonly string[] OfEvents = ["what", "animal", "date", "value", "method", "sire", "ease", "remark", "herd"];
 
     private readonly IReadOnlyList<(string Shown, IReadOnlyList<AdeResource> Resources)> _files;
     private readonly Dictionary<string, (string Name, string Purpose)> _sets = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Type, string Id), AdeResource> _latest = [];
     private readonly HashSet<AdeResource> _disputed = new(ReferenceEqualityComparer.Instance);
+    private readonly AdeMobs _mobs;
     private readonly DateTimeZone? _zone;
     private readonly FrozenSet<string> _read;
 
@@ -31,15 +32,16 @@ internal sealed class AdeTables
         {
             if (resource.Type == "AnimalSet")
             {
-                _sets[resource.Text("id")] = (resource.Text("name") is { Length: > 0 } name ? name : resource.Text("id"), resource.Text("purpose"));
+                _sets[resource.Text("id")] = (AdeMobs.Name(resource), resource.Text("purpose"));
             }
-
         }
 
         foreach (var resource in files.SelectMany(file => file.Resources))
         {
             Note(resource);
         }
+
+        _mobs = new AdeMobs(files.SelectMany(file => file.Resources).Where(resource => resource.Type == "AnimalSet" && Stands(resource)), _disputed);
     }
 
     /// <summary>Keeps of messages with one number the one that stands.</summary>
@@ -71,7 +73,7 @@ internal sealed class AdeTables
         ? stands.Text("animal", "id") is { Length: > 0 } animal && animal != falls.Text("animal", "id")
         : Said(stands) != Said(falls);
 
-    private string Said(AdeResource resource) => string.Join('|', Animal(resource).Concat(Event(resource)).Select(row => row.Text));
+    private string Said(AdeResource resource) => resource.Type == "AnimalSet" ? AdeMobs.Said(resource) : string.Join('|', Animal(resource).Concat(Event(resource)).Select(row => row.Text));
 
     private static bool AreDated(AdeResource one, AdeResource other) => one.Modified is { } first && other.Modified is { } second && first != second;
 
@@ -97,7 +99,7 @@ internal sealed class AdeTables
     {
         if (resource.Type == "AnimalCore")
         {
-            yield return Row(resource, resource.Text("identifier", "id"), Date(resource.Text("birthDate")), resource.Text("gender"), resource.Text("primaryBreed", "id"), resource.Text("managementTag"), resource.Text("location", "id"));
+            yield return Row(resource, resource.Text("identifier", "id"), Date(resource.Text("birthDate")), resource.Text("gender"), resource.Text("primaryBreed", "id"), resource.Text("managementTag"), _mobs.Of(resource.Text("identifier", "id")), resource.Text("location", "id"));
         }
     }
 

@@ -75,6 +75,26 @@ public sealed class AdeTests
     }
 
     [Fact]
+    public void The_members_of_an_enclosure_are_in_that_mob_unless_another_set_or_a_move_says_otherwise()
+    {
+        const string Member = "\"member\": [ { \"id\": \"NZ1\", \"scheme\": \"x\" } ]";
+        string? Mob(params string[] more)
+        {
+            var herd = Herd("", [("ade/animals.json", Animals), .. more.Select((text, number) => ($"ade/{number}.json", text))]);
+            return herd.Mobs.At(0, Day.Number(Words.Date("2026-02-01"))) is var mob and >= 0 ? herd.Mobs.Names[mob] : null;
+        }
+
+        const string River = "{ \"resourceType\": \"icarAnimalSetResource\", \"id\": \"1\", \"name\": \"River\", \"purpose\": \"Enclosure\", " + Member + " }";
+        Mob(River).ShouldBe("River");
+        Mob(River, River.Replace("River", "Hill", StringComparison.Ordinal).Replace("\"1\"", "\"2\"", StringComparison.Ordinal)).ShouldBeNull("two mobs at once");
+        Mob(River, River.Replace("River", "Hill", StringComparison.Ordinal)).ShouldBeNull("one number, and nobody says which was later");
+        Mob(River.Replace("Enclosure", "Feeding", StringComparison.Ordinal)).ShouldBeNull("no mob");
+        Mob(River.Replace("\"purpose\": \"Enclosure\", ", "", StringComparison.Ordinal)).ShouldBeNull("perhaps a mob");
+        Mob(River.Replace(" ] }", " ], \"meta\": { \"isDeleted\": true } }", StringComparison.Ordinal)).ShouldBeNull("withdrawn");
+        Mob(River, "{ \"resourceType\": \"icarAnimalSetLeaveEventResource\", \"animalSetId\": \"1\", \"animal\": { \"id\": \"NZ1\" }, \"eventDateTime\": \"2026-01-02\" }").ShouldBeNull("she left it");
+    }
+
+    [Fact]
     public void A_time_in_Greenwich_without_a_zone_names_no_day_and_a_strange_message_is_in_doubt()
     {
         var herd = Herd("", false, ("ade/animals.json", Animals.Replace("T13:00:00Z", "")), ("ade/x.json", """

@@ -80,7 +80,7 @@ internal static class AdeBinder
 
     /// <summary>Facts, births and sexes are of animals; whose number a row has is asked of what happened.</summary>
     private static SourceRows RowsOf(Context context, ColumnLine line) =>
-        context.Names.Find(line.What.Text) is FactSymbol || NameFolding.Fold(line.What.Text) is "born" or "sex" or "parity" or "parity on" ? SourceRows.Animals : SourceRows.Events;
+        context.Names.Find(line.What.Text) is FactSymbol || NameFolding.Fold(line.What.Text) is "born" or "sex" or "parity" or "parity on" or "mob" ? SourceRows.Animals : SourceRows.Events;
 
     /// <summary>The farm's lines, and those that are built in of what it says nothing of. Its bullets go before the ones that are built in.</summary>
     private static ImmutableArray<SourceColumn> Over(List<SourceColumn> own, IEnumerable<SourceColumn> builtIn)
@@ -102,6 +102,7 @@ internal static class AdeBinder
         new SourceColumn(new LandedTarget("animal"), "animal", at),
         new SourceColumn(new LandedTarget("born"), "born", at),
         new SourceColumn(new LandedTarget("sex"), "sex", at) { Cells = [.. Sexes.Select(sex => Value(sex.Cell, sex.Value, at)), new CellMeaning("Unknown", null, new IsBlank(), at)] },
+        new SourceColumn(new LandedTarget("mob"), "mob", at),
     ];
 
     private static IEnumerable<SourceColumn> OfEvents(Context context, SourceSpan at)
