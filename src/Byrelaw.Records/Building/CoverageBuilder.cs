@@ -16,7 +16,7 @@ internal static class CoverageBuilder
     public static Coverage Build(
         Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, int[] reach, IEnumerable<Gap> gaps, KeptSinceLast? last)
     {
-        Gap[] sorted = [.. FilteredCoverage.Gaps(vocabulary, gaps).OrderBy(gap => gap.Kind).ThenBy(gap => gap.Animal).ThenBy(gap => gap.From).ThenBy(gap => gap.Line)];
+        var sorted = GapOrder.ByKind(FilteredCoverage.Gaps(vocabulary, gaps));
         var hasGaps = new bool[vocabulary.ById.Length];
         foreach (var gap in sorted)
         {

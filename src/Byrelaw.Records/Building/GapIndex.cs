@@ -13,7 +13,7 @@ internal sealed class GapIndex
     /// <summary>Takes the gaps whose kind is concerned, or cannot be read.</summary>
     public GapIndex(IEnumerable<Gap> gaps, Func<int, bool> concerns)
     {
-        var all = gaps.Where(gap => gap.Kind < 0 || concerns(gap.Kind)).OrderBy(gap => gap.From).ThenBy(gap => gap.Line).ToArray();
+        var all = GapOrder.ByFirstDay(gaps.Where(gap => gap.Kind < 0 || concerns(gap.Kind)));
         var dated = all.Where(gap => gap.From > Day.Start).ToArray();
         var undated = all.Where(gap => gap.From <= Day.Start).ToArray();
         _isEmpty = dated.Length == 0;

@@ -62,7 +62,7 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
     {
         if (!_nearest.TryGetValue(text, out var nearest))
         {
-            nearest = NearestNumber.To(text, number => animals.TryFind(Encoding.UTF8.GetBytes(number), out _));
+            nearest = NearestNumber.To(text, animals);
             if (_nearest.Count < MostAdvised)
             {
                 _nearest.Add(text, nearest);

@@ -11,6 +11,7 @@ internal sealed class AnimalPlaces
     private readonly int[] _byNumber;
     private readonly int _lowest;
     private readonly SpellingTable _others;
+    private ulong _lengths;
 
     /// <summary>Takes the numbers in the order of the herd, and further numbers of animals with their places.</summary>
     public AnimalPlaces(string[] numbers, IReadOnlyList<(string Number, int Place)>? also = null)
@@ -39,10 +40,45 @@ internal sealed class AnimalPlaces
         {
             Add(number, place, isDense);
         }
+
+        Signs = SignsOf(numbers.Concat(also.Select(one => one.Number)));
     }
+
+    private static string SignsOf(IEnumerable<string> numbers)
+    {
+        Span<bool> stands = stackalloc bool['Z' + 1];
+        foreach (var number in numbers)
+        {
+            foreach (var sign in number)
+            {
+                if (sign <= 'Z')
+                {
+                    stands[sign] = true;
+                }
+            }
+        }
+
+        var signs = new StringBuilder();
+        for (var sign = '0'; sign <= 'Z'; sign++)
+        {
+            if (stands[sign] && char.IsAsciiLetterOrDigit(sign))
+            {
+                signs.Append(sign);
+            }
+        }
+
+        return signs.ToString();
+    }
+
+    /// <summary>The digits and capital letters that stand in numbers of the herd.</summary>
+    public string Signs { get; }
+
+    /// <summary>Whether a number of the herd has so many signs.</summary>
+    public bool HasLength(int length) => length < 64 && (_lengths & (1UL << length)) != 0;
 
     private void Add(string text, int place, bool isDense)
     {
+        _lengths |= text.Length < 64 ? 1UL << text.Length : 0;
         if (isDense && TryPlain(text, out var number))
         {
             _byNumber[number - _lowest] = place;
