@@ -6,6 +6,8 @@ internal sealed class TreatmentRows
     /// <summary>In place of what became of a device, where something stands there that cannot be read.</summary>
     public const string Unreadable = "?";
 
+    private const string NoDevice = "none";
+
     private readonly Herd _herd;
     private readonly PlanStatements _plans;
     private readonly ImmutableArray<(EventKind Kind, int Method, int Session, int Step, int Device)> _kinds;
@@ -35,7 +37,7 @@ internal sealed class TreatmentRows
             var method = Cell(line, of.Method) is { State: FactState.Known, Text: { } name } ? _plans.Method(name) : null;
             yield return new(Day.Date(run.Days[at]), method, Number(line, of.Session), Number(line, of.Step), Cell(line, of.Device) switch
             {
-                { State: FactState.Known } device => device.Text,
+                { State: FactState.Known, Text: { } device } => NameFolding.Fold(device) == NoDevice ? null : device,
                 { State: FactState.Missing } => null,
                 _ => Unreadable,
             });

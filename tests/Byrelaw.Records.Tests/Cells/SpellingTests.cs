@@ -65,6 +65,6 @@ public class SpellingTests
     public void A_number_that_was_perhaps_meant_is_offered(string text, string? nearest)
     {
         string[] known = ["1021", "1022", "B7"];
-        NearestNumber.To(text, number => known.Contains(number)).ShouldBe(nearest);
+        NearestNumber.To(text, new AnimalPlaces(known)).ShouldBe(nearest);
     }
 }
