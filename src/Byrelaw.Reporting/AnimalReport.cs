@@ -50,8 +50,14 @@ public sealed record AnimalReport(ListReport On, AnimalJudgement Animal)
     public ImmutableArray<Missing> ThenAsk => !IsAskedAfter ? Animal.ThenAsk
         : [.. Animal.ThenAsk.Select(missing => missing.To >= Animal.NotBefore ? missing with { To = null } : missing)];
 
+    /// <summary>For an Ask: what it takes at the least, by one way or another.</summary>
+    public ImmutableArray<Missing> Least => [.. Jobs.SelectMany(job => job.Ways).SelectMany(way => way).Distinct()];
+
+    /// <summary>For an Ask: what must be done, each by one way or another.</summary>
+    public IReadOnlyList<Job> Jobs => Job.Of(this);
+
     /// <summary>What is to be asked for her while it can still be of use: of an Ask, or of a Later that is to be asked about.</summary>
-    public ImmutableArray<Missing> ToAsk => Animal.Answer == Answer.Ask ? InTime(Animal.Settle) : Animal.NotBefore is { } day && !IsPast(day) ? InTime(ThenAsk) : [];
+    public ImmutableArray<Missing> ToAsk => Animal.Answer == Answer.Ask ? InTime(Least) : Animal.NotBefore is { } day && !IsPast(day) ? InTime(ThenAsk) : [];
 
     /// <summary>The last day on which to begin what is asked for.</summary>
     public LocalDate LastDayFor(Missing missing) => Planning.LeadTimes.LastUsefulDay.Of(missing, AskedFor, On.Name, On.Rulebook.Plans.Tasks);

@@ -20,7 +20,7 @@ internal sealed class DefineCriterion(string name, Criterion condition) : Criter
                 Work(animal, day, null);
             }
 
-            notes?.Node(_answer.Assumed, isForGood: false);
+            notes?.Again(name, _answer.Assumed);
         }
 
         until = Math.Min(until, _until);

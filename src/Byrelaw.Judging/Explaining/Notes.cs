@@ -39,7 +39,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
             Missing = truth == Truth.Unknown ? [.. _missing] : [],
             Remedy = isUnwanted ? _remedy : null,
         });
-        Node(truth, isUnwanted && _remedy?.Kind == RemedyKind.ForGood, _findings.Count - 1);
+        Node(truth, isUnwanted && _remedy?.Kind == RemedyKind.ForGood, _findings.Count - 1, truth == Truth.Unknown ? Ways.All(_missing) : Ways.None);
     }
 
     /// <summary>The records noted since <see cref="Begin"/>.</summary>

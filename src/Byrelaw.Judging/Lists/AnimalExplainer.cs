@@ -50,6 +50,7 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
             Prefers = prefers,
             Score = score,
             Settle = conclusion.Answer == Answer.Ask ? _settling.OnJudgingDays(animal, rules) : [],
+            Open = conclusion.Answer == Answer.Ask ? _settling.Questions(animal, rules) : [],
             ThenAsk = conclusion.NotBefore != int.MaxValue ? _settling.OnStretch(animal, rules, conclusion.NotBefore) : [],
             Timeline = timeline,
         };

@@ -50,6 +50,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
             Answer = answer,
             Expected = _line.Over(days.First, days.Last).IsExpected,
             Findings = notes.Findings,
+            Ways = answer == RuleAnswer.NotKnown ? WithDays(notes) : [],
             FoundOn = day > days.Last ? Day.Date(day) : null,
             Waiver = waiver,
             Replaced = waiver is null && criterion.Replaced(plain).Assumed != plain.Assumed ? rule.IfNotKnown : IfNotKnown.Ask,
@@ -58,6 +59,13 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
             ForGood = truth == Truth.False && turns == int.MaxValue && notes.IsForGood,
             IsShaky = answer == RuleAnswer.Met && waiver is null && (LapsesSoon() || IsAtTheLimit(notes)),
         };
+    }
+
+    /// <summary>Each way with all that its records must be: on which days, by which method.</summary>
+    private static ImmutableArray<ImmutableArray<Missing>> WithDays(Notes notes)
+    {
+        List<Missing> all = [.. notes.Findings.Where(finding => finding.Decides).SelectMany(finding => finding.Missing).Distinct()];
+        return [.. notes.WaysToSettle.Sets.Select(way => all.Where(missing => way.Contains(Ways.Of(missing))).ToImmutableArray()).Where(way => !way.IsEmpty)];
     }
 
     /// <summary>What a rule answers over the judging days.</summary>

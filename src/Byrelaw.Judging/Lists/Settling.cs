@@ -22,6 +22,24 @@ internal sealed class Settling(ListPlan plan, JudgingDays days)
         return [.. missing.Distinct()];
     }
 
+    /// <summary>Of an Ask: each rule that is not known, with the ways to settle it.</summary>
+    public ImmutableArray<OpenQuestion> Questions(int animal, IEnumerable<RuleJudgement> rules)
+    {
+        var open = ImmutableArray.CreateBuilder<OpenQuestion>();
+        foreach (var rule in rules.Where(rule => rule.Answer == RuleAnswer.NotKnown && rule.Rule?.OnTheDay != true))
+        {
+            var all = new List<Missing>();
+            AddGate(animal, rule.Gate, all);
+            Add(rule.Findings, all);
+            if (all.Count > 0)
+            {
+                open.Add(new OpenQuestion(rule.Name, rule.Ways.IsEmpty ? [[.. all.Distinct()]] : rule.Ways));
+            }
+        }
+
+        return open.ToImmutable();
+    }
+
     /// <summary>Of a Later: what is not known on the first later stretch on which no rule fails. What is missing may be missing on a later day of it only.</summary>
     public ImmutableArray<Missing> OnStretch(int animal, IEnumerable<RuleJudgement> rules, int from)
     {

@@ -55,12 +55,20 @@ public sealed record AnimalJudgement
     /// <summary>For Ask: the records that would settle it, without doubles.</summary>
     public ImmutableArray<Missing> Settle { get; init; } = [];
 
+    /// <summary>For Ask: what is open, rule by rule, each with the sets of records of which any one would settle it.</summary>
+    public ImmutableArray<OpenQuestion> Open { get; init; } = [];
+
     /// <summary>For a Later with <see cref="NotBefore"/>: the records that are still to be asked for then, without doubles.</summary>
     public ImmutableArray<Missing> ThenAsk { get; init; } = [];
 
     /// <summary>All rules together over the whole span.</summary>
     public required Timeline Timeline { get; init; }
 }
+
+/// <summary>Something that is not known, and by which records it may come to be known.</summary>
+/// <param name="Rule">The rule that asks, or the gate.</param>
+/// <param name="Ways">Any of them would settle it, where its records turn out well; those of fewest records first. At least one.</param>
+public sealed record OpenQuestion(string Rule, ImmutableArray<ImmutableArray<Missing>> Ways);
 
 /// <summary>One preference's answer.</summary>
 /// <param name="Prefer">The preference.</param>

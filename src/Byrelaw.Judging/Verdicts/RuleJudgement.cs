@@ -52,6 +52,9 @@ public sealed record RuleJudgement
     /// has this answer).</summary>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
+    /// <summary>For a rule that is not known: sets of records, each of which would settle it where they turn out well; those of fewest records first. Empty where none is told.</summary>
+    public ImmutableArray<ImmutableArray<Missing>> Ways { get; init; } = [];
+
     /// <summary>Where that is not a judging day but the later day that the records reach, on which a safety rule must hold too: that day; else null.</summary>
     public LocalDate? FoundOn { get; init; }
 

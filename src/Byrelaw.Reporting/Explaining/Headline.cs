@@ -43,9 +43,13 @@ public static class Headline
     private static string Open(AnimalReport report)
     {
         var missing = ChiefRule.Of(report) is { Answer: RuleAnswer.NotKnown } chief ? RuleWords.Missing(chief) : [];
-        missing = missing.Count == 0 ? report.Animal.Settle : missing;
+        missing = FirstJob(report) ?? (missing.Count == 0 ? report.Animal.Settle : missing);
         return missing.Count == 0 ? Reason.Of(report) : MissingWords.Brief(Asked.Of(missing)[0], report.On);
     }
+
+    /// <summary>The first way of what must be done for the rule that speaks.</summary>
+    private static ImmutableArray<Missing>? FirstJob(AnimalReport report) =>
+        ChiefRule.Of(report) is { } chief && report.Jobs.FirstOrDefault(job => job.Rules.Contains(chief.Name)) is { } job ? job.Ways[0] : null;
 
     private static string ReadySpan(AnimalReport report) => (report.Animal.ReadyFrom, report.Animal.ReadyUntil) switch
     {

@@ -55,7 +55,8 @@ public static class Reason
     /// <summary>What the rule lacks, and when to get it: <c>Not in calf: no scan; from 18 to 20 Oct</c>.</summary>
     private static string AskedFor(RuleJudgement rule, AnimalReport report)
     {
-        IReadOnlyList<Missing> missing = RuleWords.Missing(rule) is { Count: > 0 } hers ? hers : report.Animal.Settle;
+        IReadOnlyList<Missing> missing = report.Jobs.FirstOrDefault(job => job.Rules.Contains(rule.Name)) is { } job ? job.Ways[0]
+            : RuleWords.Missing(rule) is { Count: > 0 } hers ? hers : report.Animal.Settle;
         var asked = Asked.Of(missing);
         return asked.Count == 0
             ? Named(rule, "not known") + InTime(report, null)

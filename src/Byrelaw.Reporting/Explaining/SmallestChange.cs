@@ -69,10 +69,9 @@ public static class SmallestChange
 
     private static string Ask(AnimalReport report)
     {
-        var settle = report.Animal.Settle;
-        return settle.IsEmpty
+        return report.Jobs is not { Count: > 0 } jobs
             ? "Mend what cannot be read."
-            : $"This would settle it: {MissingWords.AllOf(settle, report.On)}.";
+            : $"This would settle it: {string.Join("; ", jobs.Select(job => job.Told(report.On)))}.";
     }
 
     private static string No(AnimalReport report)

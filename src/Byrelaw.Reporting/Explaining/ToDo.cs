@@ -21,8 +21,8 @@ public static class ToDo
             Answer.Later when report.IsTooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
             Answer.Later when report.ToAsk is { IsEmpty: false } then => $"{Nothing(report)} {Then(report)}: {Phrases.Small(Ask(then, report))}",
             Answer.Later => $"{Nothing(report)} Keep her for then.",
-            Answer.Ask when report.IsOutOfTime => $"No longer in time for {list.Days}: {Phrases.Small(Ask(animal.Settle, report))}",
-            Answer.Ask => Ask(report.ToAsk is { IsEmpty: false } open ? open : animal.Settle, report),
+            Answer.Ask when report.IsOutOfTime => $"No longer in time for {list.Days}: {Phrases.Small(Ask(report))}",
+            Answer.Ask => Ask(report),
             _ when animal.ForGood => "Leave her out.",
             _ => $"Leave her out, unless something changes: {Phrases.Small(SmallestChange.Of(report))}",
         };
@@ -42,6 +42,20 @@ public static class ToDo
     private static string By(Missing missing, AnimalReport report) =>
         !report.IsAskedAfter && report.LastDayFor(missing) is var last && report.On.IsAhead(last) ? $", by {report.On.Long(last)}" : "";
 
+    private static string Ask(AnimalReport report)
+    {
+        if (report.Jobs is not { Count: > 0 } jobs)
+        {
+            return Ask(report.Animal.Settle, report);
+        }
+
+        var job = jobs.FirstOrDefault(job => job.Ways[0].Any(missing => missing.SettledBy == SettledBy.Yards)) ?? jobs[0];
+        var asked = Asked.Of(job.Ways[0]);
+        var others = string.Concat(job.Ways.Skip(1).Select(way => $" Or {string.Join(" and ", Asked.Of(way).Select(one => MissingWords.Task(one, report.On)))}."));
+        var more = asked.Count + jobs.Sum(other => other == job ? 0 : Asked.Of(other.Ways[0]).Count) - 1;
+        return Task(asked[0], report) + others + More(more);
+    }
+
     private static string Ask(ImmutableArray<Missing> settle, AnimalReport report)
     {
         if (settle.IsEmpty)
@@ -51,7 +65,10 @@ public static class ToDo
 
         var asked = Asked.Of(settle);
         var first = asked.FirstOrDefault(one => one.First.SettledBy == SettledBy.Yards) ?? asked[0];
-        var more = asked.Count > 1 ? $" Then {Numbers.Count(asked.Count - 1, "more record", "more records")}, below." : "";
-        return $"{Phrases.Sentence(MissingWords.Task(first, report.On))}, {MissingWords.Where(first.First)}{By(first.First, report)}.{more}";
+        return Task(first, report) + More(asked.Count - 1);
     }
+
+    private static string Task(Asked asked, AnimalReport report) => $"{Phrases.Sentence(MissingWords.Task(asked, report.On))}, {MissingWords.Where(asked.First)}{By(asked.First, report)}.";
+
+    private static string More(int records) => records > 0 ? $" Then {Numbers.Count(records, "more record", "more records")}, below." : "";
 }

@@ -26,10 +26,15 @@ public sealed record FindOut(string What, SettledBy Who, IReadOnlyList<string> N
     private static FindOut Group(string what, SettledBy who, List<(AnimalJudgement Animal, Missing Missing, string What, LocalDate By, bool IsLater)> group, ListReport list)
     {
         var animals = group.Select(one => one.Animal).Distinct().ToList();
-        var alone = animals.Count(animal => new AnimalReport(list, animal).ToAsk.All(missing => WhatFor(animal, missing, list) == what));
+        var alone = animals.Count(animal => IsEnough(new AnimalReport(list, animal), what));
         var first = group.Any(one => one.Missing.From is null) ? null : group.Min(one => one.Missing.From);
         return new FindOut(what, who, [.. animals.Select(animal => animal.Number)], alone, group[0].By, group[0].IsLater, first, MissingWords.Where(group[0].Missing));
     }
+
+    /// <summary>Whether nothing else need be found out about her.</summary>
+    private static bool IsEnough(AnimalReport report, string what) => report.Jobs is { Count: > 0 } jobs
+        ? jobs.All(job => job.Ways.Any(way => way.All(missing => WhatFor(report.Animal, missing, report.On) == what)))
+        : report.ToAsk.All(missing => WhatFor(report.Animal, missing, report.On) == what);
 
     /// <summary>Sampling a mob is one task for all its animals; the mob is named.</summary>
     private static string WhatFor(AnimalJudgement animal, Missing missing, ListReport list)

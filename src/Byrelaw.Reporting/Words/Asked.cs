@@ -16,7 +16,7 @@ public sealed record Asked(ImmutableArray<Missing> Ways)
         var asked = new List<Asked>();
         foreach (var one in missing)
         {
-            var place = one.Reason == MissingReason.NoResult ? asked.FindIndex(other => other.First.Reason == MissingReason.NoResult && other.First.Subject == one.Subject) : -1;
+            var place = one.Reason == MissingReason.NoResult ? asked.FindIndex(other => IsOneThing(other.First, one)) : -1;
             if (place < 0)
             {
                 asked.Add(new Asked([one]));
@@ -28,6 +28,14 @@ public sealed record Asked(ImmutableArray<Missing> Ways)
         }
 
         return [.. asked.Select(one => one.Ways.Length == 1 ? one : new Asked(Fewest(one.Ways)))];
+    }
+
+    /// <summary>Whether one thing found out is both: results of one test are.</summary>
+    public static bool IsOneThing(Missing one, Missing other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return one == other || (one.Reason == MissingReason.NoResult && other.Reason == MissingReason.NoResult && one.Subject == other.Subject);
     }
 
     /// <summary>Each way once, from the day from which it will do for all; a result by no matter which method is one by any of the others.</summary>

@@ -13,7 +13,7 @@ public static class MissingWords
     public static string Of(Asked asked, ListReport list) => Ways(asked, list);
 
     /// <summary>All that is asked for, one after another.</summary>
-    public static string AllOf(IEnumerable<Missing> missing, ListReport list) => string.Join("; ", Asked.Of(missing).Select(one => Of(one, list)));
+    public static string AllOf(IEnumerable<Missing> missing, ListReport list, string between = "; ") => string.Join(between, Asked.Of(missing).Select(one => Of(one, list)));
 
     /// <summary>The task of several ways.</summary>
     public static string Task(Asked asked, ListReport list)

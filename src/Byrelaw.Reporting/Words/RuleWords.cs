@@ -3,6 +3,8 @@ namespace Byrelaw.Reporting.Words;
 /// <summary>One rule's answer in words, a method for each column of the audit.</summary>
 public static class RuleWords
 {
+    private const int MostWays = 3;
+
     /// <summary>What was found: <c>43 of 56 days</c>; <c>pregnant 10 Nov, as known on 20 Nov</c> where no judging day shows it.</summary>
     public static string Found(RuleJudgement rule, ListReport list) => FoundThen(rule, list) + AsKnown(rule, list);
 
@@ -91,7 +93,7 @@ public static class RuleWords
                 parts.Add(rule.TurnsOn is { } turns ? $"turns {list.Short(turns)}" : Remedies(rule, list));
                 break;
             case RuleAnswer.NotKnown:
-                parts.Add(MissingWords.AllOf(Missing(rule), list));
+                parts.Add(rule.Ways.IsEmpty ? MissingWords.AllOf(Missing(rule), list) : string.Join(", or ", rule.Ways.Take(MostWays).Select(way => MissingWords.AllOf(way, list, " and "))));
                 break;
             case RuleAnswer.Broken:
                 parts.Add("mend the rule file");
