@@ -18,6 +18,12 @@ internal sealed class FactTextCriterion(HerdDays days, FactTextCondition conditi
 
         notes?.Fact(animal, condition.Fact.Name, text);
         notes?.Text(text);
+        if (condition.Doubts(text))
+        {
+            notes?.ValueNotForeseen(condition.Fact.Name);
+            return Kleene.Unknown;
+        }
+
         notes?.Remedy(new Remedy(RemedyKind.ForGood, [condition.Fact.Name]));
         return IsAccepted(text) != condition.IsNot ? Kleene.True : Kleene.False;
     }

@@ -94,6 +94,9 @@ internal sealed partial class Notes
         isUnreadable ? MissingReason.FactUnreadable : MissingReason.FactMissing, fact, null, null, SettledBy.Yards,
         isUnreadable ? days.Herd.AnimalLines[animalPlace] : 0));
 
+    /// <summary>What her value means for a condition whose file does not know it.</summary>
+    public void ValueNotForeseen(string fact) => AddMissing(new Missing(MissingReason.ValueNotForeseen, fact, null, null, SettledBy.Yards));
+
     public void MobNotKnown() => AddMissing(new Missing(
         MissingReason.MobNotKnown, days.Herd.Vocabulary.MobMove.Name, null, null, SettledBy.Yards));
 

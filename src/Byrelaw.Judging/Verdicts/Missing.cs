@@ -47,6 +47,9 @@ public enum MissingReason : byte
 
     /// <summary>Values of others in the herd are missing, so her standing is open.</summary>
     HerdValuesMissing,
+
+    /// <summary>A fact has a value that a file adds and the file of the condition does not see.</summary>
+    ValueNotForeseen,
 }
 
 /// <summary>Who can find out.</summary>

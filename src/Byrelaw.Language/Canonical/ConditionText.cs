@@ -4,13 +4,17 @@ namespace Byrelaw.Language.Canonical;
 /// <param name="Name">How a name is written inside a line.</param>
 /// <param name="First">How a name is written that the condition starts with.</param>
 /// <param name="Plurals">Whether several of a kind are called by their plural, where one is declared.</param>
-internal sealed record ConditionText(Func<string, string> Name, Func<string, string> First, bool Plurals)
+/// <param name="Doubts">Whether to say too what is not known of it for the file that it stands in: no line says that.</param>
+internal sealed record ConditionText(Func<string, string> Name, Func<string, string> First, bool Plurals, bool Doubts = false)
 {
     /// <summary>For pages: names as declared.</summary>
     public static readonly ConditionText Spoken = new(name => name, name => name, Plurals: true);
 
     /// <summary>For files: names so that they read back.</summary>
     public static readonly ConditionText Exact = new(NameText.Exact, NameText.ExactAtStart, Plurals: false);
+
+    /// <summary>All that it means: the same for conditions that answer alike.</summary>
+    public static readonly ConditionText Meaning = Exact with { Doubts = true };
 
     /// <summary>A condition on one line.</summary>
     public string Of(Condition condition) => condition switch
@@ -21,7 +25,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         AgeCondition age => $"age {DemandText.Of(age.Test)}",
         ParityCondition parity => $"parity {DemandText.Of(parity.Test)}",
         FactNumberCondition fact => $"{First(fact.Fact.Name)} {DemandText.Of(fact.Test, fact.Fact.Unit, Name)}",
-        FactTextCondition fact => $"{First(fact.Fact.Name)} {Is(fact.IsNot, [.. fact.Values])}",
+        FactTextCondition fact => $"{First(fact.Fact.Name)} {Is(fact.IsNot, [.. fact.Values])}{(Doubts && !fact.Doubted.IsEmpty ? $" (not known where it {Is(false, [.. fact.Doubted])})" : "")}",
         FactDateCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}{NumberText.Of(fact.Date)}",
         RecordedCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}recorded",
         MeasuredCondition measured =>

@@ -19,11 +19,11 @@ internal static class RuleText
     {
         if (condition is ListCondition list)
         {
-            return before + ConditionText.Head(list) + string.Concat(list.Items.Select(item => "\n    - " + ConditionText.Exact.Of(item)));
+            return before + ConditionText.Head(list) + string.Concat(list.Items.Select(item => "\n    - " + ConditionText.Meaning.Of(item)));
         }
 
         // A line of nothing but a text would run on from the text above it, so a name in quotes stands in a list of one.
-        var text = ConditionText.Exact.Of(condition);
+        var text = ConditionText.Meaning.Of(condition);
         var isTextAlone = before.Length == 0 && text[0] == '"' && condition is NamedCondition or SpellCondition { Windows.IsEmpty: true };
         return isTextAlone ? "all of\n    - " + text : before + text;
     }

@@ -1,25 +1,16 @@
 namespace Byrelaw.Language.Floors;
 
 /// <summary>
-/// Tests of a farm's own that may find a calf, as their answers say: <c>test milk sample answers "in calf", open</c>. The floor asks for each that none has found one since
-/// she calved, slipped her calf or came, or that a pregnancy test that is not by hand has found none on a later day.
+/// Tests of a farm's own that are about pregnancy, as their names or their answers say: <c>test milk sample answers "in calf", open</c>. The floor asks for each that none has found a
+/// calf, or left it open, since she calved, slipped her calf or came, or that a pregnancy test that is not by hand has found none on a later day.
 /// </summary>
 internal static class OtherTests
 {
-    private static readonly ImmutableArray<string> FindsACalf = ["pregnant", "preg", "in calf", "calf found", "gravid", "PD positive", "trächtig", "tragend", "drachtig", "pleine", "gestante", "preñada"];
-
-    // What a test says whose name says what it looks for, as of `test milk PAG answers positive, negative`.
-    private static readonly ImmutableArray<string> LooksForACalf = ["PD", "PAG", "preg", "pregnant", "pregnancy", "in calf", "scan"];
-    private static readonly ImmutableArray<string> Found = ["positive", "pos", "yes", "found"];
-
-    private static readonly ImmutableArray<string> FindsNone = ["not", "no", "none", "non", "never", "nicht", "niet", "pas"];
-
-    /// <summary>Each such test with the answers that say so.</summary>
+    /// <summary>Each such test with its answers that do not clearly say "found none".</summary>
     public static IEnumerable<(TestKind Test, ImmutableArray<string> Answers)> Of(IEnumerable<Kind> kinds) =>
         from test in kinds.OfType<TestKind>()
-        where NameFolding.Fold(test.Name) != "pregnancy test"
-        let looks = Stands(LooksForACalf, test.Name)
-        let answers = test.Answers.Where(answer => SaysInCalf(answer) || (looks && Stands(Found, answer) && !Stands(FindsNone, answer))).ToImmutableArray()
+        where !IsThePregnancyTest(test)
+        let answers = Doubted(test)
         where !answers.IsEmpty
         select (test, answers);
 
@@ -47,14 +38,32 @@ internal static class OtherTests
         }
     }
 
-    /// <summary>Whether an answer says by itself that there is a calf.</summary>
-    public static bool SaysInCalf(string answer) => Stands(FindsACalf, answer) && !Stands(FindsNone, answer);
+    /// <summary>Whether another name for an answer says that there is a calf, and the answer does not.</summary>
+    /// <param name="name">The other name.</param>
+    /// <param name="answer">The answer that it would stand for.</param>
+    /// <param name="test">The test, without names for its answers.</param>
+    public static bool Contradicts(string name, string answer, TestKind test)
+    {
+        var isPregnancyTest = IsThePregnancyTest(test);
+        var isDoubted = isPregnancyTest ? !CalfWords.FoundNone(answer) : Doubted(test).Contains(answer);
+        return !isDoubted && (isPregnancyTest || IsAboutACalf(test) ? CalfWords.Affirm(name) : CalfWords.Speak(name) && !CalfWords.FoundNone(name));
+    }
 
-    /// <summary>Whether another name for an answer may say that there is a calf, beside the answers that the test has.</summary>
-    public static bool MaySayInCalf(string name, IEnumerable<string> answers) =>
-        SaysInCalf(name) || (answers.Any(SaysInCalf) && Stands(Found, name) && !Stands(FindsNone, name));
+    /// <summary>A farm whose own test is a scan of ovaries too is not asked about these.</summary>
+    private static ImmutableArray<string> Doubted(TestKind test) => SpeaksOfACalf(test)
+        ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer))]
+        : LooksForACalf(test) ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer) && !CalfWords.SpeakOfElse(answer))] : [];
+
+    private static bool IsAboutACalf(TestKind test) => SpeaksOfACalf(test) || LooksForACalf(test);
+
+    private static bool SpeaksOfACalf(TestKind test) => Names(test).Any(CalfWords.Speak)
+        || test.Answers.Concat(test.AnswersAlso.Select(also => also.Name)).Any(answer => CalfWords.Speak(answer) || Names(test).All(name => CalfWords.MaySpeak(answer, name)));
+
+    private static bool LooksForACalf(TestKind test) => Names(test).Any(CalfWords.LookForACalf);
+
+    private static IEnumerable<string> Names(TestKind test) => [test.Name, .. test.AlsoNames];
+
+    private static bool IsThePregnancyTest(TestKind test) => NameFolding.Fold(test.Name) == "pregnancy test";
 
     private static string Agrees(TestKind test) => NameText.Text($"floor {test.Name} agrees");
-
-    private static bool Stands(ImmutableArray<string> words, string name) => words.Any(word => HintedWord.StandsIn(name, word));
 }

@@ -73,10 +73,16 @@ internal static class Declarations
 
     public static readonly Parser<Token, LineSyntax> Fact = Declared(DeclarationKind.Fact, Also, InUnit, IsType, Plausible);
 
-    public static readonly Parser<Token, LineSyntax> Add = Map<Token, Token, NameSyntax, ImmutableArray<ClauseSyntax>, LineSyntax>(
-        (start, name, clauses) => new AddDetailsLine(name, clauses) { Span = start.Span.To(clauses[^1].Span) },
-        Leaf.Word("add"), Leaf.Word("to").Then(Leaf.Name("an event, measure or test")),
+    private static readonly Parser<Token, Func<Token, LineSyntax>> Details = Map<Token, NameSyntax, ImmutableArray<ClauseSyntax>, Func<Token, LineSyntax>>(
+        (name, clauses) => start => new AddDetailsLine(name, clauses) { Span = start.Span.To(clauses[^1].Span) },
+        Leaf.Name("an event, measure or test"),
         Map((first, more) => ImmutableArray.CreateRange(more.Prepend(first)), Detail, Leaf.Comma.Labelled("").Optional().Then(OneOf(Detail, BlankIs)).Several()));
+
+    private static readonly Parser<Token, Func<Token, LineSyntax>> Values = Map<Token, ImmutableArray<NameSyntax>, NameSyntax, Func<Token, LineSyntax>>(
+        (values, fact) => start => new AddValuesLine(values, fact) { Span = start.Span.To(fact.Span) },
+        Lists.Of(Leaf.DeclaredName("a value"), Leaf.Comma), Leaf.Word("to").Then(Leaf.Name("a fact")));
+
+    public static readonly Parser<Token, LineSyntax> Add = Map((start, line) => line(start), Leaf.Word("add"), OneOf(Leaf.Word("to").Then(Details), Values));
 
     private static readonly Parser<Token, DurationSyntax> WithMale = Leaf.Word("or", "`or in a mob with a male from 6 months of age`")
         .Then(Leaf.Word("in")).Then(Leaf.Word("a")).Then(Leaf.Word("mob")).Then(Leaf.Word("with")).Then(Leaf.Word("a")).Then(Leaf.Word("male"))

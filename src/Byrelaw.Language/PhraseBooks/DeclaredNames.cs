@@ -16,6 +16,9 @@ internal static class DeclaredNames
             case "event" or "measure" or "test" or "fact" or "call":
                 WithClauses(line, ranges);
                 break;
+            case "add" when line.WordAt(1) != "to":
+                Values(line, ranges);
+                break;
             case "add":
                 Details(line, "add", Find(line, 2, at => line.WordAt(at) == "with"), ranges);
                 break;
@@ -39,6 +42,17 @@ internal static class DeclaredNames
     private static bool IsDay(LogicalLine line, int at) =>
         (line.WordAt(at) == "on" && (at + 1 == line.Tokens.Length || line.Tokens[at + 1].Kind is TokenKind.Date or TokenKind.Bad))
         || line.Tokens[at].Kind == TokenKind.Number;
+
+    /// <summary>Values before <c>to</c> and a fact, separated by commas.</summary>
+    private static void Values(LogicalLine line, List<NameRange> ranges)
+    {
+        for (var at = 0; at < line.Tokens.Length && (at == 0 || line.Tokens[at].Kind == TokenKind.Comma);)
+        {
+            var start = at + 1;
+            at = Find(line, start + 1, next => line.Tokens[next].Kind == TokenKind.Comma || line.WordAt(next) == "to");
+            Add(line, start, at, ranges);
+        }
+    }
 
     private static void WithClauses(LogicalLine line, List<NameRange> ranges)
     {

@@ -70,6 +70,7 @@ public static class RulebookReader
             rules.Bind(file, knownOn);
         }
 
+        UnseenValues.Doubt(files, vocabulary, defines, rules.Entries);
         var expectations = RecordExpectationBinder.Bind(files, names);
         var layers = new LayerResolver(rules, names, defines, knownOn) { Expectations = new ExpectationChanges(expectations, knownOn) };
         layers.Apply(files);
@@ -100,7 +101,7 @@ public static class RulebookReader
             TaskBinder.CheckDays(task, programme, rules.Entries.Select(entry => entry.Rule).OfType<Rule>(), PlanBinder.ProblemsOf(files, task.Span));
         }
 
-        return SafetyRules.Held(new Rulebook
+        return SafetyRules.Held(UnseenValues.Doubt(files, new Rulebook
         {
             Vocabulary = names.Filtered.With(vocabulary),
             Defines = [.. defines.Select(entry => new Define(entry.Name, entry.Condition!, entry.IsBroken, entry.Span) { IsOfTheFloor = entry.Index >= ownDefines })],
@@ -118,6 +119,6 @@ public static class RulebookReader
             Records = records,
             Examples = ExampleBinder.Bind(root, names, rules),
             Files = [.. loaded.Files.Select(file => file.Source)],
-        }, loaded.Files);
+        }), loaded.Files);
     }
 }

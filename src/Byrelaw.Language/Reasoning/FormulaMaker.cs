@@ -101,6 +101,8 @@ internal sealed class FormulaMaker
         AgeCondition age => Leaf(isTrue => _times.Of(age, isTrue)),
         ParityCondition parity => Leaf(isTrue => _facts.Of(parity, isTrue)),
         FactNumberCondition number => MayBeMissing(Leaf(isTrue => _facts.Of(number, isTrue)), Formula.Unclear),
+        // What it says of values that its file does not see is not known.
+        FactTextCondition { Doubted.IsEmpty: false } => Formula.Unclear,
         FactTextCondition text => MayBeMissing(Leaf(isTrue => _facts.Of(text, isTrue)), Formula.Unclear),
         FactDateCondition date => MayBeMissing(Leaf(isTrue => _facts.Of(date, isTrue)), Formula.Unclear),
         RecordedCondition recorded => Leaf(isTrue => _facts.Of(recorded, isTrue)),

@@ -140,8 +140,8 @@ public sealed record AskedBesides(Condition Before, Condition Here)
     public static Condition Together(Condition before, Condition here)
     {
         var now = Parts(here);
-        var asked = now.Select(ConditionText.Exact.Of).ToHashSet(StringComparer.Ordinal);
-        ImmutableArray<Condition> all = [.. Parts(before).Where(part => !asked.Contains(ConditionText.Exact.Of(part))), .. now];
+        var asked = now.Select(ConditionText.Meaning.Of).ToHashSet(StringComparer.Ordinal);
+        ImmutableArray<Condition> all = [.. Parts(before).Where(part => !asked.Contains(ConditionText.Meaning.Of(part))), .. now];
         return all.Length == now.Length ? here : new ListCondition(ListKind.AllOf, 0, all) { Span = here.Span };
     }
 

@@ -5,6 +5,9 @@ internal sealed class EventReader
 {
     private const int MostAdvised = 4096;
 
+    // Where more rows than so many are of numbers that nobody listed, it is the list that is wrong, and one of them tells it.
+    private const int MostNotListed = 100_000;
+
     private readonly EventReading _reading;
     private readonly EventColumns _columns;
     private readonly EventStage _stage;
@@ -95,6 +98,11 @@ internal sealed class EventReader
                 }
 
                 return;
+            }
+
+            if (subject.Sort == SubjectSort.Unreadable && !IsCut(_columns.Animal) && SubjectReader.IsStranger(row.Cell(_columns.Animal)) && _stage.NotListed.Count < MostNotListed)
+            {
+                _stage.NotListed.Add((Encoding.UTF8.GetString(row.Cell(_columns.Animal)), new RowInDoubt(-1, hasDay ? day : Day.Start, line)));
             }
 
             if (isSpan && subject.Sort == SubjectSort.Animal && _reading.KindOf(kind) is { } known and not EventKind { Effect: not HerdEffect.None } and not EventKind { IsMobMove: true })

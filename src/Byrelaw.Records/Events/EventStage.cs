@@ -32,6 +32,9 @@ internal sealed class EventStage
     /// <summary>Moves of animals that nobody listed, to a mob by the number of its name; less than 0 where that cannot be read.</summary>
     public List<MobRow> MovesOfStrangers { get; } = [];
 
+    /// <summary>Rows of numbers that are no animal's.</summary>
+    public List<(string Number, RowInDoubt Row)> NotListed { get; } = [];
+
     /// <summary>What rows that could not be read might have said.</summary>
     public List<Gap> Gaps { get; } = [];
 

@@ -59,6 +59,15 @@ public readonly record struct RowInDoubt(int Animal, int Day, int Line, bool IsO
 /// <summary>Rows that are doubted for one reason.</summary>
 public sealed record RowsInDoubt(RowDoubt Why, ImmutableArray<RowInDoubt> Rows) : Doubted;
 
+/// <summary>Numbers that stand in several rows, and no animal has them: rather animals that are missing from the list than slips of a pen. What such a row says may be anybody's all
+/// the same, for a number that is nobody's may be a second one of an animal that is listed.</summary>
+public sealed record NotListed(ImmutableArray<NumberNotListed> Numbers) : Doubted;
+
+/// <summary>A number that is no animal's.</summary>
+/// <param name="Number">As it stands in the records.</param>
+/// <param name="Rows">The rows it stands in.</param>
+public readonly record struct NumberNotListed(string Number, ImmutableArray<RowInDoubt> Rows);
+
 /// <summary>Animals that may be one under two numbers: what happened to one may have happened to the other.</summary>
 public sealed record TwoNumbers(ImmutableArray<DoubleNumbers> Pairs) : Doubted;
 

@@ -6,6 +6,8 @@ namespace Byrelaw.Records.Reading;
 /// <summary>One reading of a folder of records, from bytes to herd.</summary>
 internal sealed class HerdReading
 {
+    private const int RowsOfAnAnimal = 3;
+
     private readonly RecordInput _input;
     private readonly RecordFile _animalsFile;
     private readonly RecordFile _eventsFile;
@@ -205,11 +207,21 @@ internal sealed class HerdReading
     /// <summary>Rows that are doubted, together by the reason.</summary>
     private ImmutableArray<Doubted> Doubted(Doubles doubles) =>
     [
+        .. NotListed(),
         .. doubles.Any ? [new TwoNumbers([.. doubles.Pairs])] : ImmutableArray<Doubted>.Empty,
         .. _doubted.Concat(Stages.Concat(_supposedStages).SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
             .Select(group => new RowsInDoubt(group.Key, [.. group.OrderBy(row => row.IsOfAnimals ? 0 : 1).ThenBy(row => row.Line).ThenBy(row => row.Day)])),
         .. _input.LeftOut,
     ];
+
+    /// <summary>One row, or two, may well be slips; told of as rows that cannot be read.</summary>
+    private ImmutableArray<Doubted> NotListed()
+    {
+        ImmutableArray<NumberNotListed> several = [.. Stages.SelectMany(stage => stage.NotListed).GroupBy(one => one.Number, one => one.Row, StringComparer.Ordinal)
+            .Where(rows => rows.Count() >= RowsOfAnAnimal).Select(rows => new NumberNotListed(rows.Key, [.. rows.OrderBy(row => row.Line)]))
+            .OrderByDescending(number => number.Rows.Length).ThenBy(number => number.Rows[0].Line)];
+        return several.IsEmpty ? [] : [new NotListed(several)];
+    }
 
     private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines) => _supposed.Find(_eventsFile, lines, _supposedAfter, hasSupposed: _supposedStages.Length > 0, _options.BlockSize);
 

@@ -45,6 +45,7 @@ internal static class Keys
         MissingReason.MobNotKnown => "mob_not_known",
         MissingReason.BullsMobNotKnown => "bulls_mob_not_known",
         MissingReason.MayBeABull => "may_be_a_bull",
+        MissingReason.ValueNotForeseen => "value_not_foreseen",
         _ => "herd_values_missing",
     };
 

@@ -33,6 +33,14 @@ internal static class OwnWords
             }
         }
 
+        foreach (var fact in words.Facts.Where(fact => !IsIn(own, fact.Declared)))
+        {
+            foreach (var added in fact.Added.Where(added => IsIn(own, added.At)))
+            {
+                yield return Said("Value added", $"{added.Value} to {fact.Name}", added.At);
+            }
+        }
+
         foreach (var called in words.Names.Where(name => IsIn(own, name.From) && !IsIn(own, name.Kind.Declared)).GroupBy(name => name.Kind))
         {
             yield return Said("Called otherwise", called.Key.Name, called.First().From);

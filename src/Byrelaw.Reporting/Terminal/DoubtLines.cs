@@ -11,7 +11,7 @@ public static class DoubtLines
         var doubts = DoubtWords.Of(herd);
         foreach (var said in doubts.Take(Shown))
         {
-            yield return $"Doubted: {Phrases.Small(said.Sentence)} {said.Effect}";
+            yield return $"Doubted: {Phrases.Small(said.Sentence)} {said.Effect}{(said.IsCauseOfOthers ? $" {said.Settle}" : "")}";
         }
 
         if (doubts.Length > Shown)

@@ -3,12 +3,12 @@ namespace Byrelaw.Reporting.Words;
 /// <summary>What is doubted about the records, one sentence function for each sort of doubt.</summary>
 public static class DoubtWords
 {
-    /// <summary>All doubts: those that take promises away first, of these the ones about most animals first.</summary>
+    /// <summary>All doubts: first what may be the cause of others, then those that take promises away, of these the ones about most animals first.</summary>
     public static ImmutableArray<SaidDoubt> Of(Herd herd)
     {
         ArgumentNullException.ThrowIfNull(herd);
         return [.. herd.Doubted.Select(doubt => Of(doubt, herd))
-            .OrderBy(said => said.HeldBack.IsEmpty ? 1 : 0).ThenByDescending(said => said.Animals.Count)];
+            .OrderBy(said => said.IsCauseOfOthers ? 0 : said.HeldBack.IsEmpty ? 2 : 1).ThenByDescending(said => said.Animals.Count)];
     }
 
     /// <summary><c>Nothing is doubted; 9 promises stand.</c></summary>
@@ -37,6 +37,7 @@ public static class DoubtWords
         RowsLeftOut rows => LeftOut(rows),
         NotReadByRules words => NotRead(words),
         RowsInDoubt rows => RowDoubtWords.Of(rows, herd),
+        NotListed numbers => NotListedWords.Of(numbers, herd),
         TwoNumbers two => DoubleWords.Of(two, herd),
         _ => throw new ArgumentOutOfRangeException(nameof(doubt), doubt, "a sort of doubt without words"),
     };

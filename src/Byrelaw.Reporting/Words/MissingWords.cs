@@ -69,6 +69,7 @@ public static class MissingWords
         MissingReason.MobNotKnown => "her mob is not known",
         MissingReason.BullsMobNotKnown => $"the mob of {missing.Subject} is not known",
         MissingReason.MayBeABull => $"{missing.Subject} may be a bull in her mob",
+        MissingReason.ValueNotForeseen => $"the rule’s file does not know her {missing.What}",
         _ => $"others have no {missing.What}",
     };
 
@@ -80,6 +81,7 @@ public static class MissingWords
         (SettledBy.LaboratoryOrTime, _) => "with time",
         (_, MissingReason.NoResult or MissingReason.ResultPending or MissingReason.ResultTooVague or MissingReason.TooFewOfTheMob) => "in the yards",
         (_, MissingReason.FactMissing or MissingReason.FactUnreadable) => "in the yards or from the farm's book",
+        (_, MissingReason.ValueNotForeseen) => "in the rule files",
         _ => "from the farm's book",
     };
 
@@ -99,6 +101,7 @@ public static class MissingWords
         MissingReason.MobNotKnown => "which mob she is in",
         MissingReason.BullsMobNotKnown => $"in which mob {missing.Subject} runs, and since when",
         MissingReason.MayBeABull => $"sex and birth of {missing.Subject}, who may be a bull in her mob",
+        MissingReason.ValueNotForeseen => $"what her {missing.What} means, which the file of the rule does not know",
         _ => $"{missing.What} of those in the herd that have none{Without(missing, list)}",
     };
 
@@ -124,6 +127,7 @@ public static class MissingWords
         MissingReason.NotKept or MissingReason.NeverRecorded => "find out ",
         MissingReason.UnreadableRow or MissingReason.FactUnreadable => "mend ",
         MissingReason.TooFewOfTheMob => "sample ",
+        MissingReason.ValueNotForeseen => "say in a rule ",
         _ => "write down ",
     };
 

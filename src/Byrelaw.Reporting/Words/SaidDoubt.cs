@@ -24,6 +24,9 @@ public sealed record SaidDoubt(string Key, string Lead, string Effect, string Se
     /// <summary>The records it is about.</summary>
     public ImmutableArray<DoubtRow> Rows { get; init; } = [];
 
+    /// <summary>Whether what is told below may rest on it alone: mended first, it may be all there is to mend.</summary>
+    public bool IsCauseOfOthers { get; init; }
+
     /// <summary>How many records it is about, where it does not name each.</summary>
     public int RowCount { get => field > 0 ? field : Rows.Length; init; }
 

@@ -136,7 +136,8 @@ public sealed class GenConditions(Season season)
         Gen.Select(Gen.OneOf("Friesian", "Jersey", "crossbred"), Gen.Bool, (breed, isNot) =>
             (Condition)new FactTextCondition(Words.Breed, [breed], isNot) { Span = Words.Nowhere }),
         Gen.Const((Condition)new FactTextCondition(Words.Breed, ["Friesian", "Jersey"], false) { Span = Words.Nowhere }),
-        Gen.Bool.Select(isNot => (Condition)new FactTextCondition(Words.Temper, ["quiet"], isNot) { Span = Words.Nowhere }));
+        Gen.Select(Gen.Bool, Gen.Frequency((3, Gen.Const(false)), (1, Gen.Const(true))), (isNot, isUnseen) =>
+            (Condition)new FactTextCondition(Words.Temper, ["quiet"], isNot) { Doubted = isUnseen ? ["wild"] : [], Span = Words.Nowhere }));
 
     private Gen<Condition> FactDate => Gen.Select(Gen.OneOf(Gen.Const(season.Collection), Gen.Const(new LocalDate(2023, 2, 1))), Gen.Bool,
         (date, isNot) => (Condition)new FactDateCondition(Words.DamTested, date, isNot) { Span = Words.Nowhere });

@@ -44,10 +44,11 @@ public static class GenFloorRecords
             from whom in kind is "bull in" or "bull out" ? Gen.Frequency((2, Gen.Const(single)), (2, Gen.Const("mob:Home")), (1, Gen.Const("herd"))) : kind == "pregnancy test" ? Gen.Frequency((12, Gen.Const(single)), (1, Gen.Const("mob:Home"))) : Gen.Const(single)
             from scan in Scan(words, tidy)
             from mob in Gen.OneOf("Home", "Back", "Away")
+            from own in Gen.OneOf([.. words.OwnAnswers, ""])
             select kind switch
             {
                 "pregnancy test" => scan with { Date = Text(date), Animal = whom },
-                "milk sample" => new EventRow(Text(date), single, kind, scan.Value switch { "pregnant" => "in calf", "empty" => mob == "Home" ? "not in calf" : "open", var other => other }),
+                _ when kind == words.Own => new EventRow(Text(date), single, kind, scan.Value is "pregnant" or "empty" ? own : scan.Value),
                 "mob" => new EventRow(Text(date), single, "mob", mob),
                 "mating" => new EventRow(Text(date), single, words.Mating),
                 _ => new EventRow(Text(date), whom, kind),

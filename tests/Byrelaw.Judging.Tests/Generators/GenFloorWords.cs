@@ -5,8 +5,9 @@ namespace Byrelaw.Judging.Tests.Generators;
 /// <param name="HasAbortion">Whether a slipped calf has a word.</param>
 /// <param name="Mating">What the farm calls a service in its records.</param>
 /// <param name="Test">What it calls a pregnancy test.</param>
-/// <param name="Own">A test of the farm's own that may find a calf; empty where there is none.</param>
-public sealed record FloorWordsDrawn(string Text, bool HasAbortion, string Mating, string Test, string Own = "")
+/// <param name="Own">A test of the farm's own; empty where there is none.</param>
+/// <param name="OwnAnswers">What it answers.</param>
+public sealed record FloorWordsDrawn(string Text, bool HasAbortion, string Mating, string Test, string Own, ImmutableArray<string> OwnAnswers)
 {
     /// <summary>Kinds that may be on record.</summary>
     public IEnumerable<string> Kinds =>
@@ -26,7 +27,12 @@ public static class GenFloorWords
         from methods in Gen.OneOf("ultrasound, blood, milk, hand", "ultrasound, hand")
         from blank in Gen.Frequency((3, Gen.Const(", blank is hand")), (1, Gen.Const("")))
         from male in Gen.OneOf(", or in a mob with a male from 6 months of age", ", or in a mob with a male from 4 months of age")
-        from own in Gen.Frequency((3, Gen.Const("")), (1, Gen.Const("milk sample")))
+        from own in Gen.Frequency(
+            (6, Gen.Const(("", (ImmutableArray<string>)[]))),
+            (1, Gen.Const(("milk sample", (ImmutableArray<string>)["in calf", "not in calf", "open"]))),
+            (1, Gen.Const(("milk sample", (ImmutableArray<string>)["in calf, not sure", "not empty", "empty"]))),
+            (1, Gen.Const(("PD", (ImmutableArray<string>)["+", "-", "not seen"]))),
+            (1, Gen.Const(("mastitis test", (ImmutableArray<string>)["positive", "negative"]))))
         select new FloorWordsDrawn(
             $"""
             event calving{calving}
@@ -42,10 +48,10 @@ public static class GenFloorWords
             event bull out
             spell running with bull from bull in until bull out{male}
             test pregnancy test answers pregnant, empty in the yards, also scan, with method is one of {methods}{blank}
-            {(own.Length > 0 ? $"test {own} answers \"in calf\", \"not in calf\", open" : "event foot trim")}
+            {(own.Item1.Length > 0 ? $"test {own.Item1} answers {string.Join(", ", own.Item2.Select(answer => $"\"{answer}\""))}" : "event foot trim")}
             measure body condition on scale 1 to 10
             fact origin is one of home-bred, bought
 
             """,
-            abortion, served, scan, own);
+            abortion, served, scan, own.Item1, own.Item2);
 }

@@ -7,6 +7,7 @@ public static class Snippets
     public const string Everything = """
         call heat  also seen bulling
         hint AI, KI may be mating
+        add sour , "very wild" to breed
         add to mating  with purpose is one of calf, flushing, with sire is text
         event weighing  with method is one of scale, tape, blank is tape, with belly in cm, with ease on scale 1 to 5
         event death  also died, leaves the herd for good

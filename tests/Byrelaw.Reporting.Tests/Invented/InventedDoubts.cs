@@ -56,6 +56,10 @@ internal static class InventedDoubts
         ("fails by rows that cannot be read", new ExpectationFails(Father, 12, [Entry(0, 10), Entry(-1, 20, isUnreadable: true), Entry(2, 21, isUnreadable: true)], 1, Father.Else)),
         ("fails by one row alone", new ExpectationFails(Father, 12, [Entry(-1, 20, isUnreadable: true)], 0, Father.Else)),
         ("strained", new ExpectationStrained(Father, 100, [Entry(1, 11)], 0)),
+        ("a number that no animal has", new NotListed([new NumberNotListed("1999", [new RowInDoubt(-1, 9000, 12), new RowInDoubt(-1, 9100, 15), new RowInDoubt(-1, 9200, 20)])])),
+        ("two numbers that no animal has", new NotListed([
+            new NumberNotListed("1999", [new RowInDoubt(-1, 9000, 12), new RowInDoubt(-1, 9100, 15), new RowInDoubt(-1, 9200, 20), new RowInDoubt(-1, 9201, 21)]),
+            new NumberNotListed("A 7", [new RowInDoubt(-1, 9000, 13), new RowInDoubt(-1, 9100, 16), new RowInDoubt(-1, Day.Start, 19)])])),
         ("a word that no rule reads", new NotReadByRules([(new EventKind("hoof trim", [], Span) { Id = 92 }, 5)])),
         ("two words that no rule reads", new NotReadByRules([(new EventKind("hoof trim", [], Span) { Id = 92 }, 5), (BullIn, 1)])),
         ("waived", new ExpectationStrained(Father, 100, [], 1)),

@@ -11,6 +11,9 @@ internal sealed record Declared(DeclarationLine Line, RuleFile File)
     /// <summary>Other names for its answers, from layers: the answer, the name, and the file that gives it.</summary>
     public List<(NameSyntax Answer, NameSyntax Name, RuleFile File)> AnswersAlso { get; } = [];
 
+    /// <summary>Further values of it, from layers: the value, and the file that adds it.</summary>
+    public List<(NameSyntax Value, RuleFile File)> ValuesAdded { get; } = [];
+
     /// <summary>What its own line and layers say of its details, each with the file that says it.</summary>
     public List<(ClauseSyntax Clause, RuleFile File)> DetailClauses { get; } = [];
 

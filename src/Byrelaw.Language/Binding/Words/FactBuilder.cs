@@ -18,7 +18,7 @@ internal static class FactBuilder
             switch (clause)
             {
                 case OneOfClause values:
-                    return fact with { Type = FactType.OneOf, Values = KindBuilder.Distinct(values.Values) };
+                    return Added(declared, fact with { Type = FactType.OneOf, Values = KindBuilder.Distinct(values.Values) });
                 case IsTypeClause type:
                     return fact with { Type = type.Type };
                 case InUnitClause unit:
@@ -31,5 +31,25 @@ internal static class FactBuilder
         context.Problems.Add(WordProblems.MissingType(
             name.Span, name.Text, "`is one of A, B`, `is number`, `is date`, `is text`, `is identity`, or `in` and a unit"));
         return null;
+    }
+
+    /// <summary>With the values that layers add, each with the place where it is added.</summary>
+    private static Fact Added(Declared declared, Fact fact)
+    {
+        var taken = fact.Values.Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+        var added = ImmutableArray.CreateBuilder<(string Value, SourceSpan At)>();
+        foreach (var (value, file) in declared.ValuesAdded)
+        {
+            if (taken.Add(NameFolding.Fold(value.Text)))
+            {
+                added.Add((value.Text, value.Span));
+            }
+            else
+            {
+                file.Problems.Add(WordProblems.ValueTwice(value.Span));
+            }
+        }
+
+        return fact with { Values = [.. fact.Values, .. added.Select(one => one.Value)], Added = added.ToImmutable() };
     }
 }

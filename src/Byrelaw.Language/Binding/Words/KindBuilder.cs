@@ -131,20 +131,20 @@ internal static class KindBuilder
     }
 
     /// <summary>Other names for answers; one that is another answer's, or that says that a calf was found where the answer does not, is a problem.</summary>
-    private static ImmutableArray<(string Name, int Answer)> AnswersAlso(Declared declared, ImmutableArray<string> answers)
+    private static ImmutableArray<(string Name, int Answer)> AnswersAlso(Declared declared, TestKind test)
     {
         var also = ImmutableArray.CreateBuilder<(string Name, int Answer)>();
-        var taken = answers.Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+        var taken = test.Answers.Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
         foreach (var (answer, name, file) in declared.AnswersAlso)
         {
-            var place = answers.IndexOf(answers.First(one => NameFolding.Fold(one) == NameFolding.Fold(answer.Text)));
+            var place = test.Answers.IndexOf(test.Answers.First(one => NameFolding.Fold(one) == NameFolding.Fold(answer.Text)));
             if (!taken.Add(NameFolding.Fold(name.Text)))
             {
                 file.Problems.Add(WordProblems.ValueTwice(name.Span));
             }
-            else if (OtherTests.MaySayInCalf(name.Text, answers) && !OtherTests.SaysInCalf(answers[place]))
+            else if (OtherTests.Contradicts(name.Text, test.Answers[place], test))
             {
-                file.Problems.Add(WordProblems.SaysInCalf(name.Span, name.Text, answers[place]));
+                file.Problems.Add(WordProblems.SaysInCalf(name.Span, name.Text, test.Answers[place]));
             }
             else
             {
@@ -164,12 +164,12 @@ internal static class KindBuilder
             return null;
         }
 
-        return new TestKind(name.Text, declared.AlsoNames, name.Span)
+        var test = new TestKind(name.Text, declared.AlsoNames, name.Span)
         {
             Id = id,
             Answers = Distinct(answers.Answers),
-            AnswersAlso = AnswersAlso(declared, Distinct(answers.Answers)),
             InTheYards = declared.Clause<InTheYardsClause>() is not null,
         };
+        return test with { AnswersAlso = AnswersAlso(declared, test) };
     }
 }

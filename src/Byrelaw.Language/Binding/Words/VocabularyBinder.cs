@@ -49,6 +49,11 @@ internal sealed class VocabularyBinder
             binder.Add(line, file);
         }
 
+        foreach (var (file, line) in Heads<AddValuesLine>(files))
+        {
+            binder.Add(line, file);
+        }
+
         foreach (var declared in binder._declared)
         {
             binder.Build(declared);
@@ -140,6 +145,23 @@ internal sealed class VocabularyBinder
         else
         {
             declared.DetailClauses.AddRange(line.Clauses.Select(clause => (clause, file)));
+        }
+    }
+
+    /// <summary>Values that another file gives to a fact. A test's answers stand with the test: what its rules count is one of them.</summary>
+    private void Add(AddValuesLine line, RuleFile file)
+    {
+        if (!_byName.TryGetValue(NameFolding.Fold(line.Fact.Text), out var declared))
+        {
+            _unknown.Add((line.Fact, file));
+        }
+        else if (declared.Clause<OneOfClause>() is null)
+        {
+            file.Problems.Add(WordProblems.NoValuesToAddTo(line.Fact.Span, line.Fact.Text, declared.Line.Kind == DeclarationKind.Test));
+        }
+        else
+        {
+            declared.ValuesAdded.AddRange(line.Values.Select(value => (value, file)));
         }
     }
 

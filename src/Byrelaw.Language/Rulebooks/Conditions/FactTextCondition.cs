@@ -6,6 +6,12 @@ namespace Byrelaw.Language.Rulebooks.Conditions;
 /// <param name="IsNot">True for <c>is not</c>, the Kleene opposite.</param>
 public sealed record FactTextCondition(Fact Fact, ImmutableArray<string> Values, bool IsNot) : Condition
 {
+    /// <summary>Values that a file adds which the file of this condition does not see: of an animal that has one it is not known. None where it only asks whether she has one of its own.</summary>
+    public ImmutableArray<string> Doubted { get; init; } = [];
+
+    /// <summary>Whether a value is one of these.</summary>
+    public bool Doubts(string value) => !Doubted.IsEmpty && Doubted.Any(doubted => NameFolding.Fold(doubted) == NameFolding.Fold(value));
+
     /// <inheritdoc />
     public override string Subject => $"{Fact.Name} is {(IsNot ? "not " : "")}{string.Join(" or ", Values)}";
 

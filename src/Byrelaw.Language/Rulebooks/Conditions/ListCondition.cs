@@ -15,6 +15,9 @@ public sealed record ListCondition(ListKind Kind, int Count, ImmutableArray<Cond
     /// <inheritdoc />
     public override Demand? Demand => null;
 
+    /// <summary>The same list of other conditions, as many.</summary>
+    public ListCondition WithItems(ImmutableArray<Condition> items) => new(Kind, Count, items) { Span = Span };
+
     /// <inheritdoc />
     protected override Condition? Make(OtherParts others)
     {

@@ -27,7 +27,7 @@ public sealed class SaidAlike
     public string? TextOf(Condition condition)
     {
         ArgumentNullException.ThrowIfNull(condition);
-        return condition.Written().All(one => one is not BrokenCondition) && condition.With(new Meant(this)) is { } meant ? ConditionText.Exact.Of(meant) : null;
+        return condition.Written().All(one => one is not BrokenCondition) && condition.With(new Meant(this)) is { } meant ? ConditionText.Meaning.Of(meant) : null;
     }
 
     private sealed class Meant(SaidAlike alike) : OtherParts

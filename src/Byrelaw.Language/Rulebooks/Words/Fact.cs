@@ -34,6 +34,9 @@ public sealed record Fact(string Name, ImmutableArray<string> AlsoNames, SourceS
     /// <summary>Declared values of a <see cref="FactType.OneOf"/> fact; empty for the others.</summary>
     public ImmutableArray<string> Values { get; init; } = [];
 
+    /// <summary>Those of <see cref="Values"/> that other files add, and where.</summary>
+    public ImmutableArray<(string Value, SourceSpan At)> Added { get; init; } = [];
+
     /// <summary>The unit of an <see cref="FactType.Amount"/> fact; null for the others.</summary>
     public Unit? Unit { get; init; }
 

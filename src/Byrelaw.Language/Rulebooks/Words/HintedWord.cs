@@ -58,7 +58,7 @@ public readonly record struct HintedWord(string Words, string Joined)
     }
 
     /// <summary>Accents of western Europe, where hinted words come from; .NET takes none off without the language data of the system.</summary>
-    private static char WithoutAccent(char letter) => letter switch
+    internal static char WithoutAccent(char letter) => letter switch
     {
         >= '\u00E0' and <= '\u00E5' => 'a',
         '\u00E7' => 'c',

@@ -22,6 +22,9 @@ internal sealed record SpellLine(NameSyntax Name, NameSyntax From, NameSyntax Un
 /// <summary><c>add to mating with purpose is one of calf, flushing</c>: further details of a word that is declared elsewhere.</summary>
 internal sealed record AddDetailsLine(NameSyntax Name, ImmutableArray<ClauseSyntax> Clauses) : HeadLine;
 
+/// <summary><c>add wild, flighty to temperament</c>: further values of a fact that is declared elsewhere.</summary>
+internal sealed record AddValuesLine(ImmutableArray<NameSyntax> Values, NameSyntax Fact) : HeadLine;
+
 /// <summary><c>call heat also bulled, seen bulling</c>: further names for a word that is declared elsewhere.</summary>
 internal sealed record CallLine(NameSyntax Name, AlsoClause Also) : HeadLine;
 

@@ -23,6 +23,9 @@ internal static class DeclarationPrinter
     /// <summary>Further details.</summary>
     public static Row Print(AddDetailsLine add) => new("add", $"to {Words.Name(add.Name)}", [Details(add.Clauses)]);
 
+    /// <summary>Further values.</summary>
+    public static Row Print(AddValuesLine add) => new("add", string.Join(", ", add.Values.Select(Words.Name)), [$"to {Words.Name(add.Fact)}"]);
+
     /// <summary>Further names.</summary>
     public static Row Print(CallLine call) => new("call", Words.Name(call.Name), [Also([call.Also])]);
 

@@ -17,6 +17,7 @@ internal static class StatementPrinter
         SpellLine spell => DeclarationPrinter.Print(spell),
         CallLine call => DeclarationPrinter.Print(call),
         AddDetailsLine add => DeclarationPrinter.Print(add),
+        AddValuesLine add => DeclarationPrinter.Print(add),
         NeedsLine needs => new OneLine($"needs {ConditionPrinter.Print(needs.Condition, statement)}"),
         SuitsLine suits => new OneLine($"suits {ConditionPrinter.Print(suits.Condition, statement)}"),
         ConditionLine condition => new OneLine(ConditionPrinter.Print(condition.Condition, statement)),

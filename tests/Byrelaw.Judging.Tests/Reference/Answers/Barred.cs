@@ -25,9 +25,14 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         MobCountCondition mob => Anchors(mob.Windows) || OfTheMob(mob.Windows, mob.Measure),
         SpellCondition spell => Anchors(spell.Windows) || OfAnyBull(spell.Spell),
         InMobCondition mob => OfItsMob(mob),
+        FactTextCondition text => IsUnforeseen(text, Her),
         StandingCondition standing => OfAnyStanding(standing.Fact),
         _ => false,
     };
+
+    /// <summary>Whether her value is one that the condition's file does not see.</summary>
+    public static bool IsUnforeseen(FactTextCondition condition, AnimalAsRead her) =>
+        her.Facts[condition.Fact.Id].Text is { } value && condition.Doubted.Any(doubted => NameFolding.Fold(doubted) == NameFolding.Fold(value));
 
     /// <summary>Of whether she is a cow or a heifer.</summary>
     public bool OfSort() =>

@@ -14,7 +14,8 @@ public static class FactReference
                     : Truth.Unknown;
             case FactTextCondition text:
                 // "`is`, `is not` (the Kleene opposite of `is`), `is one of`."
-                return facts[text.Fact.Id].Text is { } words
+                // "For values that a file adds, a condition of a file that does not see it is not known where it says `is not` or stands under `not` or `none of`."
+                return facts[text.Fact.Id].Text is { } words && !Barred.IsUnforeseen(text, knowledge.Farm.Animals[moment.Animal])
                     ? Kleene.Of(text.Values.Any(wanted => NameFolding.Fold(wanted) == NameFolding.Fold(words)) != text.IsNot)
                     : Truth.Unknown;
             case FactDateCondition date:

@@ -23,6 +23,7 @@ public sealed class MissingReference(Knowledge knowledge)
                 Looked(measured.Windows, measured.Measure, moment, widest => MissingResults.OfMeasure(measured, widest, Latest(measured.Windows, measured.Measure, moment), knowledge, moment))),
             MobMeasuredCondition or MobCountCondition => MobReference.Missing(condition, days, knowledge, moment),
             FactNumberCondition number => Fact(number.Fact, animal).Concat(animal.Facts[number.Fact.Id].IsKnown ? Limits(number.Test, animal) : []),
+            FactTextCondition text when Barred.IsUnforeseen(text, animal) => [new Missing(MissingReason.ValueNotForeseen, text.Fact.Name, null, null, SettledBy.Yards)],
             FactTextCondition text => Fact(text.Fact, animal),
             FactDateCondition date => Fact(date.Fact, animal),
             RecordedCondition recorded => Fact(recorded.Fact, animal),

@@ -5,7 +5,11 @@ public sealed record FloorNouns(
     EventKind Calving, EventKind? Abortion, EventKind Purchase, EventKind Mating, EventKind Transfer, EventKind DryingOff,
     TestKind Test, TestKind ByHand, TestKind NotByHand, Fact Origin, Spell WithBull)
 {
-    /// <summary>Tests of the farm's own, and those of their answers that say "in calf": what the program can tell from the words.</summary>
+    // Tests of a farm's own as they are drawn: "an answer of a test that is about pregnancy and that does not clearly say that no calf was found counts as one that was".
+    private static readonly ImmutableArray<string> ClearlyNone = ["not in calf", "open", "empty", "-"];
+    private static readonly ImmutableArray<string> AboutSomethingElse = ["mastitis test"];
+
+    /// <summary>Tests of the farm's own that are about pregnancy, and those of their answers that are a calf or a doubt.</summary>
     public IReadOnlyList<(TestKind Test, IReadOnlyList<int> Answers)> Others { get; init; } = [];
 
     /// <summary>Null where the files have no words for the floor.</summary>
@@ -20,8 +24,8 @@ public sealed record FloorNouns(
             Event("calving"), words.FindKind("abortion") as EventKind, Event("purchase"), Event("mating"), Event("transfer"), Event("drying off"),
             test, ByMethod(isNot: false), ByMethod(isNot: true), words.FindFact("origin")!, words.Spells.Single(spell => spell.Name == "running with bull"))
         {
-            Others = [.. words.Kinds.OfType<TestKind>().Where(kind => kind != test)
-                .Select(kind => (kind, (IReadOnlyList<int>)[.. Enumerable.Range(0, kind.Answers.Length).Where(i => kind.Answers[i] is "in calf" or "pregnant")])).Where(kind => kind.Item2.Count > 0)],
+            Others = [.. words.Kinds.OfType<TestKind>().Where(kind => kind != test && !AboutSomethingElse.Contains(kind.Name))
+                .Select(kind => (kind, (IReadOnlyList<int>)[.. Enumerable.Range(0, kind.Answers.Length).Where(i => !ClearlyNone.Contains(kind.Answers[i]))]))],
         };
 
         EventKind Event(string name) => (EventKind)words.FindKind(name)!;

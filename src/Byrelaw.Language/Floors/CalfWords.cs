@@ -1,0 +1,125 @@
+using System.Text.RegularExpressions;
+
+namespace Byrelaw.Language.Floors;
+
+/// <summary>
+/// What answers and names of tests say about a calf: <c>PD+</c>, <c>in calf, not sure</c>, <c>not in calf</c>. Short lists say what clearly means "found none"; whatever else a test
+/// about pregnancy answers is a calf or a doubt.
+/// </summary>
+internal static partial class CalfWords
+{
+    // Words that begin so speak of a calf inside wherever they stand. From memory: English, German, Dutch, French, Spanish, Portuguese, Scandinavian.
+    private static readonly ImmutableArray<string> OfACalf =
+    [
+        "preg", "gravid", "gestat", "gestac", "gestant", "concei", "concep", "fetus", "foetus", "fetal", "foetal", "pd", "pspb", "incalf", "notincalf", "unpreg", "nonpreg",
+        "tracht", "tragend", "dracht", "dragend", "pleine", "prenad", "prenh", "encinta", "drektig", "draktig", "dræktig", "drægtig",
+    ];
+
+    private static readonly ImmutableArray<string> OfACalfWhole = ["pag", "pags", "bpag"];
+
+    /// <summary>What a test of the womb answers, and of other things too.</summary>
+    private static readonly ImmutableArray<string> OfACalfOrElse = ["empty", "open", "barren", "carrying", "bred", "unbred", "springer", "springing", "leer", "leeg", "vide", "vacia", "vazia"];
+
+    private static readonly ImmutableArray<string> ElseBefore = ["home", "well", "pure", "half", "cross", "farm"];
+
+    /// <summary>What is empty or open beside a womb, or carried beside a calf.</summary>
+    private static readonly ImmutableArray<string> OtherThings =
+    [
+        "rumen", "gut", "stomach", "abomasum", "cervix", "vulva", "teat", "udder", "quarter", "bag", "wound", "eye", "mouth", "foot", "feet", "leg", "hoof", "claw", "lame", "lameness",
+        "gait", "locomotion", "mobility", "gate", "trough", "bottle", "navel", "abscess", "bladder", "nose",
+    ];
+
+    /// <summary>A test that is called nothing but these looks for a calf: <c>scan</c>, <c>vet scan 2</c>, <c>rectal</c>. One more word, as of <c>lung scan</c>, says otherwise.</summary>
+    private static readonly ImmutableArray<string> Looking = ["scan", "rescan", "scans", "scanned", "scanning", "scanner", "ultrasound", "sonar", "echography", "palpation", "palpated", "rectal"];
+    private static readonly ImmutableArray<string> BesideLooking =
+        ["vet", "check", "test", "exam", "visit", "result", "early", "late", "first", "second", "final", "autumn", "spring", "summer", "winter", "whole", "herd", "cow", "cows", "heifer", "heifers", "by", "hand", "re", "follow", "up", "#"];
+
+    /// <summary>What somebody finds who looks for something other than a calf there.</summary>
+    private static readonly ImmutableArray<string> FoundElse =
+        ["corpus", "luteum", "cl", "follicle", "follicles", "follicular", "luteal", "cyst", "cysts", "cystic", "quiet", "cycling", "static", "clean", "dirty", "discharge", "pus", "metritis", "endometritis", "normal"];
+
+    private static readonly ImmutableArray<string> Calf = ["calf", "pregnant", "preg", "pregnancy", "gravid", "gestante", "carrying", "bred", "incalf", "trachtig", "tragend", "drachtig", "pleine", "prenada", "prenhe"];
+    private static readonly ImmutableArray<string> Not = ["not", "no", "non", "neg", "negative", "negativ", "negatif", "nicht", "niet", "pas", "kein", "geen", "nao", "n"];
+    private static readonly ImmutableArray<string> None =
+        ["empty", "open", "barren", "none", "nothing", "mt", "unbred", "nonpregnant", "unpregnant", "notpregnant", "notincalf", "leer", "gust", "leeg", "vide", "vacia", "vazia"];
+    private static readonly ImmutableArray<string> Looked = ["pd", "pag", "pspb", "scan", "test"];
+    private static readonly ImmutableArray<string> Beside = ["in", "with", "a", "any", "found", "present"];
+    private static readonly ImmutableArray<string> Positive = ["positive", "positiv", "positif", "positivo", "pos", "yes", "y", "+", "found", "heavy", "twin", "twins", "carrying", "bred"];
+
+    /// <summary>Whether words speak of a calf inside a cow, found or not.</summary>
+    public static bool Speak(string text)
+    {
+        var parts = Parts(text);
+        return parts.Exists(word => OfACalfWhole.Contains(word) || OfACalf.Any(stem => word.StartsWith(stem, StringComparison.Ordinal)))
+            || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i =>
+                (parts[i] is "in" && parts[i + 1] == "calf") || (parts[i] == "calf" && parts[i + 1] == "found")
+                || (parts[i] is "with" && parts[i + 1] == "calf" && parts.ElementAtOrDefault(i + 2) != "at"));
+    }
+
+    /// <summary>Whether an answer does, where the test looks at no other thing that can be so.</summary>
+    public static bool MaySpeak(string answer, string test)
+    {
+        var parts = Parts(answer);
+        return !Parts(test).Exists(word => OtherThings.Contains(word) || OtherThings.Contains(word.TrimEnd('s')))
+            && Enumerable.Range(0, parts.Count).Any(i => OfACalfOrElse.Contains(parts[i]) && !(i > 0 && ElseBefore.Contains(parts[i - 1])));
+    }
+
+    /// <summary>Whether a test is called after how one looks for a calf, and after nothing else.</summary>
+    public static bool LookForACalf(string test) =>
+        Parts(test) is var parts && parts.Exists(word => Looking.Contains(word)) && parts.TrueForAll(word => Looking.Contains(word) || BesideLooking.Contains(word));
+
+    /// <summary>Whether an answer speaks of nothing but ovaries and the like.</summary>
+    public static bool SpeakOfElse(string answer) => Parts(answer).TrueForAll(word => FoundElse.Contains(word));
+
+    /// <summary>Whether an answer of a test about pregnancy says that there is one, if only by <c>+</c>.</summary>
+    public static bool Affirm(string answer) => !FoundNone(answer) && (Speak(answer) || Parts(answer).Exists(word => Positive.Contains(word)));
+
+    /// <summary>
+    /// Whether an answer clearly says that no calf was found: <c>empty</c>, <c>not in calf</c>, <c>PD negative</c>, <c>no</c>. One word or sign more than is known here, such as that of
+    /// <c>empty?</c> or <c>not sure</c>, and it does not.
+    /// </summary>
+    public static bool FoundNone(string answer)
+    {
+        var parts = Parts(answer);
+        parts = parts[parts.TakeWhile(word => Looked.Contains(word)).Count()..];
+        if (parts.Count > 1 && parts[^1] == ".")
+        {
+            parts.RemoveAt(parts.Count - 1);
+        }
+
+        if ((parts is [var one] && (one == "-" || Not.Contains(one))) || parts is ["-", "ve"])
+        {
+            return true;
+        }
+
+        parts.RemoveAll(word => Beside.Contains(word));
+        return parts switch
+        {
+            [var first] => None.Contains(first),
+            [var first, var second] => (Not.Contains(first) && Calf.Contains(second)) || (Calf.Contains(first) && Not.Contains(second)) || (None.Contains(first) && None.Contains(second)),
+            _ => false,
+        };
+    }
+
+    /// <summary>Words without accents, and signs, each a part of its own; a number is <c>#</c>, and a hyphen within a word parts two.</summary>
+    private static List<string> Parts(string text)
+    {
+        var parts = new List<string>();
+        var plain = DottedLetter().Replace(NameFolding.Fold(string.Concat(text.Select(InOneWidth))), "$1");
+        foreach (Match part in Part().Matches(plain))
+        {
+            parts.Add(char.IsDigit(part.Value[0]) ? "#" : string.Concat(part.Value.Select(HintedWord.WithoutAccent)));
+        }
+
+        return parts;
+    }
+
+    /// <summary>Signs of an Asian keyboard are as wide as two.</summary>
+    private static char InOneWidth(char sign) => sign is >= '\uFF01' and <= '\uFF5E' ? (char)(sign - 0xFEE0) : sign;
+
+    [GeneratedRegex(@"(?<!\p{L})(\p{L})\.")]
+    private static partial Regex DottedLetter();
+
+    [GeneratedRegex(@"\p{L}+|\d+|(?<!\p{L})-|-(?!\p{L})|[^\p{L}\d\s_'-]")]
+    private static partial Regex Part();
+}
