@@ -13,6 +13,12 @@ public sealed record JudgedSession(Round Round, Rulebook Rulebook, Judge Judge, 
     /// <summary>The programme on this session's days.</summary>
     public Programme Programme => Rulebook.Programme!;
 
+    /// <summary>Donors that the programme names: they carry nobody else's embryo.</summary>
+    public IEnumerable<int> NamedDonors => Donors is { Choice.From: ChoiceFrom.Named } donors ? donors.Animals.Select(animal => animal.Animal) : [];
+
+    /// <summary>Which cows are dry on its first day of transfers.</summary>
+    public DryCows Dry { get; } = DryCows.On(Judge, Round.FirstTransfer);
+
     /// <summary>Whether the farm's file gives it up: nobody is treated for it any more.</summary>
     public bool IsStopped => Rulebook.Plans.Stopped.Any(one => one.Session == Number);
 
