@@ -38,11 +38,11 @@ public sealed class Namer
         var sessions = JudgedSession.Of(draft, today);
         return sessions.Any(session => session.Recipients is null)
             ? []
-            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DaysToFindOut.In(session, today))];
+            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DonorsToAsk.In(DaysToFindOut.In(session, today), today))];
     }
 
     /// <summary>The same, where so many are wanted.</summary>
-    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DaysToFindOut.In(session, today))];
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DonorsToAsk.In(DaysToFindOut.In(session, today), today))];
 
     /// <summary>How many are wanted goes by the share used of those who are named, and who is named by how many are wanted: again until it grows no more.</summary>
     private ImmutableArray<NamedSession> Name(WantedRecipients[] wanted)
