@@ -8,6 +8,7 @@ global using Byrelaw.Language.Rulebooks.Plans;
 global using Byrelaw.Language.Rulebooks.Words;
 global using Byrelaw.Planning.Budgeting;
 global using Byrelaw.Planning.Calendar;
+global using Byrelaw.Planning.Carrying;
 global using Byrelaw.Planning.Chances;
 global using Byrelaw.Planning.Forecasting;
 global using Byrelaw.Planning.Mattering;

@@ -23,6 +23,9 @@ public sealed record Plan(
     /// <summary>Every method that can still start, chosen or not, side by side; none where nobody is named.</summary>
     public ImmutableArray<MethodBeside> SideBySide { get; init; } = [];
 
+    /// <summary>Cows in milk, dry cows and heifers side by side; null where nobody is named.</summary>
+    public WhoCarries? WhoCarries { get; init; }
+
     /// <summary>The recipients' list, judged; null where the programme draws up none.</summary>
     public ListJudgement? Recipients => ProgrammeLists.Judged(Draft.Lists, ProgrammeLists.Recipients(Draft.Rulebook.Programme!));
 }

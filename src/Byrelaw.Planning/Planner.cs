@@ -18,7 +18,7 @@ public static class Planner
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
         var sessions = Namer.Name(draft, day);
         var calendar = PlanCalendar.Of(rulebook, draft.Lists, day, sessions);
-        var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!), calendar) with
+        var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!, DryCows.On(new Judge(rulebook, herd, knownOn), choice.JudgedFrom)), calendar) with
         {
             Named = SessionsByName.Of(sessions, ifAllPass: false),
             IfAllPass = SessionsByName.Of(sessions, ifAllPass: true),
@@ -26,12 +26,14 @@ public static class Planner
             Own = sessions.IsEmpty ? [] : SessionsByName.Donors(sessions[0].Session, asked: true).Own,
         };
         var numbers = SeasonPlanner.Plan(inputs);
+        var sideBySide = MethodBeside.Of(rulebook.Plans, sessions, numbers.Reading.Chain, day);
         return new Plan(draft, day, calendar, inputs, numbers, ReadyByDate.Of(draft), visits)
         {
             Sessions = sessions,
             Yardsticks = YardsticksHeld.Of(rulebook.Plans, calendar.Rounds, numbers),
             WhatMatters = Mattering.WhatMatters.Of(inputs, numbers, calendar.Rounds),
-            SideBySide = MethodBeside.Of(rulebook.Plans, sessions, numbers.Reading.Chain, day),
+            SideBySide = sideBySide,
+            WhoCarries = WhoCarries.Of(inputs, sessions, sideBySide),
         };
     }
 

@@ -61,7 +61,7 @@ public class SeasonBenchmarks
     }
 
     private static SessionsByName ByName(int donors, int females) =>
-        new([.. Enumerable.Range(0, 3).Select(session => new Session(donors, [new(new("Insert", new(0.9, 25)), (females / 6) + session), new(new("Prostaglandin once", new(0.55, 15)), (females / 6) - session)]))], HeiferShare.Exactly(0.4));
+        new([.. Enumerable.Range(0, 3).Select(session => new Session(donors, [new(new("Insert", new(0.9, 25)), (females / 6) + session), new(new("Prostaglandin once", new(0.55, 15)), (females / 6) - session)]))], CarrierShares.Exactly(0.4));
 
     private static Method Treatment(string name, double cost, double inHeat) => new()
     {

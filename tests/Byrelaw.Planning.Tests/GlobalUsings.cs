@@ -4,6 +4,7 @@ global using Byrelaw.Language.Reading;
 global using Byrelaw.Language.Rulebooks;
 global using Byrelaw.Language.Rulebooks.Plans;
 global using Byrelaw.Planning.Calendar;
+global using Byrelaw.Planning.Carrying;
 global using Byrelaw.Planning.Chances;
 global using Byrelaw.Planning.Forecasting;
 global using Byrelaw.Planning.LeadTimes;

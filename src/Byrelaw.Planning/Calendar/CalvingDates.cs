@@ -7,7 +7,7 @@ namespace Byrelaw.Planning.Calendar;
 /// <param name="Gestation">Mean days from heat to calving; a cross stands between its breeds.</param>
 /// <param name="Spread">Standard deviation in days; null where none is assumed.</param>
 /// <param name="Assumed">The lines it rests on.</param>
-public sealed record CalvingDates(Audience In, LocalDate From, LocalDate To, double Gestation, double? Spread, ImmutableArray<Assumption> Assumed)
+public sealed record CalvingDates(Carrier In, LocalDate From, LocalDate To, double Gestation, double? Spread, ImmutableArray<Assumption> Assumed)
 {
     /// <summary>Nineteen calvings in twenty lie within so many standard deviations.</summary>
     private const double NineteenInTwenty = 1.96;
@@ -26,7 +26,7 @@ public sealed record CalvingDates(Audience In, LocalDate From, LocalDate To, dou
         transfer.PlusDays((int)Math.Round(gestation, MidpointRounding.AwayFromZero) - embryoAge);
 
     /// <summary>Due dates in cows and in heifers; null where the plan assumes no gestation.</summary>
-    public static CalvingDates? Of(PlanStatements plans, Round round, Audience animals)
+    public static CalvingDates? Of(PlanStatements plans, Round round, Carrier animals)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(round);

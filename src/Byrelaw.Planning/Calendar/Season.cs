@@ -34,7 +34,7 @@ public sealed record RoundInSeason(
 
     internal static RoundInSeason Of(PlanStatements plans, Round round, LocalDate? calveBy, LocalDate? startOfMating)
     {
-        var (cows, heifers) = (CalvingDates.Of(plans, round, Audience.Cows), CalvingDates.Of(plans, round, Audience.Heifers));
+        var (cows, heifers) = (CalvingDates.Of(plans, round, Carrier.Cows), CalvingDates.Of(plans, round, Carrier.Heifers));
         int? late = cows is not null && calveBy is { } last ? Math.Max(0, Period.DaysBetween(last, cows.To)) : null;
         LocalDate? inTime = cows is not null && calveBy is { } by
             ? round.FinalTransfer.PlusDays(Period.DaysBetween(cows.To, by)) : null;

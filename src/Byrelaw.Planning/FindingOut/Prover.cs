@@ -7,7 +7,10 @@ namespace Byrelaw.Planning.FindingOut;
 /// Proves who would be sure if what she misses turned out well: her records are supposed, and she is judged again. Nothing is claimed that was not found so. All
 /// animals are tried at once, each by her next way where a rule of hers does not hold yet.
 /// </summary>
-internal sealed class Prover(Rulebook rulebook, Herd herd)
+/// <param name="rulebook">The rules.</param>
+/// <param name="herd">The records.</param>
+/// <param name="besides">What is supposed whatever is tried, such as collections that are planned.</param>
+internal sealed class Prover(Rulebook rulebook, Herd herd, params ImmutableArray<SupposedRow> besides)
 {
     private readonly SupposedFarm? _farm = SupposedFarm.Of(rulebook, herd);
 
@@ -63,7 +66,7 @@ internal sealed class Prover(Rulebook rulebook, Herd herd)
         {
             Records = new Supposed
             {
-                Rows = [.. supposed.SelectMany(record => record.Rows(herd)).DistinctBy(row => (row.Animal, row.Kind, row.Date))],
+                Rows = [.. besides, .. supposed.SelectMany(record => record.Rows(herd)).DistinctBy(row => (row.Animal, row.Kind, row.Date))],
                 WithoutLines = supposed.Where(record => record.WithoutLine > 0).Select(record => record.WithoutLine).ToHashSet(),
             },
         }), gates);

@@ -3,7 +3,7 @@ using Byrelaw.Planning.FindingOut;
 namespace Byrelaw.Planning.LeadTimes;
 
 /// <summary>
-/// A task for those who are to carry, in one session: for those who are asked about, each on the days of her own on which it does what it is for; of what settles nothing on
+/// A task for those who are to carry, or one for donors that settles something, in one session: for those who are asked about, each on the days of her own on which it does what it is for; of what settles nothing on
 /// record for everyone who is named, asked about or spare. With a <c>due</c> the earlier of the two days counts.
 /// </summary>
 internal static class SessionTask
@@ -12,7 +12,8 @@ internal static class SessionTask
     public static TaskDates? Of(PlanTask task, NamedSession session, LocalDate today)
     {
         var programme = session.Session.Programme;
-        if (!IsForThem(task, programme) || (task.Due is { } said && said.In(programme) is null))
+        var isForDonors = IsFor(task, ProgrammeLists.Donors(programme));
+        if (!(isForDonors ? TaskDates.Settles(task) : IsForThem(task, programme)) || (task.Due is { } said && said.In(programme) is null))
         {
             return null;
         }
@@ -24,12 +25,18 @@ internal static class SessionTask
             return due is { } day ? new TaskDates(task, day, day.PlusDays(-task.LeadDays), task.NotBefore?.In(programme), [.. all], true, Math.Max(0, Period.DaysBetween(day.PlusDays(-task.LeadDays), today)), null) { Session = session.Number } : null;
         }
 
-        var asked = session.ToAsk.Concat(session.WatchedIfKnown).SelectMany(animal => animal.ToFindOut.Where(one => one.Record.IsTaken && IsSettledBy(task, one.Record)).Select(one => (animal.Number, One: one))).ToList();
+        var asked = (isForDonors ? session.DonorsToAsk : session.ToAsk.Concat(session.WatchedIfKnown)).SelectMany(animal => animal.ToFindOut.Where(one => one.Record.IsTaken && IsSettledBy(task, one.Record)).Select(one => (animal.Number, One: one))).ToList();
         var (first, last) = (task.NotBefore?.In(programme), due?.PlusDays(-task.LeadDays));
         var animals = asked.Select(one => Within(one.Number, one.One, first, last)).ToList();
         ImmutableArray<AnimalInNeed> open = [.. animals.Where(animal => !animal.Days.IsEmpty).OrderBy(animal => animal.Number, AnimalNumberOrder.Instance)];
+        if (isForDonors && open.IsEmpty && last < today)
+        {
+            // Past by its own due: that is told as of any task, with the collection that it would be in time for.
+            return null;
+        }
+
         var by = asked.Select(one => one.One.Days.IsEmpty ? (LocalDate?)null : one.One.Days[^1].End.PlusDays(one.One.Record.ResultsAfter)).Max();
-        var inHand = due is { } then && !(by < then) ? then : by ?? due ?? session.Session.Round.FirstTransfer;
+        var inHand = due is { } then && !(by < then) ? then : by ?? due ?? (isForDonors ? session.Session.Donors!.Choice.JudgedFrom : session.Session.Round.FirstTransfer);
         return new TaskDates(task, inHand, open.IsEmpty ? inHand.PlusDays(-task.LeadDays) : open.Min(animal => animal.Days[^1].End), first, open, true, 0, null)
         {
             Session = session.Number,
@@ -37,8 +44,9 @@ internal static class SessionTask
         };
     }
 
-    private static bool IsForThem(PlanTask task, Programme programme) => task.List is { } list
-        && new[] { ProgrammeLists.Recipients(programme), ProgrammeLists.Treatment(programme) }.Any(choice => choice is not null && NameFolding.Fold(choice.List) == NameFolding.Fold(list));
+    private static bool IsForThem(PlanTask task, Programme programme) => IsFor(task, ProgrammeLists.Recipients(programme)) || IsFor(task, ProgrammeLists.Treatment(programme));
+
+    private static bool IsFor(PlanTask task, Choice? choice) => choice is not null && task.List is { } list && NameFolding.Fold(choice.List) == NameFolding.Fold(list);
 
     private static bool IsSettledBy(PlanTask task, AskedRecord record) =>
         task.SettlesRules.Contains(record.Rule) || task.SettlesKinds.Any(kind => NameFolding.Fold(kind.Declaration.Name) == NameFolding.Fold(record.Kind.Name));

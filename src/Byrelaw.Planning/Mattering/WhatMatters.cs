@@ -13,9 +13,9 @@ internal sealed class WhatMatters
     private readonly SeasonInputs _inputs;
     private readonly Chain _chain;
     private readonly ImmutableArray<Session> _sessions;
-    private readonly HeiferShare _heifers;
+    private readonly CarrierShares _carriers;
 
-    private WhatMatters(SeasonInputs inputs, Chain chain, ImmutableArray<Session> sessions, HeiferShare heifers) => (_inputs, _chain, _sessions, _heifers) = (inputs, chain, sessions, heifers);
+    private WhatMatters(SeasonInputs inputs, Chain chain, ImmutableArray<Session> sessions, CarrierShares carriers) => (_inputs, _chain, _sessions, _carriers) = (inputs, chain, sessions, carriers);
 
     /// <summary>All that makes a difference, the largest first; none where nothing is forecast.</summary>
     /// <param name="inputs">The season's.</param>
@@ -24,14 +24,14 @@ internal sealed class WhatMatters
     public static ImmutableArray<Matter> Of(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Round> rounds)
     {
         var named = inputs.IfAllPass ?? inputs.Named;
-        var (sessions, heifers) = named is null ? (numbers.Sessions, inputs.Heifers) : (named.Sessions, named.Heifers);
-        var reading = ChainReading.Of(inputs.Plans, inputs.Aims, heifers);
+        var (sessions, carriers) = named is null ? (numbers.Sessions, inputs.Carriers) : (named.Sessions, named.Carriers);
+        var reading = ChainReading.Of(inputs.Plans, inputs.Aims, carriers);
         if (reading.Chain is not { } chain || sessions.IsEmpty || rounds.IsEmpty)
         {
             return [];
         }
 
-        var what = new WhatMatters(inputs, chain, sessions, heifers);
+        var what = new WhatMatters(inputs, chain, sessions, carriers);
         return
         [
             .. reading.Used.Select(what.Of).Concat(what.Methods(rounds[0])).OfType<Matter>()
@@ -72,7 +72,7 @@ internal sealed class WhatMatters
     private Chain? Put(Assumption one, double value)
     {
         var put = one.Share is null ? one with { Mean = value, Weight = null } : one with { Share = new Share(value, null, null, one.Span) };
-        return ChainReading.Of(_inputs.Plans with { Assumptions = _inputs.Plans.Assumptions.Replace(one, put) }, _inputs.Aims, _heifers).Chain;
+        return ChainReading.Of(_inputs.Plans with { Assumptions = _inputs.Plans.Assumptions.Replace(one, put) }, _inputs.Aims, _carriers).Chain;
     }
 
     private ImmutableArray<Session> Used(string method, double times) =>

@@ -1,5 +1,6 @@
 using Byrelaw.Language.Rulebooks.Conditions;
 using Byrelaw.Planning.FindingOut;
+using Byrelaw.Records.Reading;
 
 namespace Byrelaw.Planning.Naming;
 
@@ -11,6 +12,7 @@ internal sealed class Asking
 {
     private readonly JudgedSession _session;
     private readonly Gates _gates;
+    private readonly ImmutableArray<SupposedRow> _besides;
     private readonly Dictionary<int, Answer>? _treated;
     private readonly Lazy<Dictionary<int, AnimalJudgement>> _explained;
     private readonly Truth[]? _suited;
@@ -19,8 +21,10 @@ internal sealed class Asking
     /// <param name="session">The session.</param>
     /// <param name="gates">What must hold: the recipients' list on the days of transfer first, then, where something is given, the list for treatment on day 0.</param>
     /// <param name="today">The day of planning.</param>
-    public Asking(JudgedSession session, Gates gates, LocalDate today)
+    /// <param name="besides">What is supposed whatever is asked.</param>
+    public Asking(JudgedSession session, Gates gates, LocalDate today, params ImmutableArray<SupposedRow> besides)
     {
+        _besides = besides;
         (_session, _gates) = (session, gates);
         _ways = new Ways(session.Rulebook, session.Judge.Herd, [.. gates.Lists.Select(gate => gate.Choice.List)], today, gates.By);
         if (gates.Lists is [_, var treatment])
@@ -53,7 +57,7 @@ internal sealed class Asking
             return standings;
         }
 
-        var prover = new Prover(_session.Rulebook, _session.Judge.Herd);
+        var prover = new Prover(_session.Rulebook, _session.Judge.Herd, _besides);
         var proved = prover.Prove(_gates, open);
         var late = prover.CountsFrom(_gates, [.. open.Where(one => !proved.ContainsKey(one.Animal))]);
         foreach (var one in open)

@@ -26,6 +26,12 @@ public sealed record NamedSession(JudgedSession Session, ImmutableArray<MethodCh
     /// <summary>Those who would be watched once what is asked is found out, by number.</summary>
     public ImmutableArray<NamedAnimal> WatchedIfKnown { get; init; } = [];
 
+    /// <summary>Donors that are asked about, each with what is to be found out of her and on which days.</summary>
+    public ImmutableArray<NamedAnimal> DonorsToAsk { get; init; } = [];
+
+    /// <summary>Donors of whom something cannot be found out in time.</summary>
+    public ImmutableArray<DonorNotInTime> DonorsNotInTime { get; init; } = [];
+
     /// <summary>Booked, and out by a check: they are not named.</summary>
     public ImmutableArray<BookedAndOut> BookedAndOut { get; init; } = [];
 

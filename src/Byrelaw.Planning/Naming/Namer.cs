@@ -19,7 +19,7 @@ public sealed class Namer
         _methods = [.. sessions.Select(session => PlanCalendar.Methods(session.Rulebook.Plans, session.Programme.Aims)
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
-        _notRecipients = [.. sessions.SelectMany(DonorsOf)];
+        _notRecipients = [.. sessions.SelectMany(session => session.NamedDonors)];
         _begun = [.. new BegunReader(draft, sessions, today).Read().Select(Held)];
     }
 
@@ -38,15 +38,11 @@ public sealed class Namer
         var sessions = JudgedSession.Of(draft, today);
         return sessions.Any(session => session.Recipients is null)
             ? []
-            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DaysToFindOut.In(session, today))];
+            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DonorsToAsk.In(DaysToFindOut.In(session, today), today))];
     }
 
     /// <summary>The same, where so many are wanted.</summary>
-    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DaysToFindOut.In(session, today))];
-
-    /// <summary>An animal that the programme names as a donor carries nobody else's embryo.</summary>
-    private static IEnumerable<int> DonorsOf(JudgedSession session) =>
-        session.Donors is { Choice.From: ChoiceFrom.Named } donors ? donors.Animals.Select(animal => animal.Animal) : [];
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DonorsToAsk.In(DaysToFindOut.In(session, today), today))];
 
     /// <summary>How many are wanted goes by the share used of those who are named, and who is named by how many are wanted: again until it grows no more.</summary>
     private ImmutableArray<NamedSession> Name(WantedRecipients[] wanted)

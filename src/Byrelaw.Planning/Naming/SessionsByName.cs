@@ -2,8 +2,8 @@ namespace Byrelaw.Planning.Naming;
 
 /// <summary>What a season's numbers are worked out from, by name and session by session: the donors, the methods, the cows and heifers who are named.</summary>
 /// <param name="Sessions">Those that are not over, in order.</param>
-/// <param name="Heifers">How much of the recipients are heifers.</param>
-public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShare Heifers)
+/// <param name="Carriers">How much of the recipients are of which sort.</param>
+public sealed record SessionsByName(ImmutableArray<Session> Sessions, CarrierShares Carriers)
 {
     /// <summary>Counts them.</summary>
     /// <param name="named">Every session that is not over.</param>
@@ -18,7 +18,7 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
         }
 
         var notUsed = new Dictionary<int, double>();
-        return new([.. named.Select(session => Of(session, ifAllPass, usable, notUsed))], HeifersAmong(named, ifAllPass));
+        return new([.. named.Select(session => Of(session, ifAllPass, usable, notUsed))], CarriersAmong(named, ifAllPass));
     }
 
     /// <summary>A session's donors, each with a line of her own by herself; its recipients are not counted.</summary>
@@ -39,7 +39,7 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
         }
 
         var donors = (session.Donors?.Animals ?? []).Where(donor => donor.Answer.MayBeUsed() || (asked && donor.Answer == Answer.Ask)).ToList();
-        var own = ChainReading.Of(session.Rulebook.Plans, aims, HeiferShare.Exactly(0)).Chain?.Own ?? [];
+        var own = ChainReading.Of(session.Rulebook.Plans, aims, CarrierShares.Exactly(0)).Chain?.Own ?? [];
         ImmutableArray<OwnDonor> hers =
         [
             .. from donor in donors join one in own on donor.Number equals one.Number select one with { IsAsked = donor.Answer == Answer.Ask && usable < 1 },
@@ -89,21 +89,15 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, HeiferShar
         }
     }
 
-    private static HeiferShare HeifersAmong(ImmutableArray<NamedSession> named, bool ifAllPass)
+    private static CarrierShares CarriersAmong(ImmutableArray<NamedSession> named, bool ifAllPass)
     {
         var sorts = named.SelectMany(session =>
         {
             var of = session.Session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Sort);
-            return (ifAllPass ? session.Named.Concat(session.ToAsk) : session.Named).Select(animal => of.GetValueOrDefault(animal.Animal, AnimalSort.NotKnown));
+            return (ifAllPass ? session.Named.Concat(session.ToAsk) : session.Named).Select(animal => (of.GetValueOrDefault(animal.Animal, AnimalSort.NotKnown), session.Session.Dry.Of(animal.Animal)));
         }).ToList();
-        if (sorts.Count == 0)
-        {
-            // Where nobody is named it does not matter; the list's own share keeps the chain's rates what they are elsewhere on the page.
-            return HeiferShare.Of(ListStanding.Of(named[0].Session.Recipients!));
-        }
 
-        var heifers = sorts.Count(sort => sort == AnimalSort.Heifer);
-        var either = sorts.Count(sort => sort is AnimalSort.NotKnown or AnimalSort.SexNotKnown);
-        return new((double)heifers / sorts.Count, (double)(heifers + either) / sorts.Count);
+        // Where nobody is named it does not matter; the list's own share keeps the chain's rates what they are elsewhere on the page.
+        return sorts.Count == 0 ? CarrierShares.Of(ListStanding.Of(named[0].Session.Recipients!, named[0].Session.Dry)) : CarrierShares.Of(sorts);
     }
 }

@@ -23,9 +23,9 @@ internal sealed class WantedRecipients
         var aims = session.Programme.Aims;
         var said = aims.Recipients.Any(one => one.Count is not null) ? aims.Recipients.Sum(one => one.Count ?? 0) : (int?)null;
         var calendar = PlanCalendar.Of(session.Rulebook, session.Lists, today);
-        var inputs = JudgedSeason.Inputs(session.Rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(session.Lists, choice)!), calendar);
+        var inputs = JudgedSeason.Inputs(session.Rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(session.Lists, choice)!, session.Dry), calendar);
         var options = MethodOptions.Of(inputs);
-        if (ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers).Chain is not { } chain || options.IsEmpty)
+        if (ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Carriers).Chain is not { } chain || options.IsEmpty)
         {
             return new(said, null, null, null);
         }

@@ -44,31 +44,12 @@ public sealed record MethodBeside(
         var used = UseChain.Of(method, checks[0].Checked.Days, plans).Used;
         var price = plans.CostOf(method)?.Amount;
         var accepted = used.Share > 0 && price is { } each ? (each + (method.IsNatural ? 0 : Charges.Keep(plans) ?? 0)) / used.Share : (double?)null;
-        var (carried, isAtLeast) = Embryo(plans, chain);
+        var embryo = EmbryoCost.Of(plans, chain);
         return new(
             method, sessions[0].Methods.Any(one => one.Method.Name == method.Name), [.. checks.Select(one => one.Number)], sure, asked, used, accepted,
-            chain is not null && chain.AfterTransfer.Any(step => step.To == Stage.Heifers) && chain.AfterTransfer.Aggregate(1.0, (left, step) => left * step.Rate.Share) is > 0 and var calves
-                ? (carried + accepted) / calves : null,
-            isAtLeast);
+            embryo.Each(chain, Stage.Heifers, accepted), embryo.IsAtLeast);
     }
 
     private static bool CanStart(MethodChecked method, LocalDate today) =>
         method.Days.Heats.Any(heat => method.Days.Window.Serves(heat.Date)) && (method.Method.IsNatural ? method.Days.Heats.Any(heat => heat.Date >= today) : method.Days.Start >= today);
-
-    /// <summary>What an embryo and its transfer cost, as far as they have prices.</summary>
-    private static (double Cost, bool IsAtLeast) Embryo(PlanStatements plans, Chain? chain)
-    {
-        if (Price(CostUnit.EmbryoTransferred) is { } all)
-        {
-            return (all, false);
-        }
-
-        var isFrozen = chain?.Source.Kind == EmbryoSourceKind.Frozen;
-        var collection = !isFrozen && chain is { Source.EmbryosPerTime: > 0 and var embryos } ? Price(CostUnit.Collection) / embryos : null;
-        var (making, transfer) = (Price(CostUnit.Embryo), Price(CostUnit.Transfer));
-        var isMissing = (!isFrozen && collection is null) || (chain?.Source.Kind != EmbryoSourceKind.Flushed && making is null) || transfer is null;
-        return ((collection ?? 0) + (making ?? 0) + (transfer ?? 0), isMissing);
-
-        double? Price(CostUnit per) => plans.Cost(per)?.Amount.Amount;
-    }
 }

@@ -1,7 +1,7 @@
 namespace Byrelaw.Planning.Seasons;
 
 /// <summary>Looks up the assumptions of a chain, and keeps account of those that were used and those that are missing.</summary>
-internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare heifers)
+internal sealed class ChainReader(PlanStatements plans, Aims aims, CarrierShares carriers)
 {
     private readonly ImmutableArray<Assumption>.Builder _used = ImmutableArray.CreateBuilder<Assumption>();
     private readonly ImmutableArray<AssumedQuantity>.Builder _missing = ImmutableArray.CreateBuilder<AssumedQuantity>();
@@ -100,24 +100,32 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
     }
 
     /// <summary>
-    /// The share among the recipients there are: heifers and cows each with their own, where the file tells them apart. One of whom it is not
-    /// known which she is counts as the sort that does worse: nobody is promised more for not having been written down.
+    /// The share among the recipients there are: heifers, dry cows and others each with their own, where the file tells them apart.
     /// </summary>
     private Rate? Share(AssumedQuantity quantity) => Share(quantity, State, aims.Semen);
 
-    private Rate? Share(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => Noted(quantity, Sorts(quantity, state, semen, donor)) switch
+    private Rate? Share(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null)
     {
-        [var one] => RateOf(one, semen),
-        [var cows, var young] => RateOf(cows, semen).MixedWith(RateOf(young, semen), RateOf(young, semen).Share < RateOf(cows, semen).Share ? heifers.Most : heifers.Least),
-        _ => null,
-    };
+        var lines = Sorts(quantity, state, semen, donor);
+        if (Noted(quantity, lines) is not [var first, ..])
+        {
+            return null;
+        }
 
-    private Assumption?[] Sorts(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => heifers switch
-    {
-        { Most: <= 0 } => [Find(quantity, Audience.Cows, state, semen, donor)],
-        { Least: >= 1 } => [Find(quantity, Audience.Heifers, state, semen, donor)],
-        _ => [Find(quantity, Audience.Cows, state, semen, donor), Find(quantity, Audience.Heifers, state, semen, donor)],
-    };
+        var bySort = carriers.Sorts().Zip(lines).ToDictionary(pair => pair.First, pair => pair.Second!);
+        var (mixed, of) = (RateOf(first, semen), 0.0);
+        foreach (var line in carriers.Parts(sort => RateOf(bySort[sort], semen).Share).GroupBy(part => bySort[part.Sort], part => part.Part))
+        {
+            // Sorts with one line share what is not known of it.
+            var part = line.Sum();
+            of += part;
+            mixed = part <= 0 ? mixed : of <= part ? RateOf(line.Key, semen) : mixed.MixedWith(RateOf(line.Key, semen), part / of);
+        }
+
+        return mixed;
+    }
+
+    private Assumption?[] Sorts(AssumedQuantity quantity, EmbryoState state, Semen semen, string? donor = null) => [.. carriers.Sorts().Select(sort => Find(quantity, sort, state, semen, donor))];
 
     /// <summary>Those found, without doubles; none where one is missing.</summary>
     private Assumption[] Noted(AssumedQuantity quantity, Assumption?[] found)
@@ -139,6 +147,6 @@ internal sealed class ChainReader(PlanStatements plans, Aims aims, HeiferShare h
             ? rate with { Share = 1 - rate.Share }
             : rate;
 
-    private Assumption? Find(AssumedQuantity quantity, Audience? animals, EmbryoState state, Semen semen, string? donor) =>
+    private Assumption? Find(AssumedQuantity quantity, Carrier? animals, EmbryoState state, Semen semen, string? donor) =>
         plans.Assume(quantity, state, animals, semen != Semen.Unsexed, donor: donor);
 }

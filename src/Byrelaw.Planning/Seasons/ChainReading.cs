@@ -12,6 +12,6 @@ public sealed record ChainReading(Chain? Chain, ImmutableArray<Assumption> Used,
     /// <summary>Reads the chain. No rate is ever made up: where one is missing the chain ends, and what is missing is told.</summary>
     /// <param name="plans">The assumptions.</param>
     /// <param name="aims">Fresh or frozen, sexed or not, and what is wanted.</param>
-    /// <param name="heifers">How much of the recipients are heifers.</param>
-    public static ChainReading Of(PlanStatements plans, Aims aims, HeiferShare heifers) => new ChainReader(plans, aims, heifers).Read();
+    /// <param name="carriers">How much of the recipients are of which sort.</param>
+    public static ChainReading Of(PlanStatements plans, Aims aims, CarrierShares carriers) => new ChainReader(plans, aims, carriers).Read();
 }

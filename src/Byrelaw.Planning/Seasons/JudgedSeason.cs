@@ -27,7 +27,7 @@ public static class JudgedSeason
             MostSessions = Math.Max(sessions, VisitsToCome(rulebook, calendar)),
             Serving = [.. calendar.Treatments.Where(treatment => treatment.Round == calendar.Rounds[0].Number).Select(Serving)],
             OnHand = recipients is null ? new(0, 0, 0, 0) : WithThoseAskedAbout(OnHand.Of(recipients)),
-            Heifers = recipients is null ? HeiferShare.Exactly(0) : HeiferShare.Of(recipients),
+            Carriers = recipients is null ? CarrierShares.Exactly(0) : CarrierShares.Of(recipients),
             Visits = calendar.Rounds.Sum(round => round.Collection is null ? 1 : 2),
             Samples = calendar.Tasks.Where(task => task.Task is { ResultsTake: not null, Cost: null } && !task.IsDone).Sum(task => task.Animals.Length),
             Tasks = [.. calendar.Tasks.Where(task => task.Task.Cost is not null && !task.IsDone).Select(task => new TaskAnimals(task.Task, task.Animals.Length))],

@@ -8,10 +8,13 @@ namespace Byrelaw.Planning.Seasons;
 public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
 {
     /// <summary>Of a list judged with all its reasons.</summary>
-    public static ListStanding Of(ListJudgement list)
+    /// <param name="list">Judged.</param>
+    /// <param name="dry">Which cows are dry on its day.</param>
+    public static ListStanding Of(ListJudgement list, DryCows dry)
     {
         ArgumentNullException.ThrowIfNull(list);
-        return new([.. list.Animals.Select(animal => new AnimalStanding(animal.Animal, animal.Answer, animal.Sort, IsKeptForHerStanding(animal)))]);
+        ArgumentNullException.ThrowIfNull(dry);
+        return new([.. list.Animals.Select(animal => new AnimalStanding(animal.Animal, animal.Answer, animal.Sort, dry.Of(animal.Animal), IsKeptForHerStanding(animal)))]);
     }
 
     /// <summary>Of a list of which only the answers are worked out, as for every visit that is compared: who is kept for her standing alone is not told.</summary>
@@ -21,7 +24,8 @@ public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
         ArgumentNullException.ThrowIfNull(sorts);
         ArgumentNullException.ThrowIfNull(choice);
         var (animals, answers) = judge.Answers(choice);
-        return new([.. animals.Select((animal, i) => new AnimalStanding(animal, answers[i], sorts.On(animal, choice.JudgedFrom), false))]);
+        var dry = DryCows.On(judge, choice.JudgedFrom);
+        return new([.. animals.Select((animal, i) => new AnimalStanding(animal, answers[i], sorts.On(animal, choice.JudgedFrom), dry.Of(animal), false))]);
     }
 
     /// <summary>How many have an answer.</summary>
@@ -52,8 +56,9 @@ public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
 /// <param name="Animal">Her place in the herd.</param>
 /// <param name="Answer">Her answer.</param>
 /// <param name="Sort">Cow, heifer or not known.</param>
+/// <param name="IsDry">Of a cow, whether she is dry.</param>
 /// <param name="IsKeptForHerStanding">Kept back by nothing but her standing: one of the herd's best, whose own calf is wanted.</param>
-public readonly record struct AnimalStanding(int Animal, Answer Answer, AnimalSort Sort, bool IsKeptForHerStanding)
+public readonly record struct AnimalStanding(int Animal, Answer Answer, AnimalSort Sort, Truth IsDry, bool IsKeptForHerStanding)
 {
     /// <summary>Whether a plan counts on her: a plan is made to have things found out in time, so those asked about count.</summary>
     public bool IsCounted => Answer.MayBeUsed() || Answer == Answer.Ask;

@@ -30,8 +30,8 @@ public sealed record SeasonInputs
     /// <summary>Animals that may be treated or watched, at one session.</summary>
     public required OnHand OnHand { get; init; }
 
-    /// <summary>How much of the recipients are heifers.</summary>
-    public HeiferShare Heifers { get; init; }
+    /// <summary>How much of the recipients are of which sort.</summary>
+    public CarrierShares Carriers { get; init; }
 
     /// <summary>The sessions with those named; null where nobody is named by name, and all sessions are taken to be alike.</summary>
     public SessionsByName? Named { get; init; }

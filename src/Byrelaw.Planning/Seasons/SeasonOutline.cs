@@ -12,7 +12,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     /// <param name="compared">Whether what is only told, and planned with nowhere, is worked out too: each method's number, the best mix.</param>
     public static SeasonOutline Of(SeasonInputs inputs, bool compared)
     {
-        var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Heifers);
+        var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Carriers);
         var options = MethodOptions.Of(inputs);
         var forecaster = reading.Chain is { } chain ? new Forecaster(chain) : null;
         var embryos = forecaster?.Meet(Collected(inputs)).Embryos;

@@ -60,7 +60,7 @@ public static class SeasonPlanner
     }
 
     private static Forecaster? ForecasterOf(SeasonInputs inputs, SessionsByName named) =>
-        ChainReading.Of(inputs.Plans, inputs.Aims, named.Heifers).Chain is { } chain ? new Forecaster(chain) : null;
+        ChainReading.Of(inputs.Plans, inputs.Aims, named.Carriers).Chain is { } chain ? new Forecaster(chain) : null;
 
     private static Budget? Cost(SeasonInputs inputs, Forecast forecast)
     {

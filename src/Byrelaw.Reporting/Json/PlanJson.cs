@@ -17,10 +17,11 @@ namespace Byrelaw.Reporting.Json;
 /// <param name="Yardsticks">What people quote, held against it.</param>
 /// <param name="WhatMatters">Assumptions, the one that matters most first.</param>
 /// <param name="Methods">Every method that can still start.</param>
+/// <param name="WhoCarries">Cows in milk, dry cows and heifers; empty where nobody is named.</param>
 public sealed record PlanJson(
     string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay, string Today, IReadOnlyList<PlanSessionJson> Sessions, IReadOnlyList<PlanTaskJson> Tasks,
     IReadOnlyList<PlanEntryJson> Calendar, WantsJson? Wants, OutcomeJson? WithThoseNamed, OutcomeJson? IfUsable, OutcomeJson? IfAllPass,
-    IReadOnlyList<YardstickJson> Yardsticks, IReadOnlyList<MatterJson> WhatMatters, IReadOnlyList<MethodJson> Methods);
+    IReadOnlyList<YardstickJson> Yardsticks, IReadOnlyList<MatterJson> WhatMatters, IReadOnlyList<MethodJson> Methods, IReadOnlyList<CarrierJson> WhoCarries);
 
 /// <summary>One session, with those named, to ask about, spare and watched.</summary>
 public sealed record PlanSessionJson(
@@ -67,3 +68,6 @@ public sealed record MatterJson(string What, double Low, double High, bool Taken
 
 /// <summary>One method beside the others.</summary>
 public sealed record MethodJson(string Method, bool Chosen, IReadOnlyList<int> Sessions, int Sure, int ToAsk, double Used, double? EachAccepted, double? EachLiveHeifer, bool AtLeast);
+
+/// <summary>One sort of recipients beside the others; <c>bought_in</c> is how many more would bring <c>more</c> of what is wanted.</summary>
+public sealed record CarrierJson(string Recipients, int Sure, int ToAsk, double? Pregnant, double? Weight, string? Source, double? EachLiveCalf, bool AtLeast, int? BoughtIn, double? More, double? Chance);

@@ -1,3 +1,4 @@
+using Byrelaw.Planning.Carrying;
 using Byrelaw.Planning.Forecasting;
 using Byrelaw.Planning.Mattering;
 using Byrelaw.Planning.Naming;
@@ -21,7 +22,8 @@ public static class PlanJsonText
                 aims.Wants is { } wants ? new(Keys.Snake($"{wants.What}"), wants.Count, wants.Sure) : null,
                 Outcome(numbers.Forecast, numbers.Budget, aims), Outcome(numbers.Between, null, aims), Outcome(numbers.IfAllPass, numbers.BudgetIfAllPass, aims),
                 [.. plan.Yardsticks.Select(Yardstick)], [.. plan.WhatMatters.Select(Matter)],
-                [.. plan.SideBySide.Select(one => new MethodJson(one.Method.Name, one.IsChosen, one.Sessions, one.Sure, one.ToAsk, one.Used.Share, one.CostPerAccepted, one.CostPerLiveHeifer, one.IsAtLeast))]),
+                [.. plan.SideBySide.Select(one => new MethodJson(one.Method.Name, one.IsChosen, one.Sessions, one.Sure, one.ToAsk, one.Used.Share, one.CostPerAccepted, one.CostPerLiveHeifer, one.IsAtLeast))],
+                [.. plan.WhoCarries?.Sorts.Select(Carrier) ?? []]),
             JsonShapes.Readable.PlanJson);
     }
 
@@ -57,6 +59,10 @@ public static class PlanJsonText
         held.Without is { } without ? [.. without.Select(YardsticksPart.Name)] : null);
 
     private static MatterJson Matter(Matter one) => new(MattersPart.Name(one), one.Low, one.High, one.IsExact, one.AtLow, one.AtHigh, one.Difference);
+
+    private static CarrierJson Carrier(CarrierBeside one) => new(
+        Keys.Snake($"{one.Carrier}"), one.Sure, one.ToAsk, one.Pregnant?.Share?.Value, one.Pregnant?.Share?.Weight, one.Pregnant?.Source ?? one.Pregnant?.Because, one.CostPerLiveCalf, one.IsAtLeast,
+        one.Bought?.Animals, one.Bought?.More, one.Bought?.Chance);
 
     private static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 }

@@ -20,14 +20,14 @@ internal static class AssumptionsPart
     internal static string Name(Assumption one) => PlanWords.Of(one.Quantity)
         + (one.State is { } state ? state == EmbryoState.Fresh ? " fresh" : " frozen" : "")
         + (one.Breed is { } breed ? $" of {breed}" : "")
-        + (one.In is { } animals ? animals == Audience.Heifers ? " in heifers" : " in cows" : "")
+        + (one.In is { } animals ? $" in {CarrierWords.Of(animals)}" : "")
         + (one.WithSexedSemen ? " with sexed semen" : "")
         + (one.Donor is { } donor ? $" of {donor}" : "");
 
     private static string Value(Assumption one) => one.Share is { } share ? ChanceWords.Rate(share.Value)
         : Numbers.Of(one.Mean!.Value) + (one.Spread is { } spread ? $", spread {Numbers.Of(spread)}" : "");
 
-    private static string Evidence(Assumption one) => one.Share switch
+    internal static string Evidence(Assumption one) => one.Share switch
     {
         { Counted: { } count } => $"{count.Hits} of {count.Of}{(count.What is null ? "" : $" {count.What}")}",
         { Opinion: { } weight } => $"an opinion worth {Numbers.Of(weight)} animals",

@@ -76,6 +76,7 @@ internal static class ExpectationsPage
         .Sentence($"{Phrases.Sentence(BudgetWords.Total(budget))}{(plan.Numbers.BudgetIfAllPass is null ? "" : " with those named so far")}{(budget.IsAtLeast ? "" : MoneyWords.Spread(budget.Low, budget.High, "; "))}. "
             + $"{MoneyWords.Of(budget.Fixed, budget.Currency)} of it is spent even if nothing comes of it."
             + (budget.Each.LiveHeifer is { } heifer ? $" That is {BudgetWords.AtLeast(budget)}{MoneyWords.Of(heifer, budget.Currency)} for each live heifer calf." : "")
+            + CarriersPart.Cost(plan)
             + (budget.NotPriced.IsEmpty ? "" : $" Not in it, for no price is given: {BudgetWords.Missing(budget)}.")
             + (plan.Numbers.BudgetIfAllPass is not { } all ? "" : $" If all who are asked about pass: {BudgetWords.Total(all)}{(all.IsAtLeast ? "" : MoneyWords.Spread(all.Low, all.High, "; "))}."))
         .As("cost");

@@ -22,6 +22,11 @@ internal static class NoDayWords
 
         foreach (var session in plan.Sessions)
         {
+            foreach (var alike in session.DonorsNotInTime.GroupBy(donor => Why(donor, year)))
+            {
+                yield return $"{Phrases.And([.. alike.Select(donor => donor.Number)])}: {alike.Key}, and donors are judged on {Dates.Long(session.Session.Donors!.Choice.JudgedFrom, year)}: not for session {session.Number}.";
+            }
+
             foreach (var alike in Late(session).GroupBy(one => (Why: Why(one, year), Later: Later(plan, session, one.Animal))))
             {
                 var method = session.Methods.First(one => !one.Method.IsNatural);
@@ -32,6 +37,9 @@ internal static class NoDayWords
     }
 
     private static LocalDate? DoneOn(Plan plan, TooLateTask late) => plan.Draft.Rulebook.Plans.Done.Where(done => done.Task == late.Task.Name).Select(done => (LocalDate?)done.On).FirstOrDefault();
+
+    private static string Why(DonorNotInTime donor, int year) => donor.Closed is { IsTaken: true } closed && closed.First > closed.Last
+        ? Why(new TooLate(0, closed.Kind.Name, closed.First, closed.ResultsAfter, IsBarredUntil: false), year) : "what is asked about cannot be found out in time";
 
     private static string Why(TooLate one, int year) => one.IsBarredUntil
         ? $"not treated before {Dates.Long(one.From, year)}, and only with {one.Kind} on record"

@@ -19,6 +19,7 @@ internal static class PlanPage
             SeasonPart.Of(plan),
             RecipientsPart.Of(plan),
             MethodsPart.Of(plan),
+            CarriersPart.Of(plan),
             BalancePart.Of(plan),
             Ready(plan),
             ForecastPart.Of(plan),

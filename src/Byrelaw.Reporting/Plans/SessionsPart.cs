@@ -58,6 +58,11 @@ internal static class SessionsPart
             yield return $"To ask about first, and not treated before: {Phrases.And([.. alike.Select(animal => animal.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }
 
+        foreach (var alike in session.DonorsToAsk.GroupBy(donor => Phrases.And([.. donor.ToFindOut.Select(one => AskedWords.Of(one, year))])))
+        {
+            yield return $"{(alike.Count() == 1 ? "Donor" : "Donors")} to ask about: {Phrases.And([.. alike.Select(donor => donor.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
+        }
+
         if (!session.Spares.IsEmpty)
         {
             yield return $"Spare, the best first: {string.Join(", ", session.Spares.Select(animal => animal.Number))}.";

@@ -104,6 +104,7 @@ public static class PlanSnippets
         assume embryos per oocyte with sexed semen 17%, weight 20
         assume pregnant per transfer fresh in heifers 45%, from 36 of 80 transfers
         assume pregnant per transfer 40%, weight 20
+        assume pregnant per transfer fresh in dry cows 38%, weight 20
         assume kept from first check to calving 81%, weight 40
         assume alive at a day old 95%
           source "national statistics"

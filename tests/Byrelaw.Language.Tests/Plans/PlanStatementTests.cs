@@ -30,12 +30,12 @@ public sealed class PlanStatementTests
     public void The_most_particular_assumption_that_fits_a_case_counts()
     {
         var plans = Farm.Plans;
-        plans.Assume(AssumedQuantity.PregnantPerTransfer, EmbryoState.Fresh, Audience.Heifers)!.Share!.Counted.ShouldBe(new Counting(36, 80, "transfers"));
-        plans.Assume(AssumedQuantity.PregnantPerTransfer, EmbryoState.Frozen, Audience.Heifers)!.Share!.Value.ShouldBe(0.40);
+        plans.Assume(AssumedQuantity.PregnantPerTransfer, EmbryoState.Fresh, Carrier.Heifers)!.Share!.Counted.ShouldBe(new Counting(36, 80, "transfers"));
+        plans.Assume(AssumedQuantity.PregnantPerTransfer, EmbryoState.Frozen, Carrier.Heifers)!.Share!.Value.ShouldBe(0.40);
         plans.Assume(AssumedQuantity.EmbryosPerOocyte, sexedSemen: true)!.Share!.Value.ShouldBe(0.17);
         plans.Assume(AssumedQuantity.EmbryosPerOocyte)!.Share!.Value.ShouldBe(0.22);
-        plans.Assume(AssumedQuantity.Gestation, animals: Audience.Cows, breed: "friesian")!.Mean.ShouldBe(279.4);
-        plans.Assume(AssumedQuantity.Gestation, animals: Audience.Heifers, breed: "Friesian")!.Mean.ShouldBe(282);
+        plans.Assume(AssumedQuantity.Gestation, animals: Carrier.Cows, breed: "friesian")!.Mean.ShouldBe(279.4);
+        plans.Assume(AssumedQuantity.Gestation, animals: Carrier.Heifers, breed: "Friesian")!.Mean.ShouldBe(282);
         plans.CostOf(plans.Method("natural heat")!).ShouldBe(new Money(2, "NZD"));
         plans.CostOf(plans.Method("Progesterone insert")!).ShouldBe(new Money(55, "NZD"));
         plans.CostOf(plans.Method("Prostaglandin once")!).ShouldBeNull();

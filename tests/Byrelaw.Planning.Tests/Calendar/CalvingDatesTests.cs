@@ -15,15 +15,15 @@ public sealed class CalvingDatesTests
         var round = RoundWith(breed);
         round.EmbryoAge(round.FirstTransfer).ShouldBe(7);
         var plans = Base.Plans;
-        Period.DaysBetween(round.FirstTransfer, CalvingDates.Of(plans, round, Audience.Cows)!.From).ShouldBe(inCows);
-        Period.DaysBetween(round.FirstTransfer, CalvingDates.Of(plans, round, Audience.Heifers)!.From).ShouldBe(inHeifers);
+        Period.DaysBetween(round.FirstTransfer, CalvingDates.Of(plans, round, Carrier.Cows)!.From).ShouldBe(inCows);
+        Period.DaysBetween(round.FirstTransfer, CalvingDates.Of(plans, round, Carrier.Heifers)!.From).ShouldBe(inHeifers);
     }
 
     [Fact]
     public void A_cross_stands_between_its_breeds_and_the_second_days_embryos_are_a_day_older()
     {
         var round = RoundWith("Holstein", "Brown Swiss");
-        var dates = CalvingDates.Of(Base.Plans, round, Audience.Cows)!;
+        var dates = CalvingDates.Of(Base.Plans, round, Carrier.Cows)!;
         dates.Gestation.ShouldBe((279.4 + 287.5) / 2, 1e-9);
         dates.To.ShouldBe(dates.From);
         Period.DaysBetween(dates.From, dates.Latest).ShouldBe(12);

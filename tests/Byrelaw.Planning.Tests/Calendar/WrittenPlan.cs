@@ -44,13 +44,6 @@ internal sealed record WrittenPlan : IRuleFiles
 
         """;
 
-    private const string Keeping = """
-        records "records"
-          up to 2026-08-01
-          complete for calving, mastitis, sale, purchase, mating, transfer, drying off, bull in, bull out, pregnancy test since 2015-01-01
-
-        """;
-
     private const string Rules = """
         rules for donors
         rule "Two clean months"
@@ -93,6 +86,9 @@ internal sealed record WrittenPlan : IRuleFiles
     /// <summary>Further statements.</summary>
     public string More { get; init; } = "";
 
+    /// <summary>What is promised to be written down since 2015.</summary>
+    public string Keeping { get; init; } = "calving, mastitis, sale, purchase, mating, transfer, drying off, bull in, bull out, pregnancy test";
+
     /// <summary>How many cows there are.</summary>
     public int Cows { get; init; } = 4;
 
@@ -111,7 +107,7 @@ internal sealed record WrittenPlan : IRuleFiles
         {
             var treatment = Programme.Contains("first treatment", StringComparison.Ordinal) ? "" : "\n  date first treatment 16 days before first transfer";
             var lines = string.Join('\n', Programme.Split('\n').Select(line => "  " + line.Trim()));
-            _text = $"use \"rules.byre\"\n{Keeping.Replace("2026-08-01", $"{UpTo:uuuu-MM-dd}", StringComparison.Ordinal)}{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
+            _text = $"use \"rules.byre\"\nrecords \"records\"\n  up to {UpTo:uuuu-MM-dd}\n  complete for {Keeping} since 2015-01-01\n\n{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
             var reading = RulebookReader.Read("farm.byre", this)!;
             DiagnosticText.Of(reading.Problems.Where(problem => problem.Severity == Severity.Error)).ShouldBe("");
             return reading.Rulebook;

@@ -46,8 +46,11 @@ internal static class Figures
     /// <summary>Recipients that produce a live calf from an embryo made in the laboratory [13].</summary>
     public const double LiveCalves = 27;
 
-    /// <summary>Calves dead within a day, Ireland [14].</summary>
-    public const double Stillborn = 0.0429;
+    /// <summary>Calves dead within a day, Ireland [14]: of all, of first calvers, of others.</summary>
+    public const double Stillborn = 0.0429, StillbornOfFirstCalvers = 0.077, StillbornOfOthers = 0.035;
+
+    /// <summary>Holstein heifers, flushed embryos transferred fresh by surgery: pregnant, of 7,652 [15].</summary>
+    public const double PregnantHeifers = 0.713;
 }
 
 /// <summary>Collections of one publication.</summary>

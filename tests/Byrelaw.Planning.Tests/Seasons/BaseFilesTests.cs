@@ -15,7 +15,7 @@ public sealed class BaseFilesTests
     [InlineData(EmbryoOrigin.Frozen)]
     public void The_base_assumptions_make_a_whole_chain(EmbryoOrigin origin)
     {
-        var reading = ChainReading.Of(Base, new Aims { Embryos = origin }, HeiferShare.Exactly(0.3));
+        var reading = ChainReading.Of(Base, new Aims { Embryos = origin }, CarrierShares.Exactly(0.3));
 
         reading.Missing.ShouldBeEmpty();
         reading.Chain!.AfterTransfer.Select(step => step.To).ShouldBe([Stage.Pregnant, Stage.Calvings, Stage.Alive, Stage.Heifers]);

@@ -4,7 +4,7 @@ namespace Byrelaw.Planning.Tests.Seasons;
 
 public sealed class ChainReadingTests
 {
-    private static readonly HeiferShare NoHeifers = HeiferShare.Exactly(0);
+    private static readonly CarrierShares NoHeifers = CarrierShares.Exactly(0);
 
     [Fact]
     public void Each_rate_keeps_the_evidence_of_the_file()
@@ -103,13 +103,13 @@ public sealed class ChainReadingTests
     [Fact]
     public void Heifers_and_cows_are_mixed_as_the_recipients_are()
     {
-        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Audience.Heifers });
+        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(0.55, 40)) with { In = Carrier.Heifers });
 
         Pregnant(0).ShouldBe(new Rate(0.45, 80));
         Pregnant(1).ShouldBe(new Rate(0.55, 40));
         Pregnant(0.25).Share.ShouldBe((0.75 * 0.45) + (0.25 * 0.55), 1e-12);
 
-        Rate Pregnant(double heifers) => ChainReading.Of(plans, Hopes, HeiferShare.Exactly(heifers)).Chain!.AfterTransfer[0].Rate;
+        Rate Pregnant(double heifers) => ChainReading.Of(plans, Hopes, CarrierShares.Exactly(heifers)).Chain!.AfterTransfer[0].Rate;
     }
 
     [Theory]
@@ -118,10 +118,10 @@ public sealed class ChainReadingTests
     public void Recipients_of_whom_it_is_not_known_whether_they_have_calved_count_as_the_sort_that_does_worse(double inHeifers, double expected)
     {
         // Cows: 45%. Nobody's calvings are on record, so that every one may be a cow or a heifer; then a quarter surely is a heifer.
-        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(inHeifers, 40)) with { In = Audience.Heifers });
+        var plans = With(Share(AssumedQuantity.PregnantPerTransfer, Methods.Share(inHeifers, 40)) with { In = Carrier.Heifers });
 
-        ChainReading.Of(plans, Hopes, new(0, 1)).Chain!.AfterTransfer[0].Rate.Share.ShouldBe(expected, 1e-12);
-        ChainReading.Of(plans, Hopes, new(0.25, 1)).Chain!.AfterTransfer[0].Rate.Share.ShouldBe((0.25 * inHeifers) + (0.75 * expected), 1e-12);
+        ChainReading.Of(plans, Hopes, new(0, 0, 0, 0, 1)).Chain!.AfterTransfer[0].Rate.Share.ShouldBe(expected, 1e-12);
+        ChainReading.Of(plans, Hopes, new(0, 0, 0.25, 0, 0.75)).Chain!.AfterTransfer[0].Rate.Share.ShouldBe((0.25 * inHeifers) + (0.75 * expected), 1e-12);
     }
 
     [Fact]

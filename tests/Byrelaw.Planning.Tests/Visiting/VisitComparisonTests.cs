@@ -122,7 +122,7 @@ public sealed class VisitComparisonTests
         (outlook.Chance, outlook.Wanted).ShouldBe((alike.Forecast!.Chance, alike.Forecast.At(Stage.Pregnant).Mean));
         outlook.Cost!.Value.Amount.ShouldBe(alike.Budget!.Total, 1e-9);
         alike.Budget.Lines.Select(line => line.Charge.For ?? line.Charge.Per.ToString()).ShouldBe(["Progesterone insert", "Collection", "Sample", "Sample the copper"]);
-        plan.Inputs.Heifers.Least.ShouldBeInRange(0.01, 0.99);
+        plan.Inputs.Carriers.Heifers.ShouldBeInRange(0.01, 0.99);
     }
 
     [Fact]

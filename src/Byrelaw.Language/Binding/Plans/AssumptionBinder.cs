@@ -76,7 +76,8 @@ internal sealed class AssumptionBinder(Context context, RuleFile file, Block blo
         (string Words, Func<Assumption, Assumption> Apply)[] cases =
         [
             ("fresh", said => said with { State = EmbryoState.Fresh }), ("frozen", said => said with { State = EmbryoState.Frozen }),
-            ("in cows", said => said with { In = Audience.Cows }), ("in heifers", said => said with { In = Audience.Heifers }),
+            ("in cows", said => said with { In = Carrier.Cows }), ("in heifers", said => said with { In = Carrier.Heifers }),
+            .. QuantityTable.IsToldOfDryCows(quantity) ? [("in dry cows", said => said with { In = Carrier.DryCows })] : Array.Empty<(string, Func<Assumption, Assumption>)>(),
             ("with sexed semen", said => said with { WithSexedSemen = true }),
         ];
         foreach (var (words, apply) in cases)

@@ -43,6 +43,10 @@ internal static class QuantityTable
     public static bool IsOfADonor(AssumedQuantity quantity) =>
         quantity is AssumedQuantity.OocytesPerCollection or AssumedQuantity.EmbryosPerFlush or AssumedQuantity.EmbryosPerOocyte;
 
+    /// <summary>Whether dry cows may have a line of their own: what becomes of a transfer. How long they carry goes by the calf.</summary>
+    public static bool IsToldOfDryCows(AssumedQuantity quantity) => quantity is AssumedQuantity.PregnantPerTransfer or AssumedQuantity.KeptFromFirstToSecondCheck
+        or AssumedQuantity.KeptFromSecondCheckToCalving or AssumedQuantity.KeptFromFirstCheckToCalving or AssumedQuantity.AliveAtADayOld;
+
     /// <summary>Words of a quantity.</summary>
     public static string Words(AssumedQuantity quantity) => Quantities.First(entry => entry.Quantity == quantity).Words;
 
@@ -53,7 +57,7 @@ internal static class QuantityTable
     public static string Cases(Assumption one) => string.Concat(
         one.Breed is null ? "" : $" of {one.Breed}",
         one.State switch { EmbryoState.Fresh => " fresh", EmbryoState.Frozen => " frozen", _ => "" },
-        one.In switch { Audience.Cows => " in cows", Audience.Heifers => " in heifers", _ => "" },
+        one.In switch { Carrier.Cows => " in cows", Carrier.DryCows => " in dry cows", Carrier.Heifers => " in heifers", _ => "" },
         one.WithSexedSemen ? " with sexed semen" : "",
         one.Donor is null ? "" : $" of {NameText.Text(one.Donor)}");
 

@@ -56,6 +56,19 @@ public enum EmbryoState
     Frozen,
 }
 
+/// <summary>Sorts of recipients that a rate may be told apart for.</summary>
+public enum Carrier
+{
+    /// <summary>All cows; beside <see cref="DryCows"/> those in milk.</summary>
+    Cows,
+
+    /// <summary>Cows dried off since their last calving, or bought dry.</summary>
+    DryCows,
+
+    /// <summary>Heifers.</summary>
+    Heifers,
+}
+
 /// <summary>One line of what a plan rests on: a share, or a number with its spread.</summary>
 public sealed record Assumption
 {
@@ -65,8 +78,8 @@ public sealed record Assumption
     /// <summary>Only for fresh or for frozen embryos; null for both.</summary>
     public EmbryoState? State { get; init; }
 
-    /// <summary>Only in heifers or in cows; null for both.</summary>
-    public Audience? In { get; init; }
+    /// <summary>Only in recipients of this sort; null for all.</summary>
+    public Carrier? In { get; init; }
 
     /// <summary>Only with sexed semen.</summary>
     public bool WithSexedSemen { get; init; }

@@ -41,17 +41,17 @@ public sealed record PlanStatements
     /// </summary>
     /// <param name="quantity">Of what.</param>
     /// <param name="state">Of fresh or of frozen embryos.</param>
-    /// <param name="animals">In cows or in heifers.</param>
+    /// <param name="animals">In recipients of this sort; what is said of cows holds of dry ones too where nothing more is said of them.</param>
     /// <param name="sexedSemen">With sexed semen.</param>
     /// <param name="breed">Of calves of this breed.</param>
     /// <param name="donor">Of this donor: her own line counts before all others.</param>
-    public Assumption? Assume(AssumedQuantity quantity, EmbryoState? state = null, Audience? animals = null, bool sexedSemen = false, string? breed = null, string? donor = null) =>
+    public Assumption? Assume(AssumedQuantity quantity, EmbryoState? state = null, Carrier? animals = null, bool sexedSemen = false, string? breed = null, string? donor = null) =>
         Assumptions
             .Where(one => one.Quantity == quantity
-                && (one.State is null || one.State == state) && (one.In is null || one.In == animals) && (!one.WithSexedSemen || sexedSemen)
+                && (one.State is null || one.State == state) && (one.In is null || one.In == animals || (one.In == Carrier.Cows && animals == Carrier.DryCows)) && (!one.WithSexedSemen || sexedSemen)
                 && (one.Donor is null || one.Donor == donor)
                 && (one.Breed is null || (breed is not null && NameFolding.Fold(one.Breed) == NameFolding.Fold(breed))))
-            .MaxBy(one => (one.State is null ? 0 : 1) + (one.In is null ? 0 : 1) + (one.WithSexedSemen ? 1 : 0) + (one.Breed is null ? 0 : 1) + (one.Donor is null ? 0 : 8));
+            .MaxBy(one => (one.State is null ? 0 : 2) + (one.In switch { null => 0, Carrier.DryCows => 3, _ => 2 }) + (one.WithSexedSemen ? 2 : 0) + (one.Breed is null ? 0 : 2) + (one.Donor is null ? 0 : 16));
 
     /// <summary>What is paid for one of these; null where nothing is said.</summary>
     public CostLine? Cost(CostUnit per) => Costs.FirstOrDefault(line => line.Per == per && line.Method is null);
