@@ -117,6 +117,15 @@ public sealed class Judge
         return from <= to ? choice with { JudgedFrom = from, JudgedTo = to, FromDate = null, ToDate = null } : throw new ArgumentException("The last day is before the first.", nameof(to));
     }
 
+    /// <summary>What the floor says of each animal of a list on one day, whatever the list itself says of her.</summary>
+    public (int[] Animals, InCalf[] Said) InCalfOn(Choice choice, LocalDate date)
+    {
+        choice = JudgingDays.On(choice, date);
+        var animals = CandidatesOf(choice, date).Animals;
+        var (plan, rules) = (PlanOf(choice), new RuleExplainer(PlanOf(choice), DaysOf(choice)));
+        return (animals, [.. animals.Select(animal => plan.Floor.Of(rule => rules.TruthOf(rule, animal)))]);
+    }
+
     /// <summary>What each rule of a list says on one day, for every animal of the herd, on one thread.</summary>
     /// <returns>For each gate and rule that is judged, in the order of the files, one truth an animal.</returns>
     public Truth[][] TruthsOn(Choice choice, LocalDate date)

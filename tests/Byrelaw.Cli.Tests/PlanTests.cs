@@ -1,4 +1,6 @@
 using Byrelaw.Planning;
+using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Sheets;
 using Byrelaw.Reporting.Plans;
 
 namespace Byrelaw.Cli.Tests;
@@ -24,6 +26,28 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
     public void The_farmers_page_reads_as_approved()
     {
         Snapshot.Verify(File.ReadAllText(Path.Combine(before.Folder, "plan/expectations.md")));
+    }
+
+    [Theory]
+    [InlineData("hormones", "2026-10-04-session-1-hormones")]
+    [InlineData("transfer", "2026-10-20-session-1-transfer")]
+    public void A_mornings_preview_reads_as_approved(string name, string page)
+    {
+        Snapshot.Verify(File.ReadAllText(Path.Combine(before.Folder, $"plan/sheets/{page}.md")), name);
+    }
+
+    [Fact]
+    public void A_preview_has_no_box_no_blank_and_no_dose_and_says_whom_to_take_as_in_calf()
+    {
+        foreach (var page in Directory.GetFiles(Path.Combine(before.Folder, "plan/sheets"), "*.md"))
+        {
+            var text = File.ReadAllText(page);
+            text.ShouldContain("A preview: no box stands here");
+            text.ShouldContain("**Take as in calf**: ");
+            text.ShouldNotContain("☐");
+            text.ShouldNotContain("___");
+            System.Text.RegularExpressions.Regex.IsMatch(text, @"\d\s?(ml|mg|mcg|µg|g|cc|IU)\b").ShouldBeFalse(page);
+        }
     }
 
     [Fact]
@@ -63,6 +87,24 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
         var run = Run("plan", WithyBend, "--slip", "the bull got out");
         run.Code.ShouldBe(ExitCode.CouldNot);
         run.Err.ShouldContain("--slip does not understand `the bull got out`; it wants \"collection 1 day\"");
+    }
+
+    [Fact]
+    public void A_session_that_is_not_there_is_told_how_many_there_are()
+    {
+        var run = Plan(LateStart, "--session", "9");
+        run.Code.ShouldBe(ExitCode.CouldNot);
+        run.Err.ShouldContain("the plan has 1 session; there is no session 9");
+    }
+
+    [Fact]
+    public void One_session_alone_has_its_own_days_and_nobody_elses()
+    {
+        var one = OneSession.Of(before.Plan, 2)!;
+        one.Sessions.ShouldHaveSingleItem().Number.ShouldBe(2);
+        one.Calendar.Tasks.ShouldAllBe(task => task.Session == 2);
+        MorningSheets.Of(one).ShouldAllBe(sheet => sheet.Session.Number == 2);
+        OneSession.Of(before.Plan, 4).ShouldBeNull();
     }
 
     [Theory]

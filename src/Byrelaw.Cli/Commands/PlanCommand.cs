@@ -1,5 +1,6 @@
 using Byrelaw.Planning;
 using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Naming;
 using Byrelaw.Planning.Slipping;
 using Byrelaw.Reporting.Causes;
 using Byrelaw.Reporting.Plans;
@@ -18,7 +19,7 @@ internal static class PlanCommand
         var today = SharedOptions.Date("--today", "The day of planning; without it the day that the records reach.");
         var (knownOn, recordsTo, by, strict) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.By(), SharedOptions.Strict());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
-        var round = new Option<int>("--session") { Description = "With --slip: which session, from 1.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var round = new Option<int?>("--session") { Description = "Only this session, from 1: who, and what is to be done; with --slip which one goes wrong.", HelpName = "N" };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
         var format = SharedOptions.Format();
         var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, round, heard, format };
@@ -27,9 +28,9 @@ internal static class PlanCommand
             var day = parsed.GetValue(today);
             var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), parsed.GetValue(format) == "json", doors, out var problems);
             return loaded is null ? ExitCode.Bad
-                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(round), parsed.GetValue(heard), doors)
+                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(round) ?? 1, parsed.GetValue(heard), doors)
                 : Write(
-                    Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(programme)!, parsed.GetValue(format) == "json" ? null : parsed.GetValue(folder)!, parsed.GetValue(by), problems,
+                    Only(Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(round)), parsed.GetValue(programme)!, parsed.GetValue(format) == "json" ? null : parsed.GetValue(folder)!, parsed.GetValue(by), problems,
                     doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
@@ -63,6 +64,12 @@ internal static class PlanCommand
         return loaded;
     }
 
+    /// <summary>All sessions, or the one that is asked for.</summary>
+    private static Plan Only(Plan plan, int? session) => session is not { } number ? plan
+        : OneSession.Of(plan, number) ?? throw new CannotDoException(plan.Calendar.Rounds.Any(round => round.Number == number)
+            ? $"session {number} is over, or nobody is named for it: the programme draws up no list of recipients"
+            : $"the plan has {Numbers.Count(plan.Calendar.Rounds.Length, "session", "sessions")}; there is no session {number}");
+
     private static int Write(Plan plan, string programme, string? folder, string? by, Problems problems, Doors doors)
     {
         if (folder is null)
@@ -82,7 +89,7 @@ internal static class PlanCommand
         var logged = LogOfJudging.Add(plan.Draft, "plan", programme, by, doors);
         KeptNotes.Say(ReportFolder.Write(target, PlanReport.Of(plan)), target, doors);
         doors.Out.Write(PlanSummaryText.Of(plan));
-        doors.Out.WriteLine($"\nThe whole plan: {doors.Show(target)}/index.html; for the farmer: {doors.Show(target)}/expectations.html; for a calendar: {doors.Show(target)}/calendar.ics");
+        doors.Out.WriteLine($"\nThe whole plan: {doors.Show(target)}/index.html; for the farmer: {doors.Show(target)}/expectations.html; for each morning: {doors.Show(target)}/sheets; for a calendar: {doors.Show(target)}/calendar.ics");
         doors.Out.Write(logged);
         if (problems.All.Count > 0)
         {

@@ -46,7 +46,7 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
             ForGood = conclusion.Answer == Answer.No && rules.Any(rule => rule.ForGood && rule.Rule?.OnTheDay != true),
             NeverTogether = conclusion.Answer == Answer.No ? NeverTogether.Find(rules, days) : [],
             Rules = rules.ToImmutable(),
-            InCalf = InCalfOf(animal),
+            InCalf = plan.Floor.Of(rule => _rules.TruthOf(rule, animal)),
             Prefers = prefers,
             Score = score,
             Settle = conclusion.Answer == Answer.Ask ? _settling.OnJudgingDays(animal, rules) : [],
@@ -70,22 +70,6 @@ internal sealed class AnimalExplainer(ListPlan plan, JudgingDays days, LocalDate
         }
 
         return (prefers.ToImmutable(), Math.Round(score, 9));
-    }
-
-    private InCalf InCalfOf(int animal)
-    {
-        var all = Truth.True;
-        foreach (var rule in plan.Floor.Rules)
-        {
-            var truth = _rules.TruthOf(rule, animal);
-            all = truth == Truth.False || all == Truth.True ? truth : all;
-            if (all == Truth.False)
-            {
-                return InCalf.TakeAsInCalf;
-            }
-        }
-
-        return all == Truth.True ? InCalf.NotTold : InCalf.MayBe;
     }
 
     /// <summary>Lines that may have been a rule: shown as a broken one.</summary>

@@ -20,4 +20,21 @@ internal sealed record FloorOfList(ImmutableArray<RuleCriterion> Rules, bool Lie
             }
         }
     }
+
+    /// <summary>What its rules say of one animal, whatever the list says of her.</summary>
+    public InCalf Of(Func<RuleCriterion, Truth> truthOf)
+    {
+        var all = Truth.True;
+        foreach (var rule in Rules)
+        {
+            var truth = truthOf(rule);
+            all = truth == Truth.False || all == Truth.True ? truth : all;
+            if (all == Truth.False)
+            {
+                return InCalf.TakeAsInCalf;
+            }
+        }
+
+        return all == Truth.True ? InCalf.NotTold : InCalf.MayBe;
+    }
 }

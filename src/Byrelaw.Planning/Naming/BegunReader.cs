@@ -11,7 +11,7 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
 
     private readonly Herd _herd = draft.Herd;
     private readonly TreatmentRows _rows = new(draft.Herd, draft.Rulebook.Plans);
-    private readonly Dictionary<LocalDate, Dictionary<int, Answer>> _safe = [];
+    private readonly SafetyOnDay _safety = new(draft);
 
     /// <summary>Everyone, by place in the herd.</summary>
     public ImmutableArray<BegunAnimal> Read() =>
@@ -55,7 +55,7 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
     private BegunState StateOf(BegunAnimal begun)
     {
         var days = begun.Method.Steps.Select(step => begun.Start.PlusDays(step.Day)).Where(day => day > today).Append(today).Distinct();
-        if (days.Any(day => !Safe(day).GetValueOrDefault(begun.Animal, Answer.No).MayBeUsed()))
+        if (days.Any(day => !_safety.Holds(ProgrammeLists.Treatment(draft.Rulebook.Programme!), begun.Animal, day)))
         {
             return BegunState.NotSafe;
         }
@@ -76,22 +76,4 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
         DeviceMove.Out => NameFolding.Fold(said) == "out",
         _ => true,
     };
-
-    /// <summary>Who passes the safety rules for treatment and the floor on a day: of one who is begun nothing else is asked any more, for her own hormone would speak against her.</summary>
-    private Dictionary<int, Answer> Safe(LocalDate day)
-    {
-        if (_safe.TryGetValue(day, out var known))
-        {
-            return known;
-        }
-
-        if (ProgrammeLists.Treatment(draft.Rulebook.Programme!) is not { } treatment)
-        {
-            return _safe[day] = [];
-        }
-
-        var rules = draft.Rulebook with { Rules = [.. draft.Rulebook.Rules.Where(rule => rule.IsSafety)] };
-        var (animals, answers) = new Judge(rules, _herd, draft.KnownOn).Answers(treatment, day, day);
-        return _safe[day] = animals.Zip(answers).ToDictionary(pair => pair.First, pair => pair.Second);
-    }
 }

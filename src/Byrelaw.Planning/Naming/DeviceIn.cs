@@ -6,6 +6,13 @@ namespace Byrelaw.Planning.Naming;
 /// <param name="Since">The day it went in.</param>
 public sealed record DeviceIn(int Animal, string Number, LocalDate Since)
 {
+    /// <summary>The method whose device it is; null where the book names none.</summary>
+    public Method? Method { get; init; }
+
+    /// <summary>The day on which it is due out by its method; null where the book names none that says so.</summary>
+    public LocalDate? DueOut => Method?.Steps.FirstOrDefault(step => step.Device == DeviceMove.In) is { } put && Method.Steps.FirstOrDefault(step => step.Device == DeviceMove.Out && step.Day > put.Day) is { } taken
+        ? Since.PlusDays(taken.Day - put.Day) : null;
+
     /// <summary>All of them, in the order of the herd. What cannot be read counts as in: a device that was forgotten is worse than one looked for twice.</summary>
     /// <param name="herd">The records.</param>
     /// <param name="plans">The methods: a step that puts a device in, or takes it out, does so without a word beside it too.</param>
@@ -17,14 +24,14 @@ public sealed record DeviceIn(int Animal, string Number, LocalDate Since)
         return !rows.Any ? [] :
         [
             .. from animal in Enumerable.Range(0, herd.Count)
-               let since = DayIn(rows.Of(animal))
-               where since is not null
-               select new DeviceIn(animal, herd.Numbers[animal], since.Value),
+               let put = PutIn(rows.Of(animal))
+               where put is not null
+               select new DeviceIn(animal, herd.Numbers[animal], put.Value.Day) { Method = put.Value.Method },
         ];
     }
 
-    /// <summary>The day on which the device went in that is still in; null for none. Of two rows of one day that say both, it is in.</summary>
-    private static LocalDate? DayIn(IEnumerable<TreatmentRow> rows)
+    /// <summary>The day on which the device went in that is still in, and its method; null for none. Of two rows of one day that say both, it is in.</summary>
+    private static (LocalDate Day, Method? Method)? PutIn(IEnumerable<TreatmentRow> rows)
     {
         (LocalDate Day, Method? Method)? put = null;
         foreach (var row in rows)
@@ -40,7 +47,7 @@ public sealed record DeviceIn(int Animal, string Number, LocalDate Since)
             }
         }
 
-        return put?.Day;
+        return put;
     }
 
     private static DeviceMove? MoveOf(TreatmentRow row, (LocalDate Day, Method? Method)? put) => row.Device is { } said

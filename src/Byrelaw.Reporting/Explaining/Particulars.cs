@@ -4,20 +4,24 @@ namespace Byrelaw.Reporting.Explaining;
 public static class Particulars
 {
     /// <summary>The last four digits of her official identity, with dots before; empty where there is none.</summary>
-    public static string Tag(AnimalReport report)
+    public static string Tag(AnimalReport report) => Tag(report.On.Herd, report.Animal.Animal);
+
+    /// <summary>The same of an animal of a herd.</summary>
+    public static string Tag(Herd herd, int animal)
     {
-        var id = OfficialIdentity(report);
+        var id = OfficialIdentity(herd, animal);
         return id.Length <= 4 ? id : $"…{id[^4..]}";
     }
 
     /// <summary>Her official identity in full; empty where there is none.</summary>
-    public static string OfficialIdentity(AnimalReport report)
+    public static string OfficialIdentity(AnimalReport report) => OfficialIdentity(report.On.Herd, report.Animal.Animal);
+
+    private static string OfficialIdentity(Herd herd, int animal)
     {
-        var herd = report.On.Herd;
         foreach (var fact in herd.Vocabulary.Facts)
         {
             if (fact.Type == FactType.Identity && herd.Facts[fact.Id] is var column
-                && column.States[report.Animal.Animal] == FactState.Known && column.Texts[report.Animal.Animal] is { } text)
+                && column.States[animal] == FactState.Known && column.Texts[animal] is { } text)
             {
                 return text;
             }
@@ -27,15 +31,21 @@ public static class Particulars
     }
 
     /// <summary>Her mob on the day the records reach; empty where it is not known.</summary>
-    public static string Mob(AnimalReport report)
+    public static string Mob(AnimalReport report) => Mob(report.On.Herd, report.Animal.Animal);
+
+    /// <summary>The same of an animal of a herd.</summary>
+    public static string Mob(Herd herd, int animal)
     {
-        var mobs = report.On.Herd.Mobs;
-        var mob = mobs.At(report.Animal.Animal, report.On.Herd.Coverage.KnownDay);
+        var mobs = herd.Mobs;
+        var mob = mobs.At(animal, herd.Coverage.KnownDay);
         return mob == MobStays.NotKnown ? "" : mobs.Names[mob];
     }
 
     /// <summary><c>cow</c>, <c>heifer</c>, <c>male</c>, or what is not known of it where the records do not say.</summary>
-    public static string Sort(AnimalReport report) => report.Animal.Sort switch
+    public static string Sort(AnimalReport report) => Sort(report.Animal.Sort);
+
+    /// <summary>The same of a sort.</summary>
+    public static string Sort(AnimalSort sort) => sort switch
     {
         AnimalSort.Cow => "cow",
         AnimalSort.Heifer => "heifer",

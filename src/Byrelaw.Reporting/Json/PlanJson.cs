@@ -8,6 +8,7 @@ namespace Byrelaw.Reporting.Json;
 /// <param name="KnownDay">The day that the records reach.</param>
 /// <param name="Today">The day of planning.</param>
 /// <param name="Sessions">Those that are not over, with who is named.</param>
+/// <param name="Mornings">What is done on which morning, as previews.</param>
 /// <param name="Tasks">What must be done by when.</param>
 /// <param name="Calendar">All entries in order.</param>
 /// <param name="Wants">What is wanted.</param>
@@ -19,7 +20,8 @@ namespace Byrelaw.Reporting.Json;
 /// <param name="Methods">Every method that can still start.</param>
 /// <param name="WhoCarries">Cows in milk, dry cows and heifers; empty where nobody is named.</param>
 public sealed record PlanJson(
-    string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay, string Today, IReadOnlyList<PlanSessionJson> Sessions, IReadOnlyList<PlanTaskJson> Tasks,
+    string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay, string Today, IReadOnlyList<PlanSessionJson> Sessions,
+    IReadOnlyList<MorningJson> Mornings, IReadOnlyList<PlanTaskJson> Tasks,
     IReadOnlyList<PlanEntryJson> Calendar, WantsJson? Wants, OutcomeJson? WithThoseNamed, OutcomeJson? IfUsable, OutcomeJson? IfAllPass,
     IReadOnlyList<YardstickJson> Yardsticks, IReadOnlyList<MatterJson> WhatMatters, IReadOnlyList<MethodJson> Methods, IReadOnlyList<CarrierJson> WhoCarries);
 

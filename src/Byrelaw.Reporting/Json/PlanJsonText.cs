@@ -2,6 +2,7 @@ using Byrelaw.Planning.Carrying;
 using Byrelaw.Planning.Forecasting;
 using Byrelaw.Planning.Mattering;
 using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Sheets;
 using Byrelaw.Planning.Yardsticks;
 using Byrelaw.Reporting.Plans;
 
@@ -18,7 +19,7 @@ public static class PlanJsonText
         return SeenJson.Of(
             new PlanJson(
                 PlanHead.Name(plan), JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint, ReachWords.Iso(draft.Herd), Iso(plan.Today),
-                [.. plan.Sessions.Select(Session)], [.. plan.Calendar.Tasks.Select(Task)], [.. plan.Calendar.Entries.Select(entry => Entry(entry, aims))],
+                [.. plan.Sessions.Select(Session)], [.. MorningSheets.Of(plan).Select(MorningJson.Of)], [.. plan.Calendar.Tasks.Select(Task)], [.. plan.Calendar.Entries.Select(entry => Entry(entry, aims))],
                 aims.Wants is { } wants ? new(Keys.Snake($"{wants.What}"), wants.Count, wants.Sure) : null,
                 Outcome(numbers.Forecast, numbers.Budget, aims), Outcome(numbers.Between, null, aims), Outcome(numbers.IfAllPass, numbers.BudgetIfAllPass, aims),
                 [.. plan.Yardsticks.Select(Yardstick)], [.. plan.WhatMatters.Select(Matter)],

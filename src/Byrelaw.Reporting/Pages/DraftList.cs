@@ -12,18 +12,22 @@ public static class DraftList
             part.Bullets(NotProven(list)).Sentence(SafetyNotes.Prostaglandin);
         }
 
-        var table = new Table($"{list.Title}, by number", "answer", "number", "tag", "mob", "cow or heifer", "reason", "beware");
+        var checks = BothChecks.Of(list);
+        var table = new Table($"{list.Title}, by number", ["answer", "number", "tag", "mob", "cow or heifer", .. checks is { IsOfTreatment: true } ? ["may she carry"] : ImmutableArray<Column>.Empty, "reason", "beware"]);
         foreach (var animal in list.List.Animals)
         {
             var report = new AnimalReport(list, animal);
             table.Add(
+            [
                 AnswerWords.Both(animal.Answer, list.Use),
                 Wording.Link(Wording.Bold(animal.Number), linkTo(animal.Number)),
                 Particulars.Tag(report),
                 Particulars.Mob(report),
                 Particulars.Sort(report),
+                .. checks is { IsOfTreatment: true } ? [checks.Said(animal)] : Array.Empty<Wording>(),
                 Reason.Of(report),
-                Beware(report));
+                string.Join("; ", new[] { Beware(report), checks?.Beware(animal) ?? "" }.Where(text => text.Length > 0)),
+            ]);
         }
 
         return (table.IsEmpty ? part.Sentence("No animal of the herd is on this list.") : part.Table(table)).As("draft");

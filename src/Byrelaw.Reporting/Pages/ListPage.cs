@@ -32,8 +32,10 @@ public static class ListPage
         var part = new DocumentBuilder().Heading(1, list.Title)
             .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
             .Sentence(list.UseSentence)
+            .Sentence(DangerLine.Of(list.Draft, list.List))
             .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
-            .Sentence($"May be used: {AtBest.Of(list.List)}.");
+            .Sentence($"May be used: {AtBest.Of(list.List)}.")
+            .Sentence(BothChecks.Of(list)?.InAll() ?? "");
         if (list.List.IsBroken)
         {
             var places = list.List.BrokenParts.Select(broken => $"{broken.Span.File.Path} line {broken.Span.Line}")

@@ -15,13 +15,20 @@ public static class OverviewPage
             + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "") + DeviceWords.Head(draft);
         return new Page("index", title, standing,
         [
-            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
+            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).Sentence(Danger(draft)).As("top"),
             Lists(draft, folderOf, tableOf),
             WhatIsDoubted.Of(draft.Herd),
             Calendar(draft),
             Fingerprints.Of(draft),
             new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
+    }
+
+    /// <summary>On the days of the first list of recipients that is judged; where there is none, of the first list.</summary>
+    private static Wording Danger(Draft draft)
+    {
+        var recipients = draft.Rulebook.Programme is { } programme ? ProgrammeLists.Recipients(programme)?.List : null;
+        return (draft.Lists.FirstOrDefault(list => list.Choice.List == recipients) ?? draft.Lists.FirstOrDefault()) is { } list ? DangerLine.Of(draft, list) : "";
     }
 
     private static Part Lists(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)

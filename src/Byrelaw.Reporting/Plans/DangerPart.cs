@@ -11,10 +11,7 @@ internal static class DangerPart
             return "";
         }
 
-        var taken = recipients.Animals.Where(animal => animal.InCalf == InCalf.TakeAsInCalf).Select(animal => animal.Number).Order(AnimalNumberOrder.Instance).ToList();
         var maybe = recipients.Animals.Count(animal => animal.InCalf == InCalf.MayBe);
-        var devices = DeviceWords.Listed(plan.Draft);
-        return $"{Wording.Bold("Take as in calf")}: {(taken.Count == 0 ? "none" : string.Join(", ", taken))}. {Wording.Bold("May be in calf")}: {(maybe == 0 ? "none" : $"{maybe}")}. "
-            + $"{Wording.Bold("Devices in")}: {(devices.Length == 0 ? "none" : devices)}.";
+        return DangerLine.Of(plan.Draft, DangerLine.Those(recipients, InCalf.TakeAsInCalf), maybe == 0 ? "none" : $"{maybe}");
     }
 }

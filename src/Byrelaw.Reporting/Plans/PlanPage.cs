@@ -1,9 +1,12 @@
+using Byrelaw.Planning.Sheets;
+using Byrelaw.Reporting.Sheets;
+
 namespace Byrelaw.Reporting.Plans;
 
 /// <summary>The whole plan on one page, for those who work with it.</summary>
 internal static class PlanPage
 {
-    public static Page Of(Plan plan)
+    public static Page Of(Plan plan, ImmutableArray<MorningSheet> sheets)
     {
         var title = $"Plan: {PlanHead.Name(plan)}";
         var standing = PlanHead.Standing(plan);
@@ -14,6 +17,7 @@ internal static class PlanPage
             VisitsPart.Of(plan),
             PastPart.Of(plan),
             DecisionsPart.Of(plan),
+            MorningsPart.Of(sheets),
             TasksPart.Of(plan),
             CalendarPart.Of(plan),
             SeasonPart.Of(plan),

@@ -1,18 +1,20 @@
+using Byrelaw.Planning.Sheets;
 using Byrelaw.Reporting.Calendar;
+using Byrelaw.Reporting.Sheets;
 
 namespace Byrelaw.Reporting.Plans;
 
-/// <summary>All files of a plan's report: the whole plan, one page for the farmer, and the calendar (RFC 5545).</summary>
+/// <summary>All files of a plan's report: the whole plan, one page for the farmer, a page for each morning, and the calendar (RFC 5545).</summary>
 public static class PlanReport
 {
     /// <summary>The files, made one by one.</summary>
     public static IEnumerable<ReportFile> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        foreach (var page in new[] { PlanPage.Of(plan), ExpectationsPage.Of(plan) })
+        var sheets = MorningSheets.Of(plan);
+        foreach (var file in new[] { PlanPage.Of(plan, sheets), ExpectationsPage.Of(plan) }.Concat(sheets.Select(sheet => SheetPage.Of(plan, sheet))).SelectMany(Report.Both))
         {
-            yield return new ReportFile($"{page.Path}.md", page.ToMarkdown());
-            yield return new ReportFile($"{page.Path}.html", HtmlDocument.Of(page));
+            yield return file;
         }
 
         yield return new ReportFile("calendar.ics", CalendarText.Of(PlanHead.Name(plan), plan.Today, plan.Calendar.Entries.Select(entry => Event(plan, entry))));

@@ -11,6 +11,9 @@ public static class Dates
     /// <summary><c>20 October 2026</c>.</summary>
     public static string Long(LocalDate date) => $"{DayAndMonth(date)} {date.Year}";
 
+    /// <summary><c>Tuesday 20 October 2026</c>.</summary>
+    public static string WithWeekday(LocalDate date) => $"{date.DayOfWeek} {Long(date)}";
+
     /// <summary><c>20 October</c>, with the year where it is not <paramref name="thisYear"/>.</summary>
     public static string Long(LocalDate date, int thisYear) => date.Year == thisYear ? DayAndMonth(date) : Long(date);
 

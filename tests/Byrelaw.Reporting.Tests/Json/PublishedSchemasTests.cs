@@ -74,6 +74,7 @@ public sealed class PublishedSchemasTests
             (nameof(RuleJson), "answer") => ["met", "not_met", "not_known", "does_not_apply", "broken"],
             (nameof(MissingJson), "settled_by") => ["yards", "laboratory_or_time"],
             (nameof(ProblemJson), "severity") => ["error", "warning"],
+            (nameof(MorningJson), "work") => ["hormones", "scans", "samples", "transfer"],
             _ => null,
         };
         if (words is not null)
@@ -81,7 +82,7 @@ public sealed class PublishedSchemasTests
             node["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]);
         }
         else if (property.Name is "judged_from" or "judged_to" or "ready_from" or "ready_until" or "not_before" or "turns_on" or "from" or "to" or "date" or "first" or "last" or "complete_since" or "since" or "reaches"
-            or "first_transfer" or "final_transfer" or "day_zero" or "due" or "last_start" or "today")
+            or "first_transfer" or "final_transfer" or "day_zero" or "due" or "last_start" or "today" or "records_end")
         {
             node["format"] = "date";
         }

@@ -39,6 +39,28 @@ public sealed class PageTests
     }
 
     [Fact]
+    public void Each_of_the_two_lists_says_what_the_other_one_says_of_her()
+    {
+        var draft = InventedDraft.Make();
+        var recipients = draft.Lists[0];
+        var treatment = recipients with
+        {
+            Choice = recipients.Choice with { List = "treatment" },
+            Animals = [.. recipients.Animals.Select(animal => animal.Number == "1007" ? animal with { Answer = Answer.Later, ReadyFrom = new(2026, 11, 8), InCalf = InCalf.TakeAsInCalf } : animal)],
+        };
+        var both = draft with { Rulebook = draft.Rulebook with { Programme = draft.Rulebook.Programme! with { Choices = [recipients.Choice, treatment.Choice] } }, Lists = [recipients, treatment] };
+        var pages = Report.Of(both).ToDictionary(file => file.Path, file => file.Text);
+        Row(pages["recipients/index.md"], "1007").ShouldContain("hormone: ○ Later from 8 Nov");
+        Row(pages["recipients/index.md"], "1012").ShouldNotContain("hormone: ");
+        Row(pages["treatment/index.md"], "1007").ShouldContain("| ✓ Ready |");
+        Row(pages["treatment/index.md"], "1007").ShouldStartWith("| ○ Later |");
+        pages["treatment/index.md"].ShouldContain("**Take as in calf**: 1007.");
+        pages["recipients/index.md"].ShouldContain($"Both checks: {recipients.Animals.Count(animal => animal.Answer.MayBeUsed()) - 1} may be treated on");
+    }
+
+    private static string Row(string page, string number) => page.Split("## The draft list")[1].Split('\n').First(line => line.Contains($"[**{number}**]", StringComparison.Ordinal));
+
+    [Fact]
     public void A_list_with_broken_lines_says_so_at_the_top() =>
         Snapshot.Verify(Report.Of(InventedDraft.Make(broken: true)).Single(file => file.Path == "recipients/index.md").Text.Split("## The draft list")[0], extension: "md");
 

@@ -1,0 +1,28 @@
+using Byrelaw.Planning.LeadTimes;
+
+namespace Byrelaw.Planning.Naming;
+
+/// <summary>A plan of which only one session is told: who, what is to be done, on which days. What comes of it and what it costs are of the season as a whole.</summary>
+public static class OneSession
+{
+    /// <summary>The plan; null where it has no such session, or that session is over.</summary>
+    public static Plan? Of(Plan plan, int session)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ImmutableArray<NamedSession> only = [.. plan.Sessions.Where(one => one.Number == session)];
+        return only.IsEmpty ? null : plan with
+        {
+            Sessions = only,
+            Calendar = plan.Calendar with
+            {
+                Rounds = [.. plan.Calendar.Rounds.Where(round => round.Number == session)],
+                Treatments = [.. plan.Calendar.Treatments.Where(treatment => treatment.Round == session)],
+                Donors = [.. plan.Calendar.Donors.Where(treatment => treatment.Round == session)],
+                Tasks = [.. plan.Calendar.Tasks.Where(Is)],
+                Entries = [.. plan.Calendar.Entries.Where(entry => entry.Task is { } task ? Is(task) : entry.Round is not { } round || round == session)],
+            },
+        };
+
+        bool Is(TaskDates task) => task.Session == session;
+    }
+}

@@ -1,0 +1,25 @@
+namespace Byrelaw.Planning.Naming;
+
+/// <summary>
+/// Who passes the safety rules of a list and the floor on a day. Of one who is begun nothing else is asked any more, for her own hormone would speak against her; and
+/// every later day of a method asks them once more.
+/// </summary>
+internal sealed class SafetyOnDay(Draft draft)
+{
+    private readonly Judge _judge = new(draft.Rulebook with { Rules = [.. draft.Rulebook.Rules.Where(rule => rule.IsSafety)] }, draft.Herd, draft.KnownOn);
+    private readonly Dictionary<(string List, LocalDate Day), Dictionary<int, Answer>> _asked = [];
+
+    /// <summary>Whether they surely hold of her; never without a list that has them.</summary>
+    public bool Holds(Choice? list, int animal, LocalDate day) => list is not null && Of(list, day).GetValueOrDefault(animal, Answer.No).MayBeUsed();
+
+    private Dictionary<int, Answer> Of(Choice list, LocalDate day)
+    {
+        if (!_asked.TryGetValue((list.List, day), out var known))
+        {
+            var (animals, answers) = _judge.Answers(list, day, day);
+            known = _asked[(list.List, day)] = animals.Zip(answers).ToDictionary(pair => pair.First, pair => pair.Second);
+        }
+
+        return known;
+    }
+}

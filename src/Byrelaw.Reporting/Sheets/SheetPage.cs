@@ -1,0 +1,35 @@
+using Byrelaw.Planning.Sheets;
+
+namespace Byrelaw.Reporting.Sheets;
+
+/// <summary>The page of a morning that is to come: a preview, without a box, a blank or a number, for what is ticked on paper of next week stays ticked.</summary>
+internal static class SheetPage
+{
+    public static Page Of(Plan plan, MorningSheet sheet)
+    {
+        var standing = SheetWords.Standing(plan, sheet);
+        var part = new DocumentBuilder().Heading(1, SheetWords.Title(sheet))
+            .Sentence(standing)
+            .Sentence(SheetWords.Silence(plan, sheet.Session))
+            .Sentence(SheetWords.Preview(sheet));
+        switch (sheet)
+        {
+            case HormoneSheet hormones:
+                HormonePart.Add(part, plan, hormones);
+                break;
+            case FindingSheet found:
+                FindingPart.Add(part, plan, found);
+                break;
+            case TransferSheet transfer:
+                TransferPart.Add(part, plan, transfer);
+                break;
+        }
+
+        part.Sentence($"{Wording.Link("The plan", "../index.md")} says why these and not others, and what else is to be done.");
+        return new Page(SheetWords.Path(sheet), $"Preview: {SheetWords.Title(sheet)}", standing,
+        [
+            part.As("sheet"),
+            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => sheet.Work == SheetWork.Hormones || note != SafetyNotes.Prostaglandin)).As("cautions"),
+        ]);
+    }
+}

@@ -1,0 +1,58 @@
+using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Sheets;
+using Byrelaw.Reporting.Plans;
+
+namespace Byrelaw.Reporting.Sheets;
+
+/// <summary>Says what a morning is, and what stands at the head of its page.</summary>
+internal static class SheetWords
+{
+    /// <summary><c>Sunday 4 October 2026 · session 1 · Progesterone insert, day 0</c>.</summary>
+    public static string Title(MorningSheet sheet) => $"{Dates.WithWeekday(sheet.Date)} · session {sheet.Session.Number} · {What(sheet)}";
+
+    /// <summary><c>Progesterone insert, day 0</c>; <c>scans, scores and weights</c>.</summary>
+    public static string What(MorningSheet sheet) => sheet switch
+    {
+        HormoneSheet { Rows.IsEmpty: true } asked => Phrases.And([.. asked.ToAsk.Select(animal => $"{animal.Method}, day 0").Distinct()]),
+        HormoneSheet hormones => Phrases.And([.. hormones.Rows.OrderBy(row => row.Day).Select(Treatment).Distinct()]),
+        FindingSheet { InTheYards: true } found => $"in the yards: {Kinds(found)}",
+        FindingSheet found => $"samples: {Kinds(found)}",
+        _ => "transfer of embryos",
+    };
+
+    /// <summary>Where its page lies in the plan's folder, without an ending.</summary>
+    public static string Path(MorningSheet sheet) => $"sheets/{LocalDatePattern.Iso.Format(sheet.Date)}-session-{sheet.Session.Number}-{Keys.Snake($"{sheet.Work}")}";
+
+    /// <summary>That it is none to work by, and until when the records reach.</summary>
+    public static string Preview(MorningSheet sheet) => $"A preview: no box stands here, and nobody is {(sheet.Work is SheetWork.Hormones ? "given anything" : "handled")} by it. Draw it up again that morning: {Reach(sheet)}.";
+
+    /// <summary>For the head of a printed page.</summary>
+    public static string Standing(Plan plan, MorningSheet sheet) =>
+        $"{PlanHead.Name(plan)} · preview of {Dates.Long(sheet.Date)} · {(sheet.RecordsEnd is { } end ? $"records to {Dates.Long(end)}" : ReachWords.Of(plan.Draft.Herd))} · void after the next record" + DeviceWords.Head(plan.Draft);
+
+    /// <summary>Both danger lists, and whether anybody of them stands on the sheet.</summary>
+    public static Wording InCalf(MorningSheet sheet, IEnumerable<string> here)
+    {
+        var held = sheet.InCalf.Take.Concat(sheet.InCalf.MayBe).ToHashSet(StringComparer.Ordinal);
+        var standing = here.Where(held.Contains).Distinct().Order(AnimalNumberOrder.Instance).ToList();
+        var told = held.Count == 0 ? "" : standing.Count == 0 ? "None of them stands here." : $"Here: {Phrases.And(standing)}.";
+        return $"{Wording.Bold("Take as in calf")}: {Listed(sheet.InCalf.Take)}. {Wording.Bold("May be in calf")}: {Listed(sheet.InCalf.MayBe)}. {told}";
+    }
+
+    /// <summary>Decisions of the session whose day is past in silence.</summary>
+    public static string Silence(Plan plan, NamedSession session) => DecisionWords.Silent(plan).Where(task => task.Session == session.Number).Select(task => task.Task.Name).ToList() is { Count: > 0 } silent
+        ? $"{Phrases.And(silent)}: {DecisionWords.Silence}" : "";
+
+    private static string Treatment(HormoneRow row) => row.NotGiven?.DeviceSince is null ? $"{row.Method.Name}, day {row.Day}" : "devices out";
+
+    private static string Kinds(FindingSheet sheet) => Phrases.And([.. sheet.Rows.SelectMany(row => row.Records).Select(record => record.Kind.Name).Distinct()]);
+
+    private static string Listed(ImmutableArray<string> numbers) => numbers.IsEmpty ? "none" : string.Join(", ", numbers);
+
+    private static string Reach(MorningSheet sheet) => sheet.RecordsEnd switch
+    {
+        null => "no record with a date could be read",
+        { } end when end >= sheet.Date => "records reach that day now",
+        { } end => $"records end {Numbers.Count(Period.DaysBetween(end, sheet.Date), "day", "days")} before it",
+    };
+}
