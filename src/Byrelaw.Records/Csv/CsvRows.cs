@@ -34,7 +34,7 @@ internal sealed class CsvRows : IDisposable
             TrackLineNumbers = true,
             OnMalformedRecord = row => onBrokenRow(Text(block.FileLine(row.LineNumber), Encoding.UTF8.GetBytes(row.RawRecord))),
         });
-        _lineWithoutEnd = block.BreaksOff ? block.LinesBefore + LineCount.Of(bytes.Span[1..]) + 1 : -1;
+        _lineWithoutEnd = block.BreaksOff ? block.FileLine(LineCount.Of(bytes.Span[1..]) + 2) : -1;
     }
 
     private string File { get; }

@@ -19,6 +19,7 @@ internal static class HeadingLine
                 {
                     var heading = RowText.Of(file, line, text);
                     blocks.PutBack(rest);
+                    blocks.CellCount = heading.Cells.Count;
                     return heading;
                 }
             }

@@ -9,6 +9,9 @@ namespace Byrelaw.Records.Csv;
 internal sealed class LineBlocks
 {
     private const byte Lf = (byte)'\n';
+    private const byte Cr = (byte)'\r';
+    private const byte Quote = (byte)'"';
+    private const byte Comma = (byte)',';
 
     // A row of a herd's file is a few hundred bytes long; one of so many is none, and would take all memory.
     private const int LongestLine = 256 << 20;
@@ -16,6 +19,7 @@ internal sealed class LineBlocks
     private readonly Stream _stream;
     private readonly IncrementalHash? _digest;
     private readonly int _blockSize;
+    private readonly List<(int Start, int Length)> _overLines = [];
     private byte[] _rest = [];
     private int _restLength;
     private int _lines;
@@ -32,6 +36,9 @@ internal sealed class LineBlocks
         _digest = digest;
     }
 
+    /// <summary>How many cells a row has, as the heading says; 0 until that is known. From then on no block ends within a row that goes over several lines.</summary>
+    public int CellCount { get; set; }
+
     /// <summary>How many lines have been handed out, those before the stream counted.</summary>
     public int Lines => _lines;
 
@@ -42,6 +49,8 @@ internal sealed class LineBlocks
         {
             var length = Take(block);
             var end = EndOfLastLine(block, ref length);
+            _overLines.Clear();
+            end = CellCount == 0 ? end : EndOfLastRow(block, end, ref length);
             _restLength = length - end;
             if (_rest.Length < _restLength)
             {
@@ -54,6 +63,7 @@ internal sealed class LineBlocks
             block.LinesBefore = _lines;
             block.BreaksOff = end > 1 && block.Buffer[end - 1] is not (Lf or (byte)'\r');
             _lines += LineCount.Of(block.Buffer.AsSpan(1, end - 1));
+            block.PutOnOneLine(_overLines);
             return end > 1;
         }
     }
@@ -112,6 +122,50 @@ internal sealed class LineBlocks
         }
 
         return length;
+    }
+
+    /// <summary>Where the last whole row ends, for a row may go over several lines; notes those that do.</summary>
+    private int EndOfLastRow(LineBlock block, int end, ref int length)
+    {
+        for (var at = 1; ;)
+        {
+            var quote = block.Buffer.AsSpan(at, end - at).IndexOf(Quote);
+            if (quote < 0)
+            {
+                return end;
+            }
+
+            // Only an odd number of marks on a line leaves a cell open.
+            var start = at + block.Buffer.AsSpan(at, quote).LastIndexOfAny(Lf, Cr) + 1;
+            var line = block.Buffer.AsSpan(start, end - start).IndexOfAny(Lf, Cr) is >= 0 and var after ? after : end - start;
+            if (block.Buffer.AsSpan(start, line).Count(Quote) % 2 == 0)
+            {
+                at = start + line;
+                continue;
+            }
+
+            switch (RowOverLines.Of(block.Buffer.AsSpan(start, end - start), Comma, CellCount, isToTheEnd: _ended && end == length, out var row))
+            {
+                case OverLines.Yes:
+                    _overLines.Add((start, row));
+                    at = start + row;
+                    break;
+                case OverLines.No:
+                    at = start + line;
+                    break;
+                default:
+                    if (start > 1)
+                    {
+                        return start;
+                    }
+
+                    // One row fills the block.
+                    Room(block, length + _blockSize);
+                    length += Fill(block.Buffer.AsSpan(length, _blockSize));
+                    end = EndOfLastLine(block, ref length);
+                    break;
+            }
+        }
     }
 
     private int Fill(Span<byte> space)

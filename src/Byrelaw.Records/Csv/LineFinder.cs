@@ -17,6 +17,12 @@ internal static class LineFinder
         var blocks = new LineBlocks(stream, blockSize);
         var block = new LineBlock();
         var next = 0;
+        if (HeadingLine.Take(blocks, file.Shown) is { } heading && heading.Line == wanted[0])
+        {
+            found.Add(heading.Line, heading);
+            next++;
+        }
+
         while (next < wanted.Length && blocks.TryNext(block))
         {
             next = FindIn(block, file.Shown, wanted, next, found);
@@ -28,8 +34,9 @@ internal static class LineFinder
     private static int FindIn(LineBlock block, string file, int[] wanted, int next, Dictionary<int, RowText> found)
     {
         var rest = block.Bytes.Span[1..];
-        for (var line = block.LinesBefore + 1; !rest.IsEmpty && next < wanted.Length; line++)
+        for (var at = 2; !rest.IsEmpty && next < wanted.Length; at++)
         {
+            var line = block.FileLine(at);
             var end = rest.IndexOfAny((byte)'\n', (byte)'\r');
             if (line == wanted[next])
             {

@@ -54,8 +54,8 @@ internal static class RowProblems
 
     private static Diagnostic NeverClosed(RowText row, int cell) => row.Problem(
         cell, "R0115", Severity.Error,
-        "a quotation mark that is not closed on its line", "expected a closing quotation mark",
-        "close it, or leave it out; a cell cannot run over the end of a line");
+        "a quotation mark that is never closed, or only after what may be further rows", "expected a closing quotation mark",
+        "close it, or leave it out; a remark may go over several lines, but no line of it may look like a row");
 
     private static Diagnostic TooFewCells(RowText row, int cellCount) => row.Problem(
         row.Cells.Count, "R0116", Severity.Error,

@@ -26,27 +26,20 @@ internal static class TextTable
             return null;
         }
 
-        exceeded = lines.Take(last).Skip(first - 1).Any(line => line.Text.Length > LongestRow) ? "its heading row is longer than 1 MB" : null;
-        if (exceeded is not null)
-        {
-            return null;
-        }
-
         var pool = new CellPool();
-        var headings = Cells(lines[first - 1].Text, source.Separator, pool, out _);
-        for (var row = first + 1; row <= last; row++)
+        string[] headings = [];
+        var (at, headingText) = (first - 1, "");
+        for (var row = first; row <= last && at < lines.Count; row++)
         {
-            var more = Cells(lines[row - 1].Text, source.Separator, pool, out _);
-            Array.Resize(ref headings, Math.Max(headings.Length, more.Length));
-            for (var column = 0; column < headings.Length; column++)
+            if (lines[at].Length > LongestRow)
             {
-                headings[column] ??= "";
+                exceeded = "its heading row is longer than 1 MB";
+                return null;
             }
 
-            for (var column = 0; column < more.Length; column++)
-            {
-                headings[column] = $"{headings[column]} {more[column]}".Trim();
-            }
+            var line = Row(text, lines, ref at, source.Separator, cells: 0);
+            headings = Joined(headings, Cells(line, source.Separator, pool, out _));
+            headingText = line.ToString();
         }
 
         if (headings.Length > MostColumns)
@@ -55,40 +48,64 @@ internal static class TextTable
             return null;
         }
 
-        var rows = new List<SourceRow>(Math.Max(0, lines.Count - last));
-        for (var at = last; at < lines.Count; at++)
+        var headingRow = at;
+        var rows = new List<SourceRow>(Math.Max(0, lines.Count - at));
+        while (at < lines.Count)
         {
-            var (line, isEnded) = lines[at];
+            var number = at + 1;
+            var line = Row(text, lines, ref at, source.Separator, headings.Length);
             if (line.Length > LongestRow)
             {
-                rows.Add(new SourceRow(at + 1, [], line[..StartOfRow]) { Flaw = "this row is longer than 1 MB" });
+                rows.Add(new SourceRow(number, [], line[..StartOfRow]) { Flaw = "this row is longer than 1 MB" });
                 continue;
             }
 
             var cells = Cells(line, source.Separator, pool, out var flaw);
-            var row = new SourceRow(at + 1, cells, line) { IsCut = !isEnded && at > 0 };
+            var row = new SourceRow(number, cells, line) { IsCut = number > 1 && !lines[at - 1].IsEnded };
             if (!row.IsBlank)
             {
                 rows.Add(row with { Flaw = flaw ?? (cells.Length == headings.Length ? null : $"this row has {cells.Length} cells where the headings have {headings.Length}") });
             }
         }
 
-        return headings.Length == 0 || Array.TrueForAll(headings, heading => heading.Length == 0) ? null : new SourceTable(shown, headings, lines[last - 1].Text.ToString(), last, rows);
+        return headings.Length == 0 || Array.TrueForAll(headings, heading => heading.Length == 0) ? null : new SourceTable(shown, headings, headingText, headingRow, rows);
     }
 
-    private static List<(ReadOnlyMemory<char> Text, bool IsEnded)> Lines(string text)
+    /// <summary>Headings with those of a further row below them.</summary>
+    private static string[] Joined(string[] headings, string[] more) =>
+        [.. Enumerable.Range(0, Math.Max(headings.Length, more.Length)).Select(column => $"{headings.ElementAtOrDefault(column)} {more.ElementAtOrDefault(column)}".Trim())];
+
+    /// <summary>The row that starts on a line, on one line: it may go over several. Goes to the line behind it.</summary>
+    private static ReadOnlyMemory<char> Row(string text, List<(int Start, int Length, bool IsEnded)> lines, ref int at, char separator, int cells)
     {
-        var lines = new List<(ReadOnlyMemory<char>, bool)>();
+        var (start, length, _) = lines[at++];
+        if (length > LongestRow || text.AsSpan(start, length).Count('"') % 2 == 0
+            || RowOverLines.Of(text.AsSpan(start), separator, cells, isToTheEnd: true, out var whole) != OverLines.Yes)
+        {
+            return text.AsMemory(start, length);
+        }
+
+        while (at < lines.Count && lines[at].Start < start + whole)
+        {
+            at++;
+        }
+
+        return text.Substring(start, whole).ReplaceLineEndings(" ").AsMemory();
+    }
+
+    private static List<(int Start, int Length, bool IsEnded)> Lines(string text)
+    {
+        var lines = new List<(int, int, bool)>();
         for (var start = 0; start < text.Length;)
         {
             var length = text.AsSpan(start).IndexOfAny('\n', '\r');
             if (length < 0)
             {
-                lines.Add((text.AsMemory(start), false));
+                lines.Add((start, text.Length - start, false));
                 break;
             }
 
-            lines.Add((text.AsMemory(start, length), true));
+            lines.Add((start, length, true));
             start += length + (text.AsSpan(start + length).StartsWith("\r\n") ? 2 : 1);
         }
 
@@ -121,7 +138,8 @@ internal static class TextTable
         var cells = CellSplitter.Split(line, separator);
         foreach (var cell in cells)
         {
-            flaw ??= cell.Flaw != CellFlaw.None ? "a quotation mark of this row stands where none can" : cell.Length > LongestCell ? TooLong : null;
+            flaw ??= cell.Flaw == CellFlaw.NeverClosed ? "a quotation mark of this row is never closed, or only after what may be further rows"
+                : cell.Flaw != CellFlaw.None ? "a quotation mark of this row stands where none can" : cell.Length > LongestCell ? TooLong : null;
         }
 
         return [.. cells.Select(cell => cell.Value)];

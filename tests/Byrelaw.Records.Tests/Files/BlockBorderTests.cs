@@ -5,7 +5,7 @@ public class BlockBorderTests
     private static readonly Gen<string> Row = Gen.OneOf(
         "2026-03-01,1001,heat,,", "2026-03-02,1002,weight,500,kg", "2026-03-01,1003,mob,North,", "2026-03-05,mob:North,mastitis,,",
         "2026-03-02,1001,BVD virus,pending,", "2026-03-02,9999,heat,,", "soon,1001,heat,,", "2026-03-02,1001,heat,\"x\"\"y\",", "2026-03-02,1001,he\"at,,",
-        "2026-03-02,1001,heat,\"open,", "2026-03-02,1001", "2026-03-02,1001,Prüfung,,", "", ",,,,", "2018-01-01,1001,heat,,", "\uFEFF2026-03-02,1001,heat,,");
+        "2026-03-02,1001,heat,\"open,", "on,\",", "two\",", "2026-03-03,1002,heat,\"one\ntwo, three\",", "2026-03-03,1003,heat,,\"\r\n\r\nx\"", "2026-03-03,1001,heat,\"one\n2026-03-04,1002,heat,,\",", "2026-03-02,1001", "2026-03-02,1001,Prüfung,,", "", ",,,,", "2018-01-01,1001,heat,,", "\uFEFF2026-03-02,1001,heat,,");
 
     private static readonly Gen<string> LineEnd = Gen.OneOf("\n", "\r\n", "\r");
 

@@ -44,6 +44,45 @@ public sealed class SourceTrapsTests
     }
 
     [Fact]
+    public void A_remark_over_several_lines_is_one_cell_and_rows_behind_it_keep_their_lines()
+    {
+        var herd = Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+              from "diary.csv", separated by semicolons, a row for each event
+                animal in "Line No"
+                date in "Date"
+                kind in "Kind"
+                note in "Note"
+            """, ("cows.csv", Cows), ("diary.csv", "Date;\"Line\r\nNo\";Note;Kind\r\n2026-05-01;1;\"lame; near hind\r\n\r\nvet called\";heat\r\n2026-05-02;2;;heat\r\n"));
+
+        herd.Problems.ShouldHaveSingleItem().Code.ShouldBe("R0305");
+        Shown.Entries(herd, "1", herd.Vocabulary.FindKind("heat")!).ShouldBe("2026-05-01 (2)");
+        herd.Places!.Of(ofAnimals: false, line: 3).ToString().ShouldContain("6");
+    }
+
+    [Theory]
+    [InlineData("2026-05-01;1;\";heat\n2026-05-02;2;x;heat\n2026-05-03;1;\";heat\n")]
+    [InlineData("2026-05-01;1;\"x;heat\n2026-05-02;2;;heat\n")]
+    public void A_mark_that_is_never_closed_swallows_no_row(string rows)
+    {
+        var herd = Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+              from "diary.csv", separated by semicolons, a row for each event
+                animal in "No"
+                date in "Date"
+                kind in "Kind"
+                note in "Note"
+            """, ("cows.csv", Cows), ("diary.csv", "Date;No;Note;Kind\n" + rows));
+
+        herd.Problems.First(problem => problem.Code == "R0307").Line.ShouldBe(2);
+        var heat = herd.Vocabulary.FindKind("heat")!;
+        Shown.Entries(herd, "2", heat).ShouldStartWith("2026-05-02");
+        herd.Coverage.Covers(herd.Find("2"), heat.Id, Day.Number(Words.Date("2026-05-02")), Day.Number(Words.Date("2026-05-02")), true).ShouldBeFalse();
+    }
+
+    [Fact]
     public void A_full_stop_in_a_word_is_no_decimal_point()
     {
         var herd = Herd("""

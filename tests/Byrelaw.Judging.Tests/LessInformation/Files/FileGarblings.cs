@@ -73,6 +73,24 @@ internal static class FileGarblings
                 ? RecordFiles.Line(With(cells, Animal, other))
                 : line)]);
 
+    /// <summary>A quotation mark typed, or two, in rows near each other: at the start of a cell or at its end. What stands between them is one cell to whoever reads RFC 4180.</summary>
+    public static Gen<RecordFiles?> TypeQuotationMarks(RecordFiles files) =>
+        from ofEvents in Gen.Bool
+        let lines = ofEvents ? files.Events : files.Animals
+        from i in Gen.Int[1, lines.Length - 1]
+        from apart in Gen.Int[0, 3]
+        from first in Marked(lines[i])
+        from second in Marked(lines[Math.Min(i + apart, lines.Length - 1)])
+        let one = lines.SetItem(i, first)
+        let typed = apart == 0 || i + apart >= lines.Length ? one : one.SetItem(i + apart, second)
+        select (RecordFiles?)(ofEvents ? files with { Events = typed } : files with { Animals = typed });
+
+    private static Gen<string> Marked(string line) =>
+        from cell in Gen.Int[0, RecordFiles.Cells(line).Length - 1]
+        from way in Gen.Int[0, 3]
+        let cells = RecordFiles.Cells(line)
+        select string.Join(',', With(cells, cell, way switch { 0 => "\"", 1 => cells[cell] + "\"", _ => "\"" + cells[cell] })) + "\n";
+
     /// <summary>Her number, or his, cannot be read any more.</summary>
     public static Gen<RecordFiles?> LoseANumber(RecordFiles files) =>
         from i in Gen.Int[1, files.Animals.Length - 1]

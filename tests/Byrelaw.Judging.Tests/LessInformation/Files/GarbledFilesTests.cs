@@ -48,6 +48,9 @@ public sealed class GarbledFilesTests
     public void A_kind_said_otherwise_lets_nobody_through() => Check(FileGarblings.SayAKindOtherwise);
 
     [Fact]
+    public void Quotation_marks_let_nobody_through() => Check(FileGarblings.TypeQuotationMarks);
+
+    [Fact]
     public void Several_accidents_let_nobody_through() => Check(FileGarblings.Several);
 
     /// <summary>A last row with all its cells and no line end is a row (RFC 4180, 2.2), and may be a cut one: page one says so.</summary>
