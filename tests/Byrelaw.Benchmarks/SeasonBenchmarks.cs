@@ -1,4 +1,5 @@
 using Byrelaw.Language.Rulebooks.Plans;
+using Byrelaw.Planning.Carrying;
 using Byrelaw.Planning.Forecasting;
 using Byrelaw.Planning.Naming;
 using Byrelaw.Planning.Seasons;
