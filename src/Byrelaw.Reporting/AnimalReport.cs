@@ -28,6 +28,9 @@ public sealed record AnimalReport(ListReport On, AnimalJudgement Animal)
         }
     }
 
+    /// <summary>Whether a No for good is one of this session alone, as far as this list can tell: what is wrong may be past by a later one.</summary>
+    public bool IsForGoodHere => On.Session is { } session && session < On.Rulebook.Programme?.Aims.Sessions;
+
     /// <summary>Whether she cannot be ready before the programme's last transfer, whatever is found out.</summary>
     public bool IsTooLate => Animal.TooLate;
 
@@ -51,7 +54,7 @@ public sealed record AnimalReport(ListReport On, AnimalJudgement Animal)
         : [.. Animal.ThenAsk.Select(missing => missing.To >= Animal.NotBefore ? missing with { To = null } : missing)];
 
     /// <summary>For an Ask: what it takes at the least, by one way or another.</summary>
-    public ImmutableArray<Missing> Least => [.. Jobs.SelectMany(job => job.Ways).SelectMany(way => way).Distinct()];
+    public ImmutableArray<Missing> Least => Animal.Open.IsEmpty ? Animal.Settle : [.. Jobs.SelectMany(job => job.Ways).SelectMany(way => way).Distinct()];
 
     /// <summary>For an Ask: what must be done, each by one way or another.</summary>
     public IReadOnlyList<Job> Jobs => Job.Of(this);

@@ -8,7 +8,7 @@ internal sealed partial class Notes
     private readonly List<Finding> _findings = [];
     private readonly List<TreeNode> _nodes = [];
     private readonly List<string> _through = [];
-    private readonly Dictionary<string, Ways> _entered = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (Ways<Missing> Settling, Ways<Remedy> Turning)> _entered = new(StringComparer.Ordinal);
     private bool _isInverted;
 
     /// <summary>All findings so far; those that do not bear on the answer say so.</summary>
@@ -17,19 +17,22 @@ internal sealed partial class Notes
     /// <summary>Whether what stands against the answer wanted is there for good.</summary>
     public bool IsForGood => _nodes.Count > 0 && _nodes[^1].IsForGood;
 
-    /// <summary>By which records it may come to be known as wanted; none where that is not told.</summary>
-    public Ways WaysToSettle => _nodes.Count > 0 ? _nodes[^1].Ways : Ways.None;
+    /// <summary>Of what is not known: by which records it may come to be known as wanted; none where that is not told.</summary>
+    public Ways<Missing> WaysToSettle => _nodes.Count > 0 ? _nodes[^1].Settling : Ways<Missing>.None;
+
+    /// <summary>Of what stands against the answer wanted: what would turn it; none where that is not told.</summary>
+    public Ways<Remedy> WaysToTurn => _nodes.Count > 0 ? _nodes[^1].Turning : Ways<Remedy>.None;
 
     /// <summary>An answer without findings of its own.</summary>
-    public void Node(Truth truth, bool isForGood) => Node(truth, isForGood, _findings.Count, Ways.None);
+    public void Node(Truth truth, bool isForGood) => _nodes.Add(new TreeNode(truth, isForGood, _findings.Count, Ways<Missing>.None, Ways<Remedy>.None));
 
     /// <summary>The answer of a defined name whose findings are noted already.</summary>
-    public void Again(string define, Truth truth) => Node(truth, isForGood: false, _findings.Count, _entered.GetValueOrDefault(define, Ways.None));
+    public void Again(string define, Truth truth) => _nodes.Add(new TreeNode(truth, false, _findings.Count, _entered[define].Settling, _entered[define].Turning));
 
     /// <summary>Goes into a defined name; false where its findings are already noted.</summary>
     public bool Enter(string define)
     {
-        if (!_entered.TryAdd(define, Ways.None))
+        if (!_entered.TryAdd(define, (Ways<Missing>.None, Ways<Remedy>.None)))
         {
             return false;
         }
@@ -40,7 +43,7 @@ internal sealed partial class Notes
 
     public void Leave()
     {
-        _entered[_through[^1]] = WaysToSettle;
+        _entered[_through[^1]] = (WaysToSettle, WaysToTurn);
         _through.RemoveAt(_through.Count - 1);
     }
 
@@ -79,37 +82,37 @@ internal sealed partial class Notes
             }
         }
 
-        var ways = truth == Truth.Unknown ? WaysOf(list, atLeast) : Ways.None;
+        var settling = truth == Truth.Unknown ? Together(list, atLeast, Truth.Unknown, node => node.Settling) : Ways<Missing>.None;
+        var turning = truth == unwanted ? Together(list, atLeast, unwanted, node => node.Turning) : Ways<Remedy>.None;
         _nodes.RemoveRange(list, branches);
         var isForGood = truth == unwanted && (_isInverted ? stuck >= atLeast : branches - stuck < atLeast);
-        Node(truth, isForGood, first, ways);
+        _nodes.Add(new TreeNode(truth, isForGood, first, settling, turning));
     }
 
-    /// <summary>Of a list that is not known: how many of its open branches are still to turn as wanted.</summary>
-    private Ways WaysOf(int list, int atLeast)
+    /// <summary>The ways of those branches of a list that are to turn; the others are as wanted, or are taken to come out so.</summary>
+    private Ways<T> Together<T>(int list, int atLeast, Truth toTurn, Func<TreeNode, Ways<T>> of)
     {
-        var branches = CollectionsMarshal.AsSpan(_nodes)[list..];
-        var (open, settled) = (new List<Ways>(), 0);
-        foreach (var node in branches)
+        var (branches, unwanted) = (new List<Ways<T>>(), _isInverted ? Truth.True : Truth.False);
+        var others = 0;
+        foreach (var node in CollectionsMarshal.AsSpan(_nodes)[list..])
         {
-            if (node.Truth == Truth.Unknown)
+            if (node.Truth == toTurn)
             {
-                open.Add(node.Ways);
+                branches.Add(of(node));
             }
             else
             {
-                settled += (node.Truth == Truth.True) != _isInverted ? 1 : 0;
+                others += node.Truth == unwanted ? 0 : 1;
             }
         }
 
-        return Ways.Together(open, (_isInverted ? branches.Length - atLeast + 1 : atLeast) - settled);
+        return Ways<T>.Together(branches, (_isInverted ? _nodes.Count - list - atLeast + 1 : atLeast) - others);
     }
-
-    private void Node(Truth truth, bool isForGood, int first, Ways ways) => _nodes.Add(new TreeNode(truth, isForGood, first, ways));
 
     /// <param name="Truth">The branch's answer.</param>
     /// <param name="IsForGood">Nothing that can still happen turns it to what is wanted.</param>
     /// <param name="First">The place of its first finding.</param>
-    /// <param name="Ways">Of one that is not known: by which records it may turn as wanted.</param>
-    private readonly record struct TreeNode(Truth Truth, bool IsForGood, int First, Ways Ways);
+    /// <param name="Settling">Of one that is not known: by which records it may come to be known as wanted.</param>
+    /// <param name="Turning">Of one that is not as wanted: what would turn it.</param>
+    private readonly record struct TreeNode(Truth Truth, bool IsForGood, int First, Ways<Missing> Settling, Ways<Remedy> Turning);
 }

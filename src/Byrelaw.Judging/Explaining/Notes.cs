@@ -39,8 +39,12 @@ internal sealed partial class Notes(HerdDays days, int animal)
             Missing = truth == Truth.Unknown ? [.. _missing] : [],
             Remedy = isUnwanted ? _remedy : null,
         });
-        Node(truth, isUnwanted && _remedy?.Kind == RemedyKind.ForGood, _findings.Count - 1, truth == Truth.Unknown ? Ways.All(_missing) : Ways.None);
+        _nodes.Add(new TreeNode(truth, isUnwanted && _remedy?.Kind == RemedyKind.ForGood, _findings.Count - 1,
+            truth == Truth.Unknown ? Ways<Missing>.All(_missing.Select(OneThing)) : Ways<Missing>.None, isUnwanted && _remedy is not null ? Ways<Remedy>.All([_remedy]) : Ways<Remedy>.None));
     }
+
+    /// <summary>The record that is to be got: one result of a test may be what several conditions ask for, each on its days and by its method.</summary>
+    public static Missing OneThing(Missing missing) => missing.Reason == MissingReason.NoResult ? missing with { From = null, To = null, Filter = "" } : missing;
 
     /// <summary>The records noted since <see cref="Begin"/>.</summary>
     public ImmutableArray<Evidence> Evidence => [.. _evidence];

@@ -51,6 +51,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
             Expected = _line.Over(days.First, days.Last).IsExpected,
             Findings = notes.Findings,
             Ways = answer == RuleAnswer.NotKnown ? WithDays(notes) : [],
+            Remedies = answer == RuleAnswer.NotMet ? notes.WaysToTurn.Sets : [],
             FoundOn = day > days.Last ? Day.Date(day) : null,
             Waiver = waiver,
             Replaced = waiver is null && criterion.Replaced(plain).Assumed != plain.Assumed ? rule.IfNotKnown : IfNotKnown.Ask,
@@ -65,7 +66,7 @@ internal sealed class RuleExplainer(ListPlan plan, JudgingDays days)
     private static ImmutableArray<ImmutableArray<Missing>> WithDays(Notes notes)
     {
         List<Missing> all = [.. notes.Findings.Where(finding => finding.Decides).SelectMany(finding => finding.Missing).Distinct()];
-        return [.. notes.WaysToSettle.Sets.Select(way => all.Where(missing => way.Contains(Ways.Of(missing))).ToImmutableArray()).Where(way => !way.IsEmpty)];
+        return [.. notes.WaysToSettle.Sets.Select(way => all.Where(missing => way.Contains(Notes.OneThing(missing))).ToImmutableArray()).Where(way => !way.IsEmpty)];
     }
 
     /// <summary>What a rule answers over the judging days.</summary>

@@ -55,6 +55,9 @@ public sealed record RuleJudgement
     /// <summary>For a rule that is not known: sets of records, each of which would settle it where they turn out well; those of fewest records first. Empty where none is told.</summary>
     public ImmutableArray<ImmutableArray<Missing>> Ways { get; init; } = [];
 
+    /// <summary>For a rule that is not met: sets of what would turn it, each enough by itself; those of fewest first. Empty where none is told.</summary>
+    public ImmutableArray<ImmutableArray<Remedy>> Remedies { get; init; } = [];
+
     /// <summary>Where that is not a judging day but the later day that the records reach, on which a safety rule must hold too: that day; else null.</summary>
     public LocalDate? FoundOn { get; init; }
 

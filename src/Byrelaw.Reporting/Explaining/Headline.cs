@@ -34,7 +34,7 @@ public static class Headline
             Answer.Later when animal.ReadyFrom is null => (on + "the answer is ", "Later", ": not on those days, and the records do not say whether then."),
             Answer.Later => (on + "the answer is ", "Later", "."),
             Answer.Ask => (on + "the answer is ", "Ask", ": no rule forbids her, and the records do not say whether all hold."),
-            _ when animal.ForGood => (on + "the answer is ", "No", ", for good: nothing that can still happen changes it."),
+            _ when animal.ForGood => (on + "the answer is ", "No", report.IsForGoodHere ? $": nothing that can still happen makes her fit for session {list.Session}." : ", for good: nothing that can still happen changes it."),
             _ => (on + "the answer is ", "No", ": time alone does not change it."),
         };
     }

@@ -78,7 +78,7 @@ public static class SmallestChange
     {
         if (report.Animal.ForGood)
         {
-            return "Nothing that can still happen changes it.";
+            return report.IsForGoodHere ? "Nothing that can still happen changes it for this session: see the later ones." : "Nothing that can still happen changes it.";
         }
 
         var needed = report.InTheWay.Where(rule => rule is { Answer: RuleAnswer.NotMet, TurnsOn: null })

@@ -17,13 +17,13 @@ public static class ToDo
             var answer when answer.MayBeUsed() && list.IsForTreatment =>
                 $"Show her to the vet on {list.Long(list.List.Choice.JudgedFrom)}, and look up her status again that day: nothing here orders a treatment.",
             Answer.Ready => $"Keep her as she is until {list.Long(list.List.Choice.JudgedTo)}.{OnTheDay(report)}",
-            Answer.OnCourse => $"Leave her be, and write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}.{OnTheDay(report)}",
+            Answer.OnCourse => $"Write down whatever happens to her before {list.Long(list.List.Choice.JudgedFrom)}; the plan says on which morning anything is done with her.{OnTheDay(report)}",
             Answer.Later when report.IsTooLate => $"{Nothing(report)} Leave her out of this programme, or keep her for a later one.",
             Answer.Later when report.ToAsk is { IsEmpty: false } then => $"{Nothing(report)} {Then(report)}: {Phrases.Small(Ask(then, report))}",
             Answer.Later => $"{Nothing(report)} Keep her for then.",
             Answer.Ask when report.IsOutOfTime => $"No longer in time for {list.Days}: {Phrases.Small(Ask(report))}",
             Answer.Ask => Ask(report),
-            _ when animal.ForGood => "Leave her out.",
+            _ when animal.ForGood => report.IsForGoodHere ? "Leave her out of this session, and look at the later ones." : "Leave her out.",
             _ => $"Leave her out, unless something changes: {Phrases.Small(SmallestChange.Of(report))}",
         };
     }

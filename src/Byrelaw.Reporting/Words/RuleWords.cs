@@ -19,6 +19,8 @@ public static class RuleWords
                 return rule.Rule is { } other && Audience(other) is { Length: > 0 } audience ? $"only {audience}" : "does not apply";
             case { Gate: not Gate.None }:
                 return Gates(rule);
+            case { Replaced: IfNotKnown.Pass } when Said(rule).All(finding => finding.Evidence.IsEmpty):
+                return "nothing on record";
             default:
                 var said = Said(rule);
                 return said.Count == 1
@@ -181,9 +183,17 @@ public static class RuleWords
         return choice.JudgedFrom;
     }
 
-    /// <summary>What would turn a rule that is not met, without doubles; that one of several conditions is lost for good says nothing while another is not.</summary>
+    /// <summary>What would turn a rule that is not met: of several ways those that take least; that one of several conditions is lost for good says nothing while another is not.</summary>
     public static string Remedies(RuleJudgement rule, ListReport list)
     {
+        ArgumentNullException.ThrowIfNull(rule);
+        var ways = rule.Remedies.Where(way => way.All(remedy => remedy.Kind != RemedyKind.ForGood)).Select(way => way.Select(remedy => RemedyWords.Of(remedy, list)).Distinct().ToList()).ToList();
+        if (ways.Count > 0)
+        {
+            var least = ways.Min(way => way.Count);
+            return string.Join(", or ", ways.Where(way => way.Count == least).Select(way => Phrases.And(way)).Distinct().Take(MostWays));
+        }
+
         var remedies = Said(rule).Select(finding => finding.Remedy).OfType<Remedy>().ToList();
         var open = remedies.Where(remedy => remedy.Kind != RemedyKind.ForGood && !remedies.Exists(other => IsNarrower(other, remedy, list))).ToList();
         return Phrases.And([.. (open.Count > 0 ? open : remedies).Select(remedy => RemedyWords.Of(remedy, list)).Distinct()]);
