@@ -31,7 +31,7 @@ internal static class CarryCommand
         }
 
         var full = doors.Full(programme);
-        var carried = Carrier.Carry(doors.Show(full), File.ReadAllBytes(full), season, first) ?? throw new CannotDoException(
+        var carried = FileCarrier.Carry(doors.Show(full), File.ReadAllBytes(full), season, first) ?? throw new CannotDoException(
             reading.Rulebook.Programme is null ? $"{programme} has no programme to carry on"
             : $"{to} does not come after the season of {programme}; say with --first-date where its first date moves to");
         var target = doors.Full(file ?? Path.Combine(Path.GetDirectoryName(programme) ?? "", FileName(programme, season)));

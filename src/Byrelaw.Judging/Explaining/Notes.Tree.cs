@@ -8,7 +8,7 @@ internal sealed partial class Notes
     private readonly List<Finding> _findings = [];
     private readonly List<TreeNode> _nodes = [];
     private readonly List<string> _through = [];
-    private readonly Dictionary<string, (Ways<Missing> Settling, Ways<Remedy> Turning)> _entered = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (Enough<Missing> Settling, Enough<Remedy> Turning)> _entered = new(StringComparer.Ordinal);
     private bool _isInverted;
 
     /// <summary>All findings so far; those that do not bear on the answer say so.</summary>
@@ -18,13 +18,13 @@ internal sealed partial class Notes
     public bool IsForGood => _nodes.Count > 0 && _nodes[^1].IsForGood;
 
     /// <summary>Of what is not known: by which records it may come to be known as wanted; none where that is not told.</summary>
-    public Ways<Missing> WaysToSettle => _nodes.Count > 0 ? _nodes[^1].Settling : Ways<Missing>.None;
+    public Enough<Missing> WaysToSettle => _nodes.Count > 0 ? _nodes[^1].Settling : Enough<Missing>.None;
 
     /// <summary>Of what stands against the answer wanted: what would turn it; none where that is not told.</summary>
-    public Ways<Remedy> WaysToTurn => _nodes.Count > 0 ? _nodes[^1].Turning : Ways<Remedy>.None;
+    public Enough<Remedy> WaysToTurn => _nodes.Count > 0 ? _nodes[^1].Turning : Enough<Remedy>.None;
 
     /// <summary>An answer without findings of its own.</summary>
-    public void Node(Truth truth, bool isForGood) => _nodes.Add(new TreeNode(truth, isForGood, _findings.Count, Ways<Missing>.None, Ways<Remedy>.None));
+    public void Node(Truth truth, bool isForGood) => _nodes.Add(new TreeNode(truth, isForGood, _findings.Count, Enough<Missing>.None, Enough<Remedy>.None));
 
     /// <summary>The answer of a defined name whose findings are noted already.</summary>
     public void Again(string define, Truth truth) => _nodes.Add(new TreeNode(truth, false, _findings.Count, _entered[define].Settling, _entered[define].Turning));
@@ -32,7 +32,7 @@ internal sealed partial class Notes
     /// <summary>Goes into a defined name; false where its findings are already noted.</summary>
     public bool Enter(string define)
     {
-        if (!_entered.TryAdd(define, (Ways<Missing>.None, Ways<Remedy>.None)))
+        if (!_entered.TryAdd(define, (Enough<Missing>.None, Enough<Remedy>.None)))
         {
             return false;
         }
@@ -82,17 +82,17 @@ internal sealed partial class Notes
             }
         }
 
-        var settling = truth == Truth.Unknown ? Together(list, atLeast, Truth.Unknown, node => node.Settling) : Ways<Missing>.None;
-        var turning = truth == unwanted ? Together(list, atLeast, unwanted, node => node.Turning) : Ways<Remedy>.None;
+        var settling = truth == Truth.Unknown ? Together(list, atLeast, Truth.Unknown, node => node.Settling) : Enough<Missing>.None;
+        var turning = truth == unwanted ? Together(list, atLeast, unwanted, node => node.Turning) : Enough<Remedy>.None;
         _nodes.RemoveRange(list, branches);
         var isForGood = truth == unwanted && (_isInverted ? stuck >= atLeast : branches - stuck < atLeast);
         _nodes.Add(new TreeNode(truth, isForGood, first, settling, turning));
     }
 
     /// <summary>The ways of those branches of a list that are to turn; the others are as wanted, or are taken to come out so.</summary>
-    private Ways<T> Together<T>(int list, int atLeast, Truth toTurn, Func<TreeNode, Ways<T>> of)
+    private Enough<T> Together<T>(int list, int atLeast, Truth toTurn, Func<TreeNode, Enough<T>> of)
     {
-        var (branches, unwanted) = (new List<Ways<T>>(), _isInverted ? Truth.True : Truth.False);
+        var (branches, unwanted) = (new List<Enough<T>>(), _isInverted ? Truth.True : Truth.False);
         var others = 0;
         foreach (var node in CollectionsMarshal.AsSpan(_nodes)[list..])
         {
@@ -106,7 +106,7 @@ internal sealed partial class Notes
             }
         }
 
-        return Ways<T>.Together(branches, (_isInverted ? _nodes.Count - list - atLeast + 1 : atLeast) - others);
+        return Enough<T>.Together(branches, (_isInverted ? _nodes.Count - list - atLeast + 1 : atLeast) - others);
     }
 
     /// <param name="Truth">The branch's answer.</param>
@@ -114,5 +114,5 @@ internal sealed partial class Notes
     /// <param name="First">The place of its first finding.</param>
     /// <param name="Settling">Of one that is not known: by which records it may come to be known as wanted.</param>
     /// <param name="Turning">Of one that is not as wanted: what would turn it.</param>
-    private readonly record struct TreeNode(Truth Truth, bool IsForGood, int First, Ways<Missing> Settling, Ways<Remedy> Turning);
+    private readonly record struct TreeNode(Truth Truth, bool IsForGood, int First, Enough<Missing> Settling, Enough<Remedy> Turning);
 }

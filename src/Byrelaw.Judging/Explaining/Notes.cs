@@ -40,7 +40,7 @@ internal sealed partial class Notes(HerdDays days, int animal)
             Remedy = isUnwanted ? _remedy : null,
         });
         _nodes.Add(new TreeNode(truth, isUnwanted && _remedy?.Kind == RemedyKind.ForGood, _findings.Count - 1,
-            truth == Truth.Unknown ? Ways<Missing>.All(_missing.Select(OneThing)) : Ways<Missing>.None, isUnwanted && _remedy is not null ? Ways<Remedy>.All([_remedy]) : Ways<Remedy>.None));
+            truth == Truth.Unknown ? Enough<Missing>.All(_missing.Select(OneThing)) : Enough<Missing>.None, isUnwanted && _remedy is not null ? Enough<Remedy>.All([_remedy]) : Enough<Remedy>.None));
     }
 
     /// <summary>The record that is to be got: one result of a test may be what several conditions ask for, each on its days and by its method.</summary>

@@ -69,9 +69,8 @@ public static class SmallestChange
 
     private static string Ask(AnimalReport report)
     {
-        return report.Jobs is not { Count: > 0 } jobs
-            ? "Mend what cannot be read."
-            : $"This would settle it: {string.Join("; ", jobs.Select(job => job.Told(report.On)))}.";
+        var told = report.Jobs is { Count: > 0 } jobs ? string.Join("; ", jobs.Select(job => job.Told(report.On))) : MissingWords.AllOf(report.Animal.Settle, report.On);
+        return told.Length == 0 ? "Mend what cannot be read." : $"This would settle it: {told}.";
     }
 
     private static string No(AnimalReport report)

@@ -25,7 +25,7 @@ public sealed class BaseExamplesTests
     {
         var outcomes = All.SelectMany(one => one.Outcomes).ToList();
         var rules = All.SelectMany(one => RuleCoverage.Of(one.Reading.Rulebook, outcomes)).ToList();
-        rules.Count.ShouldBe(68);
+        rules.Count.ShouldBe(74);
         rules.Where(rule => !rule.NotShown.IsEmpty).Select(rule => $"{rule.Name}: {string.Join("; ", rule.NotShown)}").ShouldBeEmpty();
     }
 

@@ -48,7 +48,7 @@ public sealed partial class CarryTests
     {
         const string Mark = "# To be agreed again for spring 2028\n";
         var once = Carry("programme \"Spring 2026\"\n  collection on 2026-10-12\n\ndrop \"Weighed\"\n  because \".\"\n  agreed by \"vet\" on 2026-06-14\n").Text;
-        var twice = Carrier.Carry("a.byre", Encoding.UTF8.GetBytes(once), NextSeason.Read("spring 2028")!)!.Text;
+        var twice = FileCarrier.Carry("a.byre", Encoding.UTF8.GetBytes(once), NextSeason.Read("spring 2028")!)!.Text;
         twice.ShouldContain(Mark);
         twice.ShouldNotContain("spring 2027");
     }
@@ -116,12 +116,12 @@ public sealed partial class CarryTests
 
     [Fact]
     public void A_season_that_is_over_is_not_carried_to() =>
-        Carrier.Carry("a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), NextSeason.Read("spring 2026")!).ShouldBeNull();
+        FileCarrier.Carry("a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), NextSeason.Read("spring 2026")!).ShouldBeNull();
 
     [Fact]
     public void The_first_date_may_be_said()
     {
-        var autumn = Carrier.Carry(
+        var autumn = FileCarrier.Carry(
             "a.byre", "programme \"Spring 2026\"\n  collection on 2026-10-12\n"u8.ToArray(), NextSeason.Read("autumn 2027")!, new LocalDate(2027, 3, 30))!;
         autumn.Text.ShouldBe("programme \"autumn 2027\"\n  collection on 2027-03-29\n");
     }
@@ -153,7 +153,7 @@ public sealed partial class CarryTests
             var moved = carried.Notes.Where(note => note.Kind == CarryKind.Moved).SelectMany(note => Enumerable.Range(note.Line, note.Lines)).ToHashSet();
             var left = text.Split('\n').Select((line, i) => (Line: i + 1, Text: line)).Where(line => !gone.Contains(line.Line))
                 .Select(line => moved.Contains(line.Line) ? OnDates(line.Text, carried.Days) : line.Text.Replace("spring 2026", "spring 2027", StringComparison.Ordinal));
-            var fresh = carried.Text.Split('\n').Where(line => !line.TrimStart().StartsWith(Carrier.Mark, StringComparison.Ordinal));
+            var fresh = carried.Text.Split('\n').Where(line => !line.TrimStart().StartsWith(FileCarrier.Mark, StringComparison.Ordinal));
             return left.SequenceEqual(fresh);
         },
         count: 500);
@@ -161,7 +161,7 @@ public sealed partial class CarryTests
     private static string OnDates(string line, int days) => IsoDate().Replace(
         line, match => LocalDatePattern.Iso.Format(LocalDatePattern.Iso.Parse(match.Value).Value.PlusDays(days)));
 
-    private static Carried Carry(string text) => Carrier.Carry("spring-2026.byre", Encoding.UTF8.GetBytes(text), Next)!;
+    private static Carried Carry(string text) => FileCarrier.Carry("spring-2026.byre", Encoding.UTF8.GetBytes(text), Next)!;
 
     [GeneratedRegex(@"\d{4}-\d\d-\d\d")]
     private static partial Regex IsoDate();

@@ -24,12 +24,14 @@ internal sealed class OrdinaryFarmFiles(string programme) : IRuleFiles
     /// <param name="more">Rows besides.</param>
     /// <param name="animals">Other lines of animals.csv; null for the farm's.</param>
     /// <param name="upTo">How far the records reach.</param>
-    public Draft Judge(IEnumerable<string> lines, IEnumerable<string> files, IEnumerable<string>? more = null, IEnumerable<string>? animals = null, string upTo = "2026-10-04")
+    /// <param name="resultsAreIn">Whether the samples that are at the laboratory have come back, and nothing was found in them.</param>
+    public Draft Judge(IEnumerable<string> lines, IEnumerable<string> files, IEnumerable<string>? more = null, IEnumerable<string>? animals = null, string upTo = "2026-10-04", bool resultsAreIn = false)
     {
         _rules = programme.Replace(UpTo, UpTo.Replace("2026-10-04", upTo, StringComparison.Ordinal) + string.Concat(lines.Select(line => $"  {line}\n")), StringComparison.Ordinal);
         var reading = RulebookReader.Read("farm.byre", this)!;
         reading.Problems.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error).ShouldBeEmpty();
         var events = string.Join('\n', ["date,animal,kind,value", .. Rows("events.csv"), .. files.SelectMany(Rows), .. more ?? []]) + "\n";
+        events = resultsAreIn ? events.Replace(",pending\n", ",negative\n", StringComparison.Ordinal) : events;
         var herd = Byrelaw.Judging.Promises.Believed.Of(reading.Rulebook, HerdReader.Read(
             Encoding.UTF8.GetBytes(string.Join('\n', animals ?? Animals()) + "\n"), Encoding.UTF8.GetBytes(events), reading.Rulebook.Vocabulary, reading.Rulebook.Records));
         return new Judge(reading.Rulebook, herd).JudgeAll();

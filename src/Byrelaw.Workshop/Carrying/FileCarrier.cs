@@ -4,7 +4,7 @@ namespace Byrelaw.Workshop.Carrying;
 /// Carries a programme's file to another season. Words are moved, marked and left out where they stand; all that is not named
 /// in the notes stays letter for letter, comments too.
 /// </summary>
-public sealed class Carrier
+public sealed class FileCarrier
 {
     /// <summary>The first words of the comment that marks what has to be agreed again.</summary>
     public const string Mark = "# To be agreed again for";
@@ -15,7 +15,7 @@ public sealed class Carrier
     private readonly List<CarryNote> _notes = [];
     private readonly int _days;
 
-    private Carrier(RuleFile file, NextSeason season, int days)
+    private FileCarrier(RuleFile file, NextSeason season, int days)
     {
         _file = file;
         _season = season;
@@ -42,7 +42,7 @@ public sealed class Carrier
 
         var years = season.Year - (NextSeason.YearIn(head.Tokens[^1].Text) ?? first.Year);
         var days = firstDate is { } wanted ? 7 * (int)Math.Round(Period.DaysBetween(first, wanted) / 7.0) : NextSeason.DaysTo(first, years);
-        return days <= 0 ? null : new Carrier(file, season, days).Carry(blocks, bytes);
+        return days <= 0 ? null : new FileCarrier(file, season, days).Carry(blocks, bytes);
     }
 
     private Carried Carry(List<Part> blocks, byte[] bytes)
