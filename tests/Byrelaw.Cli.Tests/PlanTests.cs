@@ -196,6 +196,10 @@ public sealed class PlanTests(PlanTests.InOctober october, PlanTests.InJune june
 
         internal Run Run { get; }
 
-        public void Dispose() => Directory.Delete(Folder, recursive: true);
+        public void Dispose()
+        {
+            Directory.Delete(Folder, recursive: true);
+            GC.SuppressFinalize(this);
+        }
     }
 }

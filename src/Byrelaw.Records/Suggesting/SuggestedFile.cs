@@ -66,7 +66,7 @@ internal sealed class SuggestedFile
     {
         if (!WorkbookTable.Is(bytes))
         {
-            var (file, whyNot) = OfText(name, bytes, said.FirstOrDefault(), today);
+            var (file, whyNot) = OfText(name, bytes, said is [var first, ..] ? first : null, today);
             return [(file, name, whyNot)];
         }
 

@@ -64,7 +64,7 @@ public static class WhyText
     }
 
     private static bool IsWorthALine(RuleJudgement rule) =>
-        rule.InTheWay || rule.IsShaky || rule.Waiver is not null || rule.Replaced != IfNotKnown.Ask
+        rule.InTheWay || rule.IsShaky || rule.Waiver is not null || (rule.Replaced != IfNotKnown.Ask && RuleWords.Evidence(rule).Any())
         || rule.Rule is { Basis: Basis.Changed or Basis.Local, OnTheDay: false } && rule.Answer != RuleAnswer.DoesNotApply;
 
     /// <summary>What it was before each change, the latest first, with who agreed to the change.</summary>
