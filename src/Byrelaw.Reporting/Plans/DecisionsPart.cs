@@ -13,10 +13,10 @@ internal static class DecisionsPart
             return Part.None;
         }
 
-        var table = new Table("Go or no-go, by the day", "by", "what", "who decides", "spent by then", "if it is stopped", "said");
+        var table = new Table("Go or no-go, by the day", "by", "what", "who decides", "spent by then", "stopping then still costs", "if it is stopped", "said");
         foreach (var task in decisions)
         {
-            table.Add(Wording.Bold(Dates.Long(task.Due)), TaskWords.Name(task), Phrases.And([.. task.Task.DecidedBy]), Spent(plan, task), task.Task.IfStopped!, DecisionWords.Said(plan, task));
+            table.Add(Wording.Bold(Dates.Long(task.Due)), TaskWords.Name(task), Phrases.And([.. task.Task.DecidedBy]), Spent(plan, task), Still(plan, task), task.Task.IfStopped!, DecisionWords.Said(plan, task));
         }
 
         return new DocumentBuilder().Heading(2, "Go or no-go")
@@ -24,5 +24,12 @@ internal static class DecisionsPart
             .Table(table).Bullets(DecisionWords.Stopped(plan)).As("decisions");
     }
 
-    private static string Spent(Plan plan, TaskDates task) => SpentBy.Of(plan, task.Session, task.Due) is { } spent ? spent.Money.Amount > 0 ? $"about {MoneyWords.Of(spent.Money.Amount, spent.Money.Currency)}{(spent.IsAll ? "" : " at least")}" : "nothing that has a price" : "no price is given";
+    private static string Spent(Plan plan, TaskDates task) => SpentBy.Of(plan, task.Session, task.Due) is { } spent ? Amount(spent.Money, spent.IsAll) : NoPrice;
+
+    private static string Still(Plan plan, TaskDates task) => StillCosts.Of(plan, task.Session, task.Due) is { } still
+        ? Amount(still.Money, still.IsAll) + (still.Lost is { } lost ? $"; and {MoneyWords.Of(lost)} not earned, for a cycle lost" : "") : NoPrice;
+
+    private static string Amount(Money money, bool isAll) => money.Amount >= 0.5 ? $"about {MoneyWords.Of(money)}{(isAll ? "" : " at least")}" : isAll ? "nothing" : "nothing that has a price";
+
+    private const string NoPrice = "no price is given";
 }
