@@ -80,6 +80,11 @@ public static class RulebookReader
         var context = new Context(names, root.Problems);
         var plans = new PlanBinder(names, rules, defines).Bind(files, visits);
         var aims = farm.Programme is { } wanted ? new AimsBinder(context, wanted).Bind(dates.Collections, holidays, plans) : null;
+        if (aims is not null)
+        {
+            dates.ReckonFirstTreatment(aims, plans);
+        }
+
         plans = plans with
         {
             Done = new DoneBinder(plans, aims?.Sessions ?? 1, knownOn).Bind(files),

@@ -26,7 +26,7 @@ public sealed record PlanCalendar(
         ArgumentNullException.ThrowIfNull(rulebook);
         var (programme, plans) = (rulebook.Programme!, rulebook.Plans);
         var rounds = Round.Of(programme);
-        var methods = Methods(plans, programme.Aims);
+        var methods = programme.Aims.MethodsOf(plans);
         ImmutableArray<TreatmentCalendar> treatments = [.. rounds.SelectMany(round => methods.Select(method => TreatmentCalendar.Of(method, round)))];
         ImmutableArray<TreatmentCalendar> donors = programme.Aims is { Embryos: EmbryoOrigin.Flushed, DonorMethod: { } name } && plans.Method(name) is { } method
             ? [.. rounds.Select(round => TreatmentCalendar.ForDonors(method, round))] : [];
@@ -41,16 +41,6 @@ public sealed record PlanCalendar(
                     .OrderBy(entry => entry.From).ThenBy(entry => entry.Kind).ThenBy(entry => entry.Id, StringComparer.Ordinal),
             ],
         };
-    }
-
-    /// <summary>The methods that may be used for recipients, the one liked best first: those the programme names, else all.</summary>
-    public static ImmutableArray<Method> Methods(PlanStatements plans, Aims aims)
-    {
-        ArgumentNullException.ThrowIfNull(plans);
-        ArgumentNullException.ThrowIfNull(aims);
-        return aims.Recipients.IsEmpty
-            ? [.. plans.Methods.Where(method => !method.IsForDonors)]
-            : [.. aims.Recipients.Select(one => plans.Method(one.Method)).OfType<Method>()];
     }
 
     private IEnumerable<PlanEntry> All() =>

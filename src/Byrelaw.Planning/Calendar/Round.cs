@@ -11,15 +11,11 @@ public sealed record Round(int Number, Programme Programme, LocalDate? Collectio
     /// <summary>The days on which embryos are transferred.</summary>
     public IEnumerable<LocalDate> TransferDays => DayRuns.From(FirstTransfer, FinalTransfer);
 
-    /// <summary>
-    /// Days since heat (or fertilisation) of an embryo that is transferred on a day. Eggs are fertilised on the day after their collection
-    /// (collection is day -1, and blastocysts are looked for on day 7: Reproduction, Fertility and Development 31:140), so on the eighth day after it
-    /// they are seven days old.
-    /// </summary>
-    public int EmbryoAge(LocalDate transfer) => Collection is { } day && Programme.Aims.Embryos == EmbryoOrigin.CollectedEggs
-        ? Period.DaysBetween(day, transfer) - 1
-        : Collection is { } flush && Programme.Aims.Embryos == EmbryoOrigin.Flushed
-            ? Programme.Aims.EmbryoAge + Period.DaysBetween(flush, transfer) : Programme.Aims.EmbryoAge;
+    /// <summary>Days since heat (or fertilisation) of an embryo that is transferred on a day.</summary>
+    public int EmbryoAge(LocalDate transfer) => Programme.Aims.EmbryoAgeOn(transfer, Collection);
+
+    /// <summary>Which heats serve its transfers.</summary>
+    public HeatWindow Window => HeatWindow.Of(Programme.Aims, Collection, FirstTransfer, FinalTransfer);
 
     /// <summary>All rounds of a programme in order; none where it has no transfers. Of one that is moved to a later session, that one.</summary>
     public static ImmutableArray<Round> Of(Programme programme)

@@ -26,15 +26,14 @@ public sealed record TreatmentCalendar(
     {
         ArgumentNullException.ThrowIfNull(method);
         ArgumentNullException.ThrowIfNull(round);
-        var window = HeatWindow.Of(round);
+        var window = round.Window;
         if (method.IsNatural)
         {
             return new(method, round.Number, window.First ?? window.Earliest, [], [.. window.Heats.Select(heat => new ExpectedHeat(heat, null))], window);
         }
 
-        var spread = method.InHeat is { Days: { IsEmpty: false } days } ? days : [(method.HeatDay ?? 0, 1.0)];
-        var start = BestStart(spread, window, Target(round, window));
-        return new(method, round.Number, start, On(method, start), [.. spread.Select(heat => new ExpectedHeat(start.PlusDays(heat.Day), heat.Share))], window);
+        var start = window.StartOf(method);
+        return new(method, round.Number, start, On(method, start), [.. HeatWindow.HeatsBy(method).Select(heat => new ExpectedHeat(start.PlusDays(heat.Day), heat.Share))], window);
     }
 
     /// <summary>Works a method for donors back from the day of a flush.</summary>
@@ -47,21 +46,6 @@ public sealed record TreatmentCalendar(
         var heat = start.PlusDays(method.HeatDay ?? 0);
         var after = Period.DaysBetween(heat, flush);
         return new(method, round.Number, start, On(method, start), [new(heat, 1)], new([flush], after, after));
-    }
-
-    /// <summary>The heat date that suits best: recipients then are as many days from theirs as the first day's embryos are old.</summary>
-    private static LocalDate Target(Round round, HeatWindow window) =>
-        round.FirstTransfer.PlusDays(-Math.Clamp(round.EmbryoAge(round.FirstTransfer), window.DayFrom, window.DayTo));
-
-    /// <summary>The start with most heats in the window; of equals the one whose heats lie nearest to the target, and of those the later.</summary>
-    private static LocalDate BestStart(ImmutableArray<(int Day, double Share)> spread, HeatWindow window, LocalDate target)
-    {
-        var (earliest, latest) = ((window.First ?? window.Earliest).PlusDays(-spread.Max(heat => heat.Day)), (window.Last ?? window.Latest).PlusDays(-spread.Min(heat => heat.Day)));
-        return Calendar.DayRuns.From(earliest, latest)
-            .OrderByDescending(start => Math.Round(spread.Where(heat => window.Serves(start.PlusDays(heat.Day))).Sum(heat => heat.Share), 9))
-            .ThenBy(start => Math.Round(spread.Sum(heat => heat.Share * Math.Abs(Period.DaysBetween(target, start.PlusDays(heat.Day)))), 9))
-            .ThenByDescending(start => start)
-            .First();
     }
 
     private static ImmutableArray<TreatmentDay> On(Method method, LocalDate start) => [.. method.Steps.Select((step, i) => new TreatmentDay(start.PlusDays(step.Day), step, i))];

@@ -48,7 +48,7 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
     /// <summary>The session that is written there; else those of which one of her heats serves a transfer.</summary>
     private ImmutableArray<int> SessionsOf(Method method, LocalDate start, double? written) => written is { } number
         ? [.. sessions.Where(session => session.Number == number).Select(session => session.Number)]
-        : [.. sessions.Where(session => HeatWindow.Of(session.Round) is var window && Heats(method).Any(day => window.Serves(start.PlusDays(day)))).Select(session => session.Number)];
+        : [.. sessions.Where(session => session.Round.Window is var window && Heats(method).Any(day => window.Serves(start.PlusDays(day)))).Select(session => session.Number)];
 
     private static IEnumerable<int> Heats(Method method) => method.InHeat is { Days: { IsEmpty: false } days } ? days.Select(day => day.Day) : method.HeatDay is { } heat ? [heat] : [];
 

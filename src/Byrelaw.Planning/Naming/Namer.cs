@@ -16,7 +16,7 @@ public sealed class Namer
     private Namer(ImmutableArray<JudgedSession> sessions, Draft draft, LocalDate today)
     {
         (_sessions, _herd) = (sessions, draft.Herd);
-        _methods = [.. sessions.Select(session => PlanCalendar.Methods(session.Rulebook.Plans, session.Programme.Aims)
+        _methods = [.. sessions.Select(session => session.Programme.Aims.MethodsOf(session.Rulebook.Plans)
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
         _notRecipients = [.. sessions.SelectMany(session => session.NamedDonors)];

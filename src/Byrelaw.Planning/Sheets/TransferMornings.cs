@@ -6,7 +6,7 @@ internal static class TransferMornings
     public static IEnumerable<TransferSheet> Of(Plan plan, SheetHeads heads) =>
         from session in plan.Sessions
         where !session.Session.IsStopped
-        let window = HeatWindow.Of(session.Session.Round)
+        let window = session.Session.Round.Window
         from day in session.Session.Round.TransferDays
         where day >= plan.Today
         let sheet = Of(session, day, window, heads)

@@ -68,7 +68,7 @@ public static class Slipper
             return new(before, noReturn, state, null, served, 0);
         }
 
-        var window = HeatWindow.Of(after);
+        var window = after.Window;
         if (before.Method.IsNatural)
         {
             // Heats that have been seen stay seen; only those that serve the new days count.

@@ -26,7 +26,7 @@ public sealed class TreatmentCalendarTests
         // Collected on the 12th, the embryos are seven days old on the 20th and eight on the 21st: a heat of the 15th is day 6 on the 21st, two days from eight.
         // Within a day of the embryo's age: 88% of pregnancies (Lindner and Wright 1983).
         var round = Round.Of(new WrittenPlan().Rulebook.Programme!).Single();
-        var window = HeatWindow.Of(round);
+        var window = round.Window;
         window.Heats.ShouldBe([new(2026, 10, 12), new(2026, 10, 13), new(2026, 10, 14)]);
         window.ServedBy(new(2026, 10, 12)).ShouldBe([new(2026, 10, 20)]);
         window.ServedBy(new(2026, 10, 14)).ShouldBe([new(2026, 10, 20), new(2026, 10, 21)]);
@@ -38,9 +38,9 @@ public sealed class TreatmentCalendarTests
     public void How_near_her_day_must_be_to_the_age_of_the_embryos_is_what_the_programme_says()
     {
         var said = new WrittenPlan { Programme = "collection on 2026-10-12\ntransfer 8 days after collection, over 2 days\nrecipients on day 6 to 8, within 2 days of the embryo" };
-        HeatWindow.Of(Round.Of(said.Rulebook.Programme!).Single()).Heats.ShouldBe([new(2026, 10, 12), new(2026, 10, 13), new(2026, 10, 14), new(2026, 10, 15)]);
+        Round.Of(said.Rulebook.Programme!).Single().Window.Heats.ShouldBe([new(2026, 10, 12), new(2026, 10, 13), new(2026, 10, 14), new(2026, 10, 15)]);
         var exactly = new WrittenPlan { Programme = "collection on 2026-10-12\ntransfer 8 days after collection, over 2 days\nrecipients on day 6 to 8, within 0 days of the embryo" };
-        HeatWindow.Of(Round.Of(exactly.Rulebook.Programme!).Single()).Heats.ShouldBe([new(2026, 10, 13)]);
+        Round.Of(exactly.Rulebook.Programme!).Single().Window.Heats.ShouldBe([new(2026, 10, 13)]);
     }
 
     [Fact]
@@ -112,6 +112,6 @@ public sealed class TreatmentCalendarTests
         var round = Round.Of(frozen.Programme!).Single();
         round.Collection.ShouldBeNull();
         round.EmbryoAge(round.FirstTransfer).ShouldBe(7);
-        HeatWindow.Of(round).Heats.Count().ShouldBe(3);
+        round.Window.Heats.Count().ShouldBe(3);
     }
 }

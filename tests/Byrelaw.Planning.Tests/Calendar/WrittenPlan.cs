@@ -89,6 +89,9 @@ internal sealed record WrittenPlan : IRuleFiles
     /// <summary>What is promised to be written down since 2015.</summary>
     public string Keeping { get; init; } = "calving, mastitis, sale, purchase, mating, transfer, drying off, bull in, bull out, pregnancy test";
 
+    /// <summary>Whether no line sets the first treatment.</summary>
+    public bool IsTreatmentLeftOut { get; init; }
+
     /// <summary>How many cows there are.</summary>
     public int Cows { get; init; } = 4;
 
@@ -105,7 +108,7 @@ internal sealed record WrittenPlan : IRuleFiles
     {
         get
         {
-            var treatment = Programme.Contains("first treatment", StringComparison.Ordinal) ? "" : "\n  date first treatment 16 days before first transfer";
+            var treatment = IsTreatmentLeftOut || Programme.Contains("first treatment", StringComparison.Ordinal) ? "" : "\n  date first treatment 16 days before first transfer";
             var lines = string.Join('\n', Programme.Split('\n').Select(line => "  " + line.Trim()));
             _text = $"use \"rules.byre\"\nrecords \"records\"\n  up to {UpTo:uuuu-MM-dd}\n  complete for {Keeping} since 2015-01-01\n\n{More}\nprogramme \"P\"\n{lines}{treatment}\n{Lists}";
             var reading = RulebookReader.Read("farm.byre", this)!;

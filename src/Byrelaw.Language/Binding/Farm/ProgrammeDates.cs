@@ -62,6 +62,27 @@ internal sealed class ProgrammeDates
         return dates;
     }
 
+    /// <summary>Reckons the first treatment where the programme does not set it: it is the earliest day 0 of the methods that may be used, and moves with the transfers.</summary>
+    /// <param name="aims">Of the programme.</param>
+    /// <param name="plans">The methods.</param>
+    public void ReckonFirstTreatment(Aims aims, PlanStatements plans)
+    {
+        if (_names.Find(FirstTreatment) is not DateSymbol { Value: null } || Value(FirstTransfer) is not { } first || Value(FinalTransfer) is not { } final)
+        {
+            return;
+        }
+
+        var window = HeatWindow.Of(aims, Value(Collection), first, final);
+        var starts = aims.MethodsOf(plans).Where(method => !method.IsNatural).Select(method => (LocalDate?)window.StartOf(method));
+        if (window.First is not null && starts.Min() is { } start)
+        {
+            var at = _set.Find(date => NameFolding.Fold(date.Name) == FirstTransfer)!.Span;
+            Give(FirstTreatment, start, at, new DayReference(null, FirstTransfer, new TimeLength(Period.DaysBetween(start, first), TimeUnit.Days), true, at));
+        }
+    }
+
+    private LocalDate? Value(string name) => (_names.Find(name) as DateSymbol)?.Value;
+
     /// <summary>Declares a date's name; false, and a problem, where it may not have that one.</summary>
     private bool Name(DateLine line)
     {

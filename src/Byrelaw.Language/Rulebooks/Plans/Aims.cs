@@ -51,6 +51,28 @@ public sealed record Aims
     /// <summary>Animals that are booked for a session, in the order of writing. A booking says who is meant, and opens no gate.</summary>
     public ImmutableArray<Booking> Bookings { get; init; } = [];
 
+    /// <summary>
+    /// Days since heat (or fertilisation) of an embryo that is transferred on a day. Eggs are fertilised on the day after their collection
+    /// (collection is day -1, and blastocysts are looked for on day 7: Reproduction, Fertility and Development 31:140), so on the eighth day after it
+    /// they are seven days old.
+    /// </summary>
+    /// <param name="transfer">The day.</param>
+    /// <param name="collection">The day of collection or flush; null for frozen embryos.</param>
+    public int EmbryoAgeOn(LocalDate transfer, LocalDate? collection) => (Embryos, collection) switch
+    {
+        (EmbryoOrigin.CollectedEggs, { } day) => Period.DaysBetween(day, transfer) - 1,
+        (EmbryoOrigin.Flushed, { } flush) => EmbryoAge + Period.DaysBetween(flush, transfer),
+        _ => EmbryoAge,
+    };
+
+    /// <summary>The methods that may be used for recipients, the one liked best first: those the programme names, else all.</summary>
+    /// <param name="plans">All methods.</param>
+    public ImmutableArray<Method> MethodsOf(PlanStatements plans)
+    {
+        ArgumentNullException.ThrowIfNull(plans);
+        return Recipients.IsEmpty ? [.. plans.Methods.Where(method => !method.IsForDonors)] : [.. Recipients.Select(one => plans.Method(one.Method)).OfType<Method>()];
+    }
+
     /// <summary>How many sessions the programme has: one for each collection.</summary>
     public int Sessions => OnAVisit is not null ? Repeat?.Times ?? 1 : Math.Max(Collections.Length, 1);
 
