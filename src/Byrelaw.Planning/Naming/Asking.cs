@@ -45,7 +45,7 @@ internal sealed class Asking
         var open = new List<OpenAnimal>();
         foreach (var animal in carrying)
         {
-            var standing = standings[animal.Animal] = Of(animal);
+            var standing = standings[animal.Animal] = AsItIs(animal);
             if (standing.Standing == Standing.ToAsk)
             {
                 open.Add(new OpenAnimal(animal.Animal, [.. Carrying(animal), .. Treatment(animal.Animal), .. Suits(animal.Animal)]));
@@ -71,7 +71,7 @@ internal sealed class Asking
     }
 
     /// <summary>How one stands as far as it is known: to be asked about where nothing bars her and something is not known.</summary>
-    private StandingOf Of(AnimalJudgement carrying)
+    public StandingOf AsItIs(AnimalJudgement carrying)
     {
         var treated = _treated is null ? Answer.Ready : _treated.GetValueOrDefault(carrying.Animal, Answer.No);
         var suited = _suited?[carrying.Animal] ?? Truth.True;

@@ -1,7 +1,6 @@
 using Byrelaw.Judging;
 using Byrelaw.Judging.Verdicts;
 using Byrelaw.Planning.Naming;
-using CsCheck;
 
 namespace Byrelaw.Planning.Tests.Naming;
 
@@ -215,37 +214,4 @@ public sealed class NamerTests
         session.Round.Programme.Choices.ShouldBe(rulebook.Programme!.Choices);
         lists.Length.ShouldBe(session.Lists.Length);
     }
-
-    /// <summary>Whoever is named, or spare, passes both checks on her own days, judged anew and one list at a time; with a record taken away nobody new is sure.</summary>
-    [Fact]
-    public void Whoever_is_named_passes_both_checks_on_her_own_days() => Gen.Select(Rows, Gen.Int[0, 11]).Hold((rows, without) =>
-    {
-        var farm = Farm("") with { Events = rows };
-        var rulebook = farm.Rulebook;
-        var herd = farm.Herd(rulebook);
-        foreach (var session in Namer.Name(new Judge(rulebook, herd).JudgeAll(), Today))
-        {
-            var moved = MovedProgramme.To(rulebook, "collection", session.Session.Round.Collection!.Value);
-            var judge = new Judge(moved, herd);
-            var carry = judge.JudgeList(moved.Programme!.Choices.Single(choice => choice.List == "recipients"), session.Session.Round.FirstTransfer, session.Session.Round.FinalTransfer);
-            var treat = judge.JudgeList(moved.Programme!.Choices.Single(choice => choice.List == "treatment"), session.Methods[0].Day, session.Methods[0].Day);
-            foreach (var animal in session.Named.Concat(session.Spares))
-            {
-                carry.Animals.Single(one => one.Number == animal.Number).Answer.MayBeUsed().ShouldBeTrue();
-                treat.Animals.Single(one => one.Number == animal.Number).Answer.MayBeUsed().ShouldBeTrue();
-            }
-        }
-
-        var broken = farm with { Events = [.. rows.Select((row, i) => i == without ? row.Replace("2026-", "20x6-", StringComparison.Ordinal) : row)] };
-        Sure(broken).Except(Sure(farm)).ShouldBeEmpty("a row that cannot be read makes nobody sure");
-    }, count: 60);
-
-    private static readonly string[] Kinds = ["calving", "mating", "mastitis", "transfer", "bull in", "bull out", "serum copper"];
-
-    private static Gen<ImmutableArray<string>> Rows => Gen.Select(Gen.Int[1, 4], Gen.Int[0, 6].Select(kind => Kinds[kind]), Gen.Int[0, 150])
-        .Select((cow, kind, ago) => $"{Today.PlusDays(-ago):uuuu-MM-dd},{cow},{kind},{(kind == "serum copper" ? "20,umol/L" : ",")}").Array[12]
-        .Select(rows => ImmutableArray.CreateRange(rows.Take(6).Concat(Ready(1, 2)).Concat(rows.Skip(6))));
-
-    private static IEnumerable<string> Sure(WrittenPlan farm) => Named(farm).SelectMany(session => session.Methods[0].Animals
-        .Select((animal, place) => (animal, place)).Where(one => one.animal.Standing == Standing.Sure).Select(one => $"{session.Number} {one.place}"));
 }

@@ -27,6 +27,13 @@ public sealed class ReferenceJudge
     /// <summary>Every animal of a list, in the order of <c>animals.csv</c>.</summary>
     public IReadOnlyList<JudgedAnimal> Judge(Choice choice) => [.. Takes(choice).Select(animal => Judge(choice, animal))];
 
+    /// <summary>All that a list asks of an animal over its judging days, whether or not it takes her: Ready or On course where that is true.</summary>
+    public Truth Over(Choice choice, int animal)
+    {
+        var (from, to) = JudgingDays(choice);
+        return Kleene.All(All(Rules(choice, animal, from, to).Where(rule => rule.Counts).Select(rule => rule.Days), from, to).Between(from, to));
+    }
+
     /// <summary>One animal, whether or not the list takes her.</summary>
     public JudgedAnimal Judge(Choice choice, int animal)
     {
