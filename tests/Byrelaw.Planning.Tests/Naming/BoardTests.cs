@@ -28,6 +28,8 @@ public sealed class BoardTests
     };
 
     private static readonly ImmutableArray<JudgedSession> Sessions = Judged();
+    private static readonly ImmutableArray<MethodChecked> Checked = [.. Sessions.Select(session => MethodChecked.Of(session, session.Rulebook.Plans.Method("Progesterone insert")!, new(2026, 8, 1)))];
+    private static readonly Method Insert = Sessions[0].Rulebook.Plans.Method("Progesterone insert")!;
 
     [Fact]
     public void Sure_animals_are_named_as_trying_every_assignment_finds_and_those_to_ask_fill_what_is_left() => Cases.Hold(one =>
@@ -57,21 +59,40 @@ public sealed class BoardTests
         Name(more)[0].Named.Length.ShouldBeGreaterThanOrEqualTo(Name(one)[0].Named.Length);
     }, count: 60);
 
+    [Fact]
+    public void Who_is_begun_never_moves_and_nobody_has_two_places() => Gen.Select(Cases, Gen.Int[-1, 3].Array[Cows]).Hold((one, begunFor) =>
+    {
+        // Whatever may stand against her by then, and however many places there are: her own days and her session stay.
+        ImmutableArray<BegunAnimal> begun =
+        [
+            .. from animal in Enumerable.Range(0, Cows) where begunFor[animal] is > 0 select new BegunAnimal(animal, Insert, new(2026, 7, 20 + animal), [begunFor[animal]]),
+        ];
+        var named = Name(one, begun);
+        foreach (var animal in begun)
+        {
+            var hers = named.Single(session => session.Named.Any(other => other.Animal == animal.Animal));
+            hers.Number.ShouldBe(animal.Session!.Value);
+            hers.Named.Single(other => other.Animal == animal.Animal).ShouldSatisfyAllConditions(other => other.IsBegun.ShouldBeTrue(), other => other.Start.ShouldBe(animal.Start));
+        }
+
+        named.SelectMany(session => session.Named.Concat(session.ToAsk)).Select(animal => animal.Animal).ShouldBeUnique();
+    }, count: 60);
+
     private static Gen<Case> Cases => Gen.Select(
         Gen.Int[0, 2].Select(standing => (Standing)standing).Array[3].Array[Cows], Gen.Int[0, 2].Array[3].Array[Cows], Gen.Int[1, 3].Array[3].Array[Cows], Gen.Int[0, 4].Array[3])
         .Select((standings, points, missing, wanted) => new Case(standings, points, missing, wanted));
 
     private sealed record Case(Standing[][] Standings, int[][] Points, int[][] Missing, int[] Wanted);
 
-    private static ImmutableArray<NamedSession> Name(Case one)
+    private static ImmutableArray<NamedSession> Name(Case one, params ImmutableArray<BegunAnimal> begun)
     {
         ImmutableArray<MethodChecked>[] methods = [.. Sessions.Select((session, i) => ImmutableArray.Create(
-            MethodChecked.Of(session, session.Rulebook.Plans.Method("Progesterone insert")!, new(2026, 8, 1)) with
+            Checked[i] with
             {
                 Animals = [.. one.Standings.Select((standings, animal) => new StandingOf(standings[i], FailedCheck.None, one.Missing[animal][i]))],
             }))];
         Dictionary<int, double>[] points = [.. Sessions.Select((_, i) => Enumerable.Range(0, Cows).ToDictionary(animal => animal, animal => (double)one.Points[animal][i]))];
-        var board = new Board(Sessions, methods, Sessions[0].Judge.Herd, points, [], [.. one.Wanted.Select(wanted => (int?)wanted)]);
+        var board = new Board(Sessions, methods, Sessions[0].Judge.Herd, points, [], [.. one.Wanted.Select(wanted => (int?)wanted)], begun);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();

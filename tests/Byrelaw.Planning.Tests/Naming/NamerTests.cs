@@ -213,5 +213,8 @@ public sealed class NamerTests
         session.Lists.ShouldBe(draft.Lists);
         session.Round.Programme.Choices.ShouldBe(rulebook.Programme!.Choices);
         lists.Length.ShouldBe(session.Lists.Length);
+        SessionDraft.Of(rulebook, farm.Herd(rulebook), null).Lists.Select(Answers).ShouldBe(lists.Select(Answers));
+
+        static string Answers(ListJudgement list) => $"{list.Choice.List} {list.Choice.JudgedFrom} {list.Choice.JudgedTo}: {string.Join(", ", list.Animals.Select(animal => $"{animal.Number} {animal.Answer}"))}";
     }
 }
