@@ -25,12 +25,7 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
         var days = TreatmentCalendar.Of(method, session.Round);
         var heats = days.Heats.Select(heat => heat.Date).Where(days.Window.Serves).ToList();
         var day = method.IsNatural ? heats.FirstOrDefault(heat => heat >= today, today) : days.Start;
-        var treatment = method.IsNatural ? null : ProgrammeLists.Treatment(session.Programme);
-        var bar = session.IsStopped ? FailedCheck.Stopped
-            : heats.Count == 0 ? FailedCheck.NoHeatServes
-            : method.IsNatural ? heats[^1] < today ? FailedCheck.TooLate : FailedCheck.None
-            : day < today ? FailedCheck.TooLate
-            : treatment is null ? FailedCheck.NoListForTreatment : FailedCheck.None;
+        var bar = Bar(session, method, heats, day, today);
         var animals = new StandingOf[session.Judge.Herd.Count];
         Array.Fill(animals, new StandingOf(Standing.Out, bar == FailedCheck.None ? FailedCheck.Carrying : bar));
         if (bar == FailedCheck.None && session.Recipients is { } recipients)
@@ -43,6 +38,13 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
 
         return new(days, day, [.. animals]);
     }
+
+    /// <summary>What bars everybody; <see cref="FailedCheck.None"/> for nothing.</summary>
+    private static FailedCheck Bar(JudgedSession session, Method method, List<LocalDate> heats, LocalDate day, LocalDate today) =>
+        session.IsStopped ? FailedCheck.Stopped
+        : heats.Count == 0 ? FailedCheck.NoHeatServes
+        : (method.IsNatural ? heats[^1] : day) < today ? FailedCheck.TooLate
+        : !method.IsNatural && ProgrammeLists.Treatment(session.Programme) is null ? FailedCheck.NoListForTreatment : FailedCheck.None;
 
     /// <summary>What must hold of whoever is made ready by a method: she may carry on the days of transfer and, where something is given, be treated on day 0.</summary>
     internal static Gates GatesOf(JudgedSession session, Method method, LocalDate day)

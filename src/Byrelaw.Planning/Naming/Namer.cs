@@ -8,14 +8,13 @@ public sealed class Namer
 {
     private readonly ImmutableArray<JudgedSession> _sessions;
     private readonly ImmutableArray<MethodChecked>[] _methods;
-    private readonly Herd _herd;
     private readonly HashSet<int> _notRecipients;
     private readonly Dictionary<int, double>[] _points;
     private readonly ImmutableArray<BegunAnimal> _begun;
 
     private Namer(ImmutableArray<JudgedSession> sessions, Draft draft, LocalDate today)
     {
-        (_sessions, _herd) = (sessions, draft.Herd);
+        _sessions = sessions;
         _methods = [.. sessions.Select(session => session.Programme.Aims.MethodsOf(session.Rulebook.Plans)
             .Select(method => MethodChecked.Of(session, method, today)).ToImmutableArray())];
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
@@ -76,10 +75,10 @@ public sealed class Namer
 
     private ImmutableArray<NamedSession> Name(int?[] wanted)
     {
-        var board = new Board(_sessions, _methods, _herd, _points, _notRecipients, wanted, _begun);
+        var board = new Board(new Candidates(_sessions, _methods, _points, _notRecipients, _begun), wanted);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();
-        return board.Sessions();
+        return new BoardRead(board).Sessions();
     }
 }

@@ -92,11 +92,11 @@ public sealed class BoardTests
                 Animals = [.. one.Standings.Select((standings, animal) => new StandingOf(standings[i], FailedCheck.None, one.Missing[animal][i]))],
             }))];
         Dictionary<int, double>[] points = [.. Sessions.Select((_, i) => Enumerable.Range(0, Cows).ToDictionary(animal => animal, animal => (double)one.Points[animal][i]))];
-        var board = new Board(Sessions, methods, Sessions[0].Judge.Herd, points, [], [.. one.Wanted.Select(wanted => (int?)wanted)], begun);
+        var board = new Board(new Candidates(Sessions, methods, points, [], begun.IsDefault ? [] : begun), [.. one.Wanted.Select(wanted => (int?)wanted)]);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();
-        return board.Sessions();
+        return new BoardRead(board).Sessions();
     }
 
     private static ImmutableArray<JudgedSession> Judged()

@@ -1,0 +1,68 @@
+using System.Globalization;
+
+namespace Byrelaw.Planning.Calendar;
+
+/// <summary>Everything on a calendar as entries, each with what is wrong with its day.</summary>
+/// <param name="calendar">As far as it is drawn up.</param>
+/// <param name="aims">Holidays.</param>
+internal sealed class PlanEntries(PlanCalendar calendar, Aims aims)
+{
+    /// <summary>By day, then by what they are about.</summary>
+    public ImmutableArray<PlanEntry> InOrder() =>
+    [
+        .. All().Select(entry => entry with { Clashes = Clashes(entry) })
+            .OrderBy(entry => entry.From).ThenBy(entry => entry.Kind).ThenBy(entry => entry.Id, StringComparer.Ordinal),
+    ];
+
+    private IEnumerable<PlanEntry> All() =>
+    [
+        .. calendar.Tasks.Where(task => !task.IsDone).Select(task => new PlanEntry(
+            task.Session > 1 ? Id("task", task.Task.Name, Number(task.Session)) : Id("task", task.Task.Name), EntryKind.TaskStart, task.LastStart, task.LastStart,
+            task.IsOfASession ? task.Session : null, task.Task.Name) { Task = task, Cautions = task.Task.Cautions }),
+        .. calendar.CleanTimes.Select(time => new PlanEntry(Id("clean", time.Rule), EntryKind.CleanTime, time.From, time.To, null, time.Rule)),
+        .. calendar.Treatments.SelectMany(treatment => Of(treatment, EntryKind.Treatment)),
+        .. calendar.Donors.SelectMany(treatment => Of(treatment, EntryKind.DonorTreatment)),
+        .. calendar.Rounds.SelectMany(Of),
+        .. calendar.Season.PlannedStartOfMating is { } start ? [new PlanEntry("start-of-mating", EntryKind.StartOfMating, start, start, null, null)] : (PlanEntry[])[],
+        .. calendar.Season.Rounds.Where(round => round.InCows is not null).Select(round => new PlanEntry(
+            Id("calving", Number(round.Round.Number)), EntryKind.Calving, round.InCows!.From, round.InCows.To, round.Round.Number, null)),
+    ];
+
+    private static IEnumerable<PlanEntry> Of(Round round) =>
+    [
+        .. round.Collection is { } day ? [new PlanEntry(Id("collection", Number(round.Number)), EntryKind.Collection, day, day, round.Number, null)] : (PlanEntry[])[],
+        new PlanEntry(Id("transfer", Number(round.Number)), EntryKind.Transfer, round.FirstTransfer, round.FinalTransfer, round.Number, null),
+    ];
+
+    private static IEnumerable<PlanEntry> Of(TreatmentCalendar treatment, EntryKind kind)
+    {
+        var (name, round) = (treatment.Method.Name, treatment.Round);
+        foreach (var day in treatment.Days)
+        {
+            yield return new(Id("treatment", name, Number(round), Number(day.Place)), kind, day.Date, day.Date, round, name) { Step = day.Step, Cautions = day.Step.Cautions };
+        }
+
+        if (treatment.Method is { IsForDonors: false, HeatDay: null } && !treatment.Heats.IsEmpty)
+        {
+            yield return new(Id("heat", name, Number(round)), EntryKind.HeatWatch, treatment.Heats[0].Date, treatment.Heats[^1].Date, round, name);
+        }
+    }
+
+    /// <summary>Only days on which someone does something clash with weekends and holidays.</summary>
+    private ImmutableArray<Clash> Clashes(PlanEntry entry) => entry.Kind switch
+    {
+        EntryKind.Collection or EntryKind.Transfer =>
+        [
+            .. DayRuns.From(entry.From, entry.To).SelectMany(day => Clash.On(day, aims)),
+            .. calendar.VisitClashes.Where(clash => clash.Date == entry.From && clash.Visits == (entry.Kind == EntryKind.Collection ? "collection" : "transfer")),
+        ],
+        EntryKind.Treatment or EntryKind.DonorTreatment or EntryKind.TaskStart => [.. Clash.On(entry.From, aims)],
+        _ => [],
+    };
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Names as they are compared, every other sign than a letter or a digit a hyphen.</summary>
+    private static string Id(params string[] parts) =>
+        string.Join('/', parts.Select(part => string.Concat(NameFolding.Fold(part).Select(c => char.IsLetterOrDigit(c) ? c : '-'))));
+}
