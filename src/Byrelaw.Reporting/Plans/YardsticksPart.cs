@@ -17,7 +17,8 @@ internal static class YardsticksPart
         }
 
         return table.IsEmpty ? Part.None : new DocumentBuilder().Heading(2, "What people quote")
-            .Sentence($"Held against the plan{(plan.Numbers.IfAllPass is null ? "" : ", as if all asked pass")}; it changes nothing.").Table(table).As("yardsticks");
+            .Sentence($"Held against the plan{(plan.Numbers.IfAllPass is null ? "" : ", as if all asked pass")}; it changes nothing.").Table(table)
+            .Sentence("What people quote often leaves a part out, or counts other animals: ask what theirs counts before you plan by it.").As("yardsticks");
     }
 
     /// <summary>In a sentence, for the top of the page; null where nothing is quoted of money.</summary>
@@ -38,9 +39,9 @@ internal static class YardsticksPart
 
     private static string Difference(YardstickHeld held) => held switch
     {
-        { Plan: null } => "nothing to compare",
+        { Plan: null } => "nothing to compare: of a plan by which nothing is transferred no transfer has a price",
         { Without: { IsEmpty: true } } => "none to speak of: they are within a tenth of each other",
-        { Without: { } without } => $"without {Phrases.And([.. without.Select(part => $"“{Name(part)}”")])} it comes to {Figure(held, held.Left(without))}",
-        _ => "no part explains it",
+        { Without: { } without } => $"that is about what is left here without {Phrases.And([.. without.Select(part => $"“{Name(part)}”")])}: {Figure(held, held.Left(without))}",
+        _ => "no part that is left out explains it",
     };
 }
