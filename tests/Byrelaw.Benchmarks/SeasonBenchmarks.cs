@@ -2,6 +2,7 @@ using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Planning.Carrying;
 using Byrelaw.Planning.Forecasting;
 using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Recipients;
 using Byrelaw.Planning.Seasons;
 using NodaTime;
 
@@ -36,11 +37,12 @@ public class SeasonBenchmarks
     private static SeasonInputs Farm(int donors)
     {
         var females = donors * 5 / 2;
+        var (insert, once) = (Treatment("Insert", 60, 0.95), Treatment("Prostaglandin once", 10, 0.7));
         return new()
         {
             Plans = new PlanStatements
             {
-                Methods = [Treatment("Insert", 60, 0.95), Treatment("Prostaglandin once", 10, 0.7)],
+                Methods = [insert, once],
                 Assumptions =
                 [
                     Number(AssumedQuantity.OocytesPerCollection, 9, 6), Share(AssumedQuantity.EmbryosPerOocyte, 0.22, 50), Share(AssumedQuantity.PregnantPerTransfer, 0.45, 80),
@@ -53,7 +55,7 @@ public class SeasonBenchmarks
             MostDonors = donors + 20,
             Sessions = 3,
             MostSessions = 4,
-            Serving = [new("Insert", [3, 4, 9]), new("Prostaglandin once", [3, 4])],
+            Uses = [UseChain.OfTreatment(insert, day => day is 3 or 4 or 9), UseChain.OfTreatment(once, day => day is 3 or 4)],
             OnHand = new(females, 0, 0, 0),
             Visits = 6,
             Named = ByName(donors * 9 / 10, females * 8 / 10),

@@ -25,7 +25,7 @@ public static class JudgedSeason
             MostDonors = most,
             Sessions = sessions,
             MostSessions = Math.Max(sessions, VisitsToCome(rulebook, calendar)),
-            Serving = [.. calendar.Treatments.Where(treatment => treatment.Round == calendar.Rounds[0].Number).Select(Serving)],
+            Uses = [.. calendar.Treatments.Where(treatment => treatment.Round == calendar.Rounds[0].Number).Select(treatment => UseChain.Of(treatment.Method, treatment, rulebook.Plans))],
             OnHand = recipients is null ? new(0, 0, 0, 0) : WithThoseAskedAbout(OnHand.Of(recipients)),
             Carriers = recipients is null ? CarrierShares.Exactly(0) : CarrierShares.Of(recipients),
             Visits = calendar.Rounds.Sum(round => round.Collection is null ? 1 : 2),
@@ -68,13 +68,4 @@ public static class JudgedSeason
         var last = season.LastTransferInTime is { } inTime ? inTime.PlusDays(-Period.DaysBetween(first, season.Round.FinalTransfer)) : LocalDate.MaxIsoValue;
         return VisitDays.Of(rulebook.Plans.Visits, "collection", aims.Region, aims.Holidays).Count(day => day >= first && day <= last);
     }
-
-    /// <summary>The days of a method on which a heat serves a transfer.</summary>
-    private static ServingDays Serving(TreatmentCalendar treatment) => new(treatment.Method.Name, treatment switch
-    {
-        { Method.IsNatural: true } => [.. Enumerable.Range(0, treatment.Heats.Length)],
-        { Method.InHeat.Days: { IsEmpty: false } days } => [.. days.Select(day => day.Day).Where(treatment.Serves)],
-        { Method.HeatDay: { } day } when treatment.Serves(day) => [day],
-        _ => [],
-    });
 }

@@ -24,8 +24,8 @@ public sealed record SeasonInputs
     /// <summary>The most sessions that the visits and the season allow; at least <see cref="Sessions"/>.</summary>
     public int MostSessions { get; init; } = 1;
 
-    /// <summary>Days of each method on which a heat serves a transfer; for natural heat, how many days do.</summary>
-    public required ImmutableArray<ServingDays> Serving { get; init; }
+    /// <summary>How animals come to be used by each method, on the days of the first session.</summary>
+    public required ImmutableArray<UseChain> Uses { get; init; }
 
     /// <summary>Animals that may be treated or watched, at one session.</summary>
     public required OnHand OnHand { get; init; }
@@ -51,11 +51,6 @@ public sealed record SeasonInputs
     /// <summary>Tasks that cost something, with the animals they are for.</summary>
     public ImmutableArray<TaskAnimals> Tasks { get; init; } = [];
 }
-
-/// <summary>When a method's heats serve.</summary>
-/// <param name="Method">The method's name.</param>
-/// <param name="Days">Days of the method; for natural heat, any days: only their number counts.</param>
-public sealed record ServingDays(string Method, ImmutableArray<int> Days);
 
 /// <summary>A task and how many animals it is for.</summary>
 public sealed record TaskAnimals(PlanTask Task, int Animals);

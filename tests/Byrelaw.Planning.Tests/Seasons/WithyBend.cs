@@ -32,7 +32,7 @@ internal static class WithyBend
         MostDonors = 8,
         Sessions = 4,
         MostSessions = 6,
-        Serving = [new("Insert", [9]), new("Prostaglandin once", [3, 4]), new("Natural heat", [0, 1, 2, 3])],
+        Uses = [UseChain.OfTreatment(Methods.Insert, day => day == 9), UseChain.OfTreatment(Methods.ProstaglandinOnce, day => day is 3 or 4), UseChain.OfNaturalHeat(Methods.NaturalHeat, 4, null)],
         OnHand = new(12, 29, 12, 14),
         Visits = 8,
     };
