@@ -99,6 +99,21 @@ public sealed class NewTests : IDisposable
     }
 
     [Fact]
+    public void A_file_that_cannot_be_read_is_told_of_and_where_none_can_nothing_is_made()
+    {
+        Directory.CreateDirectory(_farm.At("export"));
+        _farm.Write("export/herd.pdf", "%PDF-1.4 of cows;1;2\n");
+        _farm.Run("new", "farm", "--from", "export").ShouldBeOneClearLine("herd.pdf: no text that can be read");
+        Directory.Exists(_farm.At("farm")).ShouldBeFalse();
+        _farm.Write("export/cows.csv", "Line No;DOB\n301;09/02/2020\n302;17/08/2021\n");
+        File.WriteAllBytes(_farm.At("export/old.csv.gz"), [0x1F, 0x8B, 8, 0, 0, 0, 0, 0, 0, 0, 1, 2]);
+        var run = _farm.Run("new", "farm", "--from", "export");
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Out.ShouldContain("reads those that can be read");
+        run.Err.ShouldBe("  Not read: herd.pdf: no text that can be read: a list that byrelaw can read is a CSV or another text file, or a workbook (.xlsx)\n  Not read: old.csv.gz: it is packed, and breaks off or is damaged: export it again\n");
+    }
+
+    [Fact]
     public void From_nothing_nothing_is_made()
     {
         _farm.Run("new", "farm", "--from", "nowhere").ShouldBeOneClearLine("no such folder: nowhere");

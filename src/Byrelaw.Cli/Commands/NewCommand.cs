@@ -28,8 +28,9 @@ internal static class NewCommand
         Refuse(target, folder);
         var name = PlainText.Clean(Path.GetFileName(target)) is { Length: > 0 } named ? named : "Our programme";
         var baseWords = BaseWords.Read(doors).Rulebook;
+        var unread = new List<(string File, string Why)>();
         var files = from is null ? [.. NewFarm.Files(name, NewFarm.FactsOf(baseWords)).Select(file => (file.Path, Encoding.UTF8.GetBytes(file.Text.ReplaceLineEndings("\n"))))]
-            : FromExport(name, Export(from, target, doors), baseWords.Vocabulary, doors);
+            : FromExport(name, Export(from, target, doors), baseWords.Vocabulary, unread, doors);
         WholeFolder.Write(target, (there, fresh) =>
         {
             // Somebody may have put files there while this run waited for its turn.
@@ -39,15 +40,20 @@ internal static class NewCommand
                 WholeFolder.Put(fresh, path, bytes);
             }
         });
-        Say(target, isFromFiles: from is not null, doors);
-        return ExitCode.Done;
+        Say(target, isFromFiles: from is not null, unread, doors);
+        return unread.Count == 0 ? ExitCode.Done : ExitCode.Bad;
     }
 
     /// <summary>The programme that reads a farm's own files, and a copy of them.</summary>
-    private static List<(string Path, byte[] Bytes)> FromExport(string name, string export, Vocabulary vocabulary, Doors doors)
+    private static List<(string Path, byte[] Bytes)> FromExport(string name, string export, Vocabulary vocabulary, List<(string File, string Why)> unread, Doors doors)
     {
         var files = SuggestedRecords.FilesIn(export).Select(path => ($"{Records}/{SuggestedRecords.Relative(export, path)}", RegularFile.Read(path)!)).ToList();
-        var programme = NewFarm.ProgrammeFrom(name, SuggestedRecords.Of(export, Records, vocabulary, doors.Today), doors.Today);
+        var programme = NewFarm.ProgrammeFrom(name, SuggestedRecords.Of(export, Records, vocabulary, doors.Today, unread: unread), doors.Today);
+        if (unread.Count == files.Count)
+        {
+            throw new CannotDoException($"nothing was made, for no file there can be read: {string.Join("; ", unread.Select(one => $"{one.File}: {one.Why}"))}");
+        }
+
         return [(NewFarm.Programme, Encoding.UTF8.GetBytes(programme.ReplaceLineEndings("\n"))), .. files];
     }
 
@@ -73,7 +79,7 @@ internal static class NewCommand
         }
     }
 
-    private static void Say(string target, bool isFromFiles, Doors doors)
+    private static void Say(string target, bool isFromFiles, List<(string File, string Why)> unread, Doors doors)
     {
         var shown = doors.Show(target);
         var file = $"{shown}/{NewFarm.Programme}";
@@ -82,7 +88,12 @@ internal static class NewCommand
         if (isFromFiles)
         {
             var waiting = lines.Count(line => line.Text.StartsWith("# ? ", StringComparison.Ordinal));
-            doors.Out.WriteLine($"{shown} is ready: your files lie in {shown}/{Records}, and {file} reads them.");
+            doors.Out.WriteLine($"{shown} is ready: your files lie in {shown}/{Records}, and {file} reads {(unread.Count == 0 ? "them" : "those that can be read")}.");
+            foreach (var (one, why) in unread)
+            {
+                doors.Err.WriteLine($"  Not read: {PlainText.Clean(one)}: {why}");
+            }
+
             doors.Out.WriteLine($"  {Numbers.Count(waiting, "line", "lines")} behind `# ?` in {file} {(waiting == 1 ? "waits" : "wait")} for you to choose; until then the lists ask about what they would say");
             doors.Out.WriteLine($"Then: byrelaw records {(shown.Contains(' ', StringComparison.Ordinal) ? $"\"{shown}/{Records}\"" : $"{shown}/{Records}")}");
             doors.Out.WriteLine($"and:  byrelaw draft {quoted}");

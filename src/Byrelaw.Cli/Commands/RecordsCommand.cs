@@ -37,7 +37,7 @@ internal static class RecordsCommand
         var reading = programme is null ? BaseWords.Read(doors) : LoadedProgramme.ReadRules(programme, knownOn: null, doors.Folder, doors.Today).ReachingTo(asked.RecordsTo);
         if (asked.Suggests)
         {
-            doors.Out.Write(SuggestedRecords.Of(full, Path.GetFileName(Path.TrimEndingDirectorySeparator(full)), reading.Rulebook.Vocabulary, doors.Today));
+            doors.Out.Write(SuggestedRecords.Of(full, Path.GetFileName(Path.TrimEndingDirectorySeparator(full)), reading.Rulebook.Vocabulary, doors.Today, reading.Rulebook.Records?.Sources));
             return ExitCode.Done;
         }
 

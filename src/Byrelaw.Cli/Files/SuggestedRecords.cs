@@ -1,4 +1,5 @@
 using Byrelaw.Language.BaseRules;
+using Byrelaw.Language.Rulebooks.RecordSources;
 using Byrelaw.Language.Rulebooks.Words;
 using Byrelaw.Records.Suggesting;
 
@@ -14,9 +15,11 @@ internal static class SuggestedRecords
     /// <param name="named">As the <c>records</c> line names it.</param>
     /// <param name="vocabulary">The words.</param>
     /// <param name="today">What day it is.</param>
-    public static string Of(string folder, string named, Vocabulary vocabulary, LocalDate today)
+    /// <param name="said">What a programme says already of the files.</param>
+    /// <param name="unread">Takes the files that cannot be read, and why.</param>
+    public static string Of(string folder, string named, Vocabulary vocabulary, LocalDate today, IReadOnlyList<RecordSource>? said = null, ICollection<(string File, string Why)>? unread = null)
     {
-        var text = RecordsSuggester.Suggest(named, FilesIn(folder).Select(path => (Relative(folder, path), RegularFile.Read(path)!)), vocabulary, today);
+        var text = RecordsSuggester.Suggest(named, FilesIn(folder).Select(path => (Relative(folder, path), RegularFile.Read(path)!)), vocabulary, today, said, unread);
         return string.Concat(Tidied(text).Select(Shown));
     }
 

@@ -71,6 +71,26 @@ internal static class TextTable
         return headings.Length == 0 || Array.TrueForAll(headings, heading => heading.Length == 0) ? null : new SourceTable(shown, headings, headingText, headingRow, rows);
     }
 
+    /// <summary>The first rows as they stand, with the lines at which they start; rows that go over several lines too.</summary>
+    /// <param name="text">All of it.</param>
+    /// <param name="separator">What stands between cells.</param>
+    /// <param name="most">So many rows are looked at.</param>
+    public static List<(int Number, string[] Cells)> FirstRows(string text, char separator, int most)
+    {
+        var (lines, pool, rows) = (Lines(text), new CellPool(), new List<(int, string[])>());
+        for (var at = 0; at < lines.Count && rows.Count < most;)
+        {
+            var number = at + 1;
+            var line = Row(text, lines, ref at, separator, cells: 0);
+            if (line.Length <= LongestRow && Cells(line, separator, pool, out _) is var cells && Array.Exists(cells, cell => cell.Length > 0))
+            {
+                rows.Add((number, cells));
+            }
+        }
+
+        return rows;
+    }
+
     /// <summary>Headings with those of a further row below them.</summary>
     private static string[] Joined(string[] headings, string[] more) =>
         [.. Enumerable.Range(0, Math.Max(headings.Length, more.Length)).Select(column => $"{headings.ElementAtOrDefault(column)} {more.ElementAtOrDefault(column)}".Trim())];

@@ -16,7 +16,7 @@ internal sealed class AnimalColumnFinder
     public AnimalColumnFinder(IReadOnlyList<SuggestedFile> files, HeadingMeanings meanings)
     {
         (_files, _meanings) = (files, meanings);
-        _keys = [.. files.SelectMany(file => file.Columns.Where(column => column.AreAllDifferent && column.Filled == file.Table.Rows.Count && !column.HoldsDates), (file, column) => (file, column))];
+        _keys = [.. files.SelectMany(file => file.Columns.Where(column => column.AreDifferent && 10 * column.Filled >= 9 * file.Table.Rows.Count && !column.HoldsDates), (file, column) => (file, column))];
     }
 
     /// <summary>The columns of a file that may be it, the likeliest first: one where nothing else can be meant, none where none can be found.</summary>
@@ -34,10 +34,12 @@ internal sealed class AnimalColumnFinder
             return [.. named.Select(column => Column(column, repeated, isByIdentity: false, isSure: false))];
         }
 
+        // A score or a count has few texts, and all of them stand among numbers of animals.
         var all = repeated.Select(one => one.Column).Distinct().OrderByDescending(column => column.Texts.Count).ToList();
+        all.RemoveAll(column => 2 * column.Texts.Count < all[0].Texts.Count);
         var own = all.FindAll(column => !IsByIdentity(column, repeated));
         var likely = own.Count > 0 ? own : all;
-        var isSure = likely.Count == 1 && repeated.Exists(one => one.Column == likely[0] && one.IsWhole);
+        var isSure = likely.Count == 1 && repeated.Exists(one => one.Column == likely[0] && one.IsWhole) && (MayBeNothingElse(likely[0]) || IsNamed(likely[0]));
         return [.. likely.Take(Most).Select(column => Column(column, repeated, IsByIdentity(column, repeated), isSure))];
     }
 
@@ -47,8 +49,15 @@ internal sealed class AnimalColumnFinder
         return new AnimalColumn(column, isByIdentity, isSure, $"{column.Texts.Count} different{(others.Count == 0 ? "" : $"; its numbers stand in {Phrases.And(others)} too")}");
     }
 
+    private bool IsNamed(ColumnProfile column) => _meanings.IsHeaded(column, "animal") || _meanings.IsIdentity(column);
+
+    /// <summary>Small numbers may be days, scores or yields.</summary>
+    private static bool MayBeNothingElse(ColumnProfile column) => !column.All(cell => cell.Length < 4 && cell.All(char.IsAsciiDigit));
+
+    /// <summary>Whether animals are found by an identity: where the file that holds it says her own number beside it. Else the identity is her number.</summary>
     private bool IsByIdentity(ColumnProfile column, List<Repetition> repeated) =>
-        _meanings.IsIdentity(column) || repeated.Exists(one => one.Column == column && _meanings.IsIdentity(one.Key));
+        repeated.Exists(one => one.Column == column && (_meanings.IsIdentity(column) || _meanings.IsIdentity(one.Key))
+            && one.Holder.Columns.Any(other => other != one.Key && !_meanings.IsIdentity(other) && (_meanings.IsHeaded(other, "animal") || _keys.Contains((one.Holder, other)))));
 
     /// <summary>Columns of a file whose texts are those of a column of different numbers in another file, or the other way round.</summary>
     private List<Repetition> Repeated(SuggestedFile file)
@@ -61,7 +70,7 @@ internal sealed class AnimalColumnFinder
                 var shared = column.Texts.Keys.Count(key.Texts.ContainsKey);
                 if (shared >= 2 && 2 * shared >= column.Texts.Count && column.Texts.Keys.Any(text => text.Any(char.IsAsciiDigit)))
                 {
-                    found.Add(new Repetition(holder == file ? key : column, holder == file ? other : holder, key, IsWhole: 10 * shared >= 9 * column.Texts.Count));
+                    found.Add(new Repetition(holder == file ? key : column, holder == file ? other : holder, holder, key, IsWhole: 10 * shared >= 9 * column.Texts.Count));
                 }
             }
         }
@@ -74,7 +83,8 @@ internal sealed class AnimalColumnFinder
 
     /// <param name="Column">The column of the file that is looked at.</param>
     /// <param name="Other">The file with the same numbers.</param>
-    /// <param name="Key">The column, in either, of which no number stands there twice.</param>
+    /// <param name="Holder">The file, of the two, that the key stands in.</param>
+    /// <param name="Key">The column, in either, of which no number stands there twice, but for a slip.</param>
     /// <param name="IsWhole">Whether nine of ten numbers are the same; else half of them are.</param>
-    private sealed record Repetition(ColumnProfile Column, SuggestedFile Other, ColumnProfile Key, bool IsWhole);
+    private sealed record Repetition(ColumnProfile Column, SuggestedFile Other, SuggestedFile Holder, ColumnProfile Key, bool IsWhole);
 }

@@ -52,7 +52,7 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
         switch (what)
         {
             case "born":
-                return Add(column, what, column.HoldsDates || column.HoldsNumbers);
+                return Add(column, what, column.HoldsMostlyDates || column.HoldsNumbers);
             case "sex":
                 return AddValues(column, what, ["F", "M", "steer"]);
             case "mob":
@@ -107,7 +107,7 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
             AddLast(kind, where);
         }
 
-        _lines.AddRange(kind is TestKind test ? Answers(column, test) : []);
+        _lines.AddRange(kind is TestKind test ? AnswerHints.Bullets(column, test, Bullet) : []);
         return true;
     }
 
@@ -122,12 +122,6 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
         _lines.Add(new SuggestedLine(Indent, $"last {NameText.Exact(kind.Name)} {where}", IsOpen: true, "in its place, if none came after it; then write behind `from`: as at a day"));
     }
 
-    private static IEnumerable<SuggestedLine> Answers(ColumnProfile column, TestKind test) =>
-        from text in column.Texts.OrderByDescending(text => text.Value).ThenBy(text => text.Key, StringComparer.Ordinal).Take(CodeLines.Most)
-        where !test.Answers.Any(answer => NameFolding.Fold(answer) == NameFolding.Fold(text.Key)) && !PendingCell.Is(Encoding.UTF8.GetBytes(text.Key))
-        from answer in test.Answers.Where(answer => char.ToLowerInvariant(answer[0]) == char.ToLowerInvariant(text.Key[0])).DefaultIfEmpty(test.Answers[0]).Append("blank")
-        select new SuggestedLine(Bullet, $"- {NameText.Text(text.Key)} is {NameText.Exact(answer)}", IsOpen: true, $"{text.Value} cells");
-
     /// <summary>A column of one of a few values; texts that are none of them are told of.</summary>
     private bool AddValues(ColumnProfile column, string what, IReadOnlyList<string> values)
     {
@@ -137,6 +131,13 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
         }
 
         _lines.Add(new SuggestedLine(Indent, $"{NameText.Exact(what)} in {NameText.Text(column.Heading)}"));
+        _lines.AddRange(ValueBullets(column, values));
+        return true;
+    }
+
+    /// <summary>A bullet for each text that is none of a few values, and each value that it may be.</summary>
+    public static IEnumerable<SuggestedLine> ValueBullets(ColumnProfile column, IReadOnlyList<string> values)
+    {
         foreach (var (text, count) in column.Texts.OrderByDescending(text => text.Value).ThenBy(text => text.Key, StringComparer.Ordinal).Take(CodeLines.Most))
         {
             if (values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(text)))
@@ -147,11 +148,9 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
             var alike = values.Where(value => char.ToLowerInvariant(value[0]) == char.ToLowerInvariant(text[0])).ToList();
             foreach (var value in (alike.Count > 0 || values.Count > FewValues ? alike : [.. values]).Append("blank"))
             {
-                _lines.Add(new SuggestedLine(Bullet, $"- {NameText.Text(text)} is {NameText.Exact(value)}", IsOpen: true, count == 1 ? "1 cell" : $"{count} cells"));
+                yield return new SuggestedLine(Bullet, $"- {NameText.Text(text)} is {NameText.Exact(value)}", IsOpen: true, count == 1 ? "1 cell" : $"{count} cells");
             }
         }
-
-        return true;
     }
 
     private bool Add(ColumnProfile column, string what, bool isFit) => isFit && Add(new SuggestedLine(Indent, $"{NameText.Exact(what)} in {NameText.Text(column.Heading)}"));

@@ -13,9 +13,10 @@ internal sealed class ColumnProfile
     /// <param name="table">Whose.</param>
     /// <param name="index">Which.</param>
     /// <param name="today">The day after which no short year lies.</param>
-    public ColumnProfile(SourceTable table, int index, LocalDate today)
+    /// <param name="name">What the lowest heading row says, where headings stand in several; null for the heading.</param>
+    public ColumnProfile(SourceTable table, int index, LocalDate today, string? name = null)
     {
-        (Heading, Index) = (table.Headings[index], index);
+        (Heading, Index, Name) = (table.Headings[index], index, name is null or "" ? table.Headings[index] : name);
         foreach (var row in table.Rows)
         {
             if (row.Flaw is null && row[index] is { Length: > 0 } cell and not "-")
@@ -31,12 +32,15 @@ internal sealed class ColumnProfile
             var dates = new CellDates(order, HasShortYears, today);
 
             // A sheet's own dates are dates in whatever order texts stand.
-            _unread[order] = [.. _counts.Keys.Where(cell => dates.Landed(cell) is null && !(table.IsSheet && CellDates.IsLanded(cell)))];
+            _unread[order] = [.. _counts.Keys.Where(cell => (cell.All(char.IsAsciiDigit) ? dates.Landed(cell) : dates.LandedSpan(cell)) is null && !(table.IsSheet && CellDates.IsLanded(cell)))];
         }
     }
 
     /// <summary>The heading as it stands there.</summary>
     public string Heading { get; }
+
+    /// <summary>What the column is called, by the lowest of its headings.</summary>
+    public string Name { get; }
 
     /// <summary>Its place, from 0.</summary>
     public int Index { get; }
@@ -50,13 +54,19 @@ internal sealed class ColumnProfile
     /// <summary>Its texts and how often each stands there.</summary>
     public IReadOnlyDictionary<string, int> Texts => _counts;
 
-    /// <summary>Whether no text stands there twice.</summary>
+    /// <summary>Whether no text stands there twice, but for a slip: one of twenty, or one of eight and more.</summary>
+    public bool AreDifferent => Filled > 1 && Filled - _counts.Count <= Math.Max(Filled < 8 ? 0 : 1, Filled / 20);
+
+    /// <summary>Whether no text stands there twice at all.</summary>
     public bool AreAllDifferent => Filled > 1 && _counts.Count == Filled;
 
     /// <summary>Whether it holds dates: nine of ten cells are some, in one order or another.</summary>
     public bool HoldsDates => Filled > 0 && Orders.Any(order => 10 * (_counts.Count - _unread[order].Count) >= 9 * _counts.Count);
 
-    /// <summary>Texts that are no dates in an order.</summary>
+    /// <summary>Whether more than half of its texts are dates.</summary>
+    public bool HoldsMostlyDates => Filled > 0 && Orders.Any(order => 2 * _unread[order].Count < _counts.Count);
+
+    /// <summary>Texts that are no dates in an order; a month of a year is one.</summary>
     public IReadOnlyList<string> NoDates(DateOrder order) => _unread[order];
 
     /// <summary>Whether every cell is a number.</summary>
@@ -74,6 +84,11 @@ internal sealed class ColumnProfile
         var digits = cell.TrimStart('<', '>', '-', ' ');
         return digits.Length > 0 && char.IsAsciiDigit(digits[0]) && digits.All(sign => char.IsAsciiDigit(sign) || sign is ',' or '.') && digits.Count(sign => sign is ',' or '.') <= 1;
     }
+
+    /// <summary>Whether a text is a date, in whatever order.</summary>
+    public static bool IsDate(string cell) => AnyDates.Any(dates => dates.LandedSpan(cell) is not null);
+
+    private static readonly CellDates[] AnyDates = [.. Orders.Select(order => new CellDates(order, hasShortYears: true, null))];
 
     private static bool HasDateSigns(string cell) => cell.Split(['/', '.', '-'], 4).Length == 3;
 

@@ -8,15 +8,17 @@ namespace Byrelaw.Records.Suggesting;
 /// </summary>
 public static class RecordsSuggester
 {
-    private static readonly string[] NoRecords = [".byre", ".md", ".jsonl", ".html", ".pdf", ".ics", ".pack"];
+    private static readonly string[] NoRecords = [".byre", ".md", ".jsonl", ".html", ".ics", ".pack"];
 
     /// <summary>Suggests.</summary>
     /// <param name="named">The folder, as the <c>records</c> line names it.</param>
     /// <param name="files">The files in it, by their names there, with their bytes.</param>
     /// <param name="vocabulary">The words.</param>
     /// <param name="today">What day it is.</param>
+    /// <param name="said">What a programme says already of the sources: where headings stand and how cells are parted is kept.</param>
+    /// <param name="unread">Takes the files that cannot be read, and why.</param>
     /// <returns>The block, with what was seen of the files above it; lines end with LF.</returns>
-    public static string Suggest(string named, IEnumerable<(string Name, byte[] Bytes)> files, Vocabulary vocabulary, LocalDate today)
+    public static string Suggest(string named, IEnumerable<(string Name, byte[] Bytes)> files, Vocabulary vocabulary, LocalDate today, IReadOnlyList<RecordSource>? said = null, ICollection<(string File, string Why)>? unread = null)
     {
         var text = new StringBuilder();
         var (readable, messages) = (new List<SuggestedFile>(), new MessageLines());
@@ -28,10 +30,14 @@ public static class RecordsSuggester
                 continue;
             }
 
-            foreach (var (file, shown, whyNot) in SuggestedFile.Read(name, bytes, today))
+            foreach (var (file, shown, whyNot) in SuggestedFile.Read(name, bytes, [.. (said ?? []).Where(source => source.File == name)], today))
             {
                 text.Append(CultureInfo.InvariantCulture, $"# {(file is null ? $"{shown}: {whyNot}" : file.Shape)}\n");
                 readable.AddRange(file is null ? [] : [file]);
+                if (file is null && shown == name)
+                {
+                    unread?.Add((name, whyNot!));
+                }
             }
         }
 
@@ -41,11 +47,14 @@ public static class RecordsSuggester
             # others. Until then nothing is known of what they would say.
 
             """);
-        text.Append(CultureInfo.InvariantCulture, $"records {NameText.Text(named)}\n");
-        foreach (var line in Lines(readable, vocabulary, today).Concat(messages.Make()))
+        List<SuggestedLine> lines = [.. Lines(readable, vocabulary, today), .. messages.Make()];
+        if (!lines.Exists(line => line.Text.StartsWith("from ", StringComparison.Ordinal) && (line.Text.EndsWith("a row for each animal", StringComparison.Ordinal) || line.Text.Contains("as layout", StringComparison.Ordinal))))
         {
-            text.Append(line).Append('\n');
+            text.Append("# No file here is known to say which animals there are. One must be `a row for each animal`; without it every other row is of an animal that nobody knows.\n");
         }
+
+        text.Append(CultureInfo.InvariantCulture, $"records {NameText.Text(named)}\n");
+        text.AppendJoin("", lines.Select(line => $"{line}\n"));
 
         return text.ToString();
     }

@@ -17,6 +17,12 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
     /// <summary>All of them, in the order in which a person reads them.</summary>
     public IEnumerable<SuggestedLine> Lines()
     {
+        if (!file.HasHeadings)
+        {
+            yield return new SuggestedLine(FromIndent, string.Join(", ", file.Written), IsOpen: true, "no row of it looks like headings; where one is, write which behind it, such as `headings in row 2`, and suggest again");
+            yield break;
+        }
+
         var rows = Rows();
         var said = rows switch { SourceRows.Animals => "a row for each animal", SourceRows.Events => "a row for each event", _ => null };
         yield return new SuggestedLine(
@@ -32,10 +38,11 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
             yield return new SuggestedLine(Indent, $"leave out rows where {NameText.Text(file.Table.Headings[column])} is {NameText.Text(text)}", IsOpen: true, "a row of sums?");
         }
 
-        foreach (var line in (rows ?? (HasDate() ? SourceRows.Events : SourceRows.Animals)) == SourceRows.Animals
+        foreach (var line in (rows ?? (HasDate() && !IsHeaded("born") ? SourceRows.Events : SourceRows.Animals)) == SourceRows.Animals
             ? new AnimalLines(file, _animal, meanings, latest).Make() : new EventLines(file, _animal, meanings).Make())
         {
-            yield return line;
+            // What a line may say hangs on what a row is about.
+            yield return rows is null ? line with { IsOpen = true } : line;
         }
     }
 
@@ -56,10 +63,13 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
     private SourceRows? Rows() => _animal switch
     {
         null => null,
-        { Column.AreAllDifferent: false } => HasDate() ? SourceRows.Events : null,
+        { IsSure: false } when !HasDate() => null,
+        { Column.AreDifferent: false } => !HasDate() || (IsHeaded("born") && !IsHeaded("date")) ? null : SourceRows.Events,
         _ => file.Columns.Any(column => meanings.IsHeaded(column, "kind")) && HasDate() ? null
             : file.Columns.Any(column => meanings.IsHeaded(column, "date") && column.HoldsDates) ? SourceRows.Events : SourceRows.Animals,
     };
+
+    private bool IsHeaded(string landed) => file.Columns.Any(column => meanings.IsHeaded(column, landed));
 
     private bool HasDate() => file.Columns.Any(column => column.HoldsDates);
 }

@@ -82,7 +82,7 @@ public sealed class SuggesterTests
     public void What_cannot_be_read_is_named_and_the_rest_is_suggested()
     {
         var text = Suggest(("herd.xlsx", [0x50, 0x4B, 3, 4]), ("empty.csv", []), ("book.csv", Bytes("Date,Cow,Event\n2026-03-01,1,heat\n2026-03-02,1,heat\n")));
-        text.ShouldContain("# herd.xlsx: no workbook that can be read");
+        text.ShouldContain("# herd.xlsx: no workbook that can be read; an older one (.xls) or one with a password: save it as .xlsx without a password");
         text.ShouldContain("# empty.csv: no rows below its headings");
         text.ShouldContain("from \"book.csv\"");
     }
@@ -112,6 +112,98 @@ public sealed class SuggesterTests
             ("settings.json", "{ \"colour\": 1 }"));
         lines.Skip(2).ShouldBe(["from \"ade\", as layout \"ICAR ADE\"", "# ? from \"services.json\", as layout \"ICAR ADE\", times in \"FILL-IN\""]);
     }
+
+    /// <summary>An export as programs write it: each untidy thing in it, and all of them, leave what its rows are about as it is.</summary>
+    [Theory]
+    [InlineData(false, false, false, false)]
+    [InlineData(true, false, false, false)]
+    [InlineData(false, true, false, false)]
+    [InlineData(false, false, true, false)]
+    [InlineData(false, false, false, true)]
+    [InlineData(true, true, true, true)]
+    public void One_untidy_row_does_not_change_what_a_file_is(bool hasTitle, bool hasTotal, bool isTwice, bool hasBreaks)
+    {
+        var rows = string.Concat(Enumerable.Range(10, 30).Select(i => $"DE 415{i};Daisy {i};w;{i - 9:00}/08/2021;Dry cows;{(hasBreaks && i % 7 == 0 ? "\"lame,\nsee vet\"" : "")}\n{(i == 20 ? ";;;;;\n" : "")}"));
+        var cows = $"{(hasTitle ? "Herd list;;;;;\nPrinted 29/11/2026;;;;;\n;;;;;\n" : "")}Cow No;Name;Sex;Born;Pen;Remarks\n{rows}{(isTwice ? "DE 41510;Daisy 10;w;01/08/2021;Bulls;\n" : "")}{(hasTotal ? "Total;30;;;;\n" : "")}";
+        var book = "Cow No;Day;Entry;Detail\n" + string.Concat(Enumerable.Range(10, 30).Concat(Enumerable.Range(10, 15)).Select(i => $"DE 415{i};{i - 9:00}/09/2026;AI;\n"));
+        var lines = Lines(("cows.csv", cows), ("book.csv", book));
+        lines.ShouldContain($"from \"cows.csv\", {(hasTitle ? "headings in row 4, " : "")}separated by semicolons, a row for each animal");
+        lines.ShouldContain("from \"book.csv\", separated by semicolons, a row for each event");
+        lines.Count(line => line == "animal in \"Cow No\"").ShouldBe(2);
+        lines.ShouldContain("born in \"Born\"");
+        lines.Where(line => !Waits(line) && line.StartsWith('-')).ShouldBeEmpty();
+    }
+
+    /// <summary>Titles, rows that group columns and columns without a name: a row of data is never taken for the headings.</summary>
+    [Theory]
+    [InlineData("|Vet||;Tag|Visit|Result|Days;A 1|2026-01-03|Pregnant|37;A 2|2026-01-03|Empty|35", "headings in row 2")]
+    [InlineData("Scans|||;;Tag|Visit|Result|Days;A 1|2026-01-03|Pregnant|;A 2|2026-01-03||35", "headings in row 3")]
+    [InlineData("|Cow||Visit;Tag|Name|Day|;A 1|Ada|2026-01-03|Empty;A 2|Bea|2026-01-03|Pregnant", "headings in rows 1 to 2")]
+    [InlineData("Tag|Name|Day;A 1|Ada|heat;A 2|Bea|heat", "")]
+    [InlineData("A 1|2026-01-03|heat|;A 2|2026-01-04|heat|lame;A 1|2026-01-05|heat|", "none")]
+    public void Headings_are_found_below_titles_and_groups(string rows, string wanted)
+    {
+        var from = Suggest(("scans.csv", Bytes(rows.Replace(';', '\n') + "\n"))).Split('\n').Single(line => line.Contains("from \"scans.csv\"", StringComparison.Ordinal));
+        if (wanted == "none")
+        {
+            from.ShouldStartWith("  # ? from");
+            from.ShouldContain("no row of it looks like headings");
+        }
+        else
+        {
+            from.ShouldStartWith($"  from \"scans.csv\", {(wanted.Length == 0 ? "" : $"{wanted}, ")}separated by bars");
+        }
+    }
+
+    [Fact]
+    public void Where_a_programme_says_which_row_holds_the_headings_that_is_kept()
+    {
+        var file = ("cows.csv", Bytes("Old;Other\nNo;DOB\n1;2020-01-02\n2;2020-01-03\n"));
+        var said = RulebookReader.Read("farm.byre", new OneFile("records \"records\"\n  from \"cows.csv\", headings in row 2, separated by semicolons, a row for each animal\n    animal in \"No\"\n"))!.Rulebook.Records!.Sources;
+        Suggest(file).ShouldNotContain("headings in row 2");
+        RecordsSuggester.Suggest("records", [file], Base(), Today, said).ShouldContain("headings in row 2");
+    }
+
+    [Fact]
+    public void A_sheet_of_one_thing_says_what_it_is_and_answers_are_offered_as_answers()
+    {
+        const string Cows = "Line No;Sex\n1;F\n2;F\n3;F\n";
+        var scans = Lines(("cows.csv", Cows), ("scans.csv", "Line No;Check Date;Result\n1;2026-03-01;Preg\n2;2026-03-01;Open\n3;2026-03-01;Not in calf\n1;2026-04-01;Recheck\n2;2026-04-01;Preg\n"));
+        scans.ShouldContain("# ? pregnancy test in \"Result\"");
+        scans.Where(line => line.Contains(" is ", StringComparison.Ordinal)).ShouldBe(["# ? - \"Preg\" is pregnant", "# ? - \"Not in calf\" is empty", "# ? - \"Open\" is empty", "# ? - \"Recheck\" is pending"]);
+        Lines(("cows.csv", Cows), ("old/calvings.csv", "Line No;Fresh Date;Ease\n1;2026-03-01;1\n1;2026-03-09;2\n2;2026-03-01;1\n")).ShouldContain("# ? kind is calving");
+        Lines(("cows.csv", Cows), ("services.csv", "Line No;Bred;Method;Sire\n1;2026-03-01;AI;Max\n1;2026-03-09;Natural;\n2;2026-03-01;AI;\n")).Where(line => line.Contains("kind is", StringComparison.Ordinal) || line.Contains("Natural", StringComparison.Ordinal) || line.StartsWith("sire", StringComparison.Ordinal))
+            .ShouldBe(["# ? kind is mating", "# ? - \"Natural\" is mating, method is natural", "# ? - \"Natural\" is \"bull in\"", "sire in \"Sire\""]);
+    }
+
+    [Fact]
+    public void Results_are_sought_where_they_stand_and_words_that_are_known_are_named()
+    {
+        (string, byte[])[] files =
+        [
+            ("cows.csv", Bytes("Line No,Sex\n1,F\n2,F\n3,F\n")),
+            ("diary.csv", Bytes("Line No,Date,Event,Detail,Score\n1,2026-03-01,BCS,,4.5\n2,2026-03-01,BCS,,3.5\n1,2026-03-02,Bulling,,\n2,2026-03-02,Moved,Hill,\n3,2026-03-02,Wt lbs,,1200\n3,2026-03-09,PD+,,\n")),
+        ];
+        var lines = Lines(files);
+        lines.ShouldContain("# ? - \"BCS\" is body condition, value in \"Score\"");
+        lines.ShouldContain("# ? - \"Moved\" is mob, value in \"Detail\"");
+        lines.ShouldContain("# ? - \"Wt lbs\" is weight, value in \"Score\", in lb");
+        lines.ShouldContain("# ? - \"PD+\" is pregnancy test, pregnant");
+        Suggest(files).ShouldContain("kind in \"Event\"  # 5 different; read as they are: `Bulling`");
+    }
+
+    [Fact]
+    public void Until_somebody_says_what_a_row_is_about_nothing_else_counts()
+    {
+        var lines = Lines(("book.csv", "Beast;Date;Remarks;What for\nA1;2026-03-01;x;y\nA1;2026-03-02;;y\nA2;2026-03-02;;\n"));
+        lines.ShouldContain("# ? note in \"Remarks\"");
+        Suggest(("book.csv", Bytes("Beast;Date\nA1;2026-03-01\nA1;2026-03-02\n"))).ShouldContain("# No file here is known to say which animals there are.");
+    }
+
+    [Theory]
+    [InlineData("%PDF-1.4\nlist;of;cows\n1;2;3\n")]
+    [InlineData("\u0001\u0002\u0003\u0004,a\u0005\nb,c\n")]
+    public void What_is_no_list_is_none(string text) => Suggest(("a.csv", Bytes(text))).ShouldContain("# a.csv: no text that can be read: a list that byrelaw can read is a CSV");
 
     /// <summary>Whatever lies in a folder, the lines can be read, or say what is missing; nothing breaks.</summary>
     [Fact]
