@@ -15,7 +15,8 @@ public static class AnimalAskedFor
             return animal;
         }
 
-        var near = NearestName.To(number, herd.Numbers);
+        var plain = number.TrimStart('0');
+        var near = herd.Numbers.Where(other => other.TrimStart('0') == plain && plain.Length > 0).Take(2).ToArray() is [var padded] ? padded : NearestName.To(number, herd.Numbers);
         throw new CannotDoException($"no animal {number} in {herd.AnimalsFile}{(near is null ? "" : $"; did you mean {near}?")}");
     }
 }

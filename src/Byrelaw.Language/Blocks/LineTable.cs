@@ -102,7 +102,7 @@ internal static class LineTable
         ("because", RuleLines.Because), ("agreed", RuleLines.AgreedBy));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Source = Table(
-        ("dates", SourceLines.Dates), ("decimal", SourceLines.DecimalComma), ("short", SourceLines.ShortYears), ("leave", SourceLines.LeaveOut));
+        ("dates", SourceLines.Dates), ("decimal", SourceLines.DecimalComma), ("thousands", SourceLines.Thousands), ("short", SourceLines.ShortYears), ("leave", SourceLines.LeaveOut));
 
     private static readonly FrozenDictionary<string, Parser<Token, LineSyntax>> Expectation = Table(
         ("every", ExpectationLines.Every), ("at", ExpectationLines.Rate), ("else", ExpectationLines.Else),

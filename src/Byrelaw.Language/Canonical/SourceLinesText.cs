@@ -14,6 +14,7 @@ public static class SourceLinesText
             {
                 source.Dates switch { DateOrder.DayFirst => "dates day first", DateOrder.MonthFirst => "dates month first", _ => null },
                 source.HasDecimalComma ? "decimal comma" : null,
+                source.Thousands switch { ',' => "thousands comma", '.' => "thousands point", _ => null },
                 source.HasShortYears ? "short years" : null,
             }.OfType<string>(),
             .. source.Columns.SelectMany(Lines),
@@ -50,7 +51,7 @@ public static class SourceLinesText
             column.Unit is { } unit ? $"in {unit}" : null,
             Times(column.Times),
             column.DatedIn is { } heading ? $"dated in {NameText.Text(heading)}" : column.Dated is { } day ? $"dated {NumberText.Of(day)}" : null,
-            column.FoundBy is { } fact ? $"by {NameText.Exact(fact.Name)}" : null,
+            column.IsByNumber ? "by number" : column.FoundBy is { } fact ? $"by {NameText.Exact(fact.Name)}" : null,
             column.Blank is { } blank ? blank.SinceLast is { } since ? $"blank is none since last {NameText.Exact(since.Name)}" : "blank is never" : null,
             column.AsAt is { } asAt ? $"as at {NumberText.Of(asAt)}" : null,
         }.OfType<string>());

@@ -119,6 +119,9 @@ internal static class SourceLines
     public static readonly Parser<Token, LineSyntax> DecimalComma = Map<Token, Token, Token, LineSyntax>(
         (start, end) => new DecimalCommaLine { Span = start.Span.To(end.Span) }, Leaf.Word("decimal"), Leaf.Word("comma"));
 
+    public static readonly Parser<Token, LineSyntax> Thousands = Leaf.Word("thousands").Then(
+        OneOf(Leaf.Word("comma"), Leaf.Word("point")), LineSyntax (start, sign) => new ThousandsLine(sign.Is("comma") ? ',' : '.') { Span = start.Span.To(sign.Span) });
+
     public static readonly Parser<Token, LineSyntax> ShortYears = Map<Token, Token, Token, LineSyntax>(
         (start, end) => new ShortYearsLine { Span = start.Span.To(end.Span) }, Leaf.Word("short"), Leaf.Word("years"));
 

@@ -55,6 +55,7 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
         return Unreadable.NumbersIn(text) is { Length: > 1 } numbers ? AnimalProblems.OneOfSeveral(row, cell, Unreadable.Unmarked(text), numbers)
             : text.Length == 0 ? AnimalProblems.NoAnimal(row, cell)
             : IsMob(Encoding.UTF8.GetBytes(text)) ? AnimalProblems.NoMobName(row, cell)
+            : NearestNumber.ButForZeros(text, animals) is { } padded ? AnimalProblems.OtherZeros(row, cell, animalsFile, padded)
             : AnimalProblems.UnknownAnimal(row, cell, animalsFile, Nearest(text));
     }
 

@@ -18,6 +18,11 @@ internal static class AnimalProblems
         "expected a number that stands there, `mob:` and a mob's name, or `herd`",
         nearest is null ? null : $"perhaps `{nearest}` is meant");
 
+    /// <summary>A number that one animal has, but for zeros in front.</summary>
+    public static Diagnostic OtherZeros(RowText row, int cell, string animalsFile, string padded) => row.Problem(
+        cell, "R0140", Severity.Error,
+        $"there is no animal `{row.Cells[cell].Value}` in {animalsFile}, but there is `{padded}`", "expected the number as it stands there, its zeros too", $"write `{padded}`");
+
     /// <summary>A tag that several animals have: the row is one's of them.</summary>
     public static Diagnostic OneOfSeveral(RowText row, int cell, string tag, IReadOnlyList<string> numbers) => row.Problem(
         cell, "R0139", Severity.Error,

@@ -46,6 +46,11 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
     private void TranslateAnimal(SourceRow row, RowPlace place, FoundAnimals found)
     {
         var number = source.Animal(row, found);
+        if (source.Column("animal") is not { IsFoundBy: true })
+        {
+            found.Add(number);
+        }
+
         var said = animals.Begin(place, number, source.HerdOf(row));
         var isOfAnotherHerd = source.IsOfAnotherHerd(row);
         foreach (var column in source.Source.Columns)

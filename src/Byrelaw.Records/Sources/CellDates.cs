@@ -22,6 +22,14 @@ internal sealed class CellDates(DateOrder order, bool hasShortYears, LocalDate? 
             return DateCell.TryRead(Encoding.UTF8.GetBytes(text), out _) ? text : null;
         }
 
+        if (Named(cell) is [var a, var b, var c])
+        {
+            // The month says by its name where it stands, and must stand where the order has it.
+            var (namedDay, name) = order == DateOrder.DayFirst ? (a, b) : (b, a);
+            return MonthNames.Number(name) is { } named && Number(namedDay, 2) is { } ofMonth && Year(c) is { } ofYear && CivilDate.Exists(ofYear, named, ofMonth)
+                ? string.Create(CultureInfo.InvariantCulture, $"{ofYear:0000}-{named:00}-{ofMonth:00}") : null;
+        }
+
         var at = text.IndexOfAny(['/', '.', '-']);
         if (at < 0 || !Signs.Contains(text[at], StringComparison.Ordinal) || text.Split(text[at]) is not [var first, var second, var years])
         {
@@ -59,10 +67,27 @@ internal sealed class CellDates(DateOrder order, bool hasShortYears, LocalDate? 
             return cell;
         }
 
+        if (order != DateOrder.YearFirst && Named(cell) is [var name, { Length: 4 } inYear] && MonthNames.Number(name) is { } monthOfYear && Number(inYear, 4) is { } its && CivilDate.Exists(its, monthOfYear, 1))
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"{its:0000}-{monthOfYear:00}");
+        }
+
         return order != DateOrder.YearFirst && cell.Split(cell.FirstOrDefault(sign => Signs.Contains(sign, StringComparison.Ordinal))) is [var months, { Length: 4 } years]
             && Number(months, 2) is { } month && Number(years, 4) is { } year && CivilDate.Exists(year, month, 1)
             ? string.Create(CultureInfo.InvariantCulture, $"{year:0000}-{month:00}")
             : Landed(cell);
+    }
+
+    /// <summary>The parts of a date in which a month stands by its name; null for every other text.</summary>
+    private static string[]? Named(string cell)
+    {
+        if (!cell.Any(char.IsAsciiLetter))
+        {
+            return null;
+        }
+
+        string[] parts = [.. cell.Split([' ', '/', '.', '-', ','], StringSplitOptions.RemoveEmptyEntries).TakeWhile(part => !part.Contains(':', StringComparison.Ordinal))];
+        return parts.Count(part => MonthNames.Number(part) is not null) == 1 ? parts : null;
     }
 
     private int? Year(string text)

@@ -1,3 +1,5 @@
+using Byrelaw.Language.Canonical;
+
 namespace Byrelaw.Records.Sources;
 
 /// <summary>Where rows that were put into the landed form stand in their sources.</summary>
@@ -54,7 +56,9 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Length = Math.Max(1, length),
             Found = landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed),
             Expected = Expected(problem, source, heading),
-            Help = problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
+            Help = problem.Code == "R0140" && source.Column("animal") is { } animal ? $"where it is one animal's number with and without zeros, write `animal in {NameText.Text(animal.Heading)}, by number`"
+                : problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
+                : Written(problem, source, heading, Unreadable.Unmarked(landed)) is { } written ? written
                 : !Unreadable.Is(landed) || problem.Code == "R0139" ? problem.Help : null,
             LineText = row.Text,
         };
@@ -102,9 +106,43 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
     private static string InOwnWords(string found, string landed) =>
         Unreadable.Is(landed) ? found.Replace($"`{landed}`", $"`{Unreadable.Unmarked(landed)}`", StringComparison.Ordinal) : found;
 
+    /// <summary>The line that says how such a cell is written; null where none would read it.</summary>
+    private static string? Written(Diagnostic problem, TranslatedSource source, string heading, string cell)
+    {
+        if (problem.Code == "R0151" && !source.Source.HasDecimalComma && source.Source.Thousands is null && cell.Contains(',', StringComparison.Ordinal))
+        {
+            return (new CellNumbers(true).Landed(cell, 1) is { } tenths && NumberCell.TryRead(Encoding.UTF8.GetBytes(tenths.TrimStart('<', '>')), out _), new CellNumbers(false, ',').Landed(cell, 1) is not null) switch
+            {
+                (true, true) => $"write `thousands comma` below its `from`, if a comma parts the thousands here; `decimal comma`, if it stands before the tenths",
+                (_, true) => "write `thousands comma` below its `from`, if a comma parts the thousands here",
+                (true, _) => "write `decimal comma` below its `from`, if a comma stands before the tenths here",
+                _ => null,
+            };
+        }
+
+        if (!IsOfDay(problem, heading))
+        {
+            return null;
+        }
+
+        foreach (var hasShort in source.Source.HasShortYears ? [true] : new[] { false, true })
+        {
+            string[] orders = [.. new[] { source.Source.Dates, DateOrder.DayFirst, DateOrder.MonthFirst, DateOrder.YearFirst }.Distinct().Where(order => new CellDates(order, hasShort, null).LandedSpan(cell) is not null).Select(order => $"`dates {order switch { DateOrder.DayFirst => "day", DateOrder.MonthFirst => "month", _ => "year" }} first`")];
+            if (orders.Length > 0)
+            {
+                var isOwn = new CellDates(source.Source.Dates, hasShort, null).LandedSpan(cell) is not null;
+                return isOwn && !hasShort ? null : $"{(isOwn ? "" : $"it fits {string.Join(" and ", orders)}")}{(hasShort && !source.Source.HasShortYears ? $"{(isOwn ? "it fits" : ", with")} `short years`" : "")}: write that below its `from`, where all its dates are so";
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsOfDay(Diagnostic problem, string heading) => problem.Code is "R0121" or "R0125" || heading is "date" or "recorded" or "parity on";
+
     /// <summary>What was expected, as this source writes it.</summary>
     private static string? Expected(Diagnostic problem, TranslatedSource source, string heading) =>
-        problem.Code is "R0121" or "R0125" || heading is "date" or "recorded" or "parity on" ? source.Source.Dates switch
+        IsOfDay(problem, heading) ? source.Source.Dates switch
         {
             DateOrder.DayFirst => "expected a day as this source writes it, the day first, such as 19/10/2026",
             DateOrder.MonthFirst => "expected a day as this source writes it, the month first, such as 10/19/2026",

@@ -60,7 +60,7 @@ internal sealed class SourceReader
     private FoundAnimals Found()
     {
         var found = new FoundAnimals();
-        if (_sources.Any(source => source.Read?.Column("animal")?.FoundBy is not null))
+        if (_sources.Any(source => source.Read?.Column("animal")?.IsFoundBy == true))
         {
             foreach (var translator in Of(_sources.Select(source => source.Read), new AnimalRows(_vocabulary), new EventRows(_vocabulary), []))
             {
@@ -103,6 +103,6 @@ internal sealed class SourceReader
 
     /// <summary>Sources that name animals by their numbers go first: by what they say the others find them.</summary>
     private static IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) => sources.OfType<TranslatedSource>()
-        .Where(source => source.Source.Rows == SourceRows.Animals).OrderBy(source => source.Column("animal")?.FoundBy is null ? 0 : 1)
+        .Where(source => source.Source.Rows == SourceRows.Animals).OrderBy(source => source.Column("animal")?.IsFoundBy == true ? 1 : 0)
         .Select(source => new AnimalTranslator(source, animals, events, last));
 }

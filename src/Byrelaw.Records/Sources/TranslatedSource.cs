@@ -20,7 +20,7 @@ internal sealed class TranslatedSource
         Table = table;
         Rows = table.Rows;
         Dates = new CellDates(source.Dates, source.HasShortYears, today);
-        Numbers = new CellNumbers(source.HasDecimalComma);
+        Numbers = new CellNumbers(source.HasDecimalComma, source.Thousands);
         foreach (var column in source.Columns)
         {
             _read.Add(column, (table.Find(column.Heading), new MeaningsOfColumn(column, table)));
@@ -130,7 +130,7 @@ internal sealed class TranslatedSource
         }
 
         var text = Said(column, row);
-        return column.FoundBy is { } fact ? found.Number(fact, text) : text;
+        return column.IsByNumber ? found.ByNumber(text) : column.FoundBy is { } fact ? found.Number(fact, text) : text;
     }
 
     /// <summary>Whether the rows say which herd they are of.</summary>

@@ -4,6 +4,38 @@ namespace Byrelaw.Records.Spellings;
 internal static class NearestNumber
 {
     private const int Longest = 20;
+    /// <summary>Programs fill numbers up with so many zeros at most.</summary>
+    private const int MostZeros = 14;
+
+    /// <summary>The one known number that differs by zeros in front only; null where there is none, or several.</summary>
+    public static string? ButForZeros(string text, AnimalPlaces animals)
+    {
+        var plain = text.AsSpan().TrimStart('0');
+        Span<byte> padded = stackalloc byte[MostZeros + (4 * Longest)];
+        padded[..MostZeros].Fill((byte)'0');
+        if (plain.IsEmpty || text.Length > Longest || !Encoding.UTF8.TryGetBytes(plain, padded[MostZeros..], out var length))
+        {
+            return null;
+        }
+
+        int? found = null;
+        for (var zeros = 0; zeros <= MostZeros; zeros++)
+        {
+            if (zeros == text.Length - plain.Length || !animals.TryFind(padded[(MostZeros - zeros)..(MostZeros + length)], out _))
+            {
+                continue;
+            }
+
+            if (found is not null)
+            {
+                return null;
+            }
+
+            found = zeros;
+        }
+
+        return found is { } only ? $"{new string('0', only)}{plain}" : null;
+    }
 
     /// <summary>The one known number that is one slip of the pen away; null where there is none, or several.</summary>
     /// <remarks>Files with hundreds of thousands of strange numbers come up, so nothing is made of a slip but on the stack, and none is tried that no number is like.</remarks>

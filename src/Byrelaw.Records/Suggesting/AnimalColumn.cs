@@ -5,4 +5,8 @@ namespace Byrelaw.Records.Suggesting;
 /// <param name="IsByIdentity">Whether it holds official identities, not the farm's own numbers.</param>
 /// <param name="IsSure">Whether nothing else can be meant.</param>
 /// <param name="Remark">What speaks for it.</param>
-internal sealed record AnimalColumn(ColumnProfile Column, bool IsByIdentity, bool IsSure, string Remark);
+internal sealed record AnimalColumn(ColumnProfile Column, bool IsByIdentity, bool IsSure, string Remark)
+{
+    /// <summary>Whether its numbers are those of another file but for zeros in front.</summary>
+    public bool IsByNumber { get; init; }
+}

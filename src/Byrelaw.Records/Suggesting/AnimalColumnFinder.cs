@@ -24,9 +24,14 @@ internal sealed class AnimalColumnFinder
     {
         var named = file.Columns.Where(column => _meanings.IsHeaded(column, "animal")).ToList();
         var repeated = Repeated(file);
-        if (named is [var only] && (repeated.Count == 0 || repeated.Exists(one => one.Column == only)))
+        if (named is [var only] && ((repeated.Count == 0 && ButForZeros(file, named) is null) || repeated.Exists(one => one.Column == only)))
         {
             return [Column(only, repeated, isByIdentity: false, isSure: true)];
+        }
+
+        if (repeated.Count == 0 && ButForZeros(file, named) is { } padded)
+        {
+            return [padded];
         }
 
         if (repeated.Count == 0)
@@ -47,6 +52,24 @@ internal sealed class AnimalColumnFinder
     {
         var others = repeated.Where(one => one.Column == column).Select(one => one.Other.Name).Distinct().ToList();
         return new AnimalColumn(column, isByIdentity, isSure, $"{column.Texts.Count} different{(others.Count == 0 ? "" : $"; its numbers stand in {Phrases.And(others)} too")}");
+    }
+
+    /// <summary>A column headed as numbers are, whose numbers stand in another file with other zeros in front: that they are the same, only a person can say.</summary>
+    private AnimalColumn? ButForZeros(SuggestedFile file, List<ColumnProfile> named)
+    {
+        foreach (var column in named)
+        {
+            foreach (var (holder, key) in _keys.Where(one => one.File != file && _meanings.IsHeaded(one.Column, "animal")))
+            {
+                var plain = key.Texts.Keys.Select(text => text.TrimStart('0')).ToHashSet(StringComparer.Ordinal);
+                if (plain.Count == key.Texts.Count && 2 * column.Texts.Keys.Count(text => plain.Contains(text.TrimStart('0'))) > column.Texts.Count)
+                {
+                    return new AnimalColumn(column, IsByIdentity: false, IsSure: false, $"{column.Texts.Count} different; but for zeros in front its numbers stand in {holder.Name} too") { IsByNumber = true };
+                }
+            }
+        }
+
+        return null;
     }
 
     private bool IsNamed(ColumnProfile column) => _meanings.IsHeaded(column, "animal") || _meanings.IsIdentity(column);

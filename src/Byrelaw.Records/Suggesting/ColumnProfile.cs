@@ -92,5 +92,5 @@ internal sealed class ColumnProfile
 
     private static bool HasDateSigns(string cell) => cell.Split(['/', '.', '-'], 4).Length == 3;
 
-    private static bool IsShort(string cell) => cell.Split(['/', '.', '-'], 4) is [{ Length: <= 2 }, { Length: <= 2 }, { Length: 2 }];
+    private static bool IsShort(string cell) => cell.Split(['/', '.', '-', ' '], 4) is [{ Length: <= 2 }, { Length: <= 2 }, { Length: 2 }] or [{ Length: <= 2 }, { Length: 3 }, { Length: 2 }] && cell.Any(char.IsAsciiDigit);
 }

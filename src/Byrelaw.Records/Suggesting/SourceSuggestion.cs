@@ -56,7 +56,7 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
 
         var identity = meanings.Vocabulary.Facts.FirstOrDefault(fact => fact.Type == FactType.Identity);
         return animals.Select(animal => new SuggestedLine(
-            Indent, $"animal in {NameText.Text(animal.Column.Heading)}{(identity is null || !animal.IsByIdentity ? "" : $", by {NameText.Exact(identity.Name)}")}", !animal.IsSure, animal.Remark));
+            Indent, $"animal in {NameText.Text(animal.Column.Heading)}{(animal.IsByNumber ? ", by number" : identity is null || !animal.IsByIdentity ? "" : $", by {NameText.Exact(identity.Name)}")}", !animal.IsSure, animal.Remark));
     }
 
     /// <summary>What a row is about; null where nobody can tell.</summary>

@@ -17,13 +17,18 @@ internal static class WrittenLines
         var orders = ColumnProfile.Orders.Select(order => (Order: order, Wrong: columns.SelectMany(column => column.NoDates(order)).ToList())).ToList();
         var fewest = orders.Min(order => order.Wrong.Count);
         var fitting = orders.FindAll(order => order.Wrong.Count == fewest);
+        if (fitting.Count > 1 && !columns.Any(column => column.Texts.Keys.Any(Differs)))
+        {
+            fitting.RemoveAll(fit => fit.Order == DateOrder.MonthFirst);
+        }
+
         var isByOne = orders.Exists(order => order.Wrong.Count == fewest + 1);
         foreach (var (order, wrong) in fitting.Where(fit => fit.Order != DateOrder.YearFirst))
         {
             // One cell may be a slip: by itself it decides nothing.
             yield return new SuggestedLine(
                 Indent, order == DateOrder.DayFirst ? "dates day first" : "dates month first", IsOpen: fitting.Count > 1 || wrong.Count > 0 || isByOne,
-                wrong.Count > 0 ? $"{Cells(wrong.Count)} no date so, such as {Quoted.Of(wrong[0])}" : fitting.Count > 1 ? $"no cell decides: {Ambiguous(columns, order)}" : Deciding(columns));
+                wrong.Count > 0 ? $"{Cells(wrong.Count)} no date so, such as {Quoted.Of(wrong[0])}" : orders.Find(other => other.Order == DateOrder.YearFirst).Wrong.FirstOrDefault(cell => cell.Any(char.IsAsciiLetter)) is { } named && !columns.Any(column => column.Texts.Keys.Any(Differs)) ? $"such as {Quoted.Of(named)}" : fitting.Count > 1 ? $"no cell decides: {Ambiguous(columns, order)}" : Deciding(columns));
         }
 
         if (columns.Any(column => column.HasShortYears))
@@ -39,7 +44,18 @@ internal static class WrittenLines
         string[] commas = [.. numbers.Where(cell => cell.Contains(',', StringComparison.Ordinal))];
         if (commas.Length == 0)
         {
+            if (file.Columns.Where(column => !column.HoldsDates).SelectMany(column => column.Texts.Keys).FirstOrDefault(IsOfThousands) is { } thousand)
+            {
+                yield return new SuggestedLine(Indent, "thousands comma", IsOpen: true, $"such as {Quoted.Of(thousand)}");
+            }
+
             yield break;
+        }
+
+        string[] thousands = [.. file.Columns.Where(column => !column.HoldsDates).SelectMany(column => column.Texts.Keys).Where(IsOfThousands)];
+        if (thousands.Length == commas.Length || thousands.Any(cell => cell.Count(sign => sign == ',') > 1 || cell.Contains('.', StringComparison.Ordinal)))
+        {
+            yield return new SuggestedLine(Indent, "thousands comma", IsOpen: true, $"such as {Quoted.Of(thousands[0])}");
         }
 
         var points = numbers.Count(cell => cell.Contains('.', StringComparison.Ordinal));
@@ -49,6 +65,12 @@ internal static class WrittenLines
             points > 0 ? $"{Cells(commas.Length)} so, such as {Quoted.Of(commas[0])}; {points} with a point"
                 : mayBeThousands ? $"or is {Quoted.Of(commas[0])} a thousand and more?" : $"such as {Quoted.Of(commas[0])}");
     }
+
+    private static bool IsOfThousands(string cell) => cell.Contains(',', StringComparison.Ordinal) && char.IsAsciiDigit(cell[0]) && cell.Split('.')[0].Split(',') is [{ Length: <= 3 }, _, ..] groups
+        && groups.Skip(1).All(group => group.Length == 3) && cell.All(sign => char.IsAsciiDigit(sign) || sign is ',' or '.');
+
+    /// <summary>Whether a text is another day in another order.</summary>
+    private static bool Differs(string cell) => cell.Split(['/', '.', '-']) is [{ Length: <= 2 } first, { Length: <= 2 } second, _] && first != second;
 
     private static string Cells(int count) => count == 1 ? "1 cell is" : $"{count} cells are";
 

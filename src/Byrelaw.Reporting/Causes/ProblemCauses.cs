@@ -21,7 +21,7 @@ public static class ProblemCauses
     private static readonly FrozenSet<string> OfDays = FrozenSet.Create("R0121", "R0123", "R0124", "R0125", "R0126", "R0127", "R0210");
 
     /// <summary>These say of which number they are, and it is another in each row.</summary>
-    private static readonly FrozenSet<string> OfAnyAnimal = FrozenSet.Create("R0132", "R0133", "R0134");
+    private static readonly FrozenSet<string> OfAnyAnimal = FrozenSet.Create("R0132", "R0133", "R0134", "R0140");
 
     /// <summary>The causes, in the order of their first rows.</summary>
     public static IReadOnlyList<ProblemCause> Of(Herd herd)
@@ -54,7 +54,8 @@ public static class ProblemCauses
 
     private static string Pattern(Diagnostic problem)
     {
-        if (OfWords.Contains(problem.Code))
+        // A number that is written otherwise is no word.
+        if (OfWords.Contains(problem.Code) && !(problem.Code == "R0151" && IsOfDigits(problem.Found)))
         {
             return problem.Found;
         }
@@ -77,6 +78,8 @@ public static class ProblemCauses
 
         return pattern.ToString();
     }
+
+    private static bool IsOfDigits(string found) => found.Split('`') is [_, var cell, ..] && cell.Any(char.IsAsciiDigit) && !cell.Any(char.IsLetter);
 
     private static int Animals(IEnumerable<RowProblem> rows) => rows.Where(row => row.Animal >= 0).Select(row => row.Animal).Distinct().Count();
 }

@@ -25,6 +25,7 @@ internal static class SourceSnippets
             last heat in "Heat", blank is none since last calving
           from "diary.csv", headings in row 2, in Windows-1252, up to 2026-09-29, a row for each event
             decimal comma
+            thousands point
             animal in "Tag", by official identity
             date in "Date"
             recorded in "Entered"
@@ -36,7 +37,8 @@ internal static class SourceSnippets
             leave out rows where "State" is "cancelled"
             leave out columns "A", "B"
           from "herd.xlsx", sheet "Cows", a row for each animal
-            animal in "No"
+            thousands comma
+            animal in "No", by number
             herd in "Herd"
           from "ade", as layout "ICAR ADE", times in "Pacific/Auckland"
 

@@ -1,3 +1,4 @@
+using Byrelaw.Language.Rulebooks.RecordSources;
 using Byrelaw.Records.Sources;
 
 namespace Byrelaw.Records.Tests.Sources;
@@ -81,6 +82,85 @@ public sealed class SourceTrapsTests
         Shown.Entries(herd, "2", heat).ShouldStartWith("2026-05-02");
         herd.Coverage.Covers(herd.Find("2"), heat.Id, Day.Number(Words.Date("2026-05-02")), Day.Number(Words.Date("2026-05-02")), true).ShouldBeFalse();
     }
+
+    [Fact]
+    public void Numbers_are_found_whatever_zeros_stand_in_front_where_that_is_written_and_told_of_once_where_not()
+    {
+        (string, string)[] files = [("cows.csv", "No,Mob\n000056,River\n000057,Hill\n07,Hill\n007,Hill\n"), ("diary.csv", "Date,No,Kind\n2026-05-01,56,heat\n2026-05-02,057,heat\n2026-05-03,7,heat\n2026-05-04,58,heat\n")];
+        Herd Read(string by) => Herd($"""
+              from "cows.csv", a row for each animal
+                animal in "No"
+                mob in "Mob"
+              from "diary.csv", a row for each event
+                animal in "No"{by}
+                date in "Date"
+                kind in "Kind"
+            """, files);
+
+        var without = Read("");
+        var heat = without.Vocabulary.FindKind("heat")!;
+        without.Problems.Select(problem => problem.Code).ShouldBe(["R0140", "R0140", "R0132", "R0132"]);
+        without.Problems[0].Help!.ShouldContain("`animal in \"No\", by number`");
+        Shown.Entries(without, "000056", heat).ShouldBe("");
+
+        var herd = Read(", by number");
+        Shown.Entries(herd, "000056", heat).ShouldBe("2026-05-01 (2)");
+        Shown.Entries(herd, "000057", heat).ShouldBe("2026-05-02 (3)");
+        herd.Problems.Select(problem => problem.Code).ShouldBe(["R0139", "R0132"], "two animals differ by zeros only; nobody has the other");
+        foreach (var number in new[] { "07", "007" })
+        {
+            var day = Day.Number(Words.Date("2026-05-03"));
+            herd.Coverage.Covers(herd.Find(number), heat.Id, day, day, true).ShouldBeFalse();
+        }
+    }
+
+    [Theory]
+    [InlineData("thousands comma", "1,551", "1551")]
+    [InlineData("thousands comma", "12,345,678.5", "12345678.5")]
+    [InlineData("thousands comma", "<1,551", "<1551")]
+    [InlineData("thousands comma", "1,55", null)]
+    [InlineData("thousands comma", "1,5511", null)]
+    [InlineData("thousands comma", ",551", null)]
+    [InlineData("thousands comma", "1.551,5", null)]
+    [InlineData("thousands comma", "551", "551")]
+    [InlineData("thousands point", "1.551", "1551")]
+    [InlineData("thousands point", "1.551,5", "1551.5")]
+    [InlineData("thousands point", "4,5", "4.5")]
+    [InlineData("thousands point", "4.5", null)]
+    [InlineData("decimal comma", "1,551", "1.551")]
+    public void A_number_is_read_as_it_is_said_to_be_written(string line, string cell, string? wanted) =>
+        new CellNumbers(line != "thousands comma", line switch { "thousands comma" => ',', "thousands point" => '.', _ => null }).Landed(cell, 1).ShouldBe(wanted);
+
+    [Theory]
+    [InlineData("12-Aug-2024", DateOrder.DayFirst, "2024-08-12")]
+    [InlineData("12 August 2024 5:25 AM", DateOrder.DayFirst, "2024-08-12")]
+    [InlineData("12-Aug-24", DateOrder.DayFirst, "2024-08-12")]
+    [InlineData("Aug 12, 2024", DateOrder.MonthFirst, "2024-08-12")]
+    [InlineData("Aug 12, 2024", DateOrder.DayFirst, null)]
+    [InlineData("12-Aug-2024", DateOrder.YearFirst, null)]
+    [InlineData("31-Sep-2024", DateOrder.DayFirst, null)]
+    [InlineData("12-Augu-2024", DateOrder.DayFirst, null)]
+    [InlineData("Apr 2022", DateOrder.DayFirst, "2022-04")]
+    [InlineData("Sept-2022", DateOrder.MonthFirst, "2022-09")]
+    [InlineData("Apr-22", DateOrder.DayFirst, null)]
+    [InlineData("12 Aug", DateOrder.DayFirst, null)]
+    public void A_month_may_stand_there_by_its_name_where_the_order_has_it(string cell, DateOrder order, string? wanted) =>
+        new CellDates(order, hasShortYears: true, Words.Date("2026-10-01")).LandedSpan(cell).ShouldBe(wanted);
+
+    [Theory]
+    [InlineData("20/05/2026", "it fits `dates day first`: write that below its `from`, where all its dates are so")]
+    [InlineData("01/05/2026", "it fits `dates day first` and `dates month first`: write that below its `from`, where all its dates are so")]
+    [InlineData("20.5.26", "it fits `dates day first`, with `short years`: write that below its `from`, where all its dates are so")]
+    [InlineData("soon", null)]
+    public void A_day_written_otherwise_is_told_the_line_that_reads_it(string cell, string? wanted) => Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+                mob in "Mob"
+              from "diary.csv", a row for each event
+                animal in "No"
+                date in "Date"
+                kind in "Kind"
+            """, ("cows.csv", Cows), ("diary.csv", $"Date,No,Kind\n{cell},1,heat\n")).Problems.ShouldHaveSingleItem().Help.ShouldBe(wanted);
 
     [Fact]
     public void A_full_stop_in_a_word_is_no_decimal_point()

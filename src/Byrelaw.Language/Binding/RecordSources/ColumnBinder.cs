@@ -21,6 +21,7 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
             DatedIn = dated?.Heading?.Value,
             Dated = dated?.Day?.Value,
             FoundBy = FoundBy(Only<FoundBySyntax>(line.Clauses)),
+            IsByNumber = Only<FoundBySyntax>(line.Clauses) is { } by && IsNumber(by),
             AsAt = Only<CellAsAtSyntax>(line.Clauses)?.Day.Value,
             IsLast = line.Last is not null,
             Blank = Only<BlankIsSyntax>(line.Clauses) is { } blank ? Blank(blank) : null,
@@ -62,7 +63,9 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
         return found;
     }
 
-    private Fact? FoundBy(FoundBySyntax? by) => by is null ? null
+    private bool IsNumber(FoundBySyntax by) => NameFolding.Fold(by.Fact.Text) == "number" && context.Names.Find(by.Fact.Text) is not FactSymbol;
+
+    private Fact? FoundBy(FoundBySyntax? by) => by is null || IsNumber(by) ? null
         : context.Names.Find(by.Fact.Text) is FactSymbol { Fact: { Type: FactType.Identity or FactType.Text } fact } ? fact
         : context.Fail<Fact>(SourceProblems.NotFoundBy(by.Fact.Span));
 

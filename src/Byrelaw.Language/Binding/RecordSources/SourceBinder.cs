@@ -78,7 +78,8 @@ internal sealed class SourceBinder
             AsAt = _from.Option<AsAtSyntax>()?.Day.Value,
             UpTo = _from.Option<SourceUpToSyntax>()?.Day.Value,
             Dates = _block.First<DateOrderLine>()?.Order ?? DateOrder.YearFirst,
-            HasDecimalComma = _block.First<DecimalCommaLine>() is not null,
+            HasDecimalComma = _block.First<DecimalCommaLine>() is not null || _block.First<ThousandsLine>() is { Sign: '.' },
+            Thousands = _block.First<ThousandsLine>()?.Sign,
             HasShortYears = _block.First<ShortYearsLine>() is not null,
             Columns = Columns(),
             EveryRow = [.. _block.Lines.OfType<EveryRowLine>().Select(EveryRow).OfType<EveryRow>()],
@@ -86,6 +87,11 @@ internal sealed class SourceBinder
             ColumnsLeftOut = [.. _block.Lines.OfType<LeaveOutColumnsLine>().SelectMany(line => line.Headings).Select(heading => heading.Value)],
         };
         CheckWhole(source);
+        if (_block.First<ThousandsLine>() is { Sign: ',' } thousands && source.HasDecimalComma)
+        {
+            _context.Problems.Add(SourceProblems.TwoCommas(thousands.Span));
+        }
+
         return source with { IsBroken = _block.IsBroken || Errors(_context) > _problemsBefore };
     }
 

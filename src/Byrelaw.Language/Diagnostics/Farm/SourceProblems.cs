@@ -43,8 +43,11 @@ internal static class SourceProblems
         "B0869", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result in a row for each animal, `by` with `animal`, `as at` with `parity`, "
         + "`in` and `times` with numbers, `pending` and an answer with a result");
 
+    public static Diagnostic TwoCommas(SourceSpan at) => Problem.Error(
+        "B0888", at, "a comma stands before the tenths and between thousands both", "so that nobody can tell what 1,500 is", "take `decimal comma` or `thousands comma` out");
+
     public static Diagnostic NotFoundBy(SourceSpan at) => Problem.Error(
-        "B0870", at, $"no animal is found by {Quoted.Of(at)}", "expected a fact that is an identity or a text, such as `official identity`");
+        "B0870", at, $"no animal is found by {Quoted.Of(at)}", "expected a fact that is an identity or a text, such as `official identity`; or `number`, which finds her whatever zeros stand in front");
 
     public static Diagnostic UnknownLetters(SourceSpan at) => Problem.Error(
         "B0871", at, $"{Quoted.Of(at)} is no way of writing letters that is read", "expected `UTF-8`, `UTF-16`, `Windows-1252` or `ISO-8859-1`");

@@ -36,6 +36,9 @@ public sealed record RecordSource(string File, SourceRows Rows, SourceSpan Span)
     /// <summary>Whether a comma stands before the tenths.</summary>
     public bool HasDecimalComma { get; init; }
 
+    /// <summary>What stands between thousands: a comma, or a point (then a comma stands before the tenths); null for nothing.</summary>
+    public char? Thousands { get; init; }
+
     /// <summary>Whether years are written with two digits.</summary>
     public bool HasShortYears { get; init; }
 

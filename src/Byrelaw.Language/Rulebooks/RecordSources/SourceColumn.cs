@@ -21,6 +21,12 @@ public sealed record SourceColumn(SourceTarget What, string Heading, SourceSpan 
     /// <summary>The fact by which animals are found; null for the farm's own numbers.</summary>
     public Fact? FoundBy { get; init; }
 
+    /// <summary>Whether animals are found by their numbers, zeros in front aside.</summary>
+    public bool IsByNumber { get; init; }
+
+    /// <summary>Whether animals are found by something else than their numbers as they stand there.</summary>
+    public bool IsFoundBy => FoundBy is not null || IsByNumber;
+
     /// <summary>Whether it is the last of its kind: none came after it, up to the day of which the source is true.</summary>
     public bool IsLast { get; init; }
 

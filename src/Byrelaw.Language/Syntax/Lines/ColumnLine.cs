@@ -26,6 +26,13 @@ internal sealed record DecimalCommaLine : BodyLine
     public override string? OnlyOnce => "decimal comma";
 }
 
+/// <summary><c>thousands comma</c>, <c>thousands point</c>.</summary>
+/// <param name="Sign">What stands between thousands.</param>
+internal sealed record ThousandsLine(char Sign) : BodyLine
+{
+    public override string? OnlyOnce => "thousands";
+}
+
 /// <summary><c>short years</c>: 24 is 2024, the latest such year that is not to come.</summary>
 internal sealed record ShortYearsLine : BodyLine
 {
