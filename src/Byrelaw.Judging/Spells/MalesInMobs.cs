@@ -2,13 +2,14 @@ namespace Byrelaw.Judging.Spells;
 
 /// <summary>
 /// Males that are grown, or were let in by a row of their own, and the mobs they run with. One that was taken out by his own row is with
-/// nobody until he moves. Where nobody says in which mob he is, he may be in any.
+/// nobody until he moves. Where nobody says in which mob he is, he may be in any; so he may where a row lets him in, and no female is in his mob: with whom, it does not say.
 /// </summary>
 /// <param name="days">The herd.</param>
 /// <param name="where">Who is in which mob.</param>
 /// <param name="own">Whether an animal is in the spell by rows of its own.</param>
 /// <param name="spell">Which spell.</param>
-internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own, Spell spell)
+/// <param name="females">In which mobs females are.</param>
+internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own, Spell spell, Lazy<FemalesInMobs> females)
 {
     /// <summary>In place of an animal: one whose number cannot be read.</summary>
     public const int WithoutNumber = -2;
@@ -16,6 +17,10 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
     private readonly Herd _herd = days.Herd;
     private readonly KindRun _starts = days.Herd.OwnRun(spell.From.Id);
     private readonly KindRun _ends = days.Herd.OwnRun(spell.Until.Id);
+
+    // Rows of single animals that may let one in, and cannot be read.
+    private readonly ILookup<int, Gap> _mayStart = days.Herd.Coverage.Gaps
+        .Where(gap => gap.Animal >= 0 && (gap.Kind == spell.From.Id || gap.Kind < 0) && (gap.IsLostStart || !days.Herd.MobRows.Lines.Contains(gap.Line))).ToLookup(gap => gap.Animal);
 
     /// <summary>In place of an animal: one that a row moves and nobody listed.</summary>
     public const int NotListed = -3;
@@ -64,6 +69,11 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
             if (truth != Truth.False)
             {
                 var to = Math.Min(next - 1, Day.End);
+                if (WasLetInWithNobody(male, day, strict))
+                {
+                    AddIn(MobStays.NotKnown, new SpellStretch(day, to, truth, male), stretches, anywhere);
+                }
+
                 AddIn(where.On(male, day, strict), new SpellStretch(day, to, truth, male), stretches, anywhere);
                 if (where.MorningOf(male, day, strict) is { } morning)
                 {
@@ -105,6 +115,33 @@ internal sealed class MalesInMobs(HerdDays days, Whereabouts where, OwnSpell own
         var grown = day >= isGrown ? Truth.True : day >= mayBeGrown ? Truth.Unknown : Truth.False;
         grown = And(grown, IsNotTakenOut(male, day, strict));
         return byRow > grown ? byRow : grown;
+    }
+
+    /// <summary>Whether he is in by a row of his own, or may be, which stands on a day without a female in his mob, and he has not moved since.</summary>
+    private bool WasLetInWithNobody(int male, int day, bool strict)
+    {
+        var (sure, maybe) = own.Latest(male, day, day, strict, null);
+        if (sure != day && maybe != day)
+        {
+            return false;
+        }
+
+        var start = Runs.LastAtMost(_starts, male, day);
+        return (start >= _starts.Starts[male] && IsLetInWithNobody(male, _starts.Days[start], day, strict))
+            || _mayStart[male].Any(gap => gap.IsLostStart
+                ? gap.From <= day && day <= gap.To + 1 && IsLetInWithNobody(male, gap.To + 1, day, strict)
+                : gap.From <= day && (gap.To > gap.From ? !where.MovesBetween(male, gap.To + 1, day - 1) : IsLetInWithNobody(male, gap.From, day, strict)));
+    }
+
+    private bool IsLetInWithNobody(int male, int start, int day, bool strict)
+    {
+        if (where.MovesBetween(male, start + 1, day - 1))
+        {
+            return false;
+        }
+
+        var mob = where.On(male, start, strict);
+        return mob == MobStays.NotKnown || (mob != where.Blank && !females.Value.AnyIn(mob, start));
     }
 
     /// <summary>His own row took him out before this day, and he has not moved since: false. He may have: not known.</summary>

@@ -18,8 +18,9 @@ internal sealed class MobSpells
         _days = days;
         _where = days.Where;
         _neededFrom = days.Coverage.NeededFrom[spell.From.Id];
-        var rows = new SpellsByMobRows(days.Own, spell, own.Endings);
-        var males = new MalesInMobs(days, _where, own, spell);
+        var females = new Lazy<FemalesInMobs>(() => new FemalesInMobs(days.Herd));
+        var rows = new SpellsByMobRows(days.Own, spell, own.Endings, females);
+        var males = new MalesInMobs(days, _where, own, spell, females);
         _assumed = new Lines(_where.Blank + 1, rows, males, strict: false);
         _strict = new Lines(_where.Blank + 1, rows, males, strict: true);
         IsNever = _assumed.Any.IsNever;
@@ -128,7 +129,7 @@ internal sealed class MobSpells
             }
             else
             {
-                notes.WhatRuns(one.Male, _where.On(one.Male, day, strict: false) == MobStays.NotKnown);
+                notes.WhatRuns(one.Male, _where.On(one.Male, day, strict: false) == MobStays.NotKnown || lines.Anywhere.Contains(one));
             }
         }
     }

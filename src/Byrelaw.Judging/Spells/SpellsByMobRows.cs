@@ -2,12 +2,13 @@ namespace Byrelaw.Judging.Spells;
 
 /// <summary>
 /// The spells that rows about a mob or the herd begin and end. They are the mob's: whoever is in it is in the spell. Two starts may be two
-/// bulls or one bull written twice, so one end after two of them leaves it open. A mob that moves takes its bull along.
+/// bulls or one bull written twice, so one end after two of them leaves it open. A mob that moves takes its bull along, and may where it moves by a row for each.
 /// </summary>
 /// <param name="days">The herd as each animal's own rows begin spells: what else cannot be read may begin one in any mob.</param>
 /// <param name="spell">Which.</param>
 /// <param name="endings">What ends a spell without a row.</param>
-internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endings)
+/// <param name="females">Which mobs they left.</param>
+internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endings, Lazy<FemalesInMobs> females)
 {
     private readonly Herd _herd = days.Herd;
     private readonly int _mobs = days.Herd.Mobs.Names.Length + 1;
@@ -22,6 +23,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         var line = new int[_mobs];
         var open = new SpellStretch[_mobs];
         var (row, move) = (0, 0);
+        var emptied = points.Count == 0 ? [] : females.Value.Emptied;
         for (var i = 0; i < points.Count; i++)
         {
             var day = points[i];
@@ -47,6 +49,8 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             {
                 Carry(_herd.MobRows.Moves[i2], least, most, today, line);
             }
+
+            FollowLast(emptied, day, least, most, today, line);
 
             for (var mob = 0; mob < _mobs; mob++)
             {
@@ -136,6 +140,30 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         }
     }
 
+    /// <summary>Where the last females of a mob went by a row for each, its bull may have gone along, as he does when the mob moves by one row; he may have stayed, too.</summary>
+    private static void FollowLast(ImmutableArray<EmptiedMob> emptied, int day, int[] least, int[] most, Truth[] today, int[] line)
+    {
+        var before = (int[])most.Clone();
+        foreach (var left in emptied)
+        {
+            if (left.Day != day || before[left.Mob] == 0)
+            {
+                continue;
+            }
+
+            least[left.Mob] = 0;
+            for (var mob = 0; mob < most.Length; mob++)
+            {
+                if (mob != left.Mob && (left.Targets.Contains(mob) || left.Targets[0] == MobStays.NotKnown))
+                {
+                    today[mob] = today[mob] == Truth.False ? Truth.Unknown : today[mob];
+                    most[mob] += before[left.Mob];
+                    line[mob] = line[left.Mob];
+                }
+            }
+        }
+    }
+
     private bool AllMove(int mob, int day)
     {
         for (var animal = 0; animal < _herd.Count; animal++)
@@ -218,6 +246,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             points.Add(move.Day);
         }
 
+        points.UnionWith(females.Value.Emptied.Select(left => left.Day));
         points.UnionWith(endings.OfAll);
         points.Add(coverage.SinceForAll(spell.Until.Id));
         points.Add(coverage.KnownDay);

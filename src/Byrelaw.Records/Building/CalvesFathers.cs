@@ -5,6 +5,7 @@ internal sealed class CalvesFathers
 {
     private const int Nearest = 200;
     private const int Farthest = 320;
+    private static readonly string[] Names = ["mating", "transfer"];
 
     private readonly (int Animal, int Day)[] _services;
     private readonly ILookup<int, (int Day, bool IsEnd)>[] _bulls;
@@ -12,8 +13,7 @@ internal sealed class CalvesFathers
     /// <summary>Of what was read.</summary>
     public CalvesFathers(Vocabulary vocabulary, IReadOnlyList<EventStage> stages)
     {
-        string[] names = ["mating", "transfer"];
-        _services = [.. names.Select(vocabulary.FindKind).OfType<EventKind>().SelectMany(kind => Rows(stages, kind))];
+        _services = [.. Services(vocabulary).SelectMany(kind => Rows(stages, kind))];
         Array.Sort(_services);
         _bulls = [.. vocabulary.Spells.Where(spell => spell.WithMaleFrom is not null).Select(spell =>
             Rows(stages, spell.From).Select(row => (row.Animal, row.Day, IsEnd: false))
@@ -21,14 +21,22 @@ internal sealed class CalvesFathers
                 .ToLookup(row => row.Animal, row => (row.Day, row.IsEnd)))];
     }
 
+    /// <summary>What puts a calf into a cow on one day.</summary>
+    public static IEnumerable<EventKind> Services(Vocabulary vocabulary) => Names.Select(vocabulary.FindKind).OfType<EventKind>();
+
     /// <summary>Whether any is on record.</summary>
     public bool Are(int animal, int day)
     {
         var (first, last) = (day - Farthest, day - Nearest);
+        return Served(animal, first, last) || Array.Exists(_bulls, bull => RanWith(bull[animal], first, last));
+    }
+
+    /// <summary>Whether a service or an embryo of hers is on record on one of these days.</summary>
+    public bool Served(int animal, int first, int last)
+    {
         var at = Array.BinarySearch(_services, (animal, first));
         var next = at < 0 ? ~at : at;
-        return (next < _services.Length && _services[next].Animal == animal && _services[next].Day <= last)
-            || Array.Exists(_bulls, bull => RanWith(bull[animal], first, last));
+        return next < _services.Length && _services[next].Animal == animal && _services[next].Day <= last;
     }
 
     private static bool RanWith(IEnumerable<(int Day, bool IsEnd)> rows, int first, int last) => rows.Any(start =>

@@ -3,7 +3,8 @@ namespace Byrelaw.Records.Building;
 /// <summary>
 /// Takes calvings out that come fewer days after another than a cow can carry a calf: one of the two rows is wrong, so whether she calved on the later day is
 /// not known. A row that may be a calving of hers and cannot be read counts as the earlier one too, or a smudge would make the later one believed;
-/// unless a service or a bull is on record that the later calf may be of, or one smudged row would put a whole season's calvings in doubt.
+/// unless a service or a bull is on record that the later calf may be of, or one smudged row would put a whole season's calvings in doubt. A service or an
+/// embryo of hers so few days before, and none that the calf may be of, says the same: the calf was somebody else's, or she slipped it.
 /// </summary>
 internal sealed class CalvingsTooNear
 {
@@ -24,7 +25,8 @@ internal sealed class CalvingsTooNear
         _fathers = new(() => new CalvesFathers(vocabulary, stages));
         _calved = [.. stages.SelectMany(stage => stage.Events[calving].All()).Where(row => row.Animal != Staged<Nothing>.TakenOut).Select(row => (row.Animal, row.Day))];
         Array.Sort(_calved);
-        Gap[] mayBe = [.. gaps.Where(gap => gap.Kind == calving || gap.Kind < 0)];
+        int[] speak = [calving, .. CalvesFathers.Services(vocabulary).Select(kind => kind.Id)];
+        Gap[] mayBe = [.. gaps.Where(gap => gap.Kind < 0 || speak.Contains(gap.Kind))];
         _hers = mayBe.Where(gap => gap.Animal >= 0).ToLookup(gap => gap.Animal);
         Gap[] anybodys = [.. mayBe.Where(gap => gap.Animal < 0).OrderBy(gap => gap.From)];
         _from = Array.ConvertAll(anybodys, gap => gap.From);
@@ -78,11 +80,11 @@ internal sealed class CalvingsTooNear
         var at = Array.BinarySearch(_calved, (animal, first));
         var next = at < 0 ? ~at : at;
         return (next < _calved.Length && _calved[next].Animal == animal && _calved[next].Day <= last)
-            || ((_hers[animal].Any(gap => gap.From <= last && gap.To >= first) || MayBeAnybodys(Math.Max(first, _animals[animal].BornFirst), last))
-                && !_fathers.Value.Are(animal, day));
+            || ((_fathers.Value.Served(animal, first, last) || _hers[animal].Any(gap => gap.From <= last && gap.To >= first)
+                || MayBeAnybodys(Math.Max(first, _animals[animal].BornFirst), last)) && !_fathers.Value.Are(animal, day));
     }
 
-    /// <summary>Whether a row whose animal cannot be read may be a calving of hers on one of these days.</summary>
+    /// <summary>Whether a row whose animal cannot be read may be a calving or a service of hers on one of these days.</summary>
     private bool MayBeAnybodys(int first, int last)
     {
         var at = Array.BinarySearch(_from, last + 1);

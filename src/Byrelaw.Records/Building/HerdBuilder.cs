@@ -17,6 +17,9 @@ internal sealed class HerdBuilder
     private readonly int _mobMove;
     private readonly bool[] _isOfSpell;
 
+    // One calf that is found in a mob is one cow's: whose, such a row does not say.
+    private readonly bool[] _endsPregnancy;
+
     /// <summary>Takes what was read. Rows with impossible dates are taken out at once.</summary>
     /// <param name="vocabulary">The words.</param>
     /// <param name="animals">In the order of the herd.</param>
@@ -33,6 +36,7 @@ internal sealed class HerdBuilder
         _stages = stages;
         _mobMove = vocabulary.MobMove.Id;
         _isOfSpell = new bool[vocabulary.ById.Length];
+        _endsPregnancy = Array.ConvertAll(vocabulary.Kinds.ToArray(), kind => kind == vocabulary.Calving || NameFolding.Fold(kind.Name) == "abortion");
         foreach (var spell in vocabulary.Spells)
         {
             _isOfSpell[spell.From.Id] = _isOfSpell[spell.Until.Id] = true;
@@ -166,7 +170,17 @@ internal sealed class HerdBuilder
             groups.Where(row => _vocabulary.Kinds[row.Kind] is EventKind), Mobs,
             (animal, row) => Membership.At(animal, row.Day),
             moves,
-            (animal, row) => _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default)),
+            (animal, row) =>
+            {
+                if (_endsPregnancy[row.Kind])
+                {
+                    doubts.Add(new Gap(animal, row.Kind, row.Day, row.Day, row.Line));
+                }
+                else
+                {
+                    _expanded.Events[row.Kind].Add(new Staged<Nothing>(animal, row.Day, row.Line, default));
+                }
+            },
             doubts.Add);
         _gaps.Add(doubts);
         _gaps.AddDoubles(_expanded, _vocabulary.ById.Where(kind => kind is not EventKind { Effect: not HerdEffect.None }).Select(kind => kind.Id));

@@ -56,11 +56,12 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
         return rest;
     }
 
-    /// <summary>A name that stands once, one slip away from another's, may be that other's: nobody knows which mob is meant.</summary>
+    /// <summary>A name that one animal alone is given, one slip away from another's, may be that other's: nobody knows which mob is meant.</summary>
     private List<GroupRow> TakeOutSlips(IReadOnlyList<string> mobNames, List<GroupRow> groups)
     {
         IEnumerable<Staged<int>> moves = stages.SelectMany(stage => stage.Moves.All()).Where(row => row.Animal != Staged<int>.TakenOut);
-        var slips = MobSlips.Of(mobNames, animals.Select(animal => animal.Mob).Concat(moves.Select(row => row.Result)).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => row.Target)));
+        var slips = MobSlips.Of(mobNames, animals.Select(animal => animal.Mob).Concat(moves.Select(row => row.Result)).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => row.Target)),
+            groups.Select(row => row.Mob));
         if (slips.Count == 0)
         {
             return groups;

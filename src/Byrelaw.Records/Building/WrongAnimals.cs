@@ -5,12 +5,17 @@ namespace Byrelaw.Records.Building;
 /// <param name="Kind">What it says happened.</param>
 /// <param name="Day">When.</param>
 /// <param name="Line">Where.</param>
-/// <param name="Left">The day she left; null for a male with what only females have.</param>
-internal readonly record struct WrongAnimal(int Animal, int Kind, int Day, int Line, int? Left);
+/// <param name="Left">The day she left; null for a male with what only females have, and a steer with what only bulls do.</param>
+internal readonly record struct WrongAnimal(int Animal, int Kind, int Day, int Line, int? Left)
+{
+    /// <summary>Whether a steer is said to have been put in with cows.</summary>
+    public bool IsSteer { get; init; }
+}
 
 /// <summary>
-/// Takes rows out whose animal surely is another: what only females have, of a male, and anything after an animal left for good. Each may
-/// be about anybody. What stands there after a sale is another farm's record of her, as books kept for a whole region have it.
+/// Takes rows out whose animal surely is another: what only females have, of a male, what only bulls do, of a steer, and anything after an animal left for good. Each may
+/// be about anybody. What stands there after a sale is another farm's record of her, as books kept for a whole region have it; but a bull whom nobody says is back is
+/// let in by no row.
 /// </summary>
 internal sealed class WrongAnimals
 {
@@ -23,6 +28,7 @@ internal sealed class WrongAnimals
     private readonly AnimalRow[] _animals;
     private readonly Vocabulary _vocabulary;
     private readonly bool[] _isOfFemales;
+    private readonly bool[] _letsBullIn;
     private readonly int[] _firstLeft;
     private readonly Dictionary<int, List<(int Day, EventKind Kind)>> _changes = [];
 
@@ -53,6 +59,7 @@ internal sealed class WrongAnimals
         _animals = animals;
         _vocabulary = vocabulary;
         _isOfFemales = Kinds(OfFemales);
+        _letsBullIn = Kinds(["bull in"]);
         _firstLeft = new int[animals.Length];
         Array.Fill(_firstLeft, int.MaxValue);
         foreach (var kind in vocabulary.Kinds.OfType<EventKind>().Where(kind => kind.Effect != HerdEffect.None))
@@ -82,12 +89,15 @@ internal sealed class WrongAnimals
                     continue;
                 }
 
-                var isMale = _isOfFemales[kind] && _animals[row.Animal].Sex is Sex.Male or Sex.Steer;
-                if (isMale || (row.Day > _firstLeft[row.Animal] && LeftBefore(row.Animal, row.Day) < int.MaxValue))
+                var sex = _animals[row.Animal].Sex;
+                var isMale = _isOfFemales[kind] && sex is Sex.Male or Sex.Steer;
+                var isSteer = _letsBullIn[kind] && sex == Sex.Steer;
+                var forGood = !_letsBullIn[kind] || sex == Sex.Female;
+                if (isMale || isSteer || (row.Day > _firstLeft[row.Animal] && LeftBefore(row.Animal, row.Day, forGood) < int.MaxValue))
                 {
                     lock (_gate)
                     {
-                        _found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale ? null : LeftBefore(row.Animal, row.Day)));
+                        _found.Add(new WrongAnimal(row.Animal, kind, row.Day, row.Line, isMale || isSteer ? null : LeftBefore(row.Animal, row.Day, forGood)) { IsSteer = isSteer });
                     }
 
                     row.Animal = Staged<TResult>.TakenOut;

@@ -30,6 +30,9 @@ public enum RowDoubt
     /// <summary>What only females have, of a male.</summary>
     NotForMales,
 
+    /// <summary>What only bulls do, of a steer.</summary>
+    SteerAsBull,
+
     /// <summary>Something after she left.</summary>
     AfterLeaving,
 
@@ -42,10 +45,10 @@ public enum RowDoubt
     /// <summary>The end of a spell, and no start before it.</summary>
     EndWithoutStart,
 
-    /// <summary>A mob that one row alone names, by a name that may be a slip for another's.</summary>
+    /// <summary>A mob that one animal alone is given, by a name that may be a slip for another's.</summary>
     MobNamedOnce,
 
-    /// <summary>A calving too soon after another, or after a row that may be one.</summary>
+    /// <summary>A calving too soon after another, or after a service, or after a row that may be one.</summary>
     CalvedAgainSoon,
 }
 

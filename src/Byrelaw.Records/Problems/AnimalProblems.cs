@@ -1,3 +1,5 @@
+using Byrelaw.Records.Building;
+
 namespace Byrelaw.Records.Problems;
 
 /// <summary>What can be wrong with whom a row is about.</summary>
@@ -45,10 +47,10 @@ internal static class AnimalProblems
         $"no animal is ever in the mob `{mob}`", "expected a mob that stands under `mob` in animals.csv, or that a `mob` row moves animals to",
         nearest is null ? null : $"perhaps `mob:{nearest}` is meant");
 
-    /// <summary>A name that stands in one row alone, and may be a slip for another's.</summary>
+    /// <summary>A name that one animal alone is given, and that may be a slip for another's.</summary>
     public static Diagnostic MobNamedOnce(RowText row, int cell, string mob, string meant) => row.Problem(
         cell, "R0138", Severity.Warning,
-        $"no other row names the mob `{mob}`, and there is one called `{meant}`", "expected the name of a mob that other rows name too, or one that is less like another's",
+        $"no other animal is in the mob `{mob}`, and there is one called `{meant}`", "expected the name of a mob that others are in too, or one that is less like another's",
         $"write `{meant}` if that is meant; if it is a mob of its own, give it a name that nobody takes for the other");
 
     public static Diagnostic NoMobName(RowText row, int cell) => row.Problem(
@@ -60,7 +62,12 @@ internal static class AnimalProblems
         "correct one of the two rows, or take that line out of the farm's file");
 
     /// <summary>A row that can be read, of an animal that it cannot be about.</summary>
-    public static Diagnostic WrongAnimal(RowText row, int cell, string kind, string number, int? left) => left is { } day
+    public static Diagnostic WrongAnimal(RowText row, int cell, string kind, string number, in WrongAnimal wrong) => wrong.IsSteer
+        ? row.Problem(
+            cell, "R0204", Severity.Error,
+            $"{kind} of {number}, who is recorded as a steer", "expected a bull: the row may be about any animal",
+            "check the number here, and the sex in animals.csv")
+        : wrong.Left is { } day
         ? row.Problem(
             cell, "R0215", Severity.Error,
             $"{kind} of {number}, who left on {Doubts.Entries.Iso(day)}", "expected nothing after that day: the row may be about any animal",

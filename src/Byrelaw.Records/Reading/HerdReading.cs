@@ -82,7 +82,7 @@ internal sealed class HerdReading
         _eventProblems.AddRange(LateProblems.OfMobs(builder.SlippedMobs, ofAnimals: false, EventColumns?.Value ?? 0, FindEventLines));
         _doubted.AddRange(builder.SlippedMobs.Select(mob => (RowDoubt.MobNamedOnce, mob.Row)));
         _doubted.AddRange(builder.SameSample.Select(row => (RowDoubt.SameSample, new RowInDoubt(-1, row.Day, row.Line))));
-        _doubted.AddRange(builder.Wrong.Select(row => (row.Left is null ? RowDoubt.NotForMales : RowDoubt.AfterLeaving, new RowInDoubt(row.Animal, row.Day, row.Line))));
+        _doubted.AddRange(builder.Wrong.Select(row => (row.IsSteer ? RowDoubt.SteerAsBull : row.Left is null ? RowDoubt.NotForMales : RowDoubt.AfterLeaving, new RowInDoubt(row.Animal, row.Day, row.Line))));
         _doubted.AddRange(builder.CalvedAgainSoon.Select(row => (RowDoubt.CalvedAgainSoon, row)));
         _doubted.AddRange(builder.EndsWithoutStart.Select(row => (RowDoubt.EndWithoutStart, row)));
         if (days.IsFarAhead)

@@ -101,7 +101,7 @@ internal sealed class LateProblems
 
         foreach (var row in builder.Wrong)
         {
-            yield return AnimalProblems.WrongAnimal(texts[row.Line], columns.Animal, vocabulary.Kinds[row.Kind].Name, animals.Numbers[row.Animal], row.Left);
+            yield return AnimalProblems.WrongAnimal(texts[row.Line], columns.Animal, vocabulary.Kinds[row.Kind].Name, animals.Numbers[row.Animal], row);
         }
 
         foreach (var row in builder.SameSample)

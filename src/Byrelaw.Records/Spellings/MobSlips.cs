@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>
-/// Finds names of mobs that stand once in all the records and are one slip of the pen away from another that stands there more often: nobody can tell
+/// Finds names of mobs that one animal alone is given, in all the records, and that are one slip of the pen away from another that stands there: nobody can tell
 /// whether it is a mob of its own, in which a bull, or a cow, would stand alone.
 /// </summary>
 internal static class MobSlips
@@ -11,10 +11,30 @@ internal static class MobSlips
 
     /// <summary>For each such mob the one that is perhaps meant.</summary>
     /// <param name="names">By number.</param>
-    /// <param name="named">The mob of each cell and each move, by number; less than 0 for none.</param>
-    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<int> named)
+    /// <param name="given">The mob of each cell and each move, by number; less than 0 for none.</param>
+    /// <param name="spoken">The mob that each row is about, in the same way: it names a mob, and gives it to nobody.</param>
+    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<int> given, IEnumerable<int> spoken)
     {
-        var times = new int[names.Count];
+        var (times, rows) = (Times(names.Count, given), Times(names.Count, spoken));
+        var slips = new Dictionary<int, int>();
+        int[] named = [.. Enumerable.Range(0, times.Length).Where(mob => times[mob] + rows[mob] > 0).OrderByDescending(mob => times[mob] + rows[mob])];
+        foreach (var once in named.Where(mob => times[mob] == 1))
+        {
+            foreach (var other in named)
+            {
+                if (other != once && !slips.ContainsKey(once) && IsSlip(names[once], names[other]))
+                {
+                    slips.Add(once, other);
+                }
+            }
+        }
+
+        return slips;
+    }
+
+    private static int[] Times(int mobs, IEnumerable<int> named)
+    {
+        var times = new int[mobs];
         foreach (var mob in named)
         {
             if (mob >= 0)
@@ -23,20 +43,7 @@ internal static class MobSlips
             }
         }
 
-        var slips = new Dictionary<int, int>();
-        int[] often = [.. Enumerable.Range(0, times.Length).Where(mob => times[mob] > 1)];
-        foreach (var once in Enumerable.Range(0, times.Length).Where(mob => times[mob] == 1))
-        {
-            foreach (var other in often)
-            {
-                if (!slips.ContainsKey(once) && IsSlip(names[once], names[other]))
-                {
-                    slips.Add(once, other);
-                }
-            }
-        }
-
-        return slips;
+        return times;
     }
 
     private static bool IsSlip(string name, string other)

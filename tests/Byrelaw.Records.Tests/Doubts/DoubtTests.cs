@@ -55,7 +55,12 @@ public class DoubtTests
     [InlineData("2026-02-17", "2025-08-02,1O01,calving", "2026-02-17,1001,calving")]
     [InlineData("2026-02-17", "2025-08-,1001,calving", "2026-02-17,1001,calving")]
     [InlineData("", "2025-08-02,1001,calvd", "2025-05-10,1001,mating", "2026-02-17,1001,calving")]
-    [InlineData("2026-02-17", "2025-08-02,1001,calving", "2025-05-10,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("2025-08-02, 2026-02-17", "2025-08-02,1001,calving", "2025-05-10,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-10-09,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-08-02,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("", "2025-08-01,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("", "2025-10-09,1001,mating", "2025-05-10,1001,mating", "2026-02-17,1001,calving")]
+    [InlineData("2026-02-17", "2025-10-,1001,mating", "2026-02-17,1001,calving")]
     public void Which_calvings_come_too_soon_after_another(string doubted, params string[] rows)
     {
         ArgumentNullException.ThrowIfNull(rows);

@@ -92,6 +92,7 @@ internal static class InventedDoubts
         ("born long ago", Rows(RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, 4, IsOfAnimals: true))),
         ("same sample", Rows(RowDoubt.SameSample, Row(-1, 30), Row(-1, 31))),
         ("not for males", Rows(RowDoubt.NotForMales, Row(6, 30))),
+        ("a steer as a bull", Rows(RowDoubt.SteerAsBull, Row(6, 30))),
         ("after leaving", Rows(RowDoubt.AfterLeaving, Row(5, 30), Row(5, 31))),
         ("bought without a day", Rows(RowDoubt.BoughtWithoutDay, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true))),
         ("an end without its start", Rows(RowDoubt.EndWithoutStart, Row(2, 14))),

@@ -41,6 +41,7 @@ public sealed class MobCompanyReference(
                     {
                         ref var truth = ref byMob[one][each - coverage.Dawn];
                         truth = Kleene.Or(truth, Kleene.And(runs, IsIn(animal, one, each, strict)));
+                        truth = WasLetInWithNobody(spell, animal, each, strict) ? Kleene.Or(truth, Truth.Unknown) : truth;
                     }
                 }
             }
@@ -63,6 +64,31 @@ public sealed class MobCompanyReference(
 
         return Kleene.And(Kleene.And(male.IsFemale == false ? Truth.True : Truth.Unknown, farm.Presence.At(male.Index, day)), runs);
     }
+
+    /// <summary>"His own `bull in` on a day on which no female is in his mob: with whom he ran from then on is not known, until he is out or moves."
+    /// A row of his that cannot be read may be such a one; where its day cannot be read either, it is.</summary>
+    private bool WasLetInWithNobody(Spell spell, AnimalAsRead male, int day, bool strict)
+    {
+        if (own.On(spell, male.Index, day, strict) == Truth.False)
+        {
+            return false;
+        }
+
+        var start = farm.Of(male.Index, spell.From).Where(row => !row.OfGroup && row.Day <= day).Select(row => (int?)row.Day).Max();
+        return (start is { } put && IsWithNobody(put))
+            || farm.Unread.Where(row => row.Animal == male.Index && row.MayBeA(spell.From) && (row.LostTo is not null || !row.OfGroup)).Any(row => row switch
+            {
+                { LostTo: { } to } => (row.LostFrom is not { } from || from <= day) && day <= to + 1 && IsWithNobody(to + 1),
+                { Day: { } on } => on <= day && IsWithNobody(on),
+                _ => true,
+            });
+
+        bool IsWithNobody(int put) => !where.MovesIn(male.Index, put + 1, day - 1) && where.On(male.Index, put, strict) is var mob
+            && (mob is null || (mob != WhereReference.Blank && !farm.Animals.Any(other => IsFemaleIn(other, mob, put))));
+    }
+
+    private bool IsFemaleIn(AnimalAsRead animal, string mob, int day) =>
+        animal.IsFemale == true && farm.Presence.At(animal.Index, day) == Truth.True && farm.Mobs.At(animal.Index, day) == mob;
 
     private Truth IsIn(AnimalAsRead male, string mob, int day, bool strict)
     {
@@ -119,6 +145,7 @@ public sealed class MobCompanyReference(
                 }
             }
 
+            FollowLast(day, today, running);
             foreach (var mob in Mobs)
             {
                 truths[mob][day - coverage.Dawn] = today[mob];
@@ -127,6 +154,22 @@ public sealed class MobCompanyReference(
         }
 
         return truths;
+    }
+
+    /// <summary>"When the last females of a mob have gone by a row for each, its bull may have gone where they went, or stayed."</summary>
+    private void FollowLast(int day, Dictionary<string, Truth> today, Dictionary<string, HashSet<int>> running)
+    {
+        var before = Mobs.ToDictionary(mob => mob, mob => running[mob].Max());
+        foreach (var mob in farm.MobNames.Where(mob => before[mob] > 0 && !farm.Animals.Any(animal => IsFemaleIn(animal, mob, day))))
+        {
+            var targets = farm.Animals.Where(animal => IsFemaleIn(animal, mob, day - 1) && farm.Presence.At(animal.Index, day) != Truth.False).Select(animal => farm.Mobs.At(animal.Index, day)).Where(target => target != mob).ToList();
+            running[mob] = targets.Count > 0 ? [0, .. running[mob]] : running[mob];
+            foreach (var target in targets.Count == 0 ? [] : targets.Contains(null) ? Mobs.Where(target => target != mob) : targets.Distinct())
+            {
+                today[target!] = Kleene.Or(today[target!], Truth.Unknown);
+                running[target!] = [.. running[target!].SelectMany(there => Enumerable.Range(there, before[mob] + 1))];
+            }
+        }
     }
 
     private bool Stays(int animal, string mob, int day) => farm.Presence.At(animal, day) != Truth.False

@@ -2,7 +2,7 @@ namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>
 /// "Two calvings of one cow fewer than 200 days apart: one of the two is wrong, so whether she calved on the later day is not known." So it is after a
-/// row that cannot be read and may be a calving of hers, unless a service, an embryo or a bull of hers is on record 200 to 320 days before the later one.
+/// row that cannot be read and may be a calving or a service of hers, and after a service or an embryo on record in these days, unless a service, an embryo or a bull of hers is on record 200 to 320 days before the later one.
 /// </summary>
 public sealed class CalvingsTooNearReference(IReadOnlyList<AnimalAsRead> animals, Vocabulary words, IReadOnlyList<Happening> happenings, IReadOnlyList<Unread> unread)
 {
@@ -21,16 +21,19 @@ public sealed class CalvingsTooNearReference(IReadOnlyList<AnimalAsRead> animals
 
         var (first, last) = (row.Day - 199, row.Day - 1);
         return Hers(row, calving).Any(day => day >= first && day <= last)
-            || (unread.Any(other => other.MayBeOf(animals[row.Animal]) && other.MayBeA(calving) && other.MayBeIn(first, last)) && !HasFather(row));
+            || ((Services.Any(kind => Hers(row, kind).Any(day => day >= first && day <= last))
+                || unread.Any(other => other.MayBeOf(animals[row.Animal]) && Services.Append(calving).Any(other.MayBeA) && other.MayBeIn(first, last))) && !HasFather(row));
     }
 
     private bool HasFather(Happening calving)
     {
         var (first, last) = (calving.Day - 320, calving.Day - 200);
-        return new[] { "mating", "transfer" }.Any(name => words.FindKind(name) is { } kind && Hers(calving, kind).Any(day => day >= first && day <= last))
+        return Services.Any(kind => Hers(calving, kind).Any(day => day >= first && day <= last))
             || words.Spells.Where(spell => spell.WithMaleFrom is not null).Any(spell => Hers(calving, spell.From).Any(start =>
                 start <= last && !Hers(calving, spell.Until).Any(end => end >= start && end < first)));
     }
+
+    private IEnumerable<Kind> Services => new[] { "mating", "transfer" }.Select(words.FindKind).OfType<Kind>();
 
     private IEnumerable<int> Hers(Happening row, Kind kind) => happenings.Where(other => other.Animal == row.Animal && other.Kind.Id == kind.Id).Select(other => other.Day);
 }

@@ -116,12 +116,13 @@ public sealed class RowSorting
                 row.Whom == Whom.Herd ? Truth.True
                 : kind is EventKind { IsMobMove: true } ? farm.Mobs.MovesWith(animal.Index, row.Mob, day)
                 : isKept ? farm.Mobs.IsIn(animal.Index, row.Mob, day) : Truth.Unknown);
-            if (isMember == Truth.True)
+            if (isMember == Truth.True && kind.Name is not ("calving" or "abortion"))
             {
                 Happenings.Add(row.HappeningOf(animal.Index) with { OfGroup = true });
             }
-            else if (isMember == Truth.Unknown)
+            else if (isMember != Truth.False)
             {
+                // "A mob's or herd's row of a calving or an abortion proves nothing of one animal."
                 Unread.Add(new Unread(animal.Index, kind, day, row.Line) { OfGroup = true });
             }
         }

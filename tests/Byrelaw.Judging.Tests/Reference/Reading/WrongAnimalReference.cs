@@ -21,9 +21,16 @@ public static class WrongAnimalReference
             return true;
         }
 
+        var letsBullIn = row.Kind!.Name == "bull in";
+        if (letsBullIn && animals[row.Animal].IsSteer)
+        {
+            return true;
+        }
+
+        // "A bull that was sold is let in by no row": of him a sale is as good as a death.
         var hers = rows.Where(other => IsEntry(other) && other.Animal == row.Animal && other.Kind is EventKind { Effect: not HerdEffect.None })
             .Select(other => (other.Day, Kind: (EventKind)other.Kind!)).ToList();
-        var left = hers.Where(change => change.Day < row.Day && change.Kind.Effect == HerdEffect.Leaves && change.Kind.IsForGood)
+        var left = hers.Where(change => change.Day < row.Day && change.Kind.Effect == HerdEffect.Leaves && (change.Kind.IsForGood || (letsBullIn && animals[row.Animal].IsFemale != true)))
             .Max(change => change.Day);
         var joined = hers.Where(change => change.Day <= row.Day && change.Kind.Effect == HerdEffect.Joins).Max(change => change.Day);
         return left is { } day && !(joined >= day);
