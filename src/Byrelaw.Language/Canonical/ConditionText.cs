@@ -28,6 +28,8 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         FactTextCondition fact => $"{First(fact.Fact.Name)} {Is(fact.IsNot, [.. fact.Values])}{(Doubts && !fact.Doubted.IsEmpty ? $" (not known where it {Is(false, [.. fact.Doubted])})" : "")}",
         FactDateCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}{NumberText.Of(fact.Date)}",
         RecordedCondition fact => $"{First(fact.Fact.Name)} is {(fact.IsNot ? "not " : "")}recorded",
+        MeasuredCondition { Aggregate: Aggregate.Change } change when LostOrGained.Of(change.Test.Comparison, change.Test.Low.Value) is { } said =>
+            $"{said.Word} {DemandText.Of(Saying(change.Test, said.Comparison, said.Limit), change.Measure.Unit, Name)} {KindText.Of(change.Measure, Name)}{Windows(change.Windows)}",
         MeasuredCondition measured =>
             $"{measured.Aggregate.Words()} {KindText.Of(measured.Measure, Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
         TestCondition test =>
@@ -46,6 +48,12 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         BrokenCondition => "(could not be read)",
         _ => throw MissingKind.Of(condition, nameof(ConditionText)),
     };
+
+    private static NumberTest Saying(NumberTest test, Comparison comparison, double limit)
+    {
+        var said = test.Low with { Value = limit };
+        return new NumberTest(comparison, said, said);
+    }
 
     /// <summary><c>with method natural</c>.</summary>
     public string Of(KindFilter filter) => KindText.Of(filter, Name);

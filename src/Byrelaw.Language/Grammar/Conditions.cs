@@ -36,6 +36,13 @@ internal static class Conditions
             Map((change, @in) => (Aggregate.Change, change.Span.To(@in.Span)), Leaf.Word("change"), Leaf.Word("in"))),
         FilterClauses.Of(Leaf.Name("a measure or a test")), Tails);
 
+    private static readonly Parser<Token, Func<NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>> ByHowMuch =
+        Map<Token, Token, (Comparison How, SourceSpan Span), AmountSyntax, Func<NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>>(
+            (word, demand, amount) => (name, tails) => Change(word, demand.How, demand.Span, amount, name, tails),
+            OneOf(Leaf.Word("lost"), Leaf.Word("gained")), Comparisons.OneSided, Comparisons.Amount);
+
+    private static readonly Parser<Token, ConditionSyntax> Changed = Map((finish, name, tails) => finish(name, tails), ByHowMuch, FilterClauses.Of(Leaf.Name("a measure")), Tails);
+
     private static readonly Parser<Token, ConditionSyntax> Named = Map<Token, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
         (name, tails) => new NamedSyntax(name, false) { Span = Cover(name.Span, name.Span, tails), Tails = tails },
         Leaf.Name("a name"), Tails);
@@ -66,7 +73,19 @@ internal static class Conditions
 
     /// <summary>One condition; the line's end is left to the caller.</summary>
     public static readonly Parser<Token, ConditionSyntax> Condition =
-        OneOf(No, LeadingNumbers.Of(Tails), Result, Not, InMob, Try(ListHead), Named);
+        OneOf(No, LeadingNumbers.Of(Tails), Result, Changed, Not, InMob, Try(ListHead), Named);
+
+    private static ResultSyntax Change(Token word, Comparison how, SourceSpan at, AmountSyntax amount, NameSyntax name, ImmutableArray<TailSyntax> tails)
+    {
+        var isLoss = word.Is("lost");
+        var limit = isLoss && amount.Value.Value != 0 ? amount with { Value = amount.Value with { Value = -amount.Value.Value } } : amount;
+        return new ResultSyntax(Aggregate.Change, name)
+        {
+            Span = Cover(word.Span, name.Span, tails),
+            Tails = [new CompareSyntax(isLoss ? Canonical.LostOrGained.OfALoss(how) : how, limit, null) { Span = at.To(amount.Span) }, .. tails],
+            BelowNought = amount.Value.Value < 0 ? amount : null,
+        };
+    }
 
     /// <summary>The stretch from a start over a subject and its tails.</summary>
     public static SourceSpan Cover(SourceSpan start, SourceSpan subject, ImmutableArray<TailSyntax> tails) =>

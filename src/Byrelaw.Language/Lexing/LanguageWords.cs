@@ -52,6 +52,8 @@ internal static class LanguageWords
         ("highest", EndsName | StartsCondition | Chooses | InLines),
         ("average", EndsName | StartsCondition | Chooses | InLines),
         ("change", EndsName | StartsCondition | Chooses | InLines),
+        ("lost", EndsName | StartsCondition | InLines),
+        ("gained", EndsName | StartsCondition | InLines),
         ("recorded", EndsName | InLines),
         ("until", EndsName | InLines | InDeclarations),
         ("also", EndsName | InLines | InDeclarations),

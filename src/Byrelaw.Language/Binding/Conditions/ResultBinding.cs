@@ -8,6 +8,11 @@ internal static class ResultBinding
     /// <summary><c>latest body condition ...</c>, <c>average liver copper of her mob ...</c>.</summary>
     public static Condition? Result(this Context context, ResultSyntax result)
     {
+        if (result.BelowNought is { } limit)
+        {
+            return context.Fail<Condition>(ConditionProblems.BelowNought(limit.Value.Span, result.Tails.OfType<CompareSyntax>().First().Low.Value.Value > 0));
+        }
+
         switch (context.Names.Find(result.Name.Text))
         {
             case KindSymbol { Kind: MeasureKind measure }:

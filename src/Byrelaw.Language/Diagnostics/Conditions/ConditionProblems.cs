@@ -30,6 +30,10 @@ internal static class ConditionProblems
     public static Diagnostic NotOverAMob(SourceSpan at, string how) => Problem.Error(
         "B0319", at, $"{Quoted.Of(how)} is not asked of a mob", "a mob has an `average`, a `lowest` and a `highest`");
 
+    public static Diagnostic BelowNought(SourceSpan at, bool isLoss) => Problem.Error(
+        "B0337", at, isLoss ? "a loss counts upwards" : "a gain counts upwards", "a number that is not below nought",
+        isLoss ? $"less than nothing lost is something gained: `gained at least {at.Text.TrimStart('-', '\u2212')}`" : $"less than nothing gained is something lost: `lost at most {at.Text.TrimStart('-', '\u2212')}`");
+
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
         "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
         firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}")

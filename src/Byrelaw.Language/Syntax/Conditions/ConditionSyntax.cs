@@ -20,8 +20,12 @@ internal sealed record TimeSinceSyntax(Comparison Comparison, DurationSyntax Low
 /// <summary><c>at most 1 of her mob with serum copper ...</c>.</summary>
 internal sealed record MobCountSyntax(CountTestSyntax Test, NameSyntax Measure) : ConditionSyntax;
 
-/// <summary><c>latest body condition ...</c>, <c>change in body condition ...</c>.</summary>
-internal sealed record ResultSyntax(Aggregate Aggregate, NameSyntax Name) : ConditionSyntax;
+/// <summary><c>latest body condition ...</c>, <c>change in body condition ...</c>; <c>lost at most 0.5 body condition ...</c> is a change too, its demand turned round.</summary>
+internal sealed record ResultSyntax(Aggregate Aggregate, NameSyntax Name) : ConditionSyntax
+{
+    /// <summary>The limit of <c>lost</c> or <c>gained</c> where it is written below nought; null everywhere else.</summary>
+    public AmountSyntax? BelowNought { get; init; }
+}
 
 /// <summary>A condition that starts with a name: a fact, a spell, a defined name, <c>age</c>, <c>parity</c>.</summary>
 internal sealed record NamedSyntax(NameSyntax Name, bool Not) : ConditionSyntax;

@@ -6,9 +6,22 @@ internal static class ConditionPrinter
     /// <summary>The condition; of a list only its head. What has several spellings or orders is printed the one way, every other form word by word.</summary>
     /// <param name="condition">As written.</param>
     /// <param name="statement">The line that it stands in.</param>
-    public static string Print(ConditionSyntax condition, Statement statement) => Subject(condition) is { } subject
+    public static string Print(ConditionSyntax condition, Statement statement) => Change(condition) is { } change ? change : Subject(condition) is { } subject
         ? subject + TailPrinter.Print(condition.Tails, demandFirst: condition is MobCountSyntax)
         : new TokenPrinter(statement).Print(condition.Span);
+
+    /// <summary><c>lost at most 0.5 body condition since last calving</c>, however it is written; null for every other condition.</summary>
+    private static string? Change(ConditionSyntax condition)
+    {
+        if (condition is not ResultSyntax { Aggregate: Aggregate.Change } result || result.Tails.OfType<CompareSyntax>().ToList() is not [{ High: null } compare]
+            || LostOrGained.Of(compare.Comparison, compare.Low.Value.Value) is not { } said)
+        {
+            return null;
+        }
+
+        var demand = compare with { Comparison = said.Comparison, Low = compare.Low with { Value = compare.Low.Value with { Value = said.Limit } } };
+        return $"{said.Word} {DemandPrinter.Print(demand)} {Words.Kind(result.Name)}" + TailPrinter.Print([.. result.Tails.Where(tail => tail != compare)], demandFirst: false);
+    }
 
     private static string? Subject(ConditionSyntax condition) => condition switch
     {
