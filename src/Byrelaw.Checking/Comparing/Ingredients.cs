@@ -76,6 +76,9 @@ internal sealed class Ingredients
             case MeasuredCondition measured:
                 Add(measured.Measure, measured.Test);
                 break;
+            case SeriesCondition { Of: MeasureKind measure, Test: { } test }:
+                Add(measure, test);
+                break;
             default:
                 foreach (var fact in new ConditionParts(condition).Facts)
                 {

@@ -44,6 +44,7 @@ internal sealed class Bars
             MobCountCondition mob => OfTheMob(mob.Measure, mob.Windows, facts, windows!),
             MeasuredCondition measured => new OwnBar(_days, _bad, kinds, false, AnchorsOf(measured.Windows), facts, windows),
             TestCondition test => new OwnBar(_days, _bad, kinds, false, AnchorsOf(test.Windows), facts, windows),
+            SeriesCondition series => new OwnBar(_days, _bad, kinds, false, AnchorsOf(series.Windows), facts, windows),
             FactTextCondition { Doubted.IsEmpty: false } fact => new ValueBar(_days, fact, new OwnBar(_days, _bad, [], false, [], facts, null)),
             _ => new OwnBar(_days, _bad, [], false, [], facts, null),
         };
@@ -54,6 +55,7 @@ internal sealed class Bars
         CountCondition count => count.Windows,
         MeasuredCondition measured => measured.Windows,
         TestCondition test => test.Windows,
+        SeriesCondition series => series.Windows,
         MobMeasuredCondition mob => mob.Windows,
         MobCountCondition mob => mob.Windows,
         SpellCondition spell => spell.Windows,

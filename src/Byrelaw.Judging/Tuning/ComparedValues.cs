@@ -12,6 +12,7 @@ internal sealed class ComparedValues(HerdDays days, JudgingDays judging, RuleNum
     {
         FactNumberCondition fact => Each(animal => Fact(fact.Fact, animal), fact.Test),
         MeasuredCondition measured => Each(animal => Own(measured, animal), measured.Test),
+        SeriesCondition { Test: { } test } series => Each(animal => Own(series, animal), test),
         MobMeasuredCondition mob => OfAll(new MobResults(_herd, mob.Measure.Id).All().Where(sample => sample.Sure.Length > 0)
             .SelectMany(sample => MobMeasuredCriterion.Range(mob.Aggregate, sample) is var (low, high) ? new[] { low, high } : []), mob.Test),
         MobCountCondition mob => OfAll(ResultsOf(mob.Measure), mob.Test),
@@ -64,6 +65,17 @@ internal sealed class ComparedValues(HerdDays days, JudgingDays judging, RuleNum
             Aggregate.Change => low.SelectMany(a => high.SelectMany(b => new[] { Limits.Round(a - b), Limits.Round(b - a) })),
             _ => low.Concat(high),
         };
+    }
+
+    /// <summary>Of a series each day has one value, which is any of its results.</summary>
+    private IEnumerable<double> Own(SeriesCondition series, int animal)
+    {
+        var run = _herd.Runs[series.Of.Id];
+        var days = Enumerable.Range(run.Starts[animal], run.Starts[animal + 1] - run.Starts[animal]).GroupBy(place => run.Days[place]).ToList();
+        double[] low = [.. days.Select(day => day.Min(place => run.Low[place]))];
+        double[] high = [.. days.Select(day => day.Max(place => run.High[place]))];
+        return series.How == Aggregate.Average ? Means(low).Concat(Means(high))
+            : days.SelectMany(day => day.SelectMany(place => new[] { run.Low[place], run.High[place] })).Concat(low).Concat(high);
     }
 
     /// <summary>The mean of each stretch of neighbours, summed up in the order in which the judge does.</summary>

@@ -34,6 +34,10 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
             $"{measured.Aggregate.Words()} {KindText.Of(measured.Measure, Name)}{Windows(measured.Windows)} {DemandText.Of(measured.Test, measured.Measure.Unit, Name)}",
         TestCondition test =>
             $"latest {KindText.Of(test.Test, Name)}{Windows(test.Windows)} {Is(test.IsNot, [.. test.Answers.Select(answer => test.Test.Answers[answer])])}",
+        SeriesCondition { Of: MeasureKind measure, Test: { } test } series =>
+            $"{series.How.Words()} {KindText.Of(measure, Name)}{series.OfTheLast}{Windows(series.Windows)} {DemandText.Of(test, measure.Unit, Name)}",
+        SeriesCondition { Of: TestKind test } series =>
+            $"{series.How.Words()} {KindText.Of(test, Name)}{series.OfTheLast}{Windows(series.Windows)} {Is(series.IsNot, [.. series.Answers.Select(answer => test.Answers[answer])])}",
         MobMeasuredCondition mob =>
             $"{mob.Aggregate.Words()} {KindText.Of(mob.Measure, Name)} of her mob{Windows(mob.Windows)}, {From(mob.FromAtLeast)}, {DemandText.Of(mob.Test, mob.Measure.Unit, Name)}",
         MobCountCondition mob =>

@@ -9,13 +9,17 @@ namespace Byrelaw.Language.Grammar;
 /// </summary>
 internal static class Conditions
 {
-    private static readonly Parser<Token, TailSyntax> OfHerMob = Map<Token, Token, Token, TailSyntax>(
-        (start, mob) => new OfHerMobSyntax { Span = start.Span.To(mob.Span) },
-        Leaf.Word("of", ""), Leaf.Word("her").Then(Leaf.Word("mob")));
+    private static readonly Parser<Token, TailSyntax> OfSome = Map<Token, Token, Func<SourceSpan, TailSyntax>, TailSyntax>(
+        (start, finish) => finish(start.Span),
+        Leaf.Word("of", ""), OneOf(
+            Leaf.Word("her").Then(Leaf.Word("mob")).Select<Func<SourceSpan, TailSyntax>>(mob => start => new OfHerMobSyntax { Span = start.To(mob.Span) }),
+            Map<Token, NumberSyntax, Token, Func<SourceSpan, TailSyntax>>(
+                (count, results) => start => new OfTheLastSyntax(count) { Span = start.To(results.Span) },
+                Leaf.Word("the", "`the last 3 results`").Then(Leaf.Word("last")).Then(Leaf.Number), Leaf.Word("results"))));
 
     private static readonly Parser<Token, ImmutableArray<TailSyntax>> Tails =
         Leaf.Comma.Labelled("").Optional().Then(OneOf(
-            WindowClauses.InThe, WindowClauses.Since, WindowClauses.From, WindowClauses.Ever, Comparisons.Compare, Comparisons.Is, WindowClauses.NotInTheTop, OfHerMob))
+            WindowClauses.InThe, WindowClauses.Since, WindowClauses.From, WindowClauses.Ever, Comparisons.Compare, Comparisons.Is, WindowClauses.NotInTheTop, OfSome))
         .Several().Select(tails => tails.ToImmutableArray());
 
     private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(
@@ -33,6 +37,7 @@ internal static class Conditions
             Leaf.Word("lowest").Select(token => (Aggregate.Lowest, token.Span)),
             Leaf.Word("highest").Select(token => (Aggregate.Highest, token.Span)),
             Leaf.Word("average").Select(token => (Aggregate.Average, token.Span)),
+            Leaf.Word("every").Select(token => (Aggregate.Every, token.Span)),
             Map((change, @in) => (Aggregate.Change, change.Span.To(@in.Span)), Leaf.Word("change"), Leaf.Word("in"))),
         FilterClauses.Of(Leaf.Name("a measure or a test")), Tails);
 

@@ -52,6 +52,8 @@ internal static class LanguageWords
         ("highest", EndsName | StartsCondition | Chooses | InLines),
         ("average", EndsName | StartsCondition | Chooses | InLines),
         ("change", EndsName | StartsCondition | Chooses | InLines),
+        ("every", StartsCondition | Chooses | InLines),
+        ("results", EndsName | InLines),
         ("lost", EndsName | StartsCondition | InLines),
         ("gained", EndsName | StartsCondition | InLines),
         ("recorded", EndsName | InLines),

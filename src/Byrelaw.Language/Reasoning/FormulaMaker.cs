@@ -113,6 +113,8 @@ internal sealed class FormulaMaker
         MobMeasuredCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         MobCountCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         SpellCondition spell => Leaf(isTrue => _spells.Of(spell, isTrue)),
+        // Of how many results there are, and of each of them, nothing is reckoned.
+        SeriesCondition => Formula.Unclear,
         // Which mobs there are no rule says.
         InMobCondition => Formula.Unclear,
         BrokenCondition => Formula.Unclear,

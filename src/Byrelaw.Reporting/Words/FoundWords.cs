@@ -95,6 +95,7 @@ public static class FoundWords
     private static string Nothing(Finding finding) => finding.Condition switch
     {
         _ when finding.Missing.Any(missing => missing.Reason == MissingReason.FactUnreadable) => "cannot be read",
+        SeriesCondition { Results: > 0 } series => $"fewer than {series.Results} results",
         MobMeasuredCondition mob => $"none of {mob.FromAtLeast} sampled",
         MobCountCondition mob => $"none of {mob.FromAtLeast} sampled",
         _ => "nothing on record",

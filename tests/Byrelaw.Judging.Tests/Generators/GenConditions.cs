@@ -100,6 +100,20 @@ public sealed class GenConditions(Season season)
         from isNot in Gen.OneOf(false, false, true)
         select (Condition)new TestCondition(test, windows, [.. new[] { answer, isNot ? answer : another }.Distinct()], isNot) { Span = Words.Nowhere };
 
+    private Gen<Condition> Series =>
+        from results in Gen.OneOf(0, 2, 2, 3)
+        from windows in LookupWindows
+        from measured in Gen.Bool
+        from measure in Gen.OneOf([.. Words.Measures])
+        from how in Gen.OneOf(Aggregate.Average, Aggregate.Lowest, Aggregate.Highest, Aggregate.Every)
+        from demand in NumberFor(measure, false)
+        from test in Gen.OneOf([.. Words.Tests])
+        from answer in Gen.Int[0, test.Answers.Length - 1]
+        from isNot in Gen.Bool
+        select (Condition)(measured
+            ? new SeriesCondition(results == 0 ? Aggregate.Every : how, measure, results, windows) { Test = demand, Span = Words.Nowhere }
+            : new SeriesCondition(Aggregate.Every, test, results, windows) { Answers = [answer], IsNot = isNot, Span = Words.Nowhere });
+
     private Gen<Condition> MobMeasured =>
         from aggregate in Gen.OneOf(Aggregate.Lowest, Aggregate.Highest, Aggregate.Average)
         from measure in Gen.OneOf([.. Words.Measures])
@@ -200,6 +214,7 @@ public sealed class GenConditions(Season season)
         (4, Gen.Select(AnyTime, LastKinds, (test, kinds) => (Condition)new TimeSinceCondition(test, kinds) { Span = Words.Nowhere })),
         (4, Measured),
         (4, Test),
+        (2, Series),
         (2, MobMeasured),
         (2, MobCount));
 
@@ -215,6 +230,7 @@ public sealed class GenConditions(Season season)
         (1, Recorded),
         (5, Measured),
         (3, Test),
+        (2, Series),
         (2, MobMeasured),
         (2, MobCount),
         (2, Spell),

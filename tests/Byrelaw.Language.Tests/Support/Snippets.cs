@@ -84,6 +84,8 @@ public static class Snippets
             - breeding index in the top 50% of heifers
             - latest body condition in the last 45 days between 4.0 and 5.5
             - change in body condition since last calving at least -1
+            - average weight of the last 3 results in the last 2 years at least 300 kg
+            - every BVD virus of the last 2 results is negative
             - lowest weight since 2026-01-01 at least 60% of mature weight
             - highest weight at least 28 days ago more than 300 kg
             - average liver copper of her mob in the last 90 days, from at least 5 animals, at least 95 umol/kg

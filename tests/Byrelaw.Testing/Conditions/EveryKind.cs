@@ -55,6 +55,9 @@ public static class EveryKind
             - average liver copper of her mob in the last 90 days, from at least 5 animals, at least 95 umol/kg
             - at most 1 of her mob with liver copper in the last 60 days less than 7 umol/kg, from at least 10 animals
             - not running with bull in the 35 days before collection
+            - average body condition of the last 3 results in the last 2 years at least 4
+            - every virus of the last 2 results is negative
+            - every weight in the last 90 days at least 300 kg
             - running with bull
             - in mob Hill or "Once-a-day"
             - not in mob River

@@ -57,6 +57,11 @@ internal static class ResultBinding
             return context.Fail<Condition>(WindowProblems.IsWithNumber(@is.Span, measure.Name));
         }
 
+        if (IsOfASeries(result))
+        {
+            return context.Series(result, measure, tails, windows, context.Demand(tails, measure, isChange: false), []);
+        }
+
         var isOfMob = tails.Take<OfHerMobSyntax>() is not null;
         var demand = context.Demand(tails, measure, result.Aggregate == Aggregate.Change);
         var animals = isOfMob ? context.Animals(tails) : 0;
@@ -72,9 +77,9 @@ internal static class ResultBinding
             : new MeasuredCondition(result.Aggregate, measure, when, demand) { Span = result.Span };
     }
 
-    private static TestCondition? Tested(this Context context, ResultSyntax result, TestKind test)
+    private static Condition? Tested(this Context context, ResultSyntax result, TestKind test)
     {
-        if (result.Aggregate != Aggregate.Latest)
+        if (result.Aggregate is not (Aggregate.Latest or Aggregate.Every))
         {
             return context.Fail<TestCondition>(WindowProblems.LatestOfATest(result.Span, test.Name));
         }
@@ -93,9 +98,38 @@ internal static class ResultBinding
         }
 
         var answers = context.Answers(test, @is.Values);
+        if (IsOfASeries(result))
+        {
+            return context.Series(result, test, tails, windows, null, answers, @is.Not);
+        }
+
         var fits = tails.Finish(demandFound: true);
         context.WarnWithoutWindow(windows, tails);
         return fits && windows is { } when && answers is { } places ? new TestCondition(test, when, places, @is.Not) { Span = result.Span } : null;
+    }
+
+    /// <summary>Whether several results are asked for together.</summary>
+    private static bool IsOfASeries(ResultSyntax result) =>
+        result.Aggregate == Aggregate.Every || (result.Aggregate is Aggregate.Average or Aggregate.Lowest or Aggregate.Highest && result.Tails.Any(tail => tail is OfTheLastSyntax));
+
+    private static SeriesCondition? Series(
+        this Context context, ResultSyntax result, Kind of, TailSorter tails, ImmutableArray<Window>? windows, NumberTest? demand, ImmutableArray<int>? answers, bool isNot = false)
+    {
+        var last = tails.Take<OfTheLastSyntax>();
+        var results = last is null ? 0 : context.Count(last.Count);
+        var fits = tails.Finish(demandFound: true);
+        if (results == 1)
+        {
+            return context.Fail<SeriesCondition>(ConditionProblems.OneResult(last!.Span, of.Name));
+        }
+
+        if (last is null)
+        {
+            context.WarnWithoutWindow(windows, tails);
+        }
+
+        return fits && results is { } count && windows is { } when && answers is { } places && (demand is not null || of is TestKind)
+            ? new SeriesCondition(result.Aggregate, of, count, when) { Test = demand, Answers = places, IsNot = isNot, Span = result.Span } : null;
     }
 
     private static ImmutableArray<int>? Answers(this Context context, TestKind test, ImmutableArray<ValueSyntax> values)

@@ -34,6 +34,9 @@ internal static class ConditionProblems
         "B0337", at, isLoss ? "a loss counts upwards" : "a gain counts upwards", "a number that is not below nought",
         isLoss ? $"less than nothing lost is something gained: `gained at least {at.Text.TrimStart('-', '\u2212')}`" : $"less than nothing gained is something lost: `lost at most {at.Text.TrimStart('-', '\u2212')}`");
 
+    public static Diagnostic OneResult(SourceSpan at, string name) => Problem.Error(
+        "B0338", at, "of one result there is no series", "two results or more", $"write `latest {name}`");
+
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
         "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
         firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}")

@@ -17,6 +17,9 @@ public enum Aggregate
 
     /// <summary>Latest minus earliest.</summary>
     Change,
+
+    /// <summary>Each of them.</summary>
+    Every,
 }
 
 /// <summary>The words for them.</summary>
@@ -29,6 +32,7 @@ public static class AggregateWords
         Aggregate.Lowest => "lowest",
         Aggregate.Highest => "highest",
         Aggregate.Average => "average",
+        Aggregate.Every => "every",
         _ => "change in",
     };
 }

@@ -28,5 +28,8 @@ internal sealed record TopSyntax(bool Not, NumberSyntax Percent, HerdGroup Group
 /// <summary><c>of her mob</c>.</summary>
 internal sealed record OfHerMobSyntax : TailSyntax;
 
+/// <summary><c>of the last 3 results</c>.</summary>
+internal sealed record OfTheLastSyntax(NumberSyntax Count) : TailSyntax;
+
 /// <summary><c>from at least 5 animals</c>.</summary>
 internal sealed record FromAnimalsSyntax(NumberSyntax Count) : TailSyntax;

@@ -24,6 +24,12 @@ internal readonly record struct Piece(Aspect Aspect, string Text)
             About($"test {text.Name(test.Test.Name)}"),
             Windows(test.Windows, text), new(Aspect.Values, text.Is(test.IsNot, [.. test.Answers.Select(answer => test.Test.Answers[answer])])),
         ],
+        SeriesCondition series =>
+        [
+            About($"{series.How} {text.Name(series.Of.Name)}"), Windows(series.Windows, text), new(Aspect.Sample, series.OfTheLast),
+            series is { Test: { } test, Of: MeasureKind measure } ? new(Aspect.Number, DemandText.Of(test, measure.Unit, text.Name))
+                : new(Aspect.Values, text.Is(series.IsNot, [.. series.Answers.Select(answer => ((TestKind)series.Of).Answers[answer])])),
+        ],
         MobMeasuredCondition mob =>
         [
             About($"mob {mob.Aggregate} {text.Name(mob.Measure.Name)}"), Windows(mob.Windows, text),

@@ -25,7 +25,7 @@ internal static class TailPrinter
 
     private static int Rank(TailSyntax tail, bool demandFirst) => tail switch
     {
-        OfHerMobSyntax => 0,
+        OfHerMobSyntax or OfTheLastSyntax => 0,
         WindowSyntax => 1,
         FromAnimalsSyntax => demandFirst ? 4 : 2,
         _ => 3,
@@ -47,6 +47,7 @@ internal static class TailPrinter
         RecordedSyntax recorded => $"is {Not(recorded.Not)}recorded",
         TopSyntax top => $"{Not(top.Not)}in the top {Words.Number(top.Percent)}% of {Print(top.Group)}",
         OfHerMobSyntax => "of her mob",
+        OfTheLastSyntax last => $"of the last {Words.Number(last.Count)} results",
         FromAnimalsSyntax from => $"from at least {Words.Number(from.Count)} {(from.Count.Value == 1 ? "animal" : "animals")}",
         _ => throw new NotSupportedException($"{tail.GetType().Name} has no printed form."),
     };

@@ -21,6 +21,7 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         CountCondition count => Anchors(count.Windows) || count.Counted.Select(counted => counted.Kind).Any(kind => In(count.Windows, kind, isCounted: true)),
         TestCondition test => Anchors(test.Windows) || In(test.Windows, test.Test, isCounted: false),
         MeasuredCondition measured => Anchors(measured.Windows) || In(measured.Windows, measured.Measure, isCounted: false),
+        SeriesCondition series => Anchors(series.Windows) || In(series.Windows, series.Of, isCounted: false),
         MobMeasuredCondition mob => Anchors(mob.Windows) || OfTheMob(mob.Windows, mob.Measure),
         MobCountCondition mob => Anchors(mob.Windows) || OfTheMob(mob.Windows, mob.Measure),
         SpellCondition spell => Anchors(spell.Windows) || OfAnyBull(spell.Spell),

@@ -26,6 +26,7 @@ public static class ResultNotKnown
             || TestReference.IsBarredByGroup(test, stretch, knowledge, moment)),
         MeasuredCondition measured => Stretches(measured.Windows, knowledge, moment).Any(stretch =>
             IsUsed(measured.Aggregate, SampleReference.In(measured.Measure, stretch, knowledge, moment))),
+        SeriesCondition series => Stretches(series.Windows, knowledge, moment).Any(stretch => IsUsed(series, SeriesReference.Looked.At(series, stretch, knowledge, moment))),
         MobMeasuredCondition or MobCountCondition => MobReference.UsesResultNotKnown(leaf, knowledge, moment),
         _ => false,
     };
@@ -36,6 +37,9 @@ public static class ResultNotKnown
         Aggregate.Change => samples.Latest().Concat(samples.Earliest()).Any(sample => sample.ResultNotKnown),
         _ => Any(samples),
     };
+
+    private static bool IsUsed(SeriesCondition condition, SeriesReference.Looked looked) => looked.Unread || looked.Rows.Any(row => row.ResultNotKnown)
+        || (looked.IsEnough && condition.Results == 0 ? looked.OfGroups.Any(row => row.ResultNotKnown || condition.Answers.Contains(row.Answer) == condition.IsNot) : looked.OfGroups.Count > 0);
 
     private static bool Any(Samples samples) => samples.AnyUnread || samples.Recorded.Any(sample => sample.ResultNotKnown);
 

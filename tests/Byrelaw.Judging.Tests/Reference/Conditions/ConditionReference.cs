@@ -12,6 +12,7 @@ public static class ConditionReference
         FactNumberCondition or FactTextCondition or FactDateCondition or RecordedCondition => FactReference.At(condition, knowledge, moment),
         MeasuredCondition measured => MeasuredReference.At(measured, knowledge, moment),
         TestCondition test => TestReference.At(test, knowledge, moment),
+        SeriesCondition series => SeriesReference.At(series, knowledge, moment),
         MobMeasuredCondition or MobCountCondition => MobReference.At(condition, knowledge, moment),
         SpellCondition spell => SpellWindowReference.At(spell, knowledge, moment),
         InMobCondition mob => InMobReference.At(mob, knowledge, moment),

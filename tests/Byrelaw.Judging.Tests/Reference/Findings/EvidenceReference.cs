@@ -17,6 +17,8 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
         CountCondition count => Anchors(count.Windows).Concat(Stretch(count.Windows) is { } widest ? Counted(count, widest) : []),
         TestCondition test => Anchors(test.Windows).Concat(Stretch(test.Windows) is { } widest ? OfLatestDay(In(test.Test, widest)) : []),
         MeasuredCondition measured => Anchors(measured.Windows).Concat(Stretch(measured.Windows) is { } widest ? Measured(measured, widest) : []),
+        SeriesCondition series => Anchors(series.Windows).Concat(series.Test is { } limits && Stretch(series.Windows) is not null ? Limits(limits) : [])
+            .Concat(Stretch(series.Windows) is { } widest ? SeriesReference.Looked.At(series, widest, knowledge, moment).Rows.Select(Entry) : []),
         MobMeasuredCondition or MobCountCondition => OfTheMob(condition),
         SpellCondition spell => Anchors(spell.Windows).Concat(Stretch(spell.Windows) is { } widest ? OfSpell(spell.Spell, spell.Windows.IsEmpty ? moment.Day : widest.To) : []),
         AgeCondition => Animal.BornFirst is { } first && Animal.BornLast is { } last

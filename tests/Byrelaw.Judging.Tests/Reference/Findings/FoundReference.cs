@@ -11,6 +11,7 @@ public sealed class FoundReference(Knowledge knowledge, Moment moment)
         CountCondition count => Possible(count.Windows) is { } possible ? Count(count, possible) : new FoundNothing(),
         TestCondition test => Possible(test.Windows) is { } possible ? Answers(test, Widest(possible)) : new FoundNothing(),
         MeasuredCondition measured => Possible(measured.Windows) is { } possible ? Measured(measured, Widest(possible)) : new FoundNothing(),
+        SeriesCondition series => Possible(series.Windows) is { } possible ? Series(series, SeriesReference.Looked.At(series, Widest(possible), knowledge, moment)) : new FoundNothing(),
         MobMeasuredCondition or MobCountCondition => MobReference.Sampled(condition, knowledge, moment) is { MayHideOne: false } sampled ? OfTheMob(condition, sampled) : new FoundNothing(),
         SpellCondition spell => Spell(spell),
         AgeCondition { Test: var test } => Animal is { BornFirst: { } first, BornLast: { } last } ? new FoundAge(Elapsed(last, test), Elapsed(first, test)) : new FoundNothing(),
@@ -76,6 +77,11 @@ public sealed class FoundReference(Knowledge knowledge, Moment moment)
         var values = isLatest ? latest.Select(row => row.Values) : MeasuredReference.Values(condition, samples);
         return Number(values.Aggregate(ValueRange.Hull), condition.Measure.Unit?.Symbol, rows[^1].Day, isLatest ? latest.Count : rows.Count);
     }
+
+    private static Found Series(SeriesCondition condition, SeriesReference.Looked looked) =>
+        !looked.IsEnough ? new FoundNothing()
+        : condition.Of is TestKind test ? new FoundAnswers([.. looked.Rows.Select(row => row.ResultNotKnown ? null : test.Answers[row.Answer])], DayNumber.Date(looked.Rows[^1].Day))
+        : Number(SeriesReference.Value(condition, looked.Rows), ((MeasureKind)condition.Of).Unit?.Symbol, looked.Rows[^1].Day, looked.Rows.Count);
 
     private static FoundNumber OfTheMob(Condition condition, MobSampled sampled) => condition switch
     {

@@ -21,6 +21,7 @@ public sealed class MissingReference(Knowledge knowledge)
                 Looked(test.Windows, test.Test, moment, widest => MissingResults.OfTest(test, widest, Latest(test.Windows, test.Test, moment), knowledge, moment))),
             MeasuredCondition measured => days.OfAnchors(measured.Windows).Concat(
                 Looked(measured.Windows, measured.Measure, moment, widest => MissingResults.OfMeasure(measured, widest, Latest(measured.Windows, measured.Measure, moment), knowledge, moment))),
+            SeriesCondition series => days.OfAnchors(series.Windows).Concat(Looked(series.Windows, series.Of, moment, widest => MissingResults.OfSeries(series, widest, knowledge, moment))),
             MobMeasuredCondition or MobCountCondition => MobReference.Missing(condition, days, knowledge, moment),
             FactNumberCondition number => Fact(number.Fact, animal).Concat(animal.Facts[number.Fact.Id].IsKnown ? Limits(number.Test, animal) : []),
             FactTextCondition text when Barred.IsUnforeseen(text, animal) => [new Missing(MissingReason.ValueNotForeseen, text.Fact.Name, null, null, SettledBy.Yards)],

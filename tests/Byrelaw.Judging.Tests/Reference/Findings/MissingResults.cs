@@ -78,6 +78,29 @@ public static class MissingResults
             .. unread.Count == 0 && vague.Count == 0 && isLimitKnown ? new[] { NoResult(kind, rows[^1].Day + 1, to, days) } : []];
     }
 
+    /// <summary>Several results: too few, or some that do not say.</summary>
+    public static IEnumerable<Missing> OfSeries(SeriesCondition condition, Stretch widest, Knowledge knowledge, Moment moment)
+    {
+        var animal = knowledge.Farm.Animals[moment.Animal];
+        var limits = condition.Test is { } test ? MissingReference.Limits(test, animal).ToList() : [];
+        var looked = SeriesReference.Looked.At(condition, widest, knowledge, moment);
+        var (kind, days) = (condition.Of, new MissingDays(knowledge, moment));
+        var unread = Unread(kind, looked.From, widest.To, knowledge, moment);
+        var later = looked.Rows.Count == 0 ? widest.FromFor(kind) : looked.Rows[^1].Day + 1;
+        if (!looked.IsEnough)
+        {
+            return [.. limits, .. unread, .. unread.Count == 0 ? new[] { NoResult(kind, later, widest.To, days) } : []];
+        }
+
+        if (SeriesReference.Over(condition, widest, knowledge, moment) != Truth.Unknown)
+        {
+            return [.. limits, .. unread];
+        }
+
+        var vague = looked.Rows.Where(row => condition.Test is null ? row.ResultNotKnown : IsVague(row.Values)).Select(Unsettled).ToList();
+        return [.. limits, .. unread, .. vague, .. unread.Count == 0 && vague.Count == 0 && limits.Count == 0 ? new[] { NoResult(kind, later, widest.To, days) } : []];
+    }
+
     private static List<Missing> Unread(Kind kind, int from, int to, Knowledge knowledge, Moment moment) =>
         [.. new MissingDays(knowledge, moment).Unread(kind, from, to)];
 
