@@ -11,7 +11,7 @@ internal sealed class Board
 
     /// <param name="all">Who may have a place.</param>
     /// <param name="wanted">How many each session wants; null where nobody says.</param>
-    public Board(Candidates all, int?[] wanted)
+    public Board(SessionCandidates all, int?[] wanted)
     {
         (All, _wanted) = (all, wanted);
         (_booked, _sure, _asked) = (Nowhere(), Nowhere(), Nowhere());
@@ -19,7 +19,7 @@ internal sealed class Board
     }
 
     /// <summary>Who may have a place.</summary>
-    public Candidates All { get; }
+    public SessionCandidates All { get; }
 
     /// <summary>How many a session wants; null where nobody says.</summary>
     public int? Wanted(int session) => _wanted[session];

@@ -3,7 +3,7 @@ namespace Byrelaw.Planning.Naming;
 /// <summary>Reads from a board who is named, asked about, spare and watched, session by session.</summary>
 internal sealed class BoardRead(Board board)
 {
-    private readonly Candidates _all = board.All;
+    private readonly SessionCandidates _all = board.All;
 
     /// <summary>Every session.</summary>
     public ImmutableArray<NamedSession> Sessions() => [.. _all.Sessions.Select((session, i) => new NamedSession(session, _all.Methods(i))

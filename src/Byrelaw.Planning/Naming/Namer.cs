@@ -75,7 +75,7 @@ public sealed class Namer
 
     private ImmutableArray<NamedSession> Name(int?[] wanted)
     {
-        var board = new Board(new Candidates(_sessions, _methods, _points, _notRecipients, _begun), wanted);
+        var board = new Board(new SessionCandidates(_sessions, _methods, _points, _notRecipients, _begun), wanted);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();

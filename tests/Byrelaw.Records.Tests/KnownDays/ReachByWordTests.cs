@@ -27,7 +27,7 @@ public sealed class ReachByWordTests
     {
         var rules = FarmFiles.Rules(Farm);
         rules.Problems.ShouldBeEmpty(DiagnosticText.Of(rules.Problems));
-        var files = FarmFiles.Bytes([("cows.csv", "No,Served\n1,2026-08-01\n2,\n"), ("diary.csv", "Day,No,What\n2026-08-20,1,C\n2026-09-25,2,C\n")]);
+        var files = FarmFiles.Bytes([("cows.csv", "No,Served\n1,2025-11-01\n2,\n"), ("diary.csv", "Day,No,What\n2026-08-20,1,C\n2026-09-25,2,C\n")]);
 
         Reaches(rules.Rulebook.Records!).ShouldBe("2026-08-25, 2026-08-31, 2026-08-10");
         Reaches(rules.Rulebook.Records!.ReachingTo(Words.Date("2026-09-24"))).ShouldBe("2026-09-24, 2026-08-31, 2026-08-10");

@@ -4,7 +4,7 @@ namespace Byrelaw.Planning.Naming;
 /// All who may have a place: how each stands in every session, by the first method by which she is sure, else the first by which she is to be asked about; and who is begun.
 /// They are counted from 0, in the order of the herd.
 /// </summary>
-internal sealed class Candidates
+internal sealed class SessionCandidates
 {
     /// <summary>Points may be parts of one; they are compared as whole numbers.</summary>
     private const double WholePoints = 1_000_000_000;
@@ -20,7 +20,7 @@ internal sealed class Candidates
     /// <param name="points">Of each session, by place in the herd.</param>
     /// <param name="notRecipients">Donors that are named.</param>
     /// <param name="begun">Who is begun, by the book.</param>
-    public Candidates(
+    public SessionCandidates(
         ImmutableArray<JudgedSession> sessions, ImmutableArray<MethodChecked>[] methods, Dictionary<int, double>[] points, HashSet<int> notRecipients, ImmutableArray<BegunAnimal> begun)
     {
         (Sessions, _methods, _points) = (sessions, methods, points);
