@@ -37,6 +37,14 @@ public static class ByrelawApp
             version.Action = new PrintVersion(doors);
         }
 
+        if (args is [{ Length: > 0 } asked, ..] && char.IsLetter(asked[0]) && !root.Subcommands.Any(command => command.Name == asked))
+        {
+            var near = NearestName.To(asked, [.. root.Subcommands.Select(command => command.Name)]);
+            doors.Err.WriteLine($"byrelaw: there is no command {PlainText.Clean(asked)}{(near is null ? "" : $"; did you mean {near}?")}");
+            doors.Err.WriteLine("byrelaw --help lists the commands; byrelaw COMMAND --help says how to use one.");
+            return ExitCode.CouldNot;
+        }
+
         var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0 && parsed.Action is not System.CommandLine.Help.HelpAction)
         {

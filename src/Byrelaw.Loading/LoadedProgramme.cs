@@ -47,6 +47,9 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
             : throw new CannotDoException($"{path} has no \"{missing}\" line; this command needs a programme's file, not a rule file on its own");
     }
 
+    private static bool IsOfRecords(string path) =>
+        Path.GetExtension(path).ToUpperInvariant() is ".CSV" or ".TSV" or ".XLSX" or ".XLS" or ".GZ";
+
     /// <summary>Reads rule files alone.</summary>
     /// <exception cref="CannotDoException">No such file, or a folder.</exception>
     public static RulebookReading ReadRules(string path, LocalDate? knownOn, WorkFolder work, LocalDate? today = null)
@@ -54,6 +57,7 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
         var full = work.Full(path);
         return Directory.Exists(full)
             ? throw new CannotDoException($"{path} is a folder; give a rule file, such as {path.TrimEnd('/')}/spring.byre")
+            : IsOfRecords(full) && File.Exists(full) ? throw new CannotDoException($"{path} holds records and no rules; to begin with a farm's own files: byrelaw new NAME --from FOLDER, with the folder that they lie in")
             : RulebookReader.Read(full, new RuleFilesOnDisk(work), knownOn, today)?.Corrected() ?? throw new CannotDoException($"no such file: {path}");
     }
 }

@@ -42,7 +42,7 @@ public sealed class ArgumentsTests : IDisposable
     {
         string[][] wrong =
         [
-            [], ["judge"], ["draft"], ["why", "spring.byre"], ["draft", "spring.byre", "--on", "20/10/2026"], ["draft", "spring.byre", "--known-on", "tomorrow"],
+            [], ["judge"], ["recrods", "records"], ["draft"], ["why", "spring.byre"], ["draft", "spring.byre", "--on", "20/10/2026"], ["draft", "spring.byre", "--known-on", "tomorrow"],
             ["draft", "spring.byre", "--format", "xml"], ["draft", "spring.byre", "--oot", "x"], ["check", "--format"], ["draft", "spring.byre", "--out", ""], ["new", " "],
         ];
         var said = wrong.Select(args =>

@@ -45,6 +45,47 @@ public sealed class RecordsTests : IDisposable
     }
 
     [Fact]
+    public void The_files_of_an_export_are_led_to_the_lines_that_read_them()
+    {
+        _farm.Write("export/animals.csv", "Cow No;Born\n1;2020-01-01\n");
+        _farm.Run("records", "export").ShouldBeOneClearLine("byrelaw records export --suggest");
+        _farm.Run("draft", "export/animals.csv").ShouldBeOneClearLine("export/animals.csv holds records and no rules; to begin with a farm's own files: byrelaw new NAME --from FOLDER");
+    }
+
+    /// <summary>The mend that a doubt offers mends it, also of a text that a line of the source gives its meaning.</summary>
+    [Fact]
+    public void A_service_that_may_be_a_bulls_going_counts_once_a_person_says_that_it_is_none()
+    {
+        _farm.Write("farm/records/cows.csv", "No,Born\n1,2020-01-01\n2,2020-01-02\n");
+        _farm.Write("farm/records/services.csv", "No,Date,How\n1,2026-05-01,Natural\n2,2026-05-02,Natural\n");
+        const string Rules = """
+            use base vocabulary edition 1
+
+            records "records"
+              up to 2026-06-30
+              complete for mating, bull in, bull out since 2026-01-01
+              from "cows.csv", a row for each animal
+                animal in "No"
+                born in "Born"
+                sex is F
+              from "services.csv", a row for each event
+                animal in "No"
+                date in "Date"
+                kind in "How"
+                  - "Natural" is mating, method is natural
+                  - "in" is "bull in"
+                  - "out" is "bull out"
+
+            """;
+        _farm.Write("farm/farm.byre", Rules);
+        _farm.Run("records", "farm/records", "--rules", "farm/farm.byre").Out.ShouldContain("“leave out Natural, which is not bull in”");
+        _farm.Write("farm/farm.byre", Rules.Replace("  from \"cows.csv\"", "  leave out Natural, which is not bull in\n  from \"cows.csv\"", StringComparison.Ordinal));
+        var run = _farm.Run("records", "farm/records", "--rules", "farm/farm.byre");
+        run.Out.ShouldNotContain("may be bull in");
+        run.Out.ShouldContain("mating");
+    }
+
+    [Fact]
     public void Suggested_lines_are_tidy_and_read_the_files()
     {
         var run = _farm.Run("records", "records", "--suggest");

@@ -41,7 +41,7 @@ internal static class RecordsCommand
             return ExitCode.Done;
         }
 
-        if (programme is null && !File.Exists(Path.Combine(full, HerdReader.AnimalsFile)))
+        if (programme is null && !(File.Exists(Path.Combine(full, HerdReader.AnimalsFile)) && File.Exists(Path.Combine(full, HerdReader.EventsFile))))
         {
             throw new CannotDoException($"no programme's file in {doors.Show(full)} or above it has a line: records \"{Path.GetFileName(full)}\"; name the programme with --rules FILE, "
                 + $"or let the program write the lines that read these files: byrelaw records {folder} --suggest");

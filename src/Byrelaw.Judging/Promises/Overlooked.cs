@@ -23,7 +23,7 @@ internal static class Overlooked
                 ?? Array.Find(ofTheFloor, one => one.Word.StandsIn(said)
                     && one.Hint is var hint && hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind)).Hint
                 ?? ItsOwnName(words, word, IsPromised);
-            if (hint is not null)
+            if (hint is not null && !IsSaidNot(rulebook, word, hint.Kind))
             {
                 yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], IsDeclared: word.From is not null);
             }
@@ -31,6 +31,10 @@ internal static class Overlooked
 
         bool IsPromised(Kind kind) => herd.Coverage.Since[kind.Id] < Day.End;
     }
+
+    /// <summary>A text of a source that a person says is not what it is hinted to be: <c>leave out Natural, which is not bull in</c>.</summary>
+    private static bool IsSaidNot(Rulebook rulebook, (string Name, int Kind, SourceFile? From) word, Kind hinted) =>
+        word.From is null && rulebook.Records!.LeaveOut.Any(left => left.IsNot?.Id == hinted.Id && NameFolding.Fold(left.Word) == NameFolding.Fold(word.Name));
 
     /// <summary>What the floor speaks of may be called anything: a farm may write a bull's going as <c>bull away</c>.</summary>
     private static bool IsOfTheFloor(Vocabulary words, (string Name, int Kind, SourceFile? From) word) =>

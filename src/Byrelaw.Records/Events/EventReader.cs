@@ -106,7 +106,7 @@ internal sealed class EventReader
                 return;
             }
 
-            if (subject.Sort == SubjectSort.Unreadable && !IsCut(_columns.Animal) && SubjectReader.IsStranger(row.Cell(_columns.Animal)) && _stage.NotListed.Count < MostNotListed)
+            if (subject.Sort == SubjectSort.Unreadable && !IsCut(_columns.Animal) && SubjectReader.IsStranger(row.Cell(_columns.Animal)) && _stage.NotListed.Count < MostNotListed && !_subjects.HasOtherZeros(row.Cell(_columns.Animal)))
             {
                 _stage.NotListed.Add((Encoding.UTF8.GetString(row.Cell(_columns.Animal)), new RowInDoubt(-1, hasDay ? day : Day.Start, line)));
             }

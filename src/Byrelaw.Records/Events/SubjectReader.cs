@@ -85,6 +85,9 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
         return mob;
     }
 
+    /// <summary>Whether it is one animal's number but for zeros in front: that is told of with the line that mends it.</summary>
+    public bool HasOtherZeros(ReadOnlySpan<byte> cell) => cell.Length <= NearestNumber.Longest && NearestNumber.ButForZeros(Encoding.UTF8.GetString(cell), animals) is not null;
+
     /// <summary>Whether a cell that cannot be read is a number, which nobody listed.</summary>
     public static bool IsStranger(ReadOnlySpan<byte> cell) => !cell.IsEmpty && !IsMob(cell);
 

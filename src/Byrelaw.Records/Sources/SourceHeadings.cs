@@ -36,7 +36,7 @@ internal sealed class SourceHeadings
             .. _source.RowsLeftOut.Select(row => row.Heading),
         ];
         string[] missing = [.. read.Where(IsMissing).Distinct()];
-        problems.AddRange(missing.Select(heading => SourceFileProblems.NoColumn(_table, heading, NearestName.OnlyOne(heading, _table.Headings), CanBeRead)));
+        problems.AddRange(missing.Select(heading => SourceFileProblems.NoColumn(_table, heading, Near(heading), CanBeRead)));
 
         // What nobody need look at need not be there.
         var known = read.Concat(_source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
@@ -46,6 +46,10 @@ internal sealed class SourceHeadings
             problems.Add(SourceFileProblems.NotRead(_table, notRead));
         }
     }
+
+    /// <summary>A heading that is spelt nearly so, or that has the words among its own, as one of headings over several rows.</summary>
+    private string? Near(string heading) => NearestName.OnlyOne(heading, _table.Headings)
+        ?? (_table.Headings.Where(other => $" {NameFolding.Fold(other)} ".Contains($" {NameFolding.Fold(heading)} ", StringComparison.Ordinal)).ToList() is [var only] ? only : null);
 
     private bool IsMissing(string heading) => _table.Find(heading) < 0;
 }

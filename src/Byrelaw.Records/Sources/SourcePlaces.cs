@@ -58,6 +58,7 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Expected = Expected(problem, source, heading),
             Help = problem.Code == "R0140" && source.Column("animal") is { } animal ? $"where it is one animal's number with and without zeros, write `animal in {NameText.Text(animal.Heading)}, by number`"
                 : problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
+                : problem.Code == "R0173" && column >= 0 && landed.Length > 0 && !Unreadable.Is(landed) && problem.Help is null ? $"say what it means, in a line such as `- {NameText.Text(landed)} is blank` below that column, with the value that it stands for in place of `blank`"
                 : Written(problem, source, heading, Unreadable.Unmarked(landed)) is { } written ? written
                 : !Unreadable.Is(landed) || problem.Code == "R0139" ? problem.Help : null,
             LineText = row.Text,

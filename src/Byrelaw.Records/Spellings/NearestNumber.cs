@@ -3,7 +3,8 @@ namespace Byrelaw.Records.Spellings;
 /// <summary>Finds the animal that was perhaps meant, without going through the whole herd.</summary>
 internal static class NearestNumber
 {
-    private const int Longest = 20;
+    /// <summary>No number is longer.</summary>
+    public const int Longest = 20;
     /// <summary>Programs fill numbers up with so many zeros at most.</summary>
     private const int MostZeros = 14;
 

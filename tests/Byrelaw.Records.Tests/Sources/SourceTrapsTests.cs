@@ -163,6 +163,16 @@ public sealed class SourceTrapsTests
             """, ("cows.csv", Cows), ("diary.csv", $"Date,No,Kind\n{cell},1,heat\n")).Problems.ShouldHaveSingleItem().Help.ShouldBe(wanted);
 
     [Fact]
+    public void A_heading_over_two_rows_is_offered_by_the_words_that_it_has()
+    {
+        var herd = Herd("""
+              from "cows.csv", headings in rows 1 to 2, a row for each animal
+                animal in "Tag"
+            """, ("cows.csv", "Identity,Birth\nTag,Born\n1,2020-01-01\n"));
+        herd.Problems.First(problem => problem.Code == "R0304").Help.ShouldBe("perhaps `Identity Tag` is meant");
+    }
+
+    [Fact]
     public void A_full_stop_in_a_word_is_no_decimal_point()
     {
         var herd = Herd("""
