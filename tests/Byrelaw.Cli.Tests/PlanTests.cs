@@ -6,7 +6,7 @@ using Byrelaw.Reporting.Plans;
 namespace Byrelaw.Cli.Tests;
 
 /// <summary>Plans of the example farms, as people read them.</summary>
-public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<PlanTests.TenWeeksBefore>, IDisposable
+public sealed class PlanTests(PlanTests.InOctober october, PlanTests.InJune june) : IClassFixture<PlanTests.InOctober>, IClassFixture<PlanTests.InJune>, IDisposable
 {
     private const string WithyBend = "examples/withy-bend/spring-2026.byre";
     private const string LateStart = "examples/late-start/late-2026.byre";
@@ -16,30 +16,31 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
-    public void A_plan_made_ten_weeks_before_reads_as_approved()
+    public void A_plan_of_the_first_morning_reads_as_approved()
     {
-        before.Run.Code.ShouldBe(ExitCode.Done, "rows of the example cannot be read, on purpose; they are told");
-        Snapshot.Verify(Said(before.Run, before.Folder) + "\n" + File.ReadAllText(Path.Combine(before.Folder, "plan/index.md")));
+        october.Run.Code.ShouldBe(ExitCode.Done, "rows of the example cannot be read, on purpose; they are told");
+        Snapshot.Verify(Said(october.Run, october.Folder) + "\n" + File.ReadAllText(Path.Combine(october.Folder, "plan/index.md")));
     }
 
     [Fact]
     public void The_farmers_page_reads_as_approved()
     {
-        Snapshot.Verify(File.ReadAllText(Path.Combine(before.Folder, "plan/expectations.md")));
+        Snapshot.Verify(File.ReadAllText(Path.Combine(october.Folder, "plan/expectations.md")));
     }
 
     [Theory]
     [InlineData("hormones", "2026-10-04-session-1-hormones")]
+    [InlineData("scans", "2026-10-18-session-1-scans")]
     [InlineData("transfer", "2026-10-20-session-1-transfer")]
     public void A_mornings_preview_reads_as_approved(string name, string page)
     {
-        Snapshot.Verify(File.ReadAllText(Path.Combine(before.Folder, $"plan/sheets/{page}.md")), name);
+        Snapshot.Verify(File.ReadAllText(Path.Combine(october.Folder, $"plan/sheets/{page}.md")), name);
     }
 
     [Fact]
     public void A_preview_has_no_box_no_blank_and_no_dose_and_says_whom_to_take_as_in_calf()
     {
-        foreach (var page in Directory.GetFiles(Path.Combine(before.Folder, "plan/sheets"), "*.md"))
+        foreach (var page in Directory.GetFiles(Path.Combine(october.Folder, "plan/sheets"), "*.md"))
         {
             var text = File.ReadAllText(page);
             text.ShouldContain("A preview: no box stands here");
@@ -60,13 +61,51 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
     }
 
     [Fact]
-    public void A_plan_drawn_up_again_keeps_every_entry_of_its_calendar()
+    public void A_plan_made_in_time_has_nothing_past_and_drawn_up_again_keeps_every_entry_of_its_calendar()
     {
-        var first = Uids(before.Folder);
-        Plan(WithyBend, "--known-on", "2026-08-20");
-        Uids(_folder).Except(first).ShouldBeEmpty("an entry under another name would be doubled");
+        june.Run.Code.ShouldBe(ExitCode.Done);
+        june.Run.Out.ShouldNotContain("PAST");
+        File.ReadAllText(Path.Combine(june.Folder, "plan/index.md")).ShouldNotContain("## Past already");
+        var (first, again) = (Uids(june.Folder), Uids(october.Folder));
         first.Count.ShouldBe(first.Distinct().Count());
         first.Count.ShouldBeGreaterThan(20);
+        first.Where(uid => !uid.Contains("task", StringComparison.Ordinal)).Except(again).ShouldBeEmpty("an entry under another name would be doubled");
+    }
+
+    [Fact]
+    public void The_page_of_two_kinds_of_farm_says_what_the_program_writes()
+    {
+        var year = Plan("examples/long-acre/weekly-2026.byre");
+        year.Code.ShouldBe(ExitCode.Done);
+        ExecutedPage.Verify("docs/two-kinds-of-farm.md", fence => fence.Rest.Split(' ') is var words && fence.Rest.Length == 0 ? null : (fence.Language, words[0]) switch
+        {
+            ("text", "june") when words[1] == "tasks" => Paragraph(june.Run.Out, "  Start by"),
+            ("text", "june") => string.Concat(june.Run.Out.Split('\n').Take(int.Parse(words[1], CultureInfo.InvariantCulture)).Select(line => line + "\n")),
+            ("text", "october") => Paragraph(october.Run.Out, "  session"),
+            ("text", _) => Said(year, _folder).Split("\nThe whole plan")[0],
+            ("csv", _) => Lines(Repository.At("examples/withy-bend/records/events.csv"), [1, .. words[1..].Select(word => int.Parse(word, CultureInfo.InvariantCulture))]),
+            ("byre", _) => Lines(Repository.At(words[0]), FromTo(words[1..])),
+            ("markdown", "october") => Rows(Path.Combine(october.Folder, $"plan/{words[1]}.md"), words[2..]),
+            _ => Lines(Path.Combine(_folder, $"plan/{words[1]}.md"), FromTo(words[2..])),
+        });
+    }
+
+    private static string Paragraph(string text, string first)
+    {
+        var from = text.IndexOf(first, StringComparison.Ordinal);
+        return text[from..(text.IndexOf("\n\n", from, StringComparison.Ordinal) + 1)];
+    }
+
+    private static IEnumerable<int> FromTo(string[] words) => Enumerable.Range(int.Parse(words[0], CultureInfo.InvariantCulture), int.Parse(words[1], CultureInfo.InvariantCulture) - int.Parse(words[0], CultureInfo.InvariantCulture) + 1);
+
+    private static string Lines(string file, IEnumerable<int> numbers) => File.ReadAllLines(file) is var lines ? string.Concat(numbers.Where(number => number <= lines.Length).Select(number => lines[number - 1] + "\n")) : "";
+
+    /// <summary>The heading of the first table and the rows of these animals.</summary>
+    private static string Rows(string page, string[] numbers)
+    {
+        var lines = File.ReadAllLines(page);
+        var head = Array.FindIndex(lines, line => line.StartsWith("| mob", StringComparison.Ordinal));
+        return string.Concat(lines[head..(head + 2)].Concat(numbers.Select(number => lines.First(line => line.Contains($"| **{number}** |", StringComparison.Ordinal)))).Select(line => line + "\n"));
     }
 
     [Theory]
@@ -100,11 +139,11 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
     [Fact]
     public void One_session_alone_has_its_own_days_and_nobody_elses()
     {
-        var one = OneSession.Of(before.Plan, 2)!;
+        var one = OneSession.Of(october.Plan, 2)!;
         one.Sessions.ShouldHaveSingleItem().Number.ShouldBe(2);
         one.Calendar.Tasks.ShouldAllBe(task => task.Session == 2);
         MorningSheets.Of(one).ShouldAllBe(sheet => sheet.Session.Number == 2);
-        OneSession.Of(before.Plan, 4).ShouldBeNull();
+        OneSession.Of(october.Plan, 4).ShouldBeNull();
     }
 
     [Theory]
@@ -112,7 +151,7 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
     [InlineData(1, "to have enough, 1 cow of the herd's best would carry an embryo instead of a calf of her own.")]
     public void Whoever_comes_on_heat_is_taken_from_the_herds_best_only_where_there_are_some(int best, string? note)
     {
-        var plan = before.Plan;
+        var plan = october.Plan;
         var method = plan.Numbers.Methods[0] with { TakesWhoeverComes = true, Supply = new(30, 20, best, 10 - best) };
         var page = PlanReport.Of(plan with { Numbers = plan.Numbers with { Methods = [method] } }).First(file => file.Path == "index.md").Text;
         page.Contains("takes whoever comes on heat", StringComparison.Ordinal).ShouldBe(note is not null);
@@ -134,20 +173,26 @@ public sealed class PlanTests(PlanTests.TenWeeksBefore before) : IClassFixture<P
         return new Run(code, @out.ToString(), err.ToString());
     }
 
-    /// <summary>The example farm planned ten weeks before, once for all tests that read it.</summary>
-    public sealed class TenWeeksBefore : IDisposable
+    /// <summary>The example farm planned on the morning the first devices go in, once for all tests that read it.</summary>
+    public sealed class InOctober : Planned
     {
         private readonly Lazy<Plan> _plan = new(() =>
         {
-            var loaded = LoadedProgramme.Read(WithyBend, new(2026, 8, 5), Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Folder, _ => { })!;
-            return Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, null, new(2026, 8, 5));
+            var loaded = LoadedProgramme.Read(WithyBend, null, Doors.Plain(TextWriter.Null, TextWriter.Null, Repository.Root).Folder, _ => { })!;
+            return Planner.Plan(loaded.Reading.Rulebook, loaded.Herd);
         });
 
-        public TenWeeksBefore() => Run = PlanTests.Run("plan", WithyBend, "--known-on", "2026-08-05", "--out", Path.Combine(Folder, "plan"));
+        public Plan Plan => _plan.Value;
+    }
+
+    /// <summary>And in June, as soon as the programme was agreed on.</summary>
+    public sealed class InJune() : Planned("--known-on", "2026-06-20");
+
+    public abstract class Planned : IDisposable
+    {
+        protected Planned(params string[] asked) => Run = PlanTests.Run(["plan", WithyBend, "--out", Path.Combine(Folder, "plan"), .. asked]);
 
         public string Folder { get; } = Directory.CreateTempSubdirectory("byrelaw-plan-").FullName;
-
-        public Plan Plan => _plan.Value;
 
         internal Run Run { get; }
 
