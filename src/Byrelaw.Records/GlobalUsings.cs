@@ -15,6 +15,7 @@ global using Byrelaw.Records.Cells;
 global using Byrelaw.Records.Csv;
 global using Byrelaw.Records.Events;
 global using Byrelaw.Records.Herds;
+global using Byrelaw.Records.Ledger;
 global using Byrelaw.Records.Problems;
 global using Byrelaw.Records.Reading;
 global using Byrelaw.Records.Sources;

@@ -13,7 +13,8 @@ internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles double
     {
         foreach (var gap in gaps)
         {
-            var isPossible = gap.From <= knownDay && (gap.Animal < 0 || gap.To >= animals[gap.Animal].BornFirst);
+            // A sheet may be of a day that the records do not reach yet: what it would write is of that day on.
+            var isPossible = gap.IsOfSheet || gap.From <= knownDay && (gap.Animal < 0 || gap.To >= animals[gap.Animal].BornFirst);
             var possible = isPossible ? gap : gap with { From = Day.Start, To = Day.End };
             _gaps.Add(possible);
             doubles.Doubt(possible, _gaps);

@@ -113,6 +113,9 @@ internal sealed class HerdBuilder
     /// <summary>What may be taken as complete.</summary>
     public Coverage Coverage { get; private set; } = null!;
 
+    /// <summary>Takes what else is in doubt, before the parts are built.</summary>
+    public void Doubt(IEnumerable<Gap> gaps) => _gaps.Add(gaps);
+
     /// <summary>Builds all parts, each from those before it.</summary>
     /// <param name="mobNames">In the order they were met.</param>
     /// <param name="keeping">What the farm says is complete.</param>

@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Events;
 
 /// <summary>The columns of <c>events.csv</c>: the cell of each, -1 where there is none.</summary>
-internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, int Value, int Unit, int Recorded, int Note = -1, int Sample = -1)
+internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, int Value, int Unit, int Recorded, int Note = -1, int Sample = -1, int SheetRow = -1)
 {
     /// <summary>Columns of details.</summary>
     public ImmutableArray<DetailColumn> Details { get; init; } = [];
@@ -11,7 +11,7 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
 
     private static readonly string[] Required = ["date", "animal", "kind"];
 
-    private static readonly string[] Others = ["value", "unit", "note", "recorded", "sample"];
+    private static readonly string[] Others = ["value", "unit", "note", "recorded", "sample", "sheet row"];
 
     /// <summary>Whether the note stands right behind the value, so that the digits behind a decimal comma fall into it.</summary>
     public bool NoteFollowsValue => Value >= 0 && Note == Value + 1;
@@ -28,7 +28,7 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
         // Two columns for a result, its unit or its day of entry leave every row open.
         return map.IsDoubled("value") || map.IsDoubled("unit") || map.IsDoubled("recorded")
             ? null
-            : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"], map["note"], map["sample"])
+            : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"], map["note"], map["sample"], map["sheet row"])
             {
                 Details = DetailColumn.Of(vocabulary, map),
                 HasUnknown = map.Unknown.Count > 0,

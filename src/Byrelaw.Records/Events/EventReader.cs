@@ -4,6 +4,7 @@ namespace Byrelaw.Records.Events;
 internal sealed class EventReader
 {
     private const int MostAdvised = 4096;
+    private const string NotDoneKind = "not done";
 
     // Where more rows than so many are of numbers that nobody listed, it is the list that is wrong, and one of them tells it.
     private const int MostNotListed = 100_000;
@@ -86,6 +87,11 @@ internal sealed class EventReader
 
             _results.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
             _details.Read(row, _reading.Vocabulary.Kinds[kind], line);
+            CloseSheetRow(row, kind, subject, day);
+        }
+        else if (hasDay && hasEntry && kind == KindLookup.Undeclared && subject.Sort == SubjectSort.Animal && cut < 0 && NotDone(row) is var notDone and >= 0)
+        {
+            CloseSheetRow(row, notDone, subject, day);
         }
         else if (!row.IsBlank)
         {
@@ -122,6 +128,19 @@ internal sealed class EventReader
 
         bool IsCut(int cell) => cut >= 0 && cut == cell;
     }
+
+    /// <summary>Notes which row of a sheet an entry is of.</summary>
+    private void CloseSheetRow(CsvRows row, int kind, RowSubject subject, int day)
+    {
+        if (_columns.SheetRow >= 0 && row.CutCell != _columns.SheetRow && Encoding.UTF8.GetString(row.Cell(_columns.SheetRow)).Trim() is { Length: > 0 } named)
+        {
+            _stage.SheetRows.Add((named, kind, subject.AnimalOfGap, day));
+        }
+    }
+
+    /// <summary>Of a row of the program's own kind <c>not done</c> that names a sheet's row: the kind that was not; less than 0 for any other row.</summary>
+    private int NotDone(CsvRows row) => _columns is { SheetRow: >= 0, Value: >= 0 } && !row.Cell(_columns.SheetRow).IsEmpty && NameFolding.Fold(Encoding.UTF8.GetString(row.Cell(_columns.Kind))) == NotDoneKind
+        ? _kinds.Find(row.Cell(_columns.Value)) : KindLookup.Undeclared;
 
     /// <summary>Says what is wrong with the date, the animal, the kind or the day of entry.</summary>
     private void ReportHead(CsvRows row, int kind, RowSubject subject, bool hasDay, bool hasEntry)

@@ -18,6 +18,9 @@ public readonly record struct Gap(int Animal, int Kind, int From, int To, int Li
     /// <summary>Whether the row can be read, and only whether it is true is not known: a calving too soon after another.</summary>
     public bool IsTooNear { get; init; }
 
+    /// <summary>Whether it is what a row of an open sheet would write: <see cref="Line"/> counts down from -1, its place among the <see cref="Herd.OpenRows"/>.</summary>
+    public bool IsOfSheet { get; init; }
+
     /// <summary>Whether it is the start of a spell that is not on record, though its end is, or may be: <see cref="Line"/> is the end's.</summary>
     public bool IsLostStart { get; init; }
 }

@@ -112,9 +112,16 @@ public sealed class Herd
     /// <summary>Where the rows of sources stand; null for the landed files.</summary>
     internal SourcePlaces? Places { get; init; }
 
+    /// <summary>What rows of open sheets would write: each is in doubt until it is on record, or said not to have been done.</summary>
+    public ImmutableArray<OpenRow> OpenRows { get; init; } = [];
+
+    /// <summary>Whether the ledger of sheets was changed, or is gone though rows name its sheets.</summary>
+    public bool LedgerIsBroken { get; init; }
+
     /// <summary>Where a row of what happened stands.</summary>
     /// <param name="line">As runs and doubts name it.</param>
-    public RecordPlace EventPlace(int line) => line > SupposedBelow ? new RecordPlace("supposed", line - SupposedBelow) : Places?.Of(ofAnimals: false, line) ?? new RecordPlace(EventsFile, line);
+    public RecordPlace EventPlace(int line) => line < 0 && -1 - line < OpenRows.Length ? new RecordPlace($"sheet {OpenRows[-1 - line].Sheet.Number}", OpenRows[-1 - line].Row.Row)
+        : line > SupposedBelow ? new RecordPlace("supposed", line - SupposedBelow) : Places?.Of(ofAnimals: false, line) ?? new RecordPlace(EventsFile, line);
 
     /// <summary>Where a row of an animal stands.</summary>
     /// <param name="line">As <see cref="AnimalLines"/> names it.</param>
@@ -186,6 +193,8 @@ public sealed class Herd
         EventsFile = EventsFile,
         Places = Places,
         ReadAgain = ReadAgain,
+        OpenRows = OpenRows,
+        LedgerIsBroken = LedgerIsBroken,
     };
 
     /// <summary>The day that her parity is of; <see cref="Day.Start"/> where it could not be read.</summary>

@@ -25,6 +25,10 @@ public static class HerdReader
     public static Herd Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>
         Read((AnimalsFile, animals), (EventsFile, events), vocabulary, keeping, knownOn);
 
+    /// <summary>The same with a ledger of sheets.</summary>
+    public static Herd Read(byte[] animals, byte[] events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, SheetLedger ledger) => HerdReading.Read(
+        new RecordInput(RecordFile.Of(AnimalsFile, animals), RecordFile.Of(EventsFile, events)) { Ledger = ledger }, vocabulary, keeping, knownOn, ReadingOptions.Default).Herd;
+
     /// <summary>The same for texts that go by other names in messages and evidence.</summary>
     public static Herd Read(
         (string Shown, byte[] Text) animals, (string Shown, byte[] Text) events, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn = null) =>

@@ -65,9 +65,15 @@ internal sealed class HerdReading
         }
 
         ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
+        (keeping, var isBroken) = LedgerTrust.Of(keeping, _input.Ledger, [.. Stages, .. _supposedStages], vocabulary);
+        var (sheets, today) = SheetsKnownOf(keeping, knownOn);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirths(days.Today, animals);
-        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter) { Last = _input.Last };
+        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter) { Last = isBroken ? [] : _input.Last };
+
+        // Rows that cannot be true are taken out by now: they close nothing.
+        var open = OpenRows.Of(sheets, today, number => animals.Places.TryFind(Encoding.UTF8.GetBytes(number), out var place) ? place : -1, [.. Stages, .. _supposedStages], vocabulary);
+        builder.Doubt(OpenRows.Gaps(open, today));
         builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room, animals.Places);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
@@ -92,7 +98,7 @@ internal sealed class HerdReading
 
         var placed = new PlacedProblems(_input.Places, animals, EventColumns);
         _rowProblems = [.. placed.Of(_animalProblems, ofAnimals: true), .. placed.Of(_eventProblems, ofAnimals: false)];
-        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest);
+        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest, open, isBroken);
     }
 
     /// <summary>What the farm says that blank cells mean; not of a detail without a column where another stands whose heading nobody knows: that may be it.</summary>
@@ -155,7 +161,7 @@ internal sealed class HerdReading
     /// <summary>A file that cannot be read might have said anything.</summary>
     private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
-    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest) => new()
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest, ImmutableArray<OpenRow> open, bool isBroken) => new()
     {
         Vocabulary = vocabulary,
         Numbers = animals.Numbers,
@@ -186,12 +192,24 @@ internal sealed class HerdReading
         Problems = [.. _input.Problems, .. _rowProblems.Select(row => row.Problem)],
         RowProblems = _rowProblems,
         Places = _input.Places,
-        Fingerprint = _input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash()),
+        Fingerprint = WithSheets(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
+        OpenRows = open,
+        LedgerIsBroken = isBroken,
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
         Doubted = Doubted(doubles),
         ReadAgain = _again,
     };
+
+    /// <summary>As known on an earlier day, sheets written since are not known of; the day is that day, else today.</summary>
+    private (ImmutableArray<Sheet> Sheets, int Today) SheetsKnownOf(RecordKeeping? keeping, LocalDate? knownOn)
+    {
+        var sheets = _input.Ledger?.Sheets ?? [];
+        return knownOn is { } day ? ([.. sheets.Where(sheet => sheet.Written <= day)], Day.Number(day)) : (sheets, keeping?.Today is { } today ? Day.Number(today) : Day.End);
+    }
+
+    private string WithSheets(string fingerprint) => _input.Ledger is not { } ledger ? fingerprint
+        : "sha256:" + Convert.ToHexStringLower(SHA256.HashData([.. Encoding.UTF8.GetBytes(fingerprint + "\n"), .. ledger.Bytes.Span]));
 
     private LatestDays LatestEntries()
     {

@@ -20,6 +20,14 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>The digest over the sources; null for the landed files, whose digest is taken while they are read.</summary>
     public string? Fingerprint { get; init; }
 
+    /// <summary>The sheets that were written, in the records' folder; null where there is no ledger.</summary>
+    public SheetLedger? Ledger { get; init; }
+
+    /// <summary>What lies in a folder, the ledger of its sheets among it.</summary>
+    /// <inheritdoc cref="FilesIn"/>
+    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null) =>
+        FilesIn(folder, shownFolder, vocabulary, keeping, herd) with { Ledger = SheetLedger.In(folder) };
+
     /// <summary>What lies in a folder.</summary>
     /// <param name="folder">On disk.</param>
     /// <param name="shownFolder">How the folder is named in messages: relative, forward slashes; empty for the current one.</param>
@@ -27,7 +35,7 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <param name="keeping">What the farm says; null for nothing.</param>
     /// <param name="herd">Which herd, where there are several; null for the one.</param>
     /// <exception cref="RecordsNotFoundException">The folder, one of the landed files or the herd is missing, or there are several herds and none is asked for.</exception>
-    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null)
+    private static RecordInput FilesIn(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd)
     {
         if (keeping is not null && !keeping.Sources.IsEmpty)
         {

@@ -1,19 +1,11 @@
-using System.Security.Cryptography;
-
 namespace Byrelaw.Reporting.Log;
 
 /// <summary>
-/// One line of a log file. It ends with <c>,"hash":"sha256:…"}</c>: the SHA-256 of all its bytes before that. Since the hash of the line
-/// before stands among those, each line vouches for all above it.
+/// One line of a log file, sealed (<see cref="SealedLine"/>); since the hash of the line before stands in it, each line vouches for all above it.
 /// </summary>
 internal sealed record LogLine
 {
     private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
-
-    private const string HashKey = ",\"hash\":\"";
-    private const string HashKind = "sha256:";
-    private const int HexDigits = 64;
-    private const int TailLength = 9 + 7 + HexDigits + 2;
 
     /// <summary>Its line in the file, from 1.</summary>
     public required int Place { get; init; }
@@ -51,13 +43,7 @@ internal sealed record LogLine
     }
 
     /// <summary>An entry as a line, without a line end, and its hash.</summary>
-    public static (string Line, string Hash) Seal(LogEntry entry)
-    {
-        var json = JsonSerializer.Serialize(entry, JsonShapes.OneLine.LogEntry);
-        var body = json[..^1];
-        var hash = HashOf(Encoding.UTF8.GetBytes(body));
-        return ($"{body}{HashKey}{hash}\"}}", hash);
-    }
+    public static (string Line, string Hash) Seal(LogEntry entry) => SealedLine.Seal(JsonSerializer.Serialize(entry, JsonShapes.OneLine.LogEntry));
 
     /// <summary>Whether it may be what a crash left of the line with a number.</summary>
     public bool MayBeStartOf(int number)
@@ -69,20 +55,7 @@ internal sealed record LogLine
     private static LogLine Read(ReadOnlySpan<byte> bytes, int place, bool isEnded)
     {
         var line = new LogLine { Place = place, Text = Encoding.UTF8.GetString(bytes), IsEnded = isEnded };
-        if (bytes.Length <= TailLength || HashIn(bytes[^TailLength..]) is not { } hash)
-        {
-            return line;
-        }
-
-        return line with { HasHash = true, Hash = hash, Entry = HashOf(bytes[..^TailLength]) == hash ? EntryOf(bytes) : null };
-    }
-
-    private static string? HashIn(ReadOnlySpan<byte> tail)
-    {
-        var text = Encoding.Latin1.GetString(tail);
-        var hash = text[HashKey.Length..^2];
-        return text.StartsWith(HashKey, StringComparison.Ordinal) && text.EndsWith("\"}", StringComparison.Ordinal)
-            && hash.StartsWith(HashKind, StringComparison.Ordinal) && hash[HashKind.Length..].All(char.IsAsciiHexDigitLower) ? hash : null;
+        return SealedLine.HashOn(bytes) is not { } hash ? line : line with { HasHash = true, Hash = hash, Entry = SealedLine.Holds(bytes) ? EntryOf(bytes) : null };
     }
 
     private static LogEntry? EntryOf(ReadOnlySpan<byte> bytes)
@@ -96,6 +69,4 @@ internal sealed record LogLine
             return null;
         }
     }
-
-    private static string HashOf(ReadOnlySpan<byte> bytes) => HashKind + Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

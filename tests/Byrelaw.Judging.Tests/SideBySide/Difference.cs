@@ -11,7 +11,7 @@ public static class Difference
     /// <param name="isExplained">Whether what is written down of each rule is compared too; else only truths and answers.</param>
     public static string? Of(JudgingCase one, bool isExplained = true)
     {
-        var herd = HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records, one.KnownOn);
+        var herd = FarmHerd.Of(one);
         herd = ParityDoubts.Laid(herd);
         var draft = new Judge(one.Rulebook, herd, one.KnownOn).JudgeAll(one.On);
         var reference = new ReferenceJudge(one.Rulebook, one.Farm, one.KnownOn, one.On);

@@ -47,7 +47,7 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
     public Missing Of(Unread row, Kind kind) => row.LostTo is { } last
         ? new(MissingReason.StartNotOnRecord, kind.Name, row.LostFrom is { } first ? DayNumber.Date(first) : null, DayNumber.Date(last), SettledBy.Yards, row.Line)
         : new(
-        IsOfDetails(row) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind.Declaration.Name, row.Day is { } from ? DayNumber.Date(from) : null, row.Day is { } to ? DayNumber.Date(to) : null,
+        IsOfDetails(row) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind.Declaration.Name, (row.SheetFrom ?? row.Day) is { } from ? DayNumber.Date(from) : null, (row.SheetTo ?? row.Day) is { } to && to != int.MaxValue ? DayNumber.Date(to) : null,
         SettledBy.Yards, row.Line)
         { Filter = IsOfDetails(row) ? MissingReference.FilterOf(kind) : "" };
 

@@ -59,13 +59,19 @@ public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
     /// <summary>The same: the last; null for what is no such start.</summary>
     public int? LostTo { get; init; }
 
+    /// <summary>For what a row of an open sheet would write: the sheet's day.</summary>
+    public int? SheetFrom { get; init; }
+
+    /// <summary>The same: today.</summary>
+    public int? SheetTo { get; init; }
+
     /// <summary>It may be hers: nothing happened to her before she was born.</summary>
     public bool MayBeOf(AnimalAsRead animal) => (Animal is null || Animal == animal.Index) && !(Day < animal.BornFirst);
 
     /// <summary>A row that may be of a kind may be of it with any filter too.</summary>
     public bool MayBeA(Kind kind) => Kind is null || Kind.Id == kind.Id || Kind.Id == kind.Declaration.Id;
 
-    public bool MayBeIn(int from, int to) => from <= to && (LostTo is { } last ? last >= from && !(LostFrom > to) : Day is not { } day || (day >= from && day <= to));
+    public bool MayBeIn(int from, int to) => from <= to && (LostTo is { } last ? last >= from && !(LostFrom > to) : SheetTo is { } today ? today >= from && SheetFrom <= to : Day is not { } day || (day >= from && day <= to));
 
     /// <summary>It may have brought her into the herd.</summary>
     public bool MayJoin => Kind is null or EventKind { Effect: HerdEffect.Joins };

@@ -39,7 +39,9 @@ public sealed class FarmAsRead
         Mobs = new MobsReference(this, new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds));
         var all = new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds);
         Details = new DetailsAsRead(farm, vocabulary, keeping);
-        var calvings = new CalvingsTooNearReference(Animals, vocabulary, all.Happenings, all.Unread);
+        var open = OpenRowsReference.Of(farm, rows, places, vocabulary, knownOn).ToList();
+        open.AddRange(DoublesReference.Of(Animals, vocabulary, [], [.. open]).ToList());
+        var calvings = new CalvingsTooNearReference(Animals, vocabulary, all.Happenings, [.. all.Unread, .. open]);
         var filtered = new FilteredAsRead(vocabulary, Details, calvings.Believed, all.MobResults, all.GroupResults);
         Happenings = [.. calvings.Believed, .. filtered.Happenings];
         MobResults = [.. all.MobResults, .. filtered.MobResults];

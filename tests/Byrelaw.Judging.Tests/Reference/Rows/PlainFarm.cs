@@ -6,6 +6,12 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// <param name="Events">Rows of <c>events.csv</c>.</param>
 public sealed record PlainFarm(ImmutableArray<string> FactNames, ImmutableArray<AnimalRow> Animals, ImmutableArray<EventRow> Events)
 {
+    /// <summary>Papers with boxes that were written.</summary>
+    public ImmutableArray<PlainSheet> Sheets { get; init; } = [];
+
+    /// <summary>What day it is; null where nobody says.</summary>
+    public LocalDate? Today { get; init; }
+
     /// <summary>Names of the columns of details, in order.</summary>
     public ImmutableArray<string> DetailNames { get; init; } = [];
 
@@ -42,3 +48,11 @@ public sealed record EventRow(string Date, string Animal, string Kind, string Va
     /// <summary>Cells of the columns of details, in the order of <see cref="PlainFarm.DetailNames"/>.</summary>
     public ImmutableArray<string> Details { get; init; } = [];
 }
+
+/// <summary>A paper with boxes.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="For">The day that it is for.</param>
+/// <param name="Written">The day it was written.</param>
+/// <param name="Replaces">The number of an earlier one of that day that it makes void; blank for none.</param>
+/// <param name="Rows">Animal and kind of each row.</param>
+public sealed record PlainSheet(string Number, LocalDate For, LocalDate Written, string Replaces, ImmutableArray<(string Animal, string Kind)> Rows);

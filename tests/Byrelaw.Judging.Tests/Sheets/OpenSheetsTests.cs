@@ -1,0 +1,95 @@
+using Byrelaw.Judging.Promises;
+using Byrelaw.Judging.Tests.Reference;
+
+namespace Byrelaw.Judging.Tests.Sheets;
+
+/// <summary>What stands on a sheet is in doubt until it is on record: by the slow evaluator and by the judge, and never to the good of any animal.</summary>
+public sealed class OpenSheetsTests
+{
+    private static readonly string[] Kinds = [.. Words.Vocabulary.Kinds.Where(kind => kind is TestKind or MeasureKind or EventKind { Effect: HerdEffect.None, IsMobMove: false }
+        && !Words.Vocabulary.Spells.Any(spell => spell.From.Id == kind.Id || spell.Until.Id == kind.Id)).Select(kind => kind.Name)];
+
+    private static readonly Gen<JudgingCase> WithSheets =
+        from one in JudgingCase.Any.Where(one => one.Rulebook.Records?.UpTo is not null)
+        from days in Gen.Int[-40, 6].Array[1, 3]
+        from written in Gen.Int[-3, 0].Array[3]
+        from rows in Gen.Select(Gen.Int[0, 20], Gen.Int[0, 50]).Array[1, 4].Array[3]
+        from replaced in Gen.Bool
+        from later in Gen.Int[0, 12]
+        select With(one, days, written, rows, replaced, later);
+
+    [Fact]
+    public void The_judge_says_of_open_sheets_what_the_slow_evaluator_says() =>
+        Each.Hold(WithSheets, Math.Max(1, Cases.Count / 4), one => Difference.Of(one), Show);
+
+    [Fact]
+    public void An_open_sheet_makes_nobody_usable_who_is_not_so_both_with_its_rows_done_and_without_them()
+    {
+        var held = 0;
+        Each.Hold(
+            WithSheets.Where(one => one.KnownOn is null), Cases.Count, one =>
+            {
+                one = one with { Farm = one.Farm with { Sheets = [.. one.Farm.Sheets.Where(sheet => sheet.For <= one.Rulebook.Records!.UpTo)] } };
+                var open = Usable(one);
+                var without = Usable(one with { Farm = one.Farm with { Sheets = [] } });
+                Interlocked.Add(ref held, without.Except(open).Count());
+                return open.Except(without).FirstOrDefault() is { } let ? $"{let} may be used with the sheet open, and not without it"
+                    : open.Except(Usable(Done(one))).FirstOrDefault() is { } other ? $"{other} may be used with the sheet open, and not with its rows done" : null;
+            }, Show);
+        held.ShouldBeGreaterThan(10, "else no sheet ever mattered");
+    }
+
+    /// <summary>Every row done on the sheet's day: of a test the first of its answers, of a measure no result as yet.</summary>
+    private static JudgingCase Done(JudgingCase one) => one with
+    {
+        Farm = one.Farm with
+        {
+            Sheets = [],
+            Events =
+            [
+                .. one.Farm.Events,
+                .. one.Farm.Sheets.SelectMany(sheet => sheet.Rows.Where(row => row.Animal != "nobody's").Select(row => (sheet.For, Row: row))).Distinct().Select(done => new EventRow(
+                    LocalDatePattern.Iso.Format(done.For), done.Row.Animal, done.Row.Kind, Words.Vocabulary.FindKind(done.Row.Kind) switch { TestKind test => test.Answers[0], MeasureKind => "pending", _ => "" })
+                { Details = [.. one.Farm.DetailNames.Select(_ => "")] }),
+            ],
+        },
+    };
+
+    [Fact]
+    public void A_sheet_that_was_void_before_its_day_changes_no_answer() => Each.Hold(
+        WithSheets, Math.Max(1, Cases.Count / 4), one =>
+        {
+            var sheet = one.Farm.Sheets[0];
+            var emptied = one with
+            {
+                KnownOn = null,
+                Farm = one.Farm with { Sheets = [sheet, new PlainSheet("H2", sheet.For, sheet.For.PlusDays(-1), sheet.Number, [])] },
+            };
+            return Usable(emptied).SetEquals(Usable(emptied with { Farm = one.Farm with { Sheets = [] } })) ? null : "answers differ";
+        }, Show);
+
+    private static HashSet<string> Usable(JudgingCase one)
+    {
+        var judge = new Judge(one.Rulebook, ParityDoubts.Laid(FarmHerd.Of(one)), one.KnownOn);
+        return [.. one.Rulebook.Programme!.Choices.SelectMany(choice =>
+        {
+            var (animals, answers) = judge.Answers(choice, one.On);
+            return animals.Where((_, i) => answers[i].MayBeUsed()).Select(animal => $"{choice.List} {judge.Herd.Numbers[animal]}");
+        })];
+    }
+
+    private static JudgingCase With(JudgingCase one, int[] days, int[] written, (int Animal, int Kind)[][] rows, bool replaced, int later)
+    {
+        var known = one.Rulebook.Records!.UpTo!.Value;
+        var numbers = one.Farm.Animals.Select(animal => animal.Number).ToList();
+        ImmutableArray<PlainSheet> sheets =
+        [
+            .. days.Select((day, i) => new PlainSheet(
+                $"H{i}", known.PlusDays(replaced ? days[0] : day), known.PlusDays((replaced ? days[0] : day) + written[i]), replaced && i > 0 ? $"H{i - 1}" : "",
+                [.. rows[i].Select(row => (row.Animal < numbers.Count ? numbers[row.Animal] : "nobody's", Kinds[row.Kind % Kinds.Length]))])),
+        ];
+        return one with { Farm = one.Farm with { Sheets = sheets, Today = known.PlusDays(later) } };
+    }
+
+    private static string Show(JudgingCase one) => $"{one}\ntoday {one.Farm.Today}\n" + string.Join('\n', one.Farm.Sheets.Select(sheet => $"{sheet.Number} for {sheet.For} written {sheet.Written} replaces {sheet.Replaces}: {string.Join(' ', sheet.Rows)}"));
+}
