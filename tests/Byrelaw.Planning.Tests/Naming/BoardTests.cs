@@ -92,7 +92,7 @@ public sealed class BoardTests
                 Animals = [.. one.Standings.Select((standings, animal) => new StandingOf(standings[i], FailedCheck.None, one.Missing[animal][i]))],
             }))];
         Dictionary<int, double>[] points = [.. Sessions.Select((_, i) => Enumerable.Range(0, Cows).ToDictionary(animal => animal, animal => (double)one.Points[animal][i]))];
-        var board = new Board(new Candidates(Sessions, methods, points, [], begun.IsDefault ? [] : begun), [.. one.Wanted.Select(wanted => (int?)wanted)]);
+        var board = new Board(new SessionCandidates(Sessions, methods, points, [], begun.IsDefault ? [] : begun), [.. one.Wanted.Select(wanted => (int?)wanted)]);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();
