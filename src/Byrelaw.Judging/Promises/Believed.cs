@@ -55,6 +55,21 @@ public static class Believed
             }
         }
 
+        foreach (var (expectation, isMeant) in FathersExpected.Of(rulebook, tried))
+        {
+            var atStake = Promised(tried, expectation.Else);
+            var trial = atStake.IsEmpty ? null : EntryTrial.OnPromises(tried, expectation, Waived(rulebook, tried, expectation), isMeant);
+            if (trial is { Fails: true } && new ExpectationFails(expectation, trial.Counts, [.. trial.Failing], trial.Waived, atStake) is var fails && !Without(fails))
+            {
+                doubts.Add(fails);
+                Fall(atStake, fallen);
+            }
+            else if (trial is { Fails: false, Failing.Count: > 0 } && new ExpectationStrained(expectation, trial.Counts, [.. trial.Failing], trial.Waived) is var strained && !Without(strained))
+            {
+                doubts.Add(strained);
+            }
+        }
+
         var contradicted = new HashSet<int>();
         foreach (var doubt in NoneOnFarm.Contradicted(rulebook, herd, contradicted))
         {
@@ -96,6 +111,13 @@ public static class Believed
         if (bought.Count > 0)
         {
             doubts.Add(BoughtWithoutDay.Doubt(herd, bought));
+        }
+
+        var inCalf = InCalfWhenTheyCame.Find(herd);
+        if (inCalf.Count > 0 && !Without(InCalfWhenTheyCame.Doubt(inCalf)))
+        {
+            doubts.Add(InCalfWhenTheyCame.Doubt(inCalf));
+            holes.AddRange(InCalfWhenTheyCame.Holes(herd, inCalf));
         }
 
         var parities = ParityDoubts.Find(herd);

@@ -4,7 +4,11 @@ namespace Byrelaw.Judging.Promises;
 /// Tries an expectation about single entries on a herd. An entry counts where the kinds whose promises are at stake are
 /// promised over the days looked at; it fails where nothing that will do is on record there.
 /// </summary>
-internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived)
+/// <param name="herd">What is on record.</param>
+/// <param name="expectation">What is tried.</param>
+/// <param name="waived">Animals whose entries a person waived.</param>
+/// <param name="isMeant">Which lines are meant, where not all entries of the kind are tried; then rows of no known kind count for nothing, for another expectation counts them.</param>
+internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived, Predicate<int>? isMeant = null)
 {
     // What was not written down longer ago says little of today.
     private const int YearsBack = 5;
@@ -39,9 +43,9 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     }
 
     /// <summary>Tries every entry on record, on the promises as written.</summary>
-    public static EntryTrial OnPromises(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived)
+    public static EntryTrial OnPromises(Herd herd, EntryExpectation expectation, IReadOnlySet<int> waived, Predicate<int>? isMeant = null)
     {
-        var trial = new EntryTrial(herd, expectation, waived);
+        var trial = new EntryTrial(herd, expectation, waived, isMeant);
         trial.TryAll((animal, from, to, fails) => trial.IsPromised(animal, from, to, fails));
         trial.CountUnreadable();
         return trial;
@@ -65,6 +69,11 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         {
             foreach (var (day, line) in _records.Of(expectation.Every, animal))
             {
+                if (isMeant?.Invoke(line) == false)
+                {
+                    continue;
+                }
+
                 var (from, to) = DaysFor(day);
                 var fails = !HasOther(animal, from, to);
                 if (counts(animal, from, to, fails) && (!expectation.IsBefore || IsOver(animal, day, to)))
@@ -103,7 +112,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
             return;
         }
 
-        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => (gap.Kind >= 0 && !gap.IsTooNear) || MayFail(gap)))
+        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => isMeant is null ? (gap.Kind >= 0 && !gap.IsTooNear) || MayFail(gap) : gap.Kind >= 0 && isMeant(gap.Line) && MayFail(gap)))
         {
             Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: !gap.IsTooNear), fails: true);
         }

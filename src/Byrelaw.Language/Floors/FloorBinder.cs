@@ -12,11 +12,12 @@ internal static class FloorBinder
         }
 
         var others = OtherTests.Of(kinds).ToList();
-        var source = new SourceFile(FloorText.Path, FloorText.Of(words.Any(word => word.Name == "abortion"), others)) { IsOfTheProgram = true };
+        var transfers = OtherTransfers.Of(kinds).ToList();
+        var source = new SourceFile(FloorText.Path, FloorText.Of(words.Any(word => word.Name == "abortion"), others, transfers)) { IsOfTheProgram = true };
         var file = new RuleFile(source) { Lines = LineSplitter.Split(Lexer.Lex(source)) };
         var own = new Namespace(names.Filtered);
         var phrases = new PhraseBook();
-        foreach (var (name, symbol) in words.Concat(others.Select(other => (other.Test.Name, names.Find(other.Test.Name)!))))
+        foreach (var (name, symbol) in words.Concat(others.Select(other => (other.Test.Name, names.Find(other.Test.Name)!))).Concat(transfers.Select(kind => (kind.Name, names.Find(kind.Name)!))))
         {
             phrases.Learn(name);
             own.Declare(name, default, symbol);

@@ -21,9 +21,11 @@ internal static class FloorText
     /// <summary>The text.</summary>
     /// <param name="withAbortion">Whether the rulebook has a word for a slipped calf; without it nothing but a scan ends a pregnancy.</param>
     /// <param name="others">Tests of a farm's own that may find a calf.</param>
-    public static string Of(bool withAbortion, IReadOnlyList<(TestKind Test, ImmutableArray<string> Answers)> others)
+    /// <param name="transfers">Events of a farm's own that mark a transfer, beside the one of that name.</param>
+    public static string Of(bool withAbortion, IReadOnlyList<(TestKind Test, ImmutableArray<string> Answers)> others, IReadOnlyList<EventKind> transfers)
     {
         var text = withAbortion ? Text : Text.Replace(" or abortion", "", StringComparison.Ordinal);
+        text = transfers.Count == 0 ? text : OtherTransfers.Into(text, [.. transfers.Select(kind => NameText.Text(kind.Name))]);
         return others.Count == 0 ? text : string.Join('\n', OtherTests.Lines(others, withAbortion ? "calving or abortion or purchase" : "calving or purchase"))
             + "\n" + text.Replace("    - floor service cleared\n    - floor bull cleared\n", "    - floor service cleared\n    - floor bull cleared\n    - floor own tests agree\n", StringComparison.Ordinal);
     }

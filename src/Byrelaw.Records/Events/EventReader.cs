@@ -54,7 +54,7 @@ internal sealed class EventReader
         var hasDay = DateCell.TryRead(row.Cell(_columns.Date), out var day) && !IsCut(_columns.Date);
         var entry = row.Cell(_columns.Recorded);
         var entered = Day.Start;
-        var hasEntry = entry.IsEmpty || (DateCell.TryRead(entry, out entered) && !IsCut(_columns.Recorded));
+        var hasEntry = entry.IsEmpty || (DateCell.TryRead(entry, out entered) && entered <= _reading.Today && !IsCut(_columns.Recorded));
         var days = Day.Start;
         var isSpan = !hasDay && !IsCut(_columns.Date) && DateCell.TryReadSpan(row.Cell(_columns.Date), out day, out days);
         if (entry.IsEmpty || !hasEntry)
@@ -165,7 +165,9 @@ internal sealed class EventReader
 
         if (!hasEntry && cut != _columns.Recorded)
         {
-            _stage.Problems.Add(RecordDateProblems.NotADate(text, _columns.Recorded));
+            _stage.Problems.Add(DateCell.TryRead(row.Cell(_columns.Recorded), out _)
+                ? RecordDateProblems.EnteredAfterToday(text, _columns.Recorded)
+                : RecordDateProblems.NotADate(text, _columns.Recorded));
         }
     }
 
@@ -200,7 +202,7 @@ internal sealed class EventReader
 
         var date = Encoding.UTF8.GetBytes(row.Saved(_columns.Date) ?? "");
         var hasDay = DateCell.TryRead(date, out var day);
-        var hasEntry = DateCell.TryRead(Encoding.UTF8.GetBytes(row.Saved(_columns.Recorded) ?? ""), out var entered);
+        var hasEntry = DateCell.TryRead(Encoding.UTF8.GetBytes(row.Saved(_columns.Recorded) ?? ""), out var entered) && entered <= _reading.Today;
         var kind = row.Saved(_columns.Kind) is { } name ? _kinds.Find(name) : KindLookup.Undeclared;
         if ((hasEntry ? entered : hasDay ? day : Day.Start) > _reading.KnownOn)
         {

@@ -13,6 +13,9 @@ internal sealed record EventReading(
     string File, string AnimalsFile, EventColumns Columns, Vocabulary Vocabulary, IReadOnlyList<string> LeaveOut,
     AnimalPlaces Animals, MobNames Mobs, int KnownOn)
 {
+    /// <summary>Nothing is entered after this day: a row that says so counts as entered on its own date.</summary>
+    public int Today { get; init; } = Day.End;
+
     /// <summary>Lines that are as if they were not there.</summary>
     public IReadOnlySet<int> WithoutLines { get; init; } = new HashSet<int>();
 

@@ -39,6 +39,9 @@ public enum RowDoubt
     /// <summary>An animal that was bought, by its own row, and no day on which she came.</summary>
     BoughtWithoutDay,
 
+    /// <summary>An animal that joined after a test that found a calf, or may have, with no calving between.</summary>
+    InCalfWhenSheCame,
+
     /// <summary>A parity, or the day that it is of, that cannot be read.</summary>
     ParityUnreadable,
 

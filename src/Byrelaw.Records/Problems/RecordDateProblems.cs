@@ -27,6 +27,12 @@ internal static class RecordDateProblems
         $"`{row.Cells[cell].Value}` is after {Iso(knownDay)}, the day the records reach", "expected that day or an earlier one",
         Further);
 
+    /// <summary>It is not passed over, as one that was entered later than asked about would be.</summary>
+    public static Diagnostic EnteredAfterToday(RowText row, int cell) => row.Problem(
+        cell, "R0123", Severity.Error,
+        $"`{row.Cells[cell].Value}` is after today, and nothing was entered then", "expected today or an earlier day",
+        "correct the day on which it was entered; until then it counts as entered on the day of the row");
+
     public static Diagnostic BeforeBirth(RowText row, int cell, string animal, int bornFirst, int bornLast) => row.Problem(
         cell, "R0124", Severity.Error,
         $"`{row.Cells[cell].Value}` is before {animal} was born, {(bornFirst == bornLast ? "on" : "at the earliest on")} {Iso(bornFirst)}",

@@ -142,7 +142,11 @@ internal sealed class HerdReading
             var seenUntil = knownOn is { } on ? Day.Number(on) : Day.End;
             Stages = EventFile.Read(
                 blocks,
-                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [.. keeping?.LeaveOut.Select(left => left.Word) ?? []], animals.Places, _mobs, seenUntil) { WithoutLines = _supposed.WithoutLines },
+                new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [.. keeping?.LeaveOut.Select(left => left.Word) ?? []], animals.Places, _mobs, seenUntil)
+                {
+                    WithoutLines = _supposed.WithoutLines,
+                    Today = keeping?.Today is { } today ? Day.Number(today) : Day.End,
+                },
                 _eventsFile.Length < _options.BlockSize ? 1 : _options.Threads);
             if (!_supposed.Rows.IsEmpty)
             {

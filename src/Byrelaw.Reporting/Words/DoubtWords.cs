@@ -196,6 +196,11 @@ public static class DoubtWords
     {
         var others = Phrases.Or([.. expectation.Others.Select(other => other.Subject), .. expectation.Spells.Select(spell => spell.Name)]);
         var (from, to) = (expectation.From, expectation.To);
+        if (to.Count == 0)
+        {
+            return $"no {others} on that day";
+        }
+
         var days = from.Count == 0 ? $"in the {to}" : from.Unit == to.Unit ? $"{from.Count} to {to}" : $"{from} to {to}";
         return $"no {others} {days} {(expectation.IsBefore ? "after" : "before")}";
     }

@@ -95,6 +95,7 @@ internal static class InventedDoubts
         ("a steer as a bull", Rows(RowDoubt.SteerAsBull, Row(6, 30))),
         ("after leaving", Rows(RowDoubt.AfterLeaving, Row(5, 30), Row(5, 31))),
         ("bought without a day", Rows(RowDoubt.BoughtWithoutDay, new RowInDoubt(2, Day.Start, 4, IsOfAnimals: true))),
+        ("in calf when she came", Rows(RowDoubt.InCalfWhenSheCame, Row(2, 14))),
         ("an end without its start", Rows(RowDoubt.EndWithoutStart, Row(2, 14))),
         ("ends without their starts", Rows(RowDoubt.EndWithoutStart, Row(2, 14), Row(3, 15))),
         ("a mob named once", Rows(RowDoubt.MobNamedOnce, Row(2, 14))),
