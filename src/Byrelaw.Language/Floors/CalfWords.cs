@@ -39,9 +39,19 @@ internal static partial class CalfWords
         ["corpus", "luteum", "cl", "follicle", "follicles", "follicular", "luteal", "cyst", "cysts", "cystic", "quiet", "cycling", "static", "clean", "dirty", "discharge", "pus", "metritis", "endometritis", "normal"];
 
     private static readonly ImmutableArray<string> Calf = ["calf", "pregnant", "preg", "pregnancy", "gravid", "gestante", "carrying", "bred", "incalf", "trachtig", "tragend", "drachtig", "pleine", "prenada", "prenhe"];
+    private static readonly ImmutableArray<string> Found = ["pregnant", "gravid", "gestante", "incalf", "trachtig", "tragend", "drachtig", "dragend", "pleine", "prenada", "prenhe", "conceived", "carrying"];
+    private static readonly ImmutableArray<string> Samples = ["milk", "blood", "sample", "samples", "test", "tests", "result", "lab", "laboratory", "#"];
+    private static readonly ImmutableArray<string> OfOne = ["calf", "calves", "twins", "heartbeat"];
     private static readonly ImmutableArray<string> Not = ["not", "no", "non", "neg", "negative", "negativ", "negatif", "nicht", "niet", "pas", "kein", "geen", "nao", "n"];
     private static readonly ImmutableArray<string> None =
         ["empty", "open", "barren", "none", "nothing", "mt", "unbred", "nonpregnant", "unpregnant", "notpregnant", "notincalf", "leer", "gust", "leeg", "vide", "vacia", "vazia"];
+    private static readonly ImmutableArray<string> Denying = ["not", "no", "non", "nicht", "niet", "pas", "kein", "geen", "nao"];
+
+    /// <summary>What people shorten "found none" to. As an answer of a test of one's own it would say too little.</summary>
+    private static readonly ImmutableArray<string> NoneInShort = ["e", "o", "mt", "np", "nic", "nip"];
+
+    /// <summary>What is written where nobody looked.</summary>
+    private static readonly ImmutableArray<string> NotDone = ["na", "nd", "n/a", "nil", "never", "unknown", "not done", "not tested", "not scanned", "not seen", "not presented", "absent", "no test", "no sample", "cancelled"];
     private static readonly ImmutableArray<string> Looked = ["pd", "pag", "pspb", "scan", "test"];
     private static readonly ImmutableArray<string> Beside = ["in", "with", "a", "any", "found", "present"];
     private static readonly ImmutableArray<string> Positive = ["positive", "positiv", "positif", "positivo", "pos", "yes", "y", "+", "found", "heavy", "twin", "twins", "carrying", "bred"];
@@ -61,8 +71,12 @@ internal static partial class CalfWords
     {
         var parts = Parts(answer);
         return !Parts(test).Exists(word => OtherThings.Contains(word) || OtherThings.Contains(word.TrimEnd('s')))
-            && Enumerable.Range(0, parts.Count).Any(i => OfACalfOrElse.Contains(parts[i]) && !(i > 0 && ElseBefore.Contains(parts[i - 1])));
+            && (parts.TrueForAll(word => OfOne.Contains(word)) || Enumerable.Range(0, parts.Count).Any(i => OfACalfOrElse.Contains(parts[i]) && !(i > 0 && ElseBefore.Contains(parts[i - 1]))));
     }
+
+    /// <summary>Whether a test is called a sample of milk or of blood, and nobody says of what: it may be one for pregnancy.</summary>
+    public static bool AreOnlyOfASample(string test) =>
+        Parts(test) is var parts && parts.Exists(word => word is "milk" or "blood") && parts.TrueForAll(word => Samples.Contains(word) || BesideLooking.Contains(word));
 
     /// <summary>Whether a test is called after how one looks for a calf, and after nothing else.</summary>
     public static bool LookForACalf(string test) =>
@@ -71,8 +85,21 @@ internal static partial class CalfWords
     /// <summary>Whether an answer speaks of nothing but ovaries and the like.</summary>
     public static bool SpeakOfElse(string answer) => Parts(answer).TrueForAll(word => FoundElse.Contains(word));
 
-    /// <summary>Whether an answer of a test about pregnancy says that there is one, if only by <c>+</c>.</summary>
-    public static bool Affirm(string answer) => !FoundNone(answer) && (Speak(answer) || Parts(answer).Exists(word => Positive.Contains(word)));
+    /// <summary>Whether an answer of a test about pregnancy says that there is one, if only by <c>+</c> or <c>not empty</c>.</summary>
+    public static bool Affirm(string answer) => !FoundNone(answer) && (Speak(answer) || IsPositive(Parts(answer)));
+
+    /// <summary>Whether a text of somebody else's file says so. What it is called that was looked for (<c>PD</c>, <c>preg check</c>) does not by itself.</summary>
+    public static bool FoundACalf(string text) => !FoundNone(text) && Parts(text) is var parts && (IsPositive(parts) || parts.Exists(word => Found.Contains(word))
+        || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i => parts[i] is "in" or "with" && parts[i + 1] == "calf"));
+
+    /// <summary>Whether another name for an answer clearly says that none was found: by a list that is whole, with what people shorten it to.</summary>
+    public static bool FoundNoneInShort(string name) => FoundNone(name) || (Parts(name) is [var one] && NoneInShort.Contains(one));
+
+    /// <summary>Whether a text says that nobody looked, or nothing at all: signs, and what is written instead of a result.</summary>
+    public static bool SayNothing(string text) => NotDone.Contains(NameFolding.Fold(text).TrimEnd('.')) || !text.Any(char.IsLetterOrDigit) && !text.Contains('+', StringComparison.Ordinal);
+
+    private static bool IsPositive(List<string> parts) => parts.Exists(word => Positive.Contains(word))
+        || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i => Denying.Contains(parts[i]) && None.Contains(parts[i + 1]));
 
     /// <summary>
     /// Whether an answer clearly says that no calf was found: <c>empty</c>, <c>not in calf</c>, <c>PD negative</c>, <c>no</c>. One word or sign more than is known here, such as that of

@@ -10,14 +10,15 @@ public static class FloorHints
 
     private static readonly ImmutableArray<(string Kind, ImmutableArray<string> Words)> All =
     [
-        ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred", "covered", "covering", "Besamung", "besamt"]),
-        ("transfer", ["ET", "TE", "embryo", "implant", "implanted"]),
-        ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro"]),
-        ("pregnancy test", ["PD", "preg", "pregnant", "in calf", "scan"]),
-        ("drying off", ["dry", "dried"]),
+        ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred", "covered", "covering", "Besamung", "besamt",
+            "AB", "TAI", "FTAI", "breeding", "mate", "serve", "cover", "jump", "mount", "sexed", "monta", "saillie", "dekking", "gedekt", "gedeckt"]),
+        ("transfer", ["ET", "TE", "IVF", "MOET", "embryo", "implant", "implanted", "recipient used"]),
+        ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro", "joining"]),
+        ("pregnancy test", ["PD", "preg", "pregnant", "pregnancy", "in calf", "scan"]),
+        ("drying off", ["dry", "dried", "DO", "DCT", "end of lactation", "last milking"]),
     ];
 
-    /// <summary>The hints, for kinds that are there.</summary>
+    /// <summary>The hints, for kinds that are there: whatever such a kind is called is one too, for <c>first mating</c> and <c>second transfer</c> hold it.</summary>
     public static IEnumerable<Hint> Of(Vocabulary vocabulary)
     {
         ArgumentNullException.ThrowIfNull(vocabulary);
@@ -25,7 +26,7 @@ public static class FloorHints
             from hinted in All
             let kind = vocabulary.FindKind(hinted.Kind)
             where kind is not null
-            from word in hinted.Words
+            from word in hinted.Words.Concat(kind.AlsoNames).Append(kind.Name)
             select new Hint(word, kind, Here);
     }
 

@@ -46,15 +46,31 @@ internal static class OtherTests
     {
         var isPregnancyTest = IsThePregnancyTest(test);
         var isDoubted = isPregnancyTest ? !CalfWords.FoundNone(answer) : Doubted(test).Contains(answer);
-        return !isDoubted && (isPregnancyTest || IsAboutACalf(test) ? CalfWords.Affirm(name) : CalfWords.Speak(name) && !CalfWords.FoundNone(name));
+        return !isDoubted && (isPregnancyTest ? !CalfWords.FoundNoneInShort(name) : IsAboutACalf(test) ? CalfWords.Affirm(name) : CalfWords.Speak(name) && !CalfWords.FoundNone(name));
     }
+
+    /// <summary>Whether a text of a source says that there is a calf, and the answer that it is read as does not. The rest of a source is in its sender's codes.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="where">What another column says beside it; null for nothing.</param>
+    /// <param name="answer">As what it is read.</param>
+    /// <param name="test">The test.</param>
+    public static bool TurnRound(string text, string? where, string answer, TestKind test)
+    {
+        var isPregnancyTest = IsThePregnancyTest(test);
+        var isNone = isPregnancyTest ? CalfWords.FoundNone(answer) : IsAboutACalf(test) && !Doubted(test).Contains(answer);
+        return isNone && (where is null ? CalfWords.FoundACalf(text) : CalfWords.FoundACalf(where) || (CalfWords.FoundACalf(text) && !CalfWords.FoundNoneInShort(where)));
+    }
+
+    /// <summary>Whether a test may say that a cow is in calf.</summary>
+    public static bool LookForOne(TestKind test) => IsThePregnancyTest(test) || IsAboutACalf(test);
 
     /// <summary>A farm whose own test is a scan of ovaries too is not asked about these.</summary>
     private static ImmutableArray<string> Doubted(TestKind test) => SpeaksOfACalf(test)
         ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer))]
-        : LooksForACalf(test) ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer) && !CalfWords.SpeakOfElse(answer))] : [];
+        : LooksForACalf(test) ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer) && !CalfWords.SpeakOfElse(answer))]
+        : Names(test).All(CalfWords.AreOnlyOfASample) ? [.. test.Answers.Where(CalfWords.Affirm)] : [];
 
-    private static bool IsAboutACalf(TestKind test) => SpeaksOfACalf(test) || LooksForACalf(test);
+    private static bool IsAboutACalf(TestKind test) => SpeaksOfACalf(test) || LooksForACalf(test) || !Doubted(test).IsEmpty;
 
     private static bool SpeaksOfACalf(TestKind test) => Names(test).Any(CalfWords.Speak)
         || test.Answers.Concat(test.AnswersAlso.Select(also => also.Name)).Any(answer => CalfWords.Speak(answer) || Names(test).All(name => CalfWords.MaySpeak(answer, name)));

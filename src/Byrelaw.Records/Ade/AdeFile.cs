@@ -12,8 +12,10 @@ internal static class AdeFile
     /// <summary>The messages; null where the file cannot be read.</summary>
     /// <param name="name">Its name, which may say what its messages are.</param>
     /// <param name="file">UTF-8, or what its own mark says; packed by gzip or not.</param>
-    public static IReadOnlyList<AdeResource>? Read(string name, byte[] file)
+    /// <param name="page">Which page of how many it is: 1 of 1 where it does not say, 0 of several where it does not say which.</param>
+    public static IReadOnlyList<AdeResource>? Read(string name, byte[] file, out (int Number, int Of) page)
     {
+        page = (1, 1);
         if (SourceText.Of(file, null, SourceReader.MostBytes, out _) is not { } text)
         {
             return null;
@@ -27,7 +29,9 @@ internal static class AdeFile
                 return null;
             }
 
-            using var document = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = Deepest });
+            // Of a name that stands twice in a message nobody can tell which value is meant.
+            using var document = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = Deepest, AllowDuplicateProperties = false });
+            page = Page(document.RootElement);
             return Resources(name, document.RootElement);
         }
         catch (JsonException)
@@ -39,6 +43,19 @@ internal static class AdeFile
             // A text with half a letter in it, which is found only when it is asked for.
             return null;
         }
+    }
+
+    private static (int Number, int Of) Page(JsonElement root)
+    {
+        if (root.ValueKind != JsonValueKind.Object || !root.TryGetProperty("view", out var view) || view.ValueKind != JsonValueKind.Object)
+        {
+            return (1, 1);
+        }
+
+        var pages = Math.Max(1, Number("totalPages"));
+        return pages == 1 ? (1, 1) : (Number("currentPage"), pages);
+
+        int Number(string name) => view.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out var number) ? number : 0;
     }
 
     private static bool HasLongText(ReadOnlySpan<byte> json)

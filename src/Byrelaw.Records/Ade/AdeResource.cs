@@ -26,6 +26,9 @@ internal sealed record AdeResource(int Number, string Type, JsonElement Body)
     /// <summary>Whether its sender has withdrawn it.</summary>
     public bool IsDeleted => IsTrue("isDeleted") || (Body.TryGetProperty("meta", out var meta) && meta.ValueKind == JsonValueKind.Object && meta.TryGetProperty("isDeleted", out var deleted) && deleted.ValueKind == JsonValueKind.True);
 
+    /// <summary>Who sent it; empty where that is not said.</summary>
+    public string Sender => Text("meta", "source");
+
     /// <summary>When its sender last changed it; null where that is not said.</summary>
     public DateTimeOffset? Modified => DateTimeOffset.TryParse(Text("meta", "modified"), CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var at) ? at : null;
 

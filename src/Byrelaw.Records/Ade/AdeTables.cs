@@ -14,7 +14,7 @@ internal sealed class AdeTables
 
     private readonly IReadOnlyList<(string Shown, IReadOnlyList<AdeResource> Resources)> _files;
     private readonly Dictionary<string, (string Name, string Purpose)> _sets = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Type, string Id), AdeResource> _latest = [];
+    private readonly Dictionary<(string Type, string Id, string Sender), AdeResource> _latest = [];
     private readonly HashSet<AdeResource> _disputed = new(ReferenceEqualityComparer.Instance);
     private readonly AdeMobs _mobs;
     private readonly DateTimeZone? _zone;
@@ -41,14 +41,16 @@ internal sealed class AdeTables
             Note(resource);
         }
 
+        DisputeWhereNobodySaysWhose(files.SelectMany(file => file.Resources));
+
         _mobs = new AdeMobs(files.SelectMany(file => file.Resources).Where(resource => resource.Type == "AnimalSet" && Stands(resource)), _disputed);
     }
 
     /// <summary>Keeps of messages with one number the one that stands.</summary>
     private void Note(AdeResource resource)
     {
-        var key = (resource.Type, resource.Text("id"));
-        if (key.Item2.Length == 0)
+        var key = Key(resource);
+        if (key.Id.Length == 0)
         {
             return;
         }
@@ -62,16 +64,33 @@ internal sealed class AdeTables
         var isLater = IsLater(resource, other);
         var (stands, falls) = isLater ? (resource, other) : (other, resource);
         _latest[key] = stands;
-        if (!AreDated(resource, other) && !falls.IsDeleted && MayBeTwo(stands, falls))
+        if (!falls.IsDeleted && MayBeTwo(stands, falls, stands == resource))
         {
             _disputed.Add(falls);
         }
     }
 
-    /// <summary>Whether two messages may be two, though their sender gave them one number: they say different things, or one is withdrawn and was another animal's.</summary>
-    private bool MayBeTwo(AdeResource stands, AdeResource falls) => stands.IsDeleted
-        ? stands.Text("animal", "id") is { Length: > 0 } animal && animal != falls.Text("animal", "id")
-        : Said(stands) != Said(falls);
+    /// <summary>
+    /// Whether two messages may be two, though their sender gave them one number: they say different things and nobody says which was later; or one withdraws, and names another animal or is not
+    /// the later one.
+    /// </summary>
+    private bool MayBeTwo(AdeResource stands, AdeResource falls, bool standsLater) => stands.IsDeleted
+        ? (stands.Text("animal", "id") is { Length: > 0 } animal && animal != falls.Text("animal", "id")) || !(AreDated(stands, falls) || (standsLater && stands.Modified != falls.Modified) || (standsLater && stands.Modified is null))
+        : !AreDated(stands, falls) && Said(stands) != Said(falls);
+
+    /// <summary>A number is its sender's. Where one message with it says whose it is and another does not, each may be either's.</summary>
+    private void DisputeWhereNobodySaysWhose(IEnumerable<AdeResource> resources)
+    {
+        foreach (var alike in resources.Where(resource => resource.Text("id").Length > 0).GroupBy(resource => (resource.Type, resource.Text("id"))))
+        {
+            if (alike.DistinctBy(resource => resource.Sender).Count() > 1 && alike.Any(resource => resource.Sender.Length == 0))
+            {
+                _disputed.UnionWith(alike.Where(resource => !resource.IsDeleted));
+            }
+        }
+    }
+
+    private static (string Type, string Id, string Sender) Key(AdeResource resource) => (resource.Type, resource.Text("id"), resource.Sender);
 
     private string Said(AdeResource resource) => resource.Type == "AnimalSet" ? AdeMobs.Said(resource) : string.Join('|', Animal(resource).Concat(Event(resource)).Select(row => row.Text));
 
@@ -93,7 +112,7 @@ internal sealed class AdeTables
         one.Modified is not { } first || other.Modified is not { } second || first == second ? one.IsDeleted || !other.IsDeleted : first > second;
 
     private bool Stands(AdeResource resource) =>
-        !resource.IsDeleted && (resource.Text("id") is not { Length: > 0 } id || ReferenceEquals(_latest[(resource.Type, id)], resource) || _disputed.Contains(resource));
+        !resource.IsDeleted && (resource.Text("id").Length == 0 || ReferenceEquals(_latest[Key(resource)], resource) || _disputed.Contains(resource));
 
     private IEnumerable<SourceRow> Animal(AdeResource resource)
     {
@@ -107,6 +126,13 @@ internal sealed class AdeTables
     {
         if (resource.Type is "AnimalCore" or "AnimalSet")
         {
+            foreach (var status in AdeStatus.Of(resource))
+            {
+                // A status is of the day on which its message was written; one that does not say when is of any.
+                var written = resource.Text("meta", "modified");
+                yield return Row(resource, status, resource.Text("identifier", "id"), written.Length == 0 ? Unreadable.Of("") : Date(written), "", "", "", "", "", resource.Text("location", "id"));
+            }
+
             yield break;
         }
 
@@ -115,6 +141,9 @@ internal sealed class AdeTables
         var what = resource.Type switch
         {
             "Insemination" => resource.Text("inseminationType"),
+            "Heat" when AdeStatus.MayBeAService(resource) => Unreadable.Of("Heat"),
+            "LactationStatusObserved" => AdeStatus.Lactation(resource.Text("observedStatus")),
+            "Lactation" when resource.Text("endDate").Length > 0 && !_read.Contains("Lactation") => "Lactation ends",
             "Heat" => resource.Text("certainty") is "" or "InHeat" ? "Heat" : $"Heat {resource.Text("certainty")}",
             // A set for feeding or a session is no mob; one of which nobody says what it is for may be.
             "AnimalSetJoin" or "AnimalSetLeave" => purpose is "Enclosure" or "" ? "Mob" : "Left out",
@@ -126,14 +155,14 @@ internal sealed class AdeTables
         var value = resource.Type switch
         {
             // Nobody has seen that a cow is empty by looking at her, nor by a way that nobody knows.
-            "PregnancyCheck" => result == "Empty" && method is not ("Echography" or "Palpation" or "Blood" or "Milk") ? "Unknown" : result,
+            "PregnancyCheck" => result == "Empty" && (AdeStatus.HasACalf(resource) || method is not ("Echography" or "Palpation" or "Blood" or "Milk")) ? "Unknown" : result,
             // Which mob she is in after she left one, or by a set that nobody names, is not known.
             "AnimalSetJoin" when purpose == "Enclosure" => set,
             "AnimalSetJoin" or "AnimalSetLeave" => Unreadable.Of(set),
             _ => "",
         };
         var sire = resource.Text("sireOfficialName") is { Length: > 0 } name ? name : FirstSire(resource);
-        yield return Row(resource, what, resource.Text("animal", "id"), Date(resource.Text("eventDateTime")), value, resource.Type == "PregnancyCheck" ? method : "", sire, resource.Text("calvingEase"), resource.Text("remark"), resource.Text("location", "id"));
+        yield return Row(resource, what, resource.Text("animal", "id"), Date(resource.Text(what == "Lactation ends" ? "endDate" : "eventDateTime")), value, resource.Type == "PregnancyCheck" ? method : "", sire, resource.Text("calvingEase"), resource.Text("remark"), resource.Text("location", "id"));
         if (what == "RunWithBull" && resource.Text("eventEndDateTime") is { Length: > 0 } end)
         {
             yield return Row(resource, "RunWithBull ends", resource.Text("animal", "id"), Date(end), "", "", "", "", "", resource.Text("location", "id"));

@@ -7,7 +7,7 @@ internal static class AdeTypes
     private static readonly ImmutableArray<string> Telling =
     [
         "Insemination", "PregnancyCheck", "DryOff", "Parturition", "Abortion", "Heat", "Departure", "Death", "Arrival", "AnimalSetJoin", "AnimalSetLeave", "AnimalSet", "AnimalCore",
-        "ReproStatusObserved", "EmbryoFlushing", "Gestation",
+        "ReproStatusObserved", "LactationStatusObserved", "EmbryoFlushing", "Gestation",
     ];
 
     /// <summary>Those that tell of no service, calving, test or move; a bullet of the farm's own may read them all the same.</summary>

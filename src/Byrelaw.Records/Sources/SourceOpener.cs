@@ -59,13 +59,15 @@ internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, stri
     private void OpenAde(RecordSource source, IReadOnlyList<string>? files)
     {
         var messages = new List<(string Shown, IReadOnlyList<AdeResource> Resources)>();
+        var pages = new List<(string Shown, int Number, int Of)>();
         var isTold = source.Rows == SourceRows.Events;
         foreach (var file in files ?? [source.File])
         {
             var bytes = read(file);
             _digest.AppendData(bytes ?? []);
-            if (bytes is not null && AdeFile.Read(file, bytes) is { } resources)
+            if (bytes is not null && AdeFile.Read(file, bytes, out var page) is { } resources)
             {
+                pages.Add((show(file), page.Number, page.Of));
                 messages.Add((show(file), resources));
                 continue;
             }
@@ -80,10 +82,31 @@ internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, stri
             Add(source, show(source.File), null);
         }
 
+        if (LackingPages(pages) is { } lacking)
+        {
+            _problems.AddRange(!isTold ? [] : [SourceFileProblems.LacksPages(lacking.Shown, lacking.Number, lacking.Of)]);
+            Add(source, lacking.Shown, null);
+        }
+
         foreach (var table in new AdeTables(messages, source).Of(source.Rows))
         {
             Add(source, table.Shown, table);
         }
+    }
+
+    /// <summary>A page of a collection whose other pages are not all there; null for none. Collections of as many pages are told apart by nothing: each page must be there as often as every other.</summary>
+    private static (string Shown, int Number, int Of)? LackingPages(IEnumerable<(string Shown, int Number, int Of)> pages)
+    {
+        foreach (var alike in pages.Where(page => page.Of > 1).GroupBy(page => page.Of))
+        {
+            var often = alike.Count(page => page.Number == 1);
+            if (often == 0 || alike.Count() != (long)often * alike.Key || alike.GroupBy(page => page.Number).Any(page => page.Key < 1 || page.Key > alike.Key || page.Count() != often))
+            {
+                return alike.First();
+            }
+        }
+
+        return null;
     }
 
     /// <summary>What stands in a file; null, and a problem, where nothing can be read.</summary>

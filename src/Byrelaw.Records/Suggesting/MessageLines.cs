@@ -13,7 +13,7 @@ internal sealed class MessageLines
     /// <summary>Looks at a file; says what it holds.</summary>
     public string Take(string name, byte[] bytes)
     {
-        var messages = AdeFile.Read(name, bytes) ?? [];
+        var messages = AdeFile.Read(name, bytes, out _) ?? [];
         if (!messages.Any(message => message.Type.Length > 0))
         {
             return "no messages of the ICAR exchange";

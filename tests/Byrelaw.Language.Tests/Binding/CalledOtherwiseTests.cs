@@ -12,6 +12,15 @@ public sealed class CalledOtherwiseTests
     [InlineData("no open pregnancy test since last calving", "no empty pregnancy test since last calving")]
     public void What_is_said_is_what_is_meant(string said, string meant) => CanonicalText.Of(Rules.Condition(said, Calls)).ShouldBe(CanonicalText.Of(Rules.Condition(meant)));
 
+    [Theory]
+    [InlineData("PD-")]
+    [InlineData("not in calf")]
+    [InlineData("E")]
+    [InlineData("N.P.")]
+    [InlineData("vacía")]
+    public void What_clearly_says_that_none_was_found_is_another_name_for_empty(string name) =>
+        Rules.Good(Rules.Words + $"call empty also \"{name}\"\n").Vocabulary.FindKind("pregnancy test").ShouldNotBeNull();
+
     [Fact]
     public void It_is_printed_and_reads_back_the_same()
     {
@@ -27,6 +36,12 @@ public sealed class CalledOtherwiseTests
     [InlineData("call empty also pregnant", "B0506")]
     [InlineData("call empty also \"in calf\"", "B0516")]
     [InlineData("call empty also positive", "B0516")]
+    [InlineData("call empty also \"PD+\"", "B0516")]
+    [InlineData("call empty also \"not empty\"", "B0516")]
+    [InlineData("call empty also P", "B0516")]
+    [InlineData("call empty also \"6 months\"", "B0516")]
+    [InlineData("call empty also holding", "B0516")]
+    [InlineData("call empty also \"empty?\"", "B0516")]
     [InlineData("call her mob also mates", "B0205")]
     public void A_name_that_is_taken_or_says_something_else_is_told(string call, string code) =>
         Rules.Read(Rules.Words + call + "\n").Problems.Select(problem => problem.Code).ShouldContain(code);

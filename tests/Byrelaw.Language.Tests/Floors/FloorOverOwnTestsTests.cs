@@ -57,7 +57,14 @@ public sealed class FloorOverOwnTestsTests
     [InlineData("vet scan", "\"6 weeks\", \"8 weeks\", nothing", "6 weeks; 8 weeks")]
     [InlineData("\"autumn scan 2\"", "y, n", "y")]
     [InlineData("rectal", "early, cyst, CL, nothing", "early")]
+    // A calf is what was found, whatever the test is called; and of a sample of milk that is called nothing else, what is positive.
+    [InlineData("visit", "calf, nothing", "calf")]
+    [InlineData("visit", "\"twins\", calf, empty", "twins; calf")]
+    [InlineData("milk sample", "positive, negative", "positive")]
+    [InlineData("\"blood test 2\"", "\"+\", clear", "+")]
     // About something else.
+    [InlineData("BVD milk sample", "positive, negative", "none")]
+    [InlineData("calf check", "strong, weak", "none")]
     [InlineData("mastitis test", "positive, negative", "none")]
     [InlineData("milk sample", "high, low", "none")]
     [InlineData("heat check", "\"not in calf\", \"no calf found\"", "none")]

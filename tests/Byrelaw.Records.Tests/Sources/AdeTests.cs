@@ -186,6 +186,83 @@ public sealed class AdeTests
     }
 
     [Fact]
+    public void A_number_is_its_senders_and_a_withdrawal_is_of_the_same_animal_and_later()
+    {
+        const string Live = "{ \"resourceType\": \"icarReproHeatEventResource\", \"id\": \"17\", \"animal\": { \"id\": \"NZ1\" }, \"eventDateTime\": \"2026-01-02\", \"meta\": { \"source\": \"x\" } }";
+        static string At(string message, string time) => message.Replace("\"source\": \"x\"", $"\"source\": \"x\", \"modified\": \"{time}\"", StringComparison.Ordinal);
+        static string Gone(string message) => message.Replace("\"source\"", "\"isDeleted\": true, \"source\"", StringComparison.Ordinal);
+        static string Other(string message, string from, string to) => message.Replace(from, to, StringComparison.Ordinal);
+        string Read(params string[] messages)
+        {
+            var herd = Herd("", ("ade/animals.json", Cows), ("ade/x.json", $"[ {string.Join(", ", messages)} ]"));
+            return Doubted(herd, "NZ1", "mating", "2026-01-02") ? "in doubt" : Said(herd, "heat");
+        }
+
+        Read(Live, Gone(Live)).ShouldBe("");
+        Read(At(Live, "2026-01-02T00:00:00Z"), At(Gone(Live), "2026-01-03T00:00:00Z")).ShouldBe("");
+        Read(Gone(Live), Live).ShouldBe("in doubt", "withdrawn before it was told");
+        Read(At(Gone(Live), "2026-01-02T00:00:00Z"), At(Live, "2026-01-02T00:00:00Z")).ShouldBe("in doubt", "at the same moment");
+        Read(At(Live, "2026-01-02T00:00:00Z"), Other(At(Gone(Live), "2026-01-03T00:00:00Z"), "NZ1", "NZ2")).ShouldBe("in doubt", "another animal's");
+        Read(Live, Other(Gone(Live), "\"x\"", "\"y\"")).ShouldBe("2026-01-02", "another sender's");
+        Read(Live, Other(Other(Live, "\"x\"", "\"y\""), "01-02", "01-20")).ShouldBe("2026-01-02, 2026-01-20", "two senders");
+        Read(Live, Other(Gone(Live), "\"source\": \"x\"", "\"note\": \"\"")).ShouldBe("in doubt", "nobody says whose");
+    }
+
+    [Fact]
+    public void What_an_animals_own_message_says_of_her_is_not_passed_over()
+    {
+        string Core(string more) => Animals.Replace("\"birthDate\": \"2020-08-01\"", more, StringComparison.Ordinal);
+        bool Doubt(string more, string kind, string day) => Doubted(Herd("", ("ade/animals.json", Core(more))), "NZ1", kind, day);
+
+        Doubt("\"reproductionStatus\": \"Pregnant\"", "pregnancy test", "2026-03-01").ShouldBeTrue("of any day");
+        Doubt("\"reproductionStatus\": \"PregnantMultipleFoetus\", \"meta\": { \"modified\": \"2026-03-01\" }", "pregnancy test", "2026-03-01").ShouldBeTrue();
+        Doubt("\"reproductionStatus\": \"Inseminated\", \"meta\": { \"modified\": \"2026-03-01\" }", "mating", "2026-03-01").ShouldBeTrue();
+        Doubt("\"reproductionStatus\": \"Inseminated\", \"meta\": { \"modified\": \"2026-03-01\" }", "mating", "2026-02-01").ShouldBeFalse("of the day on which it was written");
+        Doubt("\"reproductionStatus\": \"Open\", \"lactationStatus\": \"Lactating\"", "mating", "2026-03-01").ShouldBeFalse();
+        Said(Herd("", ("ade/animals.json", Core("\"lactationStatus\": \"Dry\", \"meta\": { \"modified\": \"2026-03-01\" }"))), "drying off").ShouldBe("2026-03-01");
+        Said(Herd("", ("ade/animals.json", Animals), ("ade/x.json", """
+            [ { "resourceType": "icarLactationStatusObservedEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-10", "observedStatus": "Dry" },
+              { "resourceType": "icarLactationResource", "animal": { "id": "NZ1" }, "startDate": "2025-08-11", "endDate": "2026-01-12" } ]
+            """)), "drying off").ShouldBe("2026-01-10, 2026-01-12");
+    }
+
+    [Fact]
+    public void An_empty_cow_has_no_calf_of_an_age_and_a_heat_no_straw()
+    {
+        var herd = Herd("", ("ade/animals.json", Cows), ("ade/x.json", """
+            [ { "resourceType": "icarReproPregnancyCheckEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-07", "method": "Echography", "result": "Empty", "foetalAge": 45 },
+              { "resourceType": "icarReproPregnancyCheckEventResource", "animal": { "id": "NZ1" }, "eventDateTime": "2026-01-08", "method": "Echography", "result": "Empty", "foetusCount": 0 },
+              { "resourceType": "icarReproHeatEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-09", "straw": { "batch": "1" } },
+              { "resourceType": "icarReproHeatEventResource", "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-10", "inseminationType": "Insemination" } ]
+            """));
+
+        Said(herd, "pregnancy test").ShouldBe("2026-01-07 ? method=ultrasound, 2026-01-08 empty method=ultrasound");
+        Doubted(herd, "NZ2", "mating", "2026-01-09").ShouldBeTrue();
+        Doubted(herd, "NZ2", "mating", "2026-01-10").ShouldBeTrue();
+    }
+
+    [Theory]
+    [InlineData("1/1", true)]
+    [InlineData("1/2", false)]
+    [InlineData("1/2 2/2", true)]
+    [InlineData("2/2 2/2", false)]
+    [InlineData("1/2 2/2 1/2", false)]
+    [InlineData("1/2 2/2 1/3 2/3 3/3", true)]
+    [InlineData("0/2", false)]
+    public void Every_page_must_be_there(string pages, bool areWhole)
+    {
+        var herd = Herd("", [("ade/animals.json", Animals), .. pages.Split(' ').Select((page, file) => ($"ade/{file}.json", $$"""{ "view": { "totalPages": {{page[2..]}}, "currentPage": {{page[..1]}} }, "member": [] }"""))]);
+
+        herd.Problems.Select(problem => problem.Code).ShouldBe(areWhole ? [] : ["R0317"]);
+        Doubted(herd, "NZ1", "mating", "2026-01-02").ShouldBe(!areWhole);
+    }
+
+    [Fact]
+    public void A_message_that_says_one_thing_twice_makes_a_file_that_cannot_be_read() =>
+        Herd("", ("ade/animals.json", Animals), ("ade/x.json", """[ { "resourceType": "icarReproHeatEventResource", "animal": { "id": "NZ1" }, "animal": { "id": "NZ2" }, "eventDateTime": "2026-01-02" } ]"""))
+            .Problems.Select(problem => problem.Code).ShouldBe(["R0316"]);
+
+    [Fact]
     public void A_set_by_itself_is_no_collection_and_packed_messages_are_read()
     {
         using var packed = new MemoryStream();

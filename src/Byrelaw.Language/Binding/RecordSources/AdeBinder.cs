@@ -12,7 +12,7 @@ internal static class AdeBinder
     private static readonly ImmutableArray<(string Cell, string Kind, string? Method)> Happenings =
     [
         ("Insemination", "mating", "inseminated"), ("NaturalService", "mating", "natural"), ("RunWithBull", "bull in", null), ("RunWithBull ends", "bull out", null),
-        ("Implantation", "transfer", null), ("PregnancyCheck", "pregnancy test", null), ("DryOff", "drying off", null), ("Parturition", "calving", null),
+        ("Implantation", "transfer", null), ("PregnancyCheck", "pregnancy test", null), ("DryOff", "drying off", null), ("LactationStatus Dry", "drying off", null), ("Lactation ends", "drying off", null), ("Parturition", "calving", null),
         ("Abortion", "abortion", null), ("Heat", "heat", null), ("Departure", "sale", null), ("Death", "death", null), ("Arrival", "purchase", null), ("Mob", "mob", null),
     ];
 

@@ -15,7 +15,7 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
             return null;
         }
 
-        if (Turned(line.Cell.Value, meaning) is { } said)
+        if ((Turned(line.Cell.Value, meaning) ?? TurnedRound(line, meaning)) is { } said)
         {
             return context.Fail<CellMeaning>(SourceProblems.SaysOtherwise(line.Cell.Span, said));
         }
@@ -91,6 +91,24 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
         return values.Any(some => Holds(some, cell) && Holds(some, said)) ? said : null;
 
         static bool Holds(ImmutableArray<string> values, string one) => values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(one));
+    }
+
+    /// <summary>What a text is made to mean though it says in its own words that a calf was found: <c>"not empty" is empty</c>.</summary>
+    private string? TurnedRound(CellLine line, CellIs meaning)
+    {
+        if (((meaning as IsValue)?.Text ?? (meaning as IsKind)?.Answer) is not { } said)
+        {
+            return null;
+        }
+
+        IEnumerable<TestKind> tests = (column, meaning) switch
+        {
+            (_, IsKind { Kind: TestKind test }) => [test],
+            (KindTarget { Kind: TestKind test }, _) => [test],
+            (LandedTarget { Column: "value" }, _) => Kinds().OfType<TestKind>().Where(test => test.PlaceOf(said) >= 0),
+            _ => [],
+        };
+        return tests.Any(test => OtherTests.TurnRound(line.Cell.Value, line.WhereCell?.Value, said, test)) ? said : null;
     }
 
     private IEnumerable<Kind> Kinds() => context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind);

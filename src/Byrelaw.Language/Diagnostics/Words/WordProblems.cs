@@ -27,7 +27,7 @@ internal static class WordProblems
         "B0506", at, $"{Quoted.Of(at)} stands twice", "each answer or value is named once");
 
     public static Diagnostic SaysInCalf(SourceSpan at, string name, string answer) => Problem.Error(
-        "B0516", at, $"{Quoted.Of(name)} says that a calf was found, and {Quoted.Of(answer)} does not", "another name for an answer says the same as the answer",
+        "B0516", at, $"{Quoted.Of(name)} may say that a calf was found, and {Quoted.Of(answer)} does not", "another name for an answer says the same as the answer",
         "if it is another answer, declare a test of your own that has it");
 
     public static Diagnostic NoValuesToAddTo(SourceSpan at, string name, bool isTest) => Problem.Error(
