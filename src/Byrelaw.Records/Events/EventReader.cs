@@ -27,8 +27,9 @@ internal sealed class EventReader
         _stage = new EventStage(reading.Vocabulary);
         _kinds = new KindLookup(reading.Vocabulary, reading.LeaveOut);
         _subjects = new SubjectReader(reading.Animals, reading.Mobs, reading.AnimalsFile);
-        _results = new ResultReader(_columns, _stage, _subjects);
-        _details = new DetailReader(reading, _stage);
+        var others = new MayBeAnother(reading.Vocabulary);
+        _results = new ResultReader(_columns, _stage, _subjects, others);
+        _details = new DetailReader(reading, _stage, others);
     }
 
     /// <summary>What has been read so far.</summary>
@@ -85,7 +86,7 @@ internal sealed class EventReader
             }
 
             _results.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
-            _details.Read(row, _reading.Vocabulary.Kinds[kind], line);
+            _details.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
         }
         else if (!row.IsBlank)
         {
