@@ -102,6 +102,12 @@ public static class Believed
             doubts.Add(new EmptyBook(promised));
         }
 
+        if (!herd.FilesNotRead.IsEmpty && Promised(herd, herd.Vocabulary.Kinds) is { IsEmpty: false } inAll && new FilesNotRead(herd.FilesNotRead, inAll) is var beside && !Without(beside))
+        {
+            Fall(inAll, fallen);
+            doubts.Add(beside);
+        }
+
         var bought = BoughtWithoutDay.Find(herd);
         if (bought.Count > 0 && unless is not null && unless(BoughtWithoutDay.Doubt(herd, bought)))
         {

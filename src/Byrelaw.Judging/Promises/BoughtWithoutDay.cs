@@ -23,7 +23,7 @@ internal static class BoughtWithoutDay
         for (var animal = 0; animal < herd.Count; animal++)
         {
             // Of a bull nobody asks whether all is on record.
-            if (herd.Sexes[animal] is not (Sex.Male or Sex.Steer) && column.States[animal] == FactState.Known && column.Texts[animal] == Bought && !Joined(herd, joins, animal))
+            if (herd.Sexes[animal] is not (Sex.Male or Sex.Steer) && MayBeBought(column, animal) && !Joined(herd, joins, animal))
             {
                 found.Add(animal);
             }
@@ -31,6 +31,9 @@ internal static class BoughtWithoutDay
 
         return found;
     }
+
+    /// <summary>What cannot be read may say so.</summary>
+    private static bool MayBeBought(FactColumn origin, int animal) => origin.States[animal] == FactState.Unreadable || (origin.States[animal] == FactState.Known && origin.Texts[animal] == Bought);
 
     /// <summary>What is said of them.</summary>
     public static RowsInDoubt Doubt(Herd herd, List<int> found) =>

@@ -25,8 +25,13 @@ internal static class Overlooked
                 ?? ItsOwnName(words, word, IsPromised);
             if (hint is not null && !IsSaidNot(rulebook, word, hint.Kind))
             {
-                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], IsDeclared: word.From is not null);
+                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], word.From is not null ? OverlookedIn.RuleFile : OverlookedIn.Word);
             }
+        }
+
+        foreach (var beside in OverlookedBeside.Find(rulebook, herd).Where(one => IsPromised(one.Fallen)).DistinctBy(one => (NameFolding.Fold(one.Hint.Word), one.Fallen.Id)))
+        {
+            yield return beside;
         }
 
         bool IsPromised(Kind kind) => herd.Coverage.Since[kind.Id] < Day.End;
@@ -69,7 +74,13 @@ internal static class Overlooked
             yield return (name.Text, name.Kind.Id, name.From.File);
         }
 
-        foreach (var meaning in rulebook.Records?.Sources.SelectMany(source => source.Columns).Where(column => column.What is LandedTarget { Column: "kind" }).SelectMany(column => column.Cells) ?? [])
+        foreach (var row in rulebook.Records?.Sources.SelectMany(source => source.RowsLeftOut).Where(row => !OverlookedBeside.IsNone(rulebook, row.Cell, null)) ?? [])
+        {
+            yield return (row.Cell, -1, null);
+        }
+
+        // What the built-in layout of the exchange makes of its own words is the program's to know: it stands where the source does.
+        foreach (var meaning in rulebook.Records?.Sources.SelectMany(source => source.Columns.Where(column => column.What is LandedTarget { Column: "kind" }).SelectMany(column => column.Cells).Where(cell => !source.IsAde || cell.Span != source.Span)) ?? [])
         {
             if (meaning.Is is IsKind said)
             {

@@ -99,6 +99,7 @@ public static class PromisesByGain
         ExpectationUnreadable unreadable => unreadable.Fallen,
         BegunAfterTrouble begun => begun.Fallen,
         EmptyBook book => book.Fallen,
+        FilesNotRead files => files.Fallen,
         FallenSilent silent => [silent.Kind],
         NoneButOne none => [none.Kind],
         NothingToReach nothing => [nothing.Kind],

@@ -7,6 +7,7 @@ internal sealed class ColumnMap
     private readonly HashSet<string> _doubled = new(StringComparer.Ordinal);
 
     private readonly List<int> _unknown = [];
+    private readonly List<string> _unknownHeads = [];
 
     private ColumnMap(int cellCount) => CellCount = cellCount;
 
@@ -18,6 +19,9 @@ internal sealed class ColumnMap
 
     /// <summary>Cells under headings that are none of the columns.</summary>
     public IReadOnlyList<int> Unknown => _unknown;
+
+    /// <summary>These headings.</summary>
+    public IReadOnlyList<string> UnknownHeads => _unknownHeads;
 
     /// <summary>Whether a column stands there twice, so that neither is read.</summary>
     public bool IsDoubled(string column) => _doubled.Contains(column);
@@ -72,6 +76,7 @@ internal sealed class ColumnMap
         if (!columns.TryGetValue(Fold(head), out var column))
         {
             _unknown.Add(cell);
+            _unknownHeads.Add(head);
             var nearest = head.Length == 0 ? null : NearestName.OnlyOne(head, columns.Keys);
             problems.Add(HeadingProblems.UnknownColumn(heading, cell, expected, nearest));
         }

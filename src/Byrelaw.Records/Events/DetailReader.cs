@@ -1,12 +1,13 @@
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads the details of entries. One that cannot be read is lost, and never the entry. For one thread.</summary>
-internal sealed class DetailReader(EventReading reading, EventStage stage)
+internal sealed class DetailReader(EventReading reading, EventStage stage, MayBeAnother others)
 {
     private readonly Dictionary<(int Kind, int Detail), FactReader> _readers = [];
+    private readonly Dictionary<string, bool> _hinted = new(StringComparer.Ordinal);
 
     /// <summary>Reads the cells of a row whose date, animal and kind are known.</summary>
-    public void Read(CsvRows row, Kind kind, int line)
+    public void Read(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
         var isLost = false;
         foreach (var column in reading.Columns.Details)
@@ -30,13 +31,35 @@ internal sealed class DetailReader(EventReading reading, EventStage stage)
 
             if (detail < 0)
             {
-                stage.Problems.Add(DetailProblems.NoSuchDetail(row.Text(), column.Cell, kind, column.Name));
+                var other = others.ByStrangeDetail(column, Encoding.UTF8.GetString(text), kind);
+                stage.Problems.Add(DetailProblems.NoSuchDetail(row.Text(), column.Cell, kind, column.Name, other));
+                Suspend(other, subject, day, line);
                 LoseWhatHasNoColumn(kind, line, ref isLost);
             }
             else
             {
                 stage.Details.Add(Read(row, text, kind, detail, column.Cell, line));
+                Suspend(IsHinted(column) ? others.ByOwnDetail(column.Name, Encoding.UTF8.GetString(text), kind) : null, subject, day, line);
             }
+        }
+    }
+
+    /// <summary>Few columns of details have a name that is hinted, and most cells stand under others.</summary>
+    private bool IsHinted(DetailColumn column)
+    {
+        if (!_hinted.TryGetValue(column.Name, out var isHinted))
+        {
+            _hinted.Add(column.Name, isHinted = Byrelaw.Language.Floors.FloorHeadings.MayBe(column.Name, reading.Vocabulary) is not null);
+        }
+
+        return isHinted;
+    }
+
+    private void Suspend(Kind? other, RowSubject subject, int day, int line)
+    {
+        if (other is not null)
+        {
+            stage.Suspend(subject, other, day, line);
         }
     }
 

@@ -6,8 +6,8 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
     /// <summary>Columns of details.</summary>
     public ImmutableArray<DetailColumn> Details { get; init; } = [];
 
-    /// <summary>Whether there are columns that nobody knows.</summary>
-    public bool HasUnknown { get; init; }
+    /// <summary>Headings of columns that nobody knows.</summary>
+    public ImmutableArray<string> Unknown { get; init; } = [];
 
     private static readonly string[] Required = ["date", "animal", "kind"];
 
@@ -31,7 +31,7 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
             : new EventColumns(map.CellCount, map["date"], map["animal"], map["kind"], map["value"], map["unit"], map["recorded"], map["note"], map["sample"], map["sheet row"])
             {
                 Details = DetailColumn.Of(vocabulary, map),
-                HasUnknown = map.Unknown.Count > 0,
+                Unknown = [.. map.UnknownHeads],
             };
     }
 }

@@ -28,8 +28,9 @@ internal sealed class EventReader
         _stage = new EventStage(reading.Vocabulary);
         _kinds = new KindLookup(reading.Vocabulary, reading.LeaveOut);
         _subjects = new SubjectReader(reading.Animals, reading.Mobs, reading.AnimalsFile);
-        _results = new ResultReader(_columns, _stage, _subjects);
-        _details = new DetailReader(reading, _stage);
+        var others = new MayBeAnother(reading.Vocabulary);
+        _results = new ResultReader(_columns, _stage, _subjects, others);
+        _details = new DetailReader(reading, _stage, others);
     }
 
     /// <summary>What has been read so far.</summary>
@@ -86,7 +87,7 @@ internal sealed class EventReader
             }
 
             _results.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
-            _details.Read(row, _reading.Vocabulary.Kinds[kind], line);
+            _details.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
             CloseSheetRow(row, kind, subject, day);
         }
         else if (hasDay && hasEntry && kind == KindLookup.Undeclared && subject.Sort == SubjectSort.Animal && cut < 0 && NotDone(row) is var notDone and >= 0)

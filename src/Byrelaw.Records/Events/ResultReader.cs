@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads what a row found: nothing for an event, a mob for a move, an answer, or a measured value. For one thread.</summary>
-internal sealed class ResultReader(EventColumns columns, EventStage stage, SubjectReader subjects)
+internal sealed class ResultReader(EventColumns columns, EventStage stage, SubjectReader subjects, MayBeAnother others)
 {
     private readonly AnswerLookup _answers = new();
     private readonly MeasureReader _measures = new(columns, stage.Problems);
@@ -57,7 +57,13 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         var isSound = TakesNoUnit(row, kind);
         if (!row.Cell(columns.Value).IsEmpty)
         {
-            stage.Problems.Add(ValueProblems.ValueOnEvent(row.Text(), columns.Value, kind));
+            var other = others.ByValue(Encoding.UTF8.GetString(row.Cell(columns.Value)), kind);
+            stage.Problems.Add(ValueProblems.ValueOnEvent(row.Text(), columns.Value, kind, other));
+            if (other is not null)
+            {
+                stage.Suspend(subject, other, day, line);
+            }
+
             isSound = false;
         }
 

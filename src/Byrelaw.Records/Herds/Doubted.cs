@@ -74,8 +74,32 @@ public sealed record RowsLeftOut(string File, string Heading, string Cell, int C
 /// <param name="Kinds">Each, and how many entries of it are on record.</param>
 public sealed record NotReadByRules(ImmutableArray<(Kind Kind, int Entries)> Kinds) : Doubted;
 
-/// <summary>A word of the records that may be a kind that is promised, and is declared otherwise or left out: the promise does not count.</summary>
+/// <summary>Where a word stands that may be a kind that is promised.</summary>
+public enum OverlookedIn
+{
+    /// <summary>Among the words of the records: left out, or read as another kind.</summary>
+    Word,
+
+    /// <summary>In a rule file, which declares it as something else: only words that nobody declares are left out.</summary>
+    RuleFile,
+
+    /// <summary>Over a column that nobody reads, that is left out, or that is read as another kind.</summary>
+    Heading,
+
+    /// <summary>In a cell that is read as blank, or whose row is left out.</summary>
+    Cell,
+
+    /// <summary>As the name of a fact that some animal has.</summary>
+    Fact,
+}
+
+/// <summary>A word of the records that may be a kind that is promised, and is declared otherwise, left out or not read: the promise does not count.</summary>
 /// <param name="Hint">The word, and what it may mean.</param>
 /// <param name="Fallen">The kind that was promised and is not believed.</param>
-/// <param name="IsDeclared">Whether a rule file declares the word: only words that nobody declares are left out.</param>
-public sealed record MayBeOverlooked(Hint Hint, Kind Fallen, bool IsDeclared = false) : Doubted;
+/// <param name="In">Where it stands.</param>
+public sealed record MayBeOverlooked(Hint Hint, Kind Fallen, OverlookedIn In = OverlookedIn.Word) : Doubted;
+
+/// <summary>Files beside the records that nobody reads though they hold the same columns, and rows that the records do not have: no promise counts.</summary>
+/// <param name="Files">As shown.</param>
+/// <param name="Fallen">Kinds that were promised and are not believed.</param>
+public sealed record FilesNotRead(ImmutableArray<string> Files, ImmutableArray<Kind> Fallen) : Doubted;

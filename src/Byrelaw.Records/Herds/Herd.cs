@@ -130,6 +130,12 @@ public sealed class Herd
     /// <summary>What about the records is not believed.</summary>
     public ImmutableArray<Doubted> Doubted { get; init; } = [];
 
+    /// <summary>Headings of columns that nobody reads.</summary>
+    public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
+
+    /// <summary>Files that lie beside those that are read, hold the same columns and say more, as shown.</summary>
+    public ImmutableArray<string> FilesNotRead { get; init; } = [];
+
     /// <summary>Reads the same records again, as if some rows stood in them, or did not; null for a herd that was not read. Its promises are as written, not yet held against the records.</summary>
     public Func<Reading.Supposed, Herd>? ReadAgain { get; init; }
 
@@ -192,6 +198,8 @@ public sealed class Herd
         AnimalsFile = AnimalsFile,
         EventsFile = EventsFile,
         Places = Places,
+        HeadingsNotRead = HeadingsNotRead,
+        FilesNotRead = FilesNotRead,
         ReadAgain = ReadAgain,
         OpenRows = OpenRows,
         LedgerIsBroken = LedgerIsBroken,

@@ -30,10 +30,17 @@ internal static class SourceFileProblems
         "R0304", Severity.Error, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
         $"there is no column `{heading}`, or there are two", areRowsRead ? "until it is there, what it would say is not known of anyone" : Suspends, near is null ? "look for its heading, or take the line out" : $"perhaps `{near}` is meant", table.HeadingText);
 
-    public static Diagnostic NotRead(SourceTable table, IReadOnlyList<string> headings) => new(
+    /// <param name="table">Where they stand.</param>
+    /// <param name="headings">The headings.</param>
+    /// <param name="harmless">Those that tell of no service, calf or drying off.</param>
+    public static Diagnostic NotRead(SourceTable table, IReadOnlyList<string> headings, IReadOnlyList<string> harmless) => new(
         "R0305", Severity.Warning, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
         headings.Count == 1 ? $"the column {ColumnMap.Listed(headings, "and")} is not read" : $"the columns {ColumnMap.Listed(headings, "and")} are not read", null,
-        $"say what stands there, or `leave out columns {string.Join(", ", headings.Select(heading => $"\"{heading}\""))}`", table.HeadingText);
+        harmless.Count == 0 ? "say what stands there" : $"say what stands there, or `leave out columns {string.Join(", ", harmless.Select(heading => $"\"{heading}\""))}`", table.HeadingText);
+
+    public static Diagnostic LacksPages(string file, int page, int pages) => new(
+        "R0317", Severity.Error, file, 1, 1, 1, page > 0 ? $"this is page {page} of {pages}, and the others are not all there" : $"this is one of {pages} pages, and it does not say which", Suspends,
+        "ask its sender for every page, and put all of them into the folder that `from` names", "");
 
     public static Diagnostic LacksPages(string file, int page, int pages) => new(
         "R0317", Severity.Error, file, 1, 1, 1, page > 0 ? $"this is page {page} of {pages}, and the others are not all there" : $"this is one of {pages} pages, and it does not say which", Suspends,

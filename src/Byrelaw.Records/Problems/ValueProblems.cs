@@ -61,10 +61,10 @@ internal static class ValueProblems
         cell, "R0159", Severity.Error,
         $"a second unit: the value says `{inValue}` already", "expected one unit", "remove one of the two");
 
-    public static Diagnostic ValueOnEvent(RowText row, int cell, Kind kind) => row.Problem(
+    public static Diagnostic ValueOnEvent(RowText row, int cell, Kind kind, Kind? other = null) => row.Problem(
         cell, "R0161", Severity.Error,
         $"a value, `{row.Cells[cell].Value}`", $"expected none: {kind.Name} is an event, it happened or it did not",
-        "write remarks in the column `note`; what did not happen has no row");
+        other is null ? "write remarks in the column `note`; what did not happen has no row" : $"if it was {other.Name}, write that as its kind; until then {other.Name} is not known of her on that day");
 
     public static Diagnostic UndeclaredAnswer(RowText row, int cell, TestKind test, string? nearest) => row.Problem(
         cell, "R0162", Severity.Error,

@@ -103,7 +103,7 @@ internal sealed class HerdReading
 
     /// <summary>What the farm says that blank cells mean; not of a detail without a column where another stands whose heading nobody knows: that may be it.</summary>
     private ImmutableArray<BlankOf> Blanks(RecordKeeping? keeping) =>
-        [.. (keeping?.Blanks ?? []).Where(blank => EventColumns is not { HasUnknown: true } || HasColumn(blank.Kind, blank.Place))];
+        [.. (keeping?.Blanks ?? []).Where(blank => EventColumns is not { Unknown.IsEmpty: false } || HasColumn(blank.Kind, blank.Place))];
 
     private bool HasColumn(Kind kind, int detail) => EventColumns is { } columns && columns.Details.Any(column => column.DetailOf[kind.Id] == detail);
 
@@ -196,6 +196,8 @@ internal sealed class HerdReading
         Problems = [.. _input.Problems, .. _rowProblems.Select(row => row.Problem)],
         RowProblems = _rowProblems,
         Places = _input.Places,
+        HeadingsNotRead = [.. _input.HeadingsNotRead, .. animals.Columns?.Map.UnknownHeads ?? [], .. EventColumns?.Unknown ?? []],
+        FilesNotRead = _input.FilesNotRead,
         Fingerprint = WithSheets(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
         OpenRows = open,
         LedgerIsBroken = isBroken,

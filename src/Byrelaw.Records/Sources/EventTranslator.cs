@@ -8,6 +8,7 @@ namespace Byrelaw.Records.Sources;
 internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabulary, FoundAnimals animals, EventRows rows)
 {
     private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
+    private readonly bool _isSheetOfTests = source.Column("kind") is null && source.EveryRow("kind") is null && source.Source.Columns.Any(column => column.What is KindTarget { Kind: TestKind });
     private readonly (SourceColumn Column, int Place)[] _details = [.. source.Source.Columns.Where(column => column.What is DetailTarget).Select(column => (column, rows.PlaceOf(column.What.Name)))];
     private readonly (int Kind, int Place, string Value)[] _everyRow = [.. source.Source.EveryRow.Where(every => every.Kind is not null).Select(every => (every.Kind!.Id, rows.PlaceOf(every.What.Name), every.Value))];
     private readonly Dictionary<CellPart, (int Place, int Column)> _parts = new(ReferenceEqualityComparer.Instance);
@@ -51,6 +52,15 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
         foreach (var column in _kinds)
         {
             OfOwnColumn(column, row, head);
+        }
+
+        if (_isSheetOfTests && head.Date.Length > 0 && Array.TrueForAll(_kinds, column => source.Cell(column, row, out var meaning).Length == 0 && meaning is null))
+        {
+            // Somebody was there that day and wrote down her number: the result is not in yet.
+            foreach (var column in _kinds.Where(column => column.What is KindTarget { Kind: TestKind }))
+            {
+                Add(head with { Place = head.Place with { Column = source.Table.Find(column.Heading) } }, column.What.Name, ((KindTarget)column.What).Kind, "", null, row, null);
+            }
         }
     }
 

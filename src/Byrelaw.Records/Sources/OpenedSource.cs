@@ -8,4 +8,7 @@ internal sealed record OpenedSource(RecordSource Source, string Shown, Translate
 {
     /// <summary>Lines whose column is not there, though the rows can be read.</summary>
     public ImmutableArray<SourceColumn> WithoutColumn { get; init; } = [];
+
+    /// <summary>Headings of columns that no line reads or leaves out.</summary>
+    public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
 }

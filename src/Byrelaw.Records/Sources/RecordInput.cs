@@ -17,6 +17,12 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>Rows that the farm leaves out.</summary>
     public ImmutableArray<RowsLeftOut> LeftOut { get; init; } = [];
 
+    /// <summary>Headings of columns of sources that no line reads or leaves out.</summary>
+    public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
+
+    /// <summary>Files beside those that are read.</summary>
+    public ImmutableArray<string> FilesNotRead { get; init; } = [];
+
     /// <summary>The digest over the sources; null for the landed files, whose digest is taken while they are read.</summary>
     public string? Fingerprint { get; init; }
 
@@ -39,13 +45,13 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     {
         if (keeping is not null && !keeping.Sources.IsEmpty)
         {
-            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping).Input(herd);
+            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping).Input(herd) with { FilesNotRead = FilesBeside.Of(folder, shownFolder, keeping.Sources) };
         }
 
         if (herd is null)
         {
             return new RecordInput(
-                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile));
+                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile)) { FilesNotRead = FilesBeside.Of(folder, shownFolder, []) };
         }
 
         throw new RecordsNotFoundException(HerdFolder.NoHerds);

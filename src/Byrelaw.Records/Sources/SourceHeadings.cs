@@ -1,3 +1,5 @@
+using Byrelaw.Language.Floors;
+
 namespace Byrelaw.Records.Sources;
 
 /// <summary>Whether the columns are there that a source's lines name: each that is not is told, and those that nobody reads.</summary>
@@ -8,8 +10,9 @@ internal sealed class SourceHeadings
 
     private readonly RecordSource _source;
     private readonly SourceTable _table;
+    private readonly Vocabulary _vocabulary;
 
-    private SourceHeadings(RecordSource source, SourceTable table) => (_source, _table) = (source, table);
+    private SourceHeadings(RecordSource source, SourceTable table, Vocabulary vocabulary) => (_source, _table, _vocabulary) = (source, table, vocabulary);
 
     /// <summary>Whether rows can be read at all.</summary>
     public bool CanBeRead { get; private set; } = true;
@@ -17,10 +20,13 @@ internal sealed class SourceHeadings
     /// <summary>Lines whose own column is not there: what they give is not known of anyone.</summary>
     public ImmutableArray<SourceColumn> Missing { get; private set; } = [];
 
+    /// <summary>Headings of columns that no line reads or leaves out.</summary>
+    public ImmutableArray<string> NotRead { get; private set; } = [];
+
     /// <summary>Looks for all columns.</summary>
-    public static SourceHeadings Of(RecordSource source, SourceTable table, List<Diagnostic> problems)
+    public static SourceHeadings Of(RecordSource source, SourceTable table, Vocabulary vocabulary, List<Diagnostic> problems)
     {
-        var headings = new SourceHeadings(source, table);
+        var headings = new SourceHeadings(source, table, vocabulary);
         headings.Look(problems);
         return headings;
     }
@@ -40,10 +46,10 @@ internal sealed class SourceHeadings
 
         // What nobody need look at need not be there.
         var known = read.Concat(_source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
-        string[] notRead = [.. _table.Headings.Where(heading => heading.Length > 0 && !known.Contains(NameFolding.Fold(heading)))];
-        if (missing.Length == 0 && notRead.Length > 0 && !_source.IsAde)
+        NotRead = _source.IsAde ? [] : [.. _table.Headings.Where(heading => heading.Length > 0 && !known.Contains(NameFolding.Fold(heading)))];
+        if (missing.Length == 0 && !NotRead.IsEmpty)
         {
-            problems.Add(SourceFileProblems.NotRead(_table, notRead));
+            problems.Add(SourceFileProblems.NotRead(_table, NotRead, [.. NotRead.Where(heading => FloorHeadings.MayBe(heading, _vocabulary) is null)]));
         }
     }
 

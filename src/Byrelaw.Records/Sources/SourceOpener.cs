@@ -9,7 +9,8 @@ namespace Byrelaw.Records.Sources;
 /// <param name="show">Names a file in messages.</param>
 /// <param name="list">The files in a folder that a source names; null where it names a file, or nothing is there.</param>
 /// <param name="today">The day after which no short year lies; null where nobody says.</param>
-internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, string> show, Func<string, IReadOnlyList<string>?>? list, LocalDate? today) : IDisposable
+/// <param name="vocabulary">The words.</param>
+internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, string> show, Func<string, IReadOnlyList<string>?>? list, LocalDate? today, Vocabulary vocabulary) : IDisposable
 {
     private readonly IncrementalHash _digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private readonly List<Diagnostic> _problems = [];
@@ -51,8 +52,8 @@ internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, stri
 
     private void Add(RecordSource source, string shown, SourceTable? table)
     {
-        var headings = table is null ? null : SourceHeadings.Of(source, table, _problems);
-        _sources.Add(new OpenedSource(source, shown, headings is { CanBeRead: true } ? new TranslatedSource(_sources.Count, source, table!, today) : null) { WithoutColumn = headings?.Missing ?? [] });
+        var headings = table is null ? null : SourceHeadings.Of(source, table, vocabulary, _problems);
+        _sources.Add(new OpenedSource(source, shown, headings is { CanBeRead: true } ? new TranslatedSource(_sources.Count, source, table!, today) : null) { WithoutColumn = headings?.Missing ?? [], HeadingsNotRead = headings?.NotRead ?? [] });
     }
 
     /// <summary>Opens the messages of the exchange: those in a file, or in all files of a folder.</summary>

@@ -31,7 +31,7 @@ internal sealed class SourceReader
     /// <inheritdoc cref="Read"/>
     public static SourceReader Open(Func<string, byte[]?> read, Func<string, string> show, Vocabulary vocabulary, RecordKeeping keeping, Func<string, IReadOnlyList<string>?>? list = null)
     {
-        using var opener = new SourceOpener(read, show, list, keeping.Today ?? keeping.UpTo);
+        using var opener = new SourceOpener(read, show, list, keeping.Today ?? keeping.UpTo, vocabulary);
         foreach (var source in keeping.Sources)
         {
             opener.Open(source);
@@ -94,6 +94,7 @@ internal sealed class SourceReader
             Last = [.. last],
             LeftOut = [.. sources.SelectMany(source => source?.LeftOut() ?? [])],
             Problems = [.. _problems],
+            HeadingsNotRead = [.. _sources.SelectMany(source => source.HeadingsNotRead).Distinct(StringComparer.Ordinal)],
             Fingerprint = $"sha256:{fingerprint}",
         };
     }

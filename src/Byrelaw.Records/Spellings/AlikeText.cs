@@ -1,13 +1,19 @@
+using System.Text.RegularExpressions;
+
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>What two numbers, or two names of mobs, have in common if a hand wrote one for the other: leading zeros, spaces, width, case and signs that nobody sees make no difference.</summary>
-internal static class AlikeText
+internal static partial class AlikeText
 {
     private const int FirstWide = 0xFF01;
     private const int LastWide = 0xFF5E;
 
     /// <summary>The farm's own number, so written.</summary>
-    public static string OfNumber(string text) => Of(text, isIdentity: false);
+    public static string OfNumber(string text) => WithoutPadding().Replace(Of(text, isIdentity: false), "");
+
+    /// <summary>What a sheet or a pen adds to a number: zeros before digits (<c>A07</c>), a dash between letter and digit (<c>A-7</c>), and the tenths of a number that is none (<c>112.0</c>).</summary>
+    [GeneratedRegex(@"(?<=[^\d.])-?0*(?=\d)|[.]0+$")]
+    private static partial Regex WithoutPadding();
 
     /// <summary>An official identity, so written; there dashes make no difference either.</summary>
     public static string OfIdentity(string text) => Of(text, isIdentity: true);

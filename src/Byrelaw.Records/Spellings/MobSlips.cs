@@ -9,6 +9,8 @@ internal static class MobSlips
     // A shorter word that differs is what tells two mobs apart, as in `Heifers A` and `Heifers B`.
     private const int ShortestWord = 3;
 
+    private static readonly char[] Between = ['/', '&', '+', ',', ';', '|'];
+
     /// <summary>For each such mob the one that is perhaps meant.</summary>
     /// <param name="names">By number.</param>
     /// <param name="given">The mob of each cell and each move, by number; less than 0 for none.</param>
@@ -26,6 +28,17 @@ internal static class MobSlips
                 {
                     slips.Add(once, other);
                 }
+            }
+        }
+
+        // Two names in one cell are two mobs, and nobody knows which of them.
+        var byName = Enumerable.Range(0, names.Count).GroupBy(mob => AlikeText.OfMob(names[mob])).ToDictionary(mobs => mobs.Key, mobs => mobs.First(), StringComparer.Ordinal);
+        foreach (var several in Enumerable.Range(0, times.Length).Where(mob => times[mob] > 0 && names[mob].AsSpan().ContainsAny(Between)))
+        {
+            string[] parts = [.. names[several].Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(AlikeText.OfMob)];
+            if (parts.Length > 1 && Array.TrueForAll(parts, part => byName.TryGetValue(part, out var other) && other != several))
+            {
+                slips[several] = byName[parts[0]];
             }
         }
 

@@ -62,6 +62,26 @@ public sealed class SourceTrapsTests
         herd.Places!.Of(ofAnimals: false, line: 3).ToString().ShouldContain("6");
     }
 
+    [Fact]
+    public void A_column_that_tells_of_services_is_never_offered_to_be_left_out_and_a_sample_without_a_result_is_pending()
+    {
+        var herd = Herd("""
+              from "cows.csv", a row for each animal
+                animal in "No"
+              from "scans.csv", a row for each event
+                animal in "Cow"
+                date in "Day"
+                pregnancy test in "Found"
+                  - "E" is empty
+            """, ("cows.csv", "No,Served,Weather\n1,2026-08-25,dry\n2,,\n"), ("scans.csv", "Cow,Day,Found\n1,2026-09-20,\n2,2026-09-20,E\n2,,\n"));
+
+        var notRead = herd.Problems.Single(problem => problem.Code == "R0305");
+        notRead.Help.ShouldBe("say what stands there, or `leave out columns \"Weather\"`");
+        herd.HeadingsNotRead.ShouldBe(["Served", "Weather"]);
+        Shown.Entries(herd, "1", herd.Vocabulary.FindKind("pregnancy test")!).ShouldBe("2026-09-20 (2)");
+        Shown.Entries(herd, "2", herd.Vocabulary.FindKind("pregnancy test")!).ShouldBe("2026-09-20 (3)");
+    }
+
     [Theory]
     [InlineData("2026-05-01;1;\";heat\n2026-05-02;2;x;heat\n2026-05-03;1;\";heat\n")]
     [InlineData("2026-05-01;1;\"x;heat\n2026-05-02;2;;heat\n")]
@@ -211,5 +231,5 @@ public sealed class SourceTrapsTests
     }
 
     private static RulebookReading Rules(string sources) =>
-        RulebookReader.Read("farm.byre", new OneFile("event heat\nfact official identity  is identity\n\nrecords\n  up to 2026-10-04\n" + sources))!;
+        RulebookReader.Read("farm.byre", new OneFile("event heat\nevent mating\ntest pregnancy test answers pregnant, empty\nfact official identity  is identity\n\nrecords\n  up to 2026-10-04\n" + sources))!;
 }

@@ -1,0 +1,57 @@
+using Byrelaw.Records.Csv;
+
+namespace Byrelaw.Records.Sources;
+
+/// <summary>
+/// Files that lie in the folder of the records and that nobody reads, though they have the columns of one that is read and rows that it has not: <c>Events-2026.csv</c> beside
+/// <c>events.csv</c>. What is only an older copy says nothing more.
+/// </summary>
+internal static class FilesBeside
+{
+    // A larger file is no forgotten part of a diary; it is not looked into.
+    private const long Largest = 64 << 20;
+
+    /// <summary>Their names, as shown.</summary>
+    /// <param name="folder">On disk.</param>
+    /// <param name="shownFolder">As messages name it.</param>
+    /// <param name="sources">What is read; none for the two landed files.</param>
+    public static ImmutableArray<string> Of(string folder, string shownFolder, ImmutableArray<RecordSource> sources)
+    {
+        string[] read = sources.IsEmpty ? [HerdReader.AnimalsFile, HerdReader.EventsFile] : [.. sources.Select(source => source.File.Replace('\\', '/'))];
+        string[] others = [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path)!).Where(name => !read.Contains(name, StringComparer.Ordinal) && IsText(name)).Order(StringComparer.Ordinal)];
+        if (others.Length == 0)
+        {
+            return [];
+        }
+
+        HashSet<string>[] known = [.. read.Where(IsText).Select(name => Lines(folder, name)).OfType<List<string>>().Where(lines => lines.Count > 0).Select(lines => lines.ToHashSet(StringComparer.Ordinal))];
+        string[] headings = [.. read.Where(IsText).Select(name => Lines(folder, name)).OfType<List<string>>().Select(lines => lines.FirstOrDefault("")).Where(line => line.Length > 0)];
+        return
+        [
+            .. others.Where(name => Lines(folder, name) is { Count: > 1 } lines && Array.FindIndex(headings, heading => HasAll(lines[0], heading)) >= 0
+                && lines.Skip(1).Any(line => line.Length > 0 && !Array.Exists(known, all => all.Contains(line))))
+                .Select(name => shownFolder.Length == 0 ? name : $"{shownFolder.TrimEnd('/')}/{name}"),
+        ];
+    }
+
+    private static bool IsText(string name) => name.Replace(".gz", "", StringComparison.OrdinalIgnoreCase) is var plain
+        && (plain.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || plain.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) || plain.EndsWith(".tsv", StringComparison.OrdinalIgnoreCase));
+
+    private static List<string>? Lines(string folder, string name)
+    {
+        var path = Path.Combine(folder, name.Replace('/', Path.DirectorySeparatorChar));
+        return RegularFile.Exists(path) && RegularFile.Length(path) <= Largest && RegularFile.Read(path) is { } bytes && SourceText.Of(bytes, null, Largest, out _) is { } text
+            ? [.. text.Split('\n').Select(line => line.TrimEnd('\r'))] : null;
+    }
+
+    /// <summary>Whether a heading has the columns of another that nobody can do without: its first three, in whatever order and case.</summary>
+    private static bool HasAll(string heading, string other)
+    {
+        var cells = Cells(heading).ToHashSet(StringComparer.Ordinal);
+        string[] others = [.. Cells(other)];
+        return others.Length > 1 && others.Contains("date") && others.Contains("kind") && others.Contains("animal") ? cells.Contains("date") && cells.Contains("kind") && cells.Contains("animal")
+            : others.Length > 1 && Array.TrueForAll(others, cells.Contains);
+    }
+
+    private static IEnumerable<string> Cells(string heading) => heading.Split(',', ';', '\t', '|').Select(cell => ColumnMap.Fold(cell.Trim('"')).Trim()).Where(cell => cell.Length > 0);
+}
