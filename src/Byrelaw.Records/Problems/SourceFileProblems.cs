@@ -42,10 +42,6 @@ internal static class SourceFileProblems
         "R0317", Severity.Error, file, 1, 1, 1, page > 0 ? $"this is page {page} of {pages}, and the others are not all there" : $"this is one of {pages} pages, and it does not say which", Suspends,
         "ask its sender for every page, and put all of them into the folder that `from` names", "");
 
-    public static Diagnostic LacksPages(string file, int page, int pages) => new(
-        "R0317", Severity.Error, file, 1, 1, 1, page > 0 ? $"this is page {page} of {pages}, and the others are not all there" : $"this is one of {pages} pages, and it does not say which", Suspends,
-        "ask its sender for every page, and put all of them into the folder that `from` names", "");
-
     public static Diagnostic NotMessages(string file) => new(
         "R0316", Severity.Error, file, 1, 1, 1, "this is no file of messages (JSON), or it breaks off, is nested deeper than 32 levels, holds a text longer than 64 kB, or says one thing twice in a message", Suspends,
         "ask its sender for it again, or take it out of the folder", "");

@@ -33,7 +33,7 @@ internal static class MobSlips
 
         // Two names in one cell are two mobs, and nobody knows which of them.
         var byName = Enumerable.Range(0, names.Count).GroupBy(mob => AlikeText.OfMob(names[mob])).ToDictionary(mobs => mobs.Key, mobs => mobs.First(), StringComparer.Ordinal);
-        foreach (var several in Enumerable.Range(0, times.Length).Where(mob => times[mob] > 0 && names[mob].AsSpan().ContainsAny(Between)))
+        foreach (var several in Enumerable.Range(0, times.Length).Where(mob => times[mob] > 0 && names[mob].Split(Between).Length > 1))
         {
             string[] parts = [.. names[several].Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(AlikeText.OfMob)];
             if (parts.Length > 1 && Array.TrueForAll(parts, part => byName.TryGetValue(part, out var other) && other != several))
