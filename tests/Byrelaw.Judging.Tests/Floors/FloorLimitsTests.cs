@@ -76,9 +76,9 @@ public sealed class FloorLimitsTests
     /// <summary>What time alone clears: she has calved since, or has not been in milk for long.</summary>
     private static IEnumerable<(string Name, IEnumerable<EventRow[]> Animals)> Waited() =>
     [
-        ("served before she calved", Around(28).Select(ago => (EventRow[])[Row(ago, "mating"), Row(1, "calving")])),
-        ("given an embryo before she calved", Around(28).Select(ago => (EventRow[])[Row(ago, "transfer"), Row(1, "calving")])),
-        ("with the bull before she calved", Around(36).Select(ago => (EventRow[])[Row(90, "bull in"), Row(ago, "bull out"), Row(1, "calving")])),
+        ("served before she calved", Around(28).Select(ago => (EventRow[])[Row(283, "mating"), Row(ago, "mating"), Row(1, "calving")])),
+        ("given an embryo before she calved", Around(28).Select(ago => (EventRow[])[Row(283, "mating"), Row(ago, "transfer"), Row(1, "calving")])),
+        ("with the bull before she calved", Around(36).Select(ago => (EventRow[])[Row(283, "mating"), Row(90, "bull in"), Row(ago, "bull out"), Row(1, "calving")])),
         ("dried off", Around(150).Select(ago => (EventRow[])[Row(ago, "calving"), Row(30, "drying off")])),
     ];
 

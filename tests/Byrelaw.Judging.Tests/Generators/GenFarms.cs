@@ -101,8 +101,29 @@ public static class GenFarms
     {
         "BVD virus" => [.. cells.Select(cell => cell switch { "natural" => "ear", "inseminated" => "blood", _ => cell })],
         "mating" => [.. cells.Select(cell => cell switch { "ear" => "natural", "blood" => "inseminated", _ => cell })],
-        _ => cells,
+        "weight" or "serum copper" => cells,
+        // A way to serve or a sire beside anything else may tell of a service, which is another test's.
+        _ => [.. cells.Select(cell => OfServices.Contains(cell) ? "" : cell)],
     };
+
+    /// <summary>Whether nobody calved, or is said to have, at an age at which no cow can have: what such a row leaves open is not counted as open, by either judge.</summary>
+    public static bool HasOnlyPossibleAges(PlainFarm farm)
+    {
+        var last = farm.Events.Select(row => LocalDatePattern.Iso.Parse(row.Date)).Where(day => day.Success).Select(day => day.Value).Append(new LocalDate(2020, 1, 1)).Max();
+        return farm.Animals.All(animal => LocalDatePattern.Iso.Parse(animal.Born) is not { Success: true, Value: var born }
+            || (!(int.TryParse(animal.Parity, CultureInfo.InvariantCulture, out var parity) && parity > 0 && born.PlusMonths(15 + (10 * (parity - 1))) > last)
+                && farm.Events.All(row => row.Kind != "calving" || row.Animal != animal.Number || LocalDatePattern.Iso.Parse(row.Date) is not { Success: true, Value: var day } || day >= born.PlusMonths(15))));
+    }
+
+    private static readonly string[] OfServices = ["natural", "inseminated", "by air", "Bull A", "bull a", "north", "Bull B", "?", "unknown", "Bull A?"];
+
+    /// <summary>Whether no calving is on record so soon after a service of hers that one of the two rows must be wrong: then whether she calved is not known, whatever else is on record.</summary>
+    public static bool HasOnlyLikelyCalvings(PlainFarm farm)
+    {
+        var rows = farm.Events.Select(row => (row.Animal, row.Kind, Day: LocalDatePattern.Iso.Parse(row.Date))).Where(row => row.Day.Success).ToList();
+        return !rows.Exists(calving => calving.Kind == "calving" && rows.Exists(other => other.Kind is "mating" or "calving" && other.Animal == calving.Animal
+            && Period.DaysBetween(other.Day.Value, calving.Day.Value) is > 0 and < 200));
+    }
 
     /// <summary>Rows of bulls, of their mobs and of the herd, and moves of single animals, in the last year.</summary>
     public static Gen<ImmutableArray<EventRow>> OfBulls(Season season, ImmutableArray<string> numbers)

@@ -17,11 +17,11 @@ public sealed class CompletedRecordsTests
             JudgingCase.For(tidy: true).Select(AsksAlways).Where(one => !one.Farm.Events.Any(row => Words.Vocabulary.FindKind(row.Kind) is EventKind { Effect: not HerdEffect.None }))
                 .SelectMany(one => Gen.Int[0, 1 << 20].Select(seed => (One: one, Whole: Completed(one, new Random(seed))))),
             Cases.Count / 2,
-            pair => Differs(pair.One, pair.Whole, ref told),
+            pair => GenFarms.HasOnlyLikelyCalvings(pair.Whole.Farm) && GenFarms.HasOnlyPossibleAges(pair.Whole.Farm) ? Differs(pair.One, pair.Whole, ref told) : null,
             pair => $"{pair.One}\n--- completed\n{pair.Whole}");
 
         // Where nothing was not known before and is known after, nothing was completed.
-        (Drawn.Only is not null || told > 100).ShouldBeTrue($"{told} turned known");
+        (Drawn.Only is not null || told > 50).ShouldBeTrue($"{told} turned known");
     }
 
     /// <summary>Nothing stands in for a not known, and nothing asks whether something was written down.</summary>

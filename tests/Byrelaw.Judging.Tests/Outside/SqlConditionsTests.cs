@@ -43,7 +43,7 @@ public sealed class SqlConditionsTests
 
     private static readonly Gen<(PlainFarm Farm, Season Season, LocalDate On, int First, int Second, int List)> Cases =
         from season in Season.Any
-        from farm in GenFarms.For(season, tidy: true)
+        from farm in GenFarms.For(season, tidy: true).Where(GenFarms.HasOnlyLikelyCalvings)
         from days in Gen.Int[-60, 60]
         from first in Gen.Int[0, Conditions.Length - 1]
         from second in Gen.Int[0, Conditions.Length - 1]

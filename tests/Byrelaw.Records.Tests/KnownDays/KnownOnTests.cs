@@ -32,12 +32,14 @@ public class KnownOnTests
         On("2026-03-31", "2026-04-10,1001,heat,,2026-03-01").Problems.Single().Code.ShouldBe("R0123");
 
     [Fact]
-    public void A_row_entered_after_today_is_seen_on_its_own_date()
+    public void A_row_entered_after_today_is_in_doubt_on_its_own_date()
     {
         var keeping = Words.Keeping(upTo: "2026-04-30", complete: []) with { Today = new NodaTime.LocalDate(2026, 5, 1) };
         var herd = HerdReader.Read(Read.Bytes("animal,born,sex\n1001,2019-08-01,F\n"), Read.Bytes("date,animal,kind,recorded\n2026-03-01,1001,heat,2062-03-02\n"), Words.Vocabulary, keeping, new NodaTime.LocalDate(2026, 4, 10));
 
-        Shown.Entries(herd, "1001", Words.Heat).ShouldBe("2026-03-01 (2)");
+        Shown.Entries(herd, "1001", Words.Heat).ShouldBe("");
+        var day = Day.Number(new NodaTime.LocalDate(2026, 3, 1));
+        herd.Coverage.AnyGap(0, Words.Heat.Id, day, day).ShouldBeTrue();
         herd.Problems.Single().Code.ShouldBe("R0123");
     }
 
