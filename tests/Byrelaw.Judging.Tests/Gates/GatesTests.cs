@@ -35,7 +35,7 @@ public sealed class GatesTests
         var less = how == 0 ? one with { Promised = one.Promised.RemoveAt(place % one.Promised.Length) } : one with { Farm = WithoutA(one.Farm, how == 1, place) };
         less = new SeasonCase(less.Farm, less.Promised);
         SureAnimals.Of(SureAnimals.Sessions(less)).Except(SureAnimals.Of(SureAnimals.Sessions(one))).ShouldBeEmpty($"less: {less}");
-    }, count: 20);
+    }, count: 12);
 
     private static PlainFarm WithoutA(PlainFarm farm, bool unreadable, int place)
     {
