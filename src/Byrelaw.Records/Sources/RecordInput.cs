@@ -51,7 +51,10 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
         if (herd is null)
         {
             return new RecordInput(
-                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile)) { FilesNotRead = FilesBeside.Of(folder, shownFolder, []) };
+                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile))
+            {
+                FilesNotRead = FilesBeside.Of(folder, shownFolder, []),
+            };
         }
 
         throw new RecordsNotFoundException(HerdFolder.NoHerds);

@@ -35,10 +35,19 @@ public sealed record Job(ImmutableArray<string> Rules, ImmutableArray<ImmutableA
 
     private static Job Of(OpenQuestion question, AnimalReport report)
     {
+        var isPassed = report.Animal.Rules.Any(rule => rule.Name == question.Rule && rule.Rule?.IfNotKnown == IfNotKnown.Pass);
+        question = isPassed ? question with { Ways = [.. question.Ways.Select(Loud)] } : question;
         var inTime = question.Ways.Where(way => way.All(missing => !report.On.IsPast(report.LastDayFor(missing)))).ToList();
         var ways = (inTime.Count > 0 ? inTime : [.. question.Ways]).Select(way => (Way: way, Records: Asked.Of(way).Count)).ToList();
         var fewest = ways.Min(way => way.Records);
         return new Job([question.Rule], [.. ways.Where(way => way.Records == fewest).Select(way => way.Way).OrderByDescending(IsBesideHer).Take(MostWays)]);
+    }
+
+    /// <summary>A rule that passes silence asks only for what is there and does not say: the result that is awaited, the row that nobody can read.</summary>
+    private static ImmutableArray<Missing> Loud(ImmutableArray<Missing> way)
+    {
+        var loud = way.RemoveAll(missing => missing.Reason is MissingReason.NotKept or MissingReason.NeverRecorded or MissingReason.NoResult or MissingReason.FactMissing);
+        return loud.IsEmpty ? way : loud;
     }
 
     private static bool IsBesideHer(ImmutableArray<Missing> way) => way.All(missing => missing is { Reason: MissingReason.NoResult, SettledBy: SettledBy.Yards });
