@@ -75,7 +75,7 @@ internal sealed class AdeTables
     /// the later one.
     /// </summary>
     private bool MayBeTwo(AdeResource stands, AdeResource falls, bool standsLater) => stands.IsDeleted
-        ? (stands.Text("animal", "id") is { Length: > 0 } animal && animal != falls.Text("animal", "id")) || !(AreDated(stands, falls) || (standsLater && stands.Modified != falls.Modified) || (standsLater && stands.Modified is null))
+        ? (stands.Text("animal", "id") is { Length: > 0 } animal && animal != falls.Text("animal", "id")) || !(AreDated(stands, falls) || (standsLater && (stands.Modified is null || stands.Modified != falls.Modified)))
         : !AreDated(stands, falls) && Said(stands) != Said(falls);
 
     /// <summary>A number is its sender's. Where one message with it says whose it is and another does not, each may be either's.</summary>
