@@ -15,6 +15,7 @@ global using Byrelaw.Planning.Mattering;
 global using Byrelaw.Planning.Naming;
 global using Byrelaw.Planning.Recipients;
 global using Byrelaw.Planning.Seasons;
+global using Byrelaw.Planning.Sessions;
 global using Byrelaw.Planning.Visiting;
 global using Byrelaw.Planning.Yardsticks;
 global using Byrelaw.Records.Herds;

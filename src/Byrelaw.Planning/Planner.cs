@@ -13,27 +13,20 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(herd);
         var day = today ?? herd.KnownDay;
-        var visits = VisitComparison.Of(rulebook, herd, day, new SeasonOutlooks());
+        var visits = VisitComparison.Of(rulebook, herd, day);
         rulebook = On(visits, rulebook);
         var draft = new Judge(rulebook, herd, knownOn).JudgeAll();
-        var sessions = Namer.Name(draft, day);
-        var calendar = PlanCalendar.Of(rulebook, draft.Lists, day, sessions);
-        var inputs = JudgedSeason.Inputs(rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(draft.Lists, choice)!, DryCows.On(new Judge(rulebook, herd, knownOn), choice.JudgedFrom)), calendar) with
-        {
-            Named = SessionsByName.Of(sessions, ifAllPass: false),
-            IfAllPass = SessionsByName.Of(sessions, ifAllPass: true),
-            IfUsable = usable => SessionsByName.Of(sessions, ifAllPass: true, usable),
-            Own = sessions.IsEmpty ? [] : SessionsByName.Donors(sessions[0].Session, asked: true).Own,
-        };
+        var season = Season.Of(draft, day);
+        var calendar = PlanCalendar.Of(season);
+        var inputs = SeasonInputs.Of(season, calendar);
         var numbers = SeasonPlanner.Plan(inputs);
-        var sideBySide = MethodBeside.Of(rulebook.Plans, sessions, numbers.Reading.Chain, day);
-        return new Plan(draft, day, calendar, inputs, numbers, ReadyByDate.Of(draft), visits)
+        var sideBySide = MethodBeside.Of(rulebook.Plans, season.Named, numbers.Reading.Chain, day);
+        return new Plan(draft, season, calendar, inputs, numbers, ReadyByDate.Of(draft), visits)
         {
-            Sessions = sessions,
-            Yardsticks = YardsticksHeld.Of(rulebook.Plans, calendar.Rounds, numbers),
-            WhatMatters = Mattering.WhatMatters.Of(inputs, numbers, calendar.Rounds),
+            Yardsticks = YardsticksHeld.Of(rulebook.Plans, season.Sessions, numbers),
+            WhatMatters = Mattering.WhatMatters.Of(inputs, numbers, season.Sessions),
             SideBySide = sideBySide,
-            WhoCarries = WhoCarries.Of(inputs, sessions, sideBySide),
+            WhoCarries = WhoCarries.Of(inputs, season.Named, sideBySide),
         };
     }
 
@@ -47,8 +40,8 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(herd);
         var day = today ?? herd.KnownDay;
-        var moved = On(VisitComparison.Of(rulebook, herd, day, new SeasonOutlooks()), rulebook);
-        return (moved, PlanCalendar.Of(moved, [], day));
+        var moved = On(VisitComparison.Of(rulebook, herd, day), rulebook);
+        return (moved, PlanCalendar.Of(Season.OfDays(moved, day)));
     }
 
     private static Rulebook On(VisitComparison? visits, Rulebook rulebook) => visits?.Best?.Rulebook ?? rulebook;

@@ -21,6 +21,7 @@ global using Byrelaw.Planning.Budgeting;
 global using Byrelaw.Planning.Calendar;
 global using Byrelaw.Planning.LeadTimes;
 global using Byrelaw.Planning.Recipients;
+global using Byrelaw.Planning.Sessions;
 global using Byrelaw.Planning.Visiting;
 global using Byrelaw.Records.Herds;
 global using Byrelaw.Reporting.Documents;

@@ -19,8 +19,8 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     /// <summary>The rules.</summary>
     public Rulebook Rulebook => Draft.Rulebook;
 
-    /// <summary>The records.</summary>
-    public Herd Herd => Draft.Herd;
+    /// <summary>The records, with what is planned before its days.</summary>
+    public Herd Herd => List.AsPlanned ?? Draft.Herd;
 
     /// <summary>The list's name as written.</summary>
     public string Name => List.Choice.List;

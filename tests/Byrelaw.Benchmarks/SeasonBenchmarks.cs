@@ -56,7 +56,7 @@ public class SeasonBenchmarks
             Sessions = 3,
             MostSessions = 4,
             Uses = [UseChain.OfTreatment(insert, day => day is 3 or 4 or 9), UseChain.OfTreatment(once, day => day is 3 or 4)],
-            OnHand = new(females, 0, 0, 0),
+            Animals = females,
             Visits = 6,
             Named = ByName(donors * 9 / 10, females * 8 / 10),
             IfAllPass = ByName(donors, females),
@@ -64,7 +64,7 @@ public class SeasonBenchmarks
     }
 
     private static SessionsByName ByName(int donors, int females) =>
-        new([.. Enumerable.Range(0, 3).Select(session => new Session(donors, [new(new("Insert", new(0.9, 25)), (females / 6) + session), new(new("Prostaglandin once", new(0.55, 15)), (females / 6) - session)]))], CarrierShares.Exactly(0.4));
+        new([.. Enumerable.Range(0, 3).Select(session => new SessionSize(donors, [new(new("Insert", new(0.9, 25)), (females / 6) + session), new(new("Prostaglandin once", new(0.55, 15)), (females / 6) - session)]))], CarrierShares.Exactly(0.4));
 
     private static Method Treatment(string name, double cost, double inHeat) => new()
     {

@@ -1,5 +1,5 @@
 using Byrelaw.Planning;
-using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Sessions;
 using Byrelaw.Planning.Sheets;
 using Byrelaw.Reporting.Plans;
 
@@ -144,18 +144,6 @@ public sealed class PlanTests(PlanTests.InOctober october, PlanTests.InJune june
         one.Calendar.Tasks.ShouldAllBe(task => task.Session == 2);
         MorningSheets.Of(one).ShouldAllBe(sheet => sheet.Session.Number == 2);
         OneSession.Of(october.Plan, 4).ShouldBeNull();
-    }
-
-    [Theory]
-    [InlineData(0, null)]
-    [InlineData(1, "to have enough, 1 cow of the herd's best would carry an embryo instead of a calf of her own.")]
-    public void Whoever_comes_on_heat_is_taken_from_the_herds_best_only_where_there_are_some(int best, string? note)
-    {
-        var plan = october.Plan;
-        var method = plan.Numbers.Methods[0] with { TakesWhoeverComes = true, Supply = new(30, 20, best, 10 - best) };
-        var page = PlanReport.Of(plan with { Numbers = plan.Numbers with { Methods = [method] } }).First(file => file.Path == "index.md").Text;
-        page.Contains("takes whoever comes on heat", StringComparison.Ordinal).ShouldBe(note is not null);
-        page.ShouldContain(note ?? "20 from the list, those to ask about among them, 10 are not there");
     }
 
     private static List<string> Uids(string folder) => [.. File.ReadLines(Path.Combine(folder, "plan/calendar.ics")).Where(line => line.StartsWith("UID:", StringComparison.Ordinal))];

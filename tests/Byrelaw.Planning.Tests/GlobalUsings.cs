@@ -10,6 +10,7 @@ global using Byrelaw.Planning.Forecasting;
 global using Byrelaw.Planning.LeadTimes;
 global using Byrelaw.Planning.Recipients;
 global using Byrelaw.Planning.Seasons;
+global using Byrelaw.Planning.Sessions;
 global using Byrelaw.Planning.Tests.Calendar;
 global using Byrelaw.Planning.Tests.Forecasting;
 global using Byrelaw.Planning.Tests.Recipients;

@@ -1,5 +1,5 @@
 using Byrelaw.Judging.Promises;
-using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Sessions;
 
 namespace Byrelaw.Cli.Commands;
 

@@ -1,6 +1,6 @@
 using Byrelaw.Planning;
 using Byrelaw.Planning.Calendar;
-using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Sessions;
 using Byrelaw.Planning.Slipping;
 using Byrelaw.Reporting.Causes;
 using Byrelaw.Reporting.Plans;
@@ -19,18 +19,18 @@ internal static class PlanCommand
         var today = SharedOptions.Date("--today", "The day of planning; without it the day that the records reach.");
         var (knownOn, recordsTo, by, strict) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.By(), SharedOptions.Strict());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
-        var round = new Option<int?>("--session") { Description = "Only this session, from 1: who, and what is to be done; with --slip which one goes wrong.", HelpName = "N" };
+        var session = new Option<int?>("--session") { Description = "Only this session, from 1: who, and what is to be done; with --slip which one goes wrong.", HelpName = "N" };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
         var format = SharedOptions.Format();
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, round, heard, format };
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, session, heard, format };
         command.SetAction(parsed =>
         {
             var day = parsed.GetValue(today);
             var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), parsed.GetValue(format) == "json", doors, out var problems);
             return loaded is null ? ExitCode.Bad
-                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(round) ?? 1, parsed.GetValue(heard), doors)
+                : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(session) ?? 1, parsed.GetValue(heard), doors)
                 : Write(
-                    Only(Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(round)), parsed.GetValue(programme)!, parsed.GetValue(format) == "json" ? null : parsed.GetValue(folder)!, parsed.GetValue(by), problems,
+                    Only(Planner.Plan(loaded.Reading.Rulebook, loaded.Herd, day, parsed.GetValue(knownOn)), parsed.GetValue(session)), parsed.GetValue(programme)!, parsed.GetValue(format) == "json" ? null : parsed.GetValue(folder)!, parsed.GetValue(by), problems,
                     doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
@@ -66,9 +66,9 @@ internal static class PlanCommand
 
     /// <summary>All sessions, or the one that is asked for.</summary>
     private static Plan Only(Plan plan, int? session) => session is not { } number ? plan
-        : OneSession.Of(plan, number) ?? throw new CannotDoException(plan.Calendar.Rounds.Any(round => round.Number == number)
+        : OneSession.Of(plan, number) ?? throw new CannotDoException(plan.Calendar.Sessions.Any(session => session.Number == number)
             ? $"session {number} is over, or nobody is named for it: the programme draws up no list of recipients"
-            : $"the plan has {Numbers.Count(plan.Calendar.Rounds.Length, "session", "sessions")}; there is no session {number}");
+            : $"the plan has {Numbers.Count(plan.Calendar.Sessions.Length, "session", "sessions")}; there is no session {number}");
 
     private static int Write(Plan plan, string programme, string? folder, string? by, Problems problems, Doors doors)
     {
@@ -99,15 +99,15 @@ internal static class PlanCommand
         return problems.Ends(doors);
     }
 
-    private static int SayWhatIsLeft((Rulebook Rulebook, PlanCalendar Calendar) planned, string words, int round, LocalDate? heardOn, Doors doors)
+    private static int SayWhatIsLeft((Rulebook Rulebook, PlanCalendar Calendar) planned, string words, int session, LocalDate? heardOn, Doors doors)
     {
         var (rulebook, calendar) = planned;
-        if (round < 1 || round > calendar.Rounds.Length)
+        if (session < 1 || session > calendar.Sessions.Length)
         {
-            throw new CannotDoException($"the plan has {Numbers.Count(calendar.Rounds.Length, "session", "sessions")}; there is no session {round}");
+            throw new CannotDoException($"the plan has {Numbers.Count(calendar.Sessions.Length, "session", "sessions")}; there is no session {session}");
         }
 
-        var slip = SlipPhrase.Read(words, calendar, rulebook.Plans, round, heardOn)
+        var slip = SlipPhrase.Read(words, calendar, rulebook.Plans, session, heardOn)
             ?? throw new CannotDoException($"--slip does not understand `{words}`; it wants {SlipPhrase.Forms}, with a method and a day that the plan has");
         doors.Out.Write(SlipText.Of(Slipper.Slip(rulebook, calendar, slip)!));
         return ExitCode.Done;

@@ -1,4 +1,4 @@
-using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Sessions;
 
 namespace Byrelaw.Cli.Commands;
 
@@ -14,7 +14,7 @@ internal static class SessionAskedFor
     public static Rulebook In(Rulebook rulebook, int? session)
     {
         Check(rulebook, session, on: null);
-        return session is { } number ? rulebook with { Programme = Round.Of(rulebook.Programme!)[number - 1].Programme } : rulebook;
+        return session is { } number ? rulebook with { Programme = Session.Of(rulebook.Programme!)[number - 1].Programme } : rulebook;
     }
 
     /// <summary>Refuses a session that is not there, or one beside a day of its own.</summary>
@@ -26,7 +26,7 @@ internal static class SessionAskedFor
             return;
         }
 
-        var count = Round.Of(rulebook.Programme!).Length;
+        var count = Session.Of(rulebook.Programme!).Length;
         if (on is not null || number < 1 || number > count)
         {
             throw new CannotDoException(on is not null ? "give --session or --on, not both: a session has its own days"

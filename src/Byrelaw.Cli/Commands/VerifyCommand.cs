@@ -1,4 +1,4 @@
-using Byrelaw.Planning.Calendar;
+using Byrelaw.Planning.Sessions;
 using Byrelaw.Reporting.Verifying;
 
 namespace Byrelaw.Cli.Commands;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Byrelaw.Judging.Supposing;
 using Byrelaw.Language.Reading;
+using Byrelaw.Planning.Sessions;
 using Byrelaw.Reporting.Causes;
 
 namespace Byrelaw.Cli.Commands;
@@ -46,8 +47,9 @@ internal static class WhyCommand
 
         SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.Days.On);
         var rulebook = SessionAskedFor.In(loaded.Reading.Rulebook, asked.Session);
-        var judge = rows.IsEmpty ? new Judge(rulebook, loaded.Herd, asked.Days.KnownOn) : Farm(programme, rulebook, asked, doors).Judge(new Supposition { Records = new() { Rows = rows } });
-        var draft = judge.JudgeHer(animal, asked.Days.On) is var her && asked.Days.On is null ? her with { Lists = [.. her.Lists.Select(list => list with { Session = asked.Session ?? 1 })] } : her;
+        var herd = rows.IsEmpty ? loaded.Herd : Farm(programme, rulebook, asked, doors).Herd(new Supposition { Records = new() { Rows = rows } });
+        ImmutableArray<Draft> sessions = asked.Days.On is null ? SessionDraft.OfHer(loaded.Reading.Rulebook, herd, animal, asked.Days.KnownOn, asPlanned: rows.IsEmpty) : [];
+        var draft = sessions.IsEmpty ? new Judge(rulebook, herd, asked.Days.KnownOn).JudgeHer(animal, asked.Days.On) : sessions[(asked.Session ?? 1) - 1];
         if (asked.Json)
         {
             doors.Out.WriteLine(JsonText.Of(draft, supposed: asked.Suppose));
@@ -57,10 +59,7 @@ internal static class WhyCommand
             doors.Out.Write(SupposedText.Of(asked.Suppose, doors.OutInk));
             var sections = draft.Lists.Select(list => WhyText.Of(new AnimalReport(new ListReport(draft, list), list.Animals[0]), asked.All, doors.OutInk));
             doors.Out.Write(string.Join("\n", sections));
-            if (asked.Session is null && asked.Days.On is null)
-            {
-                doors.Out.Write(SessionAnswers.Of(rulebook, judge.Herd, animal, asked.Days.KnownOn, doors.OutInk));
-            }
+            doors.Out.Write(asked.Session is null ? SessionAnswers.Of(sessions, doors.OutInk) : "");
         }
 
         SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);

@@ -1,8 +1,9 @@
 namespace Byrelaw.Judging.Lists;
 
 /// <summary>Marks animals that may be used on two lists at once: a caution on both.</summary>
-internal static class OnSeveralLists
+public static class OnSeveralLists
 {
+    /// <summary>The lists of one programme and session, marked anew.</summary>
     public static ImmutableArray<ListJudgement> Mark(ImmutableArray<ListJudgement> lists)
     {
         var listsOf = new Dictionary<int, List<string>>();
@@ -25,9 +26,7 @@ internal static class OnSeveralLists
         return [.. lists.Select(list => list with
         {
             Animals = [.. list.Animals.Select(animal =>
-                animal.Answer.MayBeUsed() && listsOf[animal.Animal].Count > 1
-                    ? animal with { AlsoReadyOn = [.. listsOf[animal.Animal].Where(other => other != list.Choice.List)] }
-                    : animal)],
+                animal with { AlsoReadyOn = animal.Answer.MayBeUsed() ? [.. listsOf[animal.Animal].Where(other => other != list.Choice.List)] : [] })],
         })];
     }
 }

@@ -63,16 +63,18 @@ public sealed class SupposedFarm
     {
     }
 
-    private SupposedFarm(Rulebook rulebook, Herd herd, Func<Supposed, Herd> again) => (_rulebook, _asItIs, _read) = (rulebook, herd, (_, _, supposed) => again(supposed));
+    private SupposedFarm(Rulebook rulebook, Herd herd, Func<Supposed, Herd> again, LocalDate? knownOn) =>
+        (_rulebook, _asItIs, _knownOn, _read) = (rulebook, herd, knownOn, (_, _, supposed) => again(supposed));
 
     /// <summary>A farm of which only rows are supposed: its records are read, and its promises held against them, already.</summary>
     /// <param name="rulebook">The rules.</param>
     /// <param name="herd">The herd.</param>
+    /// <param name="knownOn">Judged as known on this day, on which it was read; null for today's.</param>
     /// <returns>Null for a herd that was not read.</returns>
-    public static SupposedFarm? Of(Rulebook rulebook, Herd herd)
+    public static SupposedFarm? Of(Rulebook rulebook, Herd herd, LocalDate? knownOn = null)
     {
         ArgumentNullException.ThrowIfNull(herd);
-        return herd.ReadAgain is { } again ? new SupposedFarm(rulebook, herd, again) : null;
+        return herd.ReadAgain is { } again ? new SupposedFarm(rulebook, herd, again, knownOn) : null;
     }
 
     /// <summary>The herd, with the promises that count.</summary>

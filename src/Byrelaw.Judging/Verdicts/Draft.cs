@@ -1,3 +1,5 @@
+using Byrelaw.Records.Reading;
+
 namespace Byrelaw.Judging.Verdicts;
 
 /// <summary>A programme's lists, judged.</summary>
@@ -17,6 +19,12 @@ public sealed record ListJudgement(
 {
     /// <summary>Which session's days it is judged on, from 1; null where that was not asked, or the days are others.</summary>
     public int? Session { get; init; }
+
+    /// <summary>What is planned of its animals before its days, and taken as done: collections in the sessions before. It is not on record.</summary>
+    public ImmutableArray<SupposedRow> Planned { get; init; } = [];
+
+    /// <summary>The records with what is planned; null where nothing is.</summary>
+    public Herd? AsPlanned { get; init; }
 
     /// <summary>How many have an answer.</summary>
     public int Count(Answer answer)

@@ -16,7 +16,7 @@ internal sealed partial class SeasonMoney
 
         private int Steps => (tank.Straws + _each - 1) / _each;
 
-        public Counts Of(ImmutableArray<Session> sessions, RateCases cases, IReadOnlyList<(double Weight, Counts[] Paid)> pregnancies)
+        public Counts Of(ImmutableArray<SessionSize> sessions, RateCases cases, IReadOnlyList<(double Weight, Counts[] Paid)> pregnancies)
         {
             var recipients = cases.Recipients(sessions);
             return Counts.Mixed(

@@ -22,7 +22,7 @@ internal sealed partial class SeasonMoney(double step, double embryo, double tra
     /// <summary>The chances of every amount.</summary>
     public Counts Of(Forecast forecast)
     {
-        ImmutableArray<Session> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
+        ImmutableArray<SessionSize> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
         var cases = new RateCases(forecast.Chain, 8, 3);
         var recipients = cases.Recipients(sessions);
         var pregnancies = Pregnancies(forecast);

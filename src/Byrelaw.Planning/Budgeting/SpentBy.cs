@@ -22,10 +22,9 @@ public sealed record SpentBy(Money Money, bool IsAll)
             Add(plans.Method(method.Key) is { } known ? plans.CostOf(known)?.Amount : null, method.Count());
         }
 
-        if (named.Session.Round.Collection is { } collection && collection < day)
+        if (named.Session.Days.Collection is { } collection && collection < day)
         {
-            var donors = named.Session.Donors is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
-            Add(plans.Cost(CostUnit.Collection)?.Amount.Amount, donors);
+            Add(plans.Cost(CostUnit.Collection)?.Amount.Amount, named.Session.Collected.Length);
             Add(plans.Cost(CostUnit.Visit)?.Amount.Amount, 1);
         }
 

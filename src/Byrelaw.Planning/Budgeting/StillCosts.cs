@@ -18,9 +18,9 @@ public sealed record StillCosts(Money Money, bool IsAll, Money? Lost)
             return null;
         }
 
-        var (named, collection) = (plan.Sessions[place], plan.Sessions[place].Session.Round.Collection);
+        var (named, collection) = (plan.Sessions[place], plan.Sessions[place].Session.Days.Collection);
         var (sum, isAll) = (0.0, true);
-        if (collection == day || named.Session.Round.FirstTransfer == day)
+        if (collection == day || named.Session.Days.FirstTransfer == day)
         {
             Add(plans.Cost(CostUnit.Visit), 1);
         }

@@ -1,6 +1,6 @@
 namespace Byrelaw.Planning.Calendar;
 
-/// <summary>When the calves of a round are due.</summary>
+/// <summary>When the calves of a session are due.</summary>
 /// <param name="In">Cows or heifers as recipients.</param>
 /// <param name="From">Due date after the first transfer day, by mean gestation.</param>
 /// <param name="To">Due date after the last.</param>
@@ -26,11 +26,11 @@ public sealed record CalvingDates(Carrier In, LocalDate From, LocalDate To, doub
         transfer.PlusDays((int)Math.Round(gestation, MidpointRounding.AwayFromZero) - embryoAge);
 
     /// <summary>Due dates in cows and in heifers; null where the plan assumes no gestation.</summary>
-    public static CalvingDates? Of(PlanStatements plans, Round round, Carrier animals)
+    public static CalvingDates? Of(PlanStatements plans, Session session, Carrier animals)
     {
         ArgumentNullException.ThrowIfNull(plans);
-        ArgumentNullException.ThrowIfNull(round);
-        var breeds = round.Programme.Aims.CalfBreeds;
+        ArgumentNullException.ThrowIfNull(session);
+        var breeds = session.Programme.Aims.CalfBreeds;
         var found = breeds.IsEmpty
             ? [plans.Assume(AssumedQuantity.Gestation, animals: animals)]
             : breeds.Select(breed => plans.Assume(AssumedQuantity.Gestation, animals: animals, breed: breed)).ToArray();
@@ -43,8 +43,8 @@ public sealed record CalvingDates(Carrier In, LocalDate From, LocalDate To, doub
         var spread = found.Max(one => one!.Spread);
         return new(
             animals,
-            Due(round.FirstTransfer, mean, round.EmbryoAge(round.FirstTransfer)),
-            Due(round.FinalTransfer, mean, round.EmbryoAge(round.FinalTransfer)),
+            Due(session.FirstTransfer, mean, session.EmbryoAge(session.FirstTransfer)),
+            Due(session.FinalTransfer, mean, session.EmbryoAge(session.FinalTransfer)),
             mean, spread, [.. found.OfType<Assumption>().Distinct()]);
     }
 }

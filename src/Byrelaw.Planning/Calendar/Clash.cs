@@ -36,8 +36,8 @@ public sealed record Clash(LocalDate Date, ClashKind Kind, string? Holiday = nul
     }
 
     /// <summary>Days of collection and transfer on which no team comes; none where visits of that name are not declared.</summary>
-    public static IEnumerable<Clash> WithVisits(PlanStatements plans, ImmutableArray<Round> rounds) => rounds.SelectMany(round =>
-        NoVisit(plans, round.Programme, "collection", round.Collection is { } day ? [day] : []).Concat(NoVisit(plans, round.Programme, "transfer", round.TransferDays)));
+    public static IEnumerable<Clash> WithVisits(PlanStatements plans, ImmutableArray<Session> sessions) => sessions.SelectMany(session =>
+        NoVisit(plans, session.Programme, "collection", session.Collection is { } day ? [day] : []).Concat(NoVisit(plans, session.Programme, "transfer", session.TransferDays)));
 
     // A team that stays over several days is visited on the first of them.
     private static IEnumerable<Clash> NoVisit(PlanStatements plans, Programme programme, string name, IEnumerable<LocalDate> days)

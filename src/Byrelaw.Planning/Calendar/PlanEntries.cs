@@ -22,29 +22,29 @@ internal sealed class PlanEntries(PlanCalendar calendar, Aims aims)
         .. calendar.CleanTimes.Select(time => new PlanEntry(Id("clean", time.Rule), EntryKind.CleanTime, time.From, time.To, null, time.Rule)),
         .. calendar.Treatments.SelectMany(treatment => Of(treatment, EntryKind.Treatment)),
         .. calendar.Donors.SelectMany(treatment => Of(treatment, EntryKind.DonorTreatment)),
-        .. calendar.Rounds.SelectMany(Of),
-        .. calendar.Season.PlannedStartOfMating is { } start ? [new PlanEntry("start-of-mating", EntryKind.StartOfMating, start, start, null, null)] : (PlanEntry[])[],
-        .. calendar.Season.Rounds.Where(round => round.InCows is not null).Select(round => new PlanEntry(
-            Id("calving", Number(round.Round.Number)), EntryKind.Calving, round.InCows!.From, round.InCows.To, round.Round.Number, null)),
+        .. calendar.Sessions.SelectMany(Of),
+        .. calendar.Calving.PlannedStartOfMating is { } start ? [new PlanEntry("start-of-mating", EntryKind.StartOfMating, start, start, null, null)] : (PlanEntry[])[],
+        .. calendar.Calving.Sessions.Where(session => session.InCows is not null).Select(session => new PlanEntry(
+            Id("calving", Number(session.Session.Number)), EntryKind.Calving, session.InCows!.From, session.InCows.To, session.Session.Number, null)),
     ];
 
-    private static IEnumerable<PlanEntry> Of(Round round) =>
+    private static IEnumerable<PlanEntry> Of(Session session) =>
     [
-        .. round.Collection is { } day ? [new PlanEntry(Id("collection", Number(round.Number)), EntryKind.Collection, day, day, round.Number, null)] : (PlanEntry[])[],
-        new PlanEntry(Id("transfer", Number(round.Number)), EntryKind.Transfer, round.FirstTransfer, round.FinalTransfer, round.Number, null),
+        .. session.Collection is { } day ? [new PlanEntry(Id("collection", Number(session.Number)), EntryKind.Collection, day, day, session.Number, null)] : (PlanEntry[])[],
+        new PlanEntry(Id("transfer", Number(session.Number)), EntryKind.Transfer, session.FirstTransfer, session.FinalTransfer, session.Number, null),
     ];
 
     private static IEnumerable<PlanEntry> Of(TreatmentCalendar treatment, EntryKind kind)
     {
-        var (name, round) = (treatment.Method.Name, treatment.Round);
+        var (name, session) = (treatment.Method.Name, treatment.Session);
         foreach (var day in treatment.Days)
         {
-            yield return new(Id("treatment", name, Number(round), Number(day.Place)), kind, day.Date, day.Date, round, name) { Step = day.Step, Cautions = day.Step.Cautions };
+            yield return new(Id("treatment", name, Number(session), Number(day.Place)), kind, day.Date, day.Date, session, name) { Step = day.Step, Cautions = day.Step.Cautions };
         }
 
         if (treatment.Method is { IsForDonors: false, HeatDay: null } && !treatment.Heats.IsEmpty)
         {
-            yield return new(Id("heat", name, Number(round)), EntryKind.HeatWatch, treatment.Heats[0].Date, treatment.Heats[^1].Date, round, name);
+            yield return new(Id("heat", name, Number(session)), EntryKind.HeatWatch, treatment.Heats[0].Date, treatment.Heats[^1].Date, session, name);
         }
     }
 

@@ -36,9 +36,9 @@ public enum EntryKind
 /// <param name="Kind">What it is about.</param>
 /// <param name="From">The day, or the first of several.</param>
 /// <param name="To">The last day; the same for one.</param>
-/// <param name="Round">The round; null for what belongs to none.</param>
+/// <param name="Session">The session; null for what belongs to none.</param>
 /// <param name="Subject">The method's, task's or rule's name; null for others.</param>
-public sealed record PlanEntry(string Id, EntryKind Kind, LocalDate From, LocalDate To, int? Round, string? Subject)
+public sealed record PlanEntry(string Id, EntryKind Kind, LocalDate From, LocalDate To, int? Session, string? Subject)
 {
     /// <summary>For a treatment: what is done.</summary>
     public MethodStep? Step { get; init; }

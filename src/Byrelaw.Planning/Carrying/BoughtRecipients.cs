@@ -32,7 +32,7 @@ internal sealed class BoughtRecipients
     public BoughtIn? OfSort(Carrier carrier)
     {
         var bought = _more.Sum();
-        ImmutableArray<Session> sessions = [.. _season.Sessions.Select((session, i) => session with
+        ImmutableArray<SessionSize> sessions = [.. _season.Sessions.Select((session, i) => session with
         {
             Treated = session.Treated.SetItem(0, session.Treated[0] with { Animals = session.Treated[0].Animals + _more[i] }),
         })];
@@ -40,7 +40,7 @@ internal sealed class BoughtRecipients
             ? new(bought, _fills, then.Mean - _now.Mean, _inputs.Aims.Wants is { } wants ? then.AtLeast(wants.Count) - _now.AtLeast(wants.Count) : null) : null;
     }
 
-    private static Counts? Wanted(SeasonInputs inputs, ImmutableArray<Session> sessions, CarrierShares carriers)
+    private static Counts? Wanted(SeasonInputs inputs, ImmutableArray<SessionSize> sessions, CarrierShares carriers)
     {
         if (ChainReading.Of(inputs.Plans, inputs.Aims, carriers).Chain is not { } chain || sessions.IsEmpty)
         {

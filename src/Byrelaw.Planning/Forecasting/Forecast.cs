@@ -49,7 +49,7 @@ public sealed record StageForecast(Stage Stage, Counts Counts, Stage? Of = null,
 /// <param name="Transfers">The fewer of the two.</param>
 /// <param name="Surplus">Embryos left over.</param>
 /// <param name="Idle">Recipients left over.</param>
-public sealed record Meeting(Session Session, Counts Embryos, Counts? Recipients, Counts Transfers, Excess Surplus, Excess Idle);
+public sealed record Meeting(SessionSize Session, Counts Embryos, Counts? Recipients, Counts Transfers, Excess Surplus, Excess Idle);
 
 /// <summary>What holds transfers back.</summary>
 public enum Bottleneck

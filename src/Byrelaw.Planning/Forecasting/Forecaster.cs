@@ -24,7 +24,7 @@ public sealed class Forecaster
     public Chain Chain { get; }
 
     /// <summary>What to expect of these sessions.</summary>
-    public Forecast Forecast(params ImmutableArray<Session> sessions)
+    public Forecast Forecast(params ImmutableArray<SessionSize> sessions)
     {
         var stages = ImmutableArray.CreateBuilder<StageForecast>();
         AddEmbryos(stages, sessions);
@@ -51,7 +51,7 @@ public sealed class Forecaster
 
     /// <summary>Only how many there will be of what is wanted: quick enough to try many numbers of everything.</summary>
     /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
-    public Counts Wanted(params ImmutableArray<Session> sessions)
+    public Counts Wanted(params ImmutableArray<SessionSize> sessions)
     {
         var goal = Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted.");
         if (IsThawed(sessions))
@@ -65,7 +65,7 @@ public sealed class Forecaster
     }
 
     /// <summary>How embryos and recipients meet at one such session, taken by itself.</summary>
-    public Meeting Meet(Session session)
+    public Meeting Meet(SessionSize session)
     {
         var embryos = session.HasAlikeDonors ? Embryos(session.AllDonors) : _cases.EmbryosOf(session);
         return session.Recipients(method => method.Used) is { } recipients
@@ -74,9 +74,9 @@ public sealed class Forecaster
     }
 
     /// <summary>Whether straws are counted: a session of which nobody says how many recipients it has finds one for every embryo, and leaves none for a straw.</summary>
-    private bool IsThawed(ImmutableArray<Session> sessions) => Chain.Tank is { Straws: > 0 } && sessions.All(session => !session.Treated.IsEmpty);
+    private bool IsThawed(ImmutableArray<SessionSize> sessions) => Chain.Tank is { Straws: > 0 } && sessions.All(session => !session.Treated.IsEmpty);
 
-    private Forecast WithTank(ImmutableArray<Session> sessions, ImmutableArray<StageForecast>.Builder stages)
+    private Forecast WithTank(ImmutableArray<SessionSize> sessions, ImmutableArray<StageForecast>.Builder stages)
     {
         var carried = _tank.Transfers(sessions);
         stages.Add(new(Stage.Transfers, carried.Sum()));
@@ -89,7 +89,7 @@ public sealed class Forecaster
         return new(Chain, stages.ToImmutable(), [.. sessions.Select(Meet)]) { Thawed = carried.Second() };
     }
 
-    private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, ImmutableArray<Session> sessions)
+    private void AddEmbryos(ImmutableArray<StageForecast>.Builder stages, ImmutableArray<SessionSize> sessions)
     {
         var times = sessions.Sum(session => session.Times * session.AllDonors);
         var (raw, embryos) = sessions.All(session => session.HasAlikeDonors) ? (Collected(times), Embryos(times)) : _cases.OfSeason(sessions);
@@ -125,7 +125,7 @@ public sealed class Forecaster
     }
 
     // A method's rate is shared by all sessions, so its animals are counted together.
-    private static Counts? Recipients(ImmutableArray<Session> sessions) =>
+    private static Counts? Recipients(ImmutableArray<SessionSize> sessions) =>
         sessions.Any(session => session.Treated.IsEmpty)
             ? null
             : sessions.SelectMany(session => session.Treated.Select(treated => (treated.Method, Counts: treated.Counts(session.Usable).Times(session.Times))))
@@ -133,7 +133,7 @@ public sealed class Forecaster
                 .Select(method => method.Select(treated => treated.Counts).Aggregate((sum, next) => sum.Plus(next)).ThinnedBy(method.Key.Used))
                 .Aggregate(Counts.Exactly(0), (sum, next) => sum.Plus(next));
 
-    private Counts Transfers(ImmutableArray<Session> sessions)
+    private Counts Transfers(ImmutableArray<SessionSize> sessions)
     {
         if (sessions is [{ Times: 1 } only])
         {
@@ -155,7 +155,7 @@ public sealed class Forecaster
         ]);
     }
 
-    private static Counts Season(ImmutableArray<Session> sessions, ImmutableArray<Counts> embryos, ImmutableArray<Counts?> recipients)
+    private static Counts Season(ImmutableArray<SessionSize> sessions, ImmutableArray<Counts> embryos, ImmutableArray<Counts?> recipients)
     {
         var sum = Counts.Exactly(0);
         for (var i = 0; i < sessions.Length; i++)

@@ -4,7 +4,7 @@ namespace Byrelaw.Planning.Forecasting;
 internal static class MoreSessions
 {
     /// <summary>The sessions with so many more.</summary>
-    public static ImmutableArray<Session> With(this ImmutableArray<Session> sessions, Further further, int more) => further switch
+    public static ImmutableArray<SessionSize> With(this ImmutableArray<SessionSize> sessions, Further further, int more) => further switch
     {
         Further.Session => sessions.SetItem(sessions.Length - 1, sessions[^1] with { Times = sessions[^1].Times + more }),
         Further.Donor => [.. sessions.Select(session => session with { Donors = session.Donors + more })],

@@ -18,7 +18,7 @@ public sealed record Needed(Further Of, int? More, int Limit, int Room, double C
     /// <param name="limit">The most to try; 0 or more.</param>
     /// <param name="room">How many more there are to be had.</param>
     /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
-    public static Needed Find(Forecaster forecaster, ImmutableArray<Session> sessions, Further further, int limit, int room)
+    public static Needed Find(Forecaster forecaster, ImmutableArray<SessionSize> sessions, Further further, int limit, int room)
     {
         var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing is needed.");
 

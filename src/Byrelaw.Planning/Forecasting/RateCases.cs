@@ -18,19 +18,19 @@ internal sealed class RateCases(Chain chain, int most = 24, int ofMethod = 8)
     private readonly Dictionary<(Rate, int), IReadOnlyList<(double Weight, double Value)>> _methods = [];
 
     /// <summary>Embryos at each session, case by case. Negative binomial counts that lose a share stay so.</summary>
-    public IEnumerable<(double Weight, ImmutableArray<Counts> Embryos)> Embryos(ImmutableArray<Session> sessions) =>
+    public IEnumerable<(double Weight, ImmutableArray<Counts> Embryos)> Embryos(ImmutableArray<SessionSize> sessions) =>
         _embryos.Select((@case, i) => (@case.Weight, sessions.Select(session => Embryos(session)[i]).ToImmutableArray()));
 
     /// <summary>Embryos of one session, all cases taken together.</summary>
-    public Counts EmbryosOf(Session session) => Counts.Mixed([.. Embryos(session).Select((counts, i) => (_embryos[i].Weight, counts))]);
+    public Counts EmbryosOf(SessionSize session) => Counts.Mixed([.. Embryos(session).Select((counts, i) => (_embryos[i].Weight, counts))]);
 
     /// <summary>Embryos and oocytes of a season, all cases taken together.</summary>
-    public (Counts Oocytes, Counts Embryos) OfSeason(ImmutableArray<Session> sessions) => (
+    public (Counts Oocytes, Counts Embryos) OfSeason(ImmutableArray<SessionSize> sessions) => (
         Counts.Mixed([.. _embryos.Select(@case => (@case.Weight, Around(sessions, donor => @case.Case.Oocytes(donor.PerTime))))]),
         Counts.Mixed([.. _embryos.Select(@case => (@case.Weight, Around(sessions, donor => @case.Case.Embryos(donor.PerTime, donor.Fit))))]));
 
     /// <summary>Recipients accepted at each session, case by case; null where every embryo finds one.</summary>
-    public IReadOnlyList<(double Weight, ImmutableArray<Counts?> Recipients)> Recipients(ImmutableArray<Session> sessions)
+    public IReadOnlyList<(double Weight, ImmutableArray<Counts?> Recipients)> Recipients(ImmutableArray<SessionSize> sessions)
     {
         var methods = sessions.SelectMany(session => session.Treated).Select(treated => treated.Method).Distinct().ToArray();
         var cases = new List<(double Weight, ImmutableDictionary<Preparing, double> Shares)> { (1, ImmutableDictionary<Preparing, double>.Empty) };
@@ -58,7 +58,7 @@ internal sealed class RateCases(Chain chain, int most = 24, int ofMethod = 8)
                Apart(fit.Value, share.Share, Math.Sqrt(share.Variance)))),
     ];
 
-    private ImmutableArray<Counts> Embryos(Session session)
+    private ImmutableArray<Counts> Embryos(SessionSize session)
     {
         var key = (session.Donors, session.DonorsAsked, session.Usable, session.Own);
         if (!_sessions.TryGetValue(key, out var counts))
@@ -70,7 +70,7 @@ internal sealed class RateCases(Chain chain, int most = 24, int ofMethod = 8)
     }
 
     /// <summary>All that the donors of sessions give: those that are collected for sure, and those who are if they turn out to be usable.</summary>
-    private Counts Around(ImmutableArray<Session> sessions, Func<OwnDonor, (double Mean, double Variance)> each)
+    private Counts Around(ImmutableArray<SessionSize> sessions, Func<OwnDonor, (double Mean, double Variance)> each)
     {
         var general = each(new OwnDonor("", chain.Source.PerTime, chain.Source.Fit));
         var (mean, variance, asked) = (0.0, 0.0, Counts.Exactly(0));

@@ -9,7 +9,7 @@ internal sealed class TankForecast(Chain chain, RateCases cases)
 
     /// <summary>Fresh embryos carried and straws thawed over the season.</summary>
     /// <param name="sessions">Every one with recipients that are counted.</param>
-    public CountsTogether Transfers(ImmutableArray<Session> sessions)
+    public CountsTogether Transfers(ImmutableArray<SessionSize> sessions)
     {
         var recipients = cases.Recipients(sessions);
         int[] most = [.. sessions.Select((_, i) => recipients.Max(@case => @case.Recipients[i]!.Most))];

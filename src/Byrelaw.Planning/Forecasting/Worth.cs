@@ -10,7 +10,7 @@ public sealed record Worth(Further OneMore, double More, double Chance)
     /// <param name="forecaster">Its chain says what is wanted.</param>
     /// <param name="sessions">As planned.</param>
     /// <exception cref="InvalidOperationException">Nothing is wanted.</exception>
-    public static ImmutableArray<Worth> Of(Forecaster forecaster, ImmutableArray<Session> sessions)
+    public static ImmutableArray<Worth> Of(Forecaster forecaster, ImmutableArray<SessionSize> sessions)
     {
         var goal = forecaster.Chain.Goal ?? throw new InvalidOperationException("Nothing is wanted, so nothing has a worth.");
         var now = forecaster.Wanted(sessions);

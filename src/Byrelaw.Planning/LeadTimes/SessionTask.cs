@@ -36,7 +36,7 @@ internal static class SessionTask
         }
 
         var by = asked.Select(one => one.One.Days.IsEmpty ? (LocalDate?)null : one.One.Days[^1].End.PlusDays(one.One.Record.ResultsAfter)).Max();
-        var inHand = due is { } then && !(by < then) ? then : by ?? due ?? (isForDonors ? session.Session.Donors!.Choice.JudgedFrom : session.Session.Round.FirstTransfer);
+        var inHand = due is { } then && !(by < then) ? then : by ?? due ?? (isForDonors ? session.Session.Donors!.Choice.JudgedFrom : session.Session.Days.FirstTransfer);
         return new TaskDates(task, inHand, open.IsEmpty ? inHand.PlusDays(-task.LeadDays) : open.Min(animal => animal.Days[^1].End), first, open, true, 0, null)
         {
             Session = session.Number,

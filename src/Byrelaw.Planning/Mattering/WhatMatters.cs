@@ -12,21 +12,21 @@ internal sealed class WhatMatters
 
     private readonly SeasonInputs _inputs;
     private readonly Chain _chain;
-    private readonly ImmutableArray<Session> _sessions;
+    private readonly ImmutableArray<SessionSize> _sessions;
     private readonly CarrierShares _carriers;
 
-    private WhatMatters(SeasonInputs inputs, Chain chain, ImmutableArray<Session> sessions, CarrierShares carriers) => (_inputs, _chain, _sessions, _carriers) = (inputs, chain, sessions, carriers);
+    private WhatMatters(SeasonInputs inputs, Chain chain, ImmutableArray<SessionSize> sessions, CarrierShares carriers) => (_inputs, _chain, _sessions, _carriers) = (inputs, chain, sessions, carriers);
 
     /// <summary>All that makes a difference, the largest first; none where nothing is forecast.</summary>
     /// <param name="inputs">The season's.</param>
     /// <param name="numbers">And its numbers: it is told as if all that is asked turned out well, for of nobody nothing matters.</param>
-    /// <param name="rounds">Its sessions' days.</param>
-    public static ImmutableArray<Matter> Of(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Round> rounds)
+    /// <param name="days">Its sessions' days.</param>
+    public static ImmutableArray<Matter> Of(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Session> days)
     {
         var named = inputs.IfAllPass ?? inputs.Named;
         var (sessions, carriers) = named is null ? (numbers.Sessions, inputs.Carriers) : (named.Sessions, named.Carriers);
         var reading = ChainReading.Of(inputs.Plans, inputs.Aims, carriers);
-        if (reading.Chain is not { } chain || sessions.IsEmpty || rounds.IsEmpty)
+        if (reading.Chain is not { } chain || sessions.IsEmpty || days.IsEmpty)
         {
             return [];
         }
@@ -34,7 +34,7 @@ internal sealed class WhatMatters
         var what = new WhatMatters(inputs, chain, sessions, carriers);
         return
         [
-            .. reading.Used.Select(what.Of).Concat(what.Methods(rounds[0])).OfType<Matter>()
+            .. reading.Used.Select(what.Of).Concat(what.Methods(days[0])).OfType<Matter>()
                 .Where(matter => matter.Difference >= 0.005).OrderByDescending(matter => matter.Difference),
         ];
     }
@@ -56,11 +56,11 @@ internal sealed class WhatMatters
         static double Quantile(double mean, double variance, double chance) => Gamma.InvCDF(mean * mean / variance, mean / variance, chance);
     }
 
-    private IEnumerable<Matter?> Methods(Round round) =>
+    private IEnumerable<Matter?> Methods(Session first) =>
         from name in _sessions.SelectMany(session => session.Treated).Select(treated => treated.Method.Name).Distinct()
         let method = _inputs.Plans.Method(name)
         where method is not null
-        from loss in UseChain.Of(method, TreatmentCalendar.Of(method, round), _inputs.Plans).Losses
+        from loss in UseChain.Of(method, TreatmentCalendar.Of(method, first), _inputs.Plans).Losses
         where loss.Step != UseStep.InTheWindow && loss.Kept.Share > 0
         let range = Range(loss.Kept)
         where range.Low < range.High
@@ -75,7 +75,7 @@ internal sealed class WhatMatters
         return ChainReading.Of(_inputs.Plans with { Assumptions = _inputs.Plans.Assumptions.Replace(one, put) }, _inputs.Aims, _carriers).Chain;
     }
 
-    private ImmutableArray<Session> Used(string method, double times) =>
+    private ImmutableArray<SessionSize> Used(string method, double times) =>
     [
         .. _sessions.Select(session => session with
         {
@@ -85,7 +85,7 @@ internal sealed class WhatMatters
 
     private double Expected(Chain? chain) => chain is null ? 0 : Expected(chain, _sessions);
 
-    private double Expected(Chain chain, ImmutableArray<Session> sessions)
+    private double Expected(Chain chain, ImmutableArray<SessionSize> sessions)
     {
         var counted = chain with { Goal = new(Counted(_chain), 1, 0.5) };
         return new Forecaster(counted, isRough: true).Wanted([.. sessions.Select(session => session with { Own = [.. session.Own.Select(donor => Again(chain, donor))] })]).Mean;

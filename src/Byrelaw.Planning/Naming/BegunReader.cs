@@ -11,7 +11,6 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
 
     private readonly Herd _herd = draft.Herd;
     private readonly TreatmentRows _rows = new(draft.Herd, draft.Rulebook.Plans);
-    private readonly SafetyOnDay _safety = new(draft);
 
     /// <summary>Everyone, by place in the herd.</summary>
     public ImmutableArray<BegunAnimal> Read() =>
@@ -48,14 +47,17 @@ internal sealed class BegunReader(Draft draft, ImmutableArray<JudgedSession> ses
     /// <summary>The session that is written there; else those of which one of her heats serves a transfer.</summary>
     private ImmutableArray<int> SessionsOf(Method method, LocalDate start, double? written) => written is { } number
         ? [.. sessions.Where(session => session.Number == number).Select(session => session.Number)]
-        : [.. sessions.Where(session => session.Round.Window is var window && Heats(method).Any(day => window.Serves(start.PlusDays(day)))).Select(session => session.Number)];
+        : [.. sessions.Where(session => session.Days.Window is var window && Heats(method).Any(day => window.Serves(start.PlusDays(day)))).Select(session => session.Number)];
 
     private static IEnumerable<int> Heats(Method method) => method.InHeat is { Days: { IsEmpty: false } days } ? days.Select(day => day.Day) : method.HeatDay is { } heat ? [heat] : [];
+
+    /// <summary>The sessions whose rules are asked of her: all that may be meant; where none can, the next one.</summary>
+    private IEnumerable<JudgedSession> MeantBy(BegunAnimal begun) => begun.Sessions.IsEmpty ? sessions.Take(1) : sessions.Where(session => begun.Sessions.Contains(session.Number));
 
     private BegunState StateOf(BegunAnimal begun)
     {
         var days = begun.Method.Steps.Select(step => begun.Start.PlusDays(step.Day)).Where(day => day > today).Append(today).Distinct();
-        if (days.Any(day => !_safety.Holds(ProgrammeLists.Treatment(draft.Rulebook.Programme!), begun.Animal, day)))
+        if (!MeantBy(begun).All(session => days.All(day => session.Safety.Holds(ProgrammeLists.Treatment(session.Programme), begun.Animal, day))))
         {
             return BegunState.NotSafe;
         }

@@ -16,9 +16,9 @@ internal static class DonorsToAsk
 
         var day = donors.Choice.JudgedFrom;
         var gates = new Gates([new GateDays(donors.Choice, day, donors.Choice.JudgedTo)], null, day, day);
-        var standings = new Asking(session, gates, today, session.Planned).Of(donors.Animals);
+        var standings = new Asking(session, gates, today, donors.Planned).Of(donors.Animals);
         var proofs = standings.Where(one => one.Value.Proof is not null).ToDictionary(one => one.Key, one => one.Value.Proof!);
-        var days = proofs.Count == 0 ? [] : new UsefulDays(new Prover(session.Rulebook, session.Judge.Herd, session.Planned), gates, today).Of(proofs);
+        var days = proofs.Count == 0 ? [] : new UsefulDays(new Prover(session.Rulebook, session.Judge.Herd, donors.Planned), gates, today).Of(proofs);
         return named with
         {
             DonorsToAsk = [.. donors.Animals.Where(donor => days.ContainsKey(donor.Animal)).Select(donor => new NamedAnimal(donor.Animal, donor.Number, "", day, donor.Score) { ToFindOut = days[donor.Animal] })],

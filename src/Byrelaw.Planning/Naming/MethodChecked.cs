@@ -22,7 +22,7 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(method);
-        var days = TreatmentCalendar.Of(method, session.Round);
+        var days = TreatmentCalendar.Of(method, session.Days);
         var heats = days.Heats.Select(heat => heat.Date).Where(days.Window.Serves).ToList();
         var day = method.IsNatural ? heats.FirstOrDefault(heat => heat >= today, today) : days.Start;
         var bar = Bar(session, method, heats, day, today);
@@ -55,6 +55,6 @@ public sealed record MethodChecked(TreatmentCalendar Days, LocalDate Day, Immuta
         // What is given is found out about by day 0; where nothing is given there is time until the first transfer.
         return new Gates(
             [new GateDays(carrying, carrying.JudgedFrom, carrying.JudgedTo), .. treatment is null ? ImmutableArray<GateDays>.Empty : [new GateDays(treatment, day, day)]],
-            method.Suits, day, method.IsNatural ? session.Round.FirstTransfer : day);
+            method.Suits, day, method.IsNatural ? session.Days.FirstTransfer : day);
     }
 }

@@ -3,7 +3,7 @@ namespace Byrelaw.Planning.Naming;
 /// <summary>What a season's numbers are worked out from, by name and session by session: the donors, the methods, the cows and heifers who are named.</summary>
 /// <param name="Sessions">Those that are not over, in order.</param>
 /// <param name="Carriers">How much of the recipients are of which sort.</param>
-public sealed record SessionsByName(ImmutableArray<Session> Sessions, CarrierShares Carriers)
+public sealed record SessionsByName(ImmutableArray<SessionSize> Sessions, CarrierShares Carriers)
 {
     /// <summary>Counts them.</summary>
     /// <param name="named">Every session that is not over.</param>
@@ -23,9 +23,9 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, CarrierSha
 
     /// <summary>A session's donors, each with a line of her own by herself; its recipients are not counted.</summary>
     /// <param name="session">Judged.</param>
-    /// <param name="asked">Whether those asked about are counted too.</param>
+    /// <param name="asked">Who is asked about, and is to be counted too.</param>
     /// <param name="usable">Of these so many turn out to be usable.</param>
-    internal static Session Donors(JudgedSession session, bool asked, double usable = 1)
+    internal static SessionSize Donors(JudgedSession session, IEnumerable<int> asked, double usable = 1)
     {
         if (session.IsStopped)
         {
@@ -38,18 +38,19 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, CarrierSha
             return new(aims.InTheTank, []);
         }
 
-        var donors = (session.Donors?.Animals ?? []).Where(donor => donor.Answer.MayBeUsed() || (asked && donor.Answer == Answer.Ask)).ToList();
+        var open = asked.ToHashSet();
+        var donors = session.Collected.Concat((session.Donors?.Animals ?? []).Where(donor => open.Contains(donor.Animal))).ToList();
         var own = ChainReading.Of(session.Rulebook.Plans, aims, CarrierShares.Exactly(0)).Chain?.Own ?? [];
         ImmutableArray<OwnDonor> hers =
         [
-            .. from donor in donors join one in own on donor.Number equals one.Number select one with { IsAsked = donor.Answer == Answer.Ask && usable < 1 },
+            .. from donor in donors join one in own on donor.Number equals one.Number select one with { IsAsked = open.Contains(donor.Animal) && usable < 1 },
         ];
         var general = donors.Where(donor => hers.All(one => one.Number != donor.Number)).ToList();
-        var doubted = usable < 1 ? general.Count(donor => donor.Answer == Answer.Ask) : 0;
+        var doubted = usable < 1 ? general.Count(donor => open.Contains(donor.Animal)) : 0;
         return new(general.Count - doubted, []) { DonorsAsked = doubted, Own = hers, Usable = usable };
     }
 
-    private static Session Of(NamedSession session, bool ifAllPass, double usable, Dictionary<int, double> notUsed)
+    private static SessionSize Of(NamedSession session, bool ifAllPass, double usable, Dictionary<int, double> notUsed)
     {
         var animals = ifAllPass && usable >= 1 ? session.Named.Concat(session.ToAsk) : session.Named;
         var asked = ifAllPass && usable < 1 ? session.ToAsk : [];
@@ -65,7 +66,7 @@ public sealed record SessionsByName(ImmutableArray<Session> Sessions, CarrierSha
         ];
 
         // Nobody is not the same as nobody asked for: without recipients no embryo finds one.
-        return Donors(session.Session, ifAllPass, usable) with
+        return Donors(session.Session, ifAllPass ? session.DonorsToAsk.Select(donor => donor.Animal) : [], usable) with
         {
             Treated = treated.IsEmpty ? [new(new Preparing(session.Methods[0].Method.Name, Uses.Of(session.Methods[0])), 0)] : treated,
         };

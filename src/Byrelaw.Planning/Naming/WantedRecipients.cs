@@ -22,15 +22,15 @@ internal sealed class WantedRecipients
 
         var aims = session.Programme.Aims;
         var said = aims.Recipients.Any(one => one.Count is not null) ? aims.Recipients.Sum(one => one.Count ?? 0) : (int?)null;
-        var calendar = PlanCalendar.Of(session.Rulebook, session.Lists, today);
-        var inputs = JudgedSeason.Inputs(session.Rulebook, choice => ListStanding.Of(ProgrammeLists.Judged(session.Lists, choice)!, session.Dry), calendar);
+        var season = Season.Of(session, today);
+        var inputs = SeasonInputs.Of(season, PlanCalendar.Of(season));
         var options = MethodOptions.Of(inputs);
         if (ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Carriers).Chain is not { } chain || options.IsEmpty)
         {
             return new(said, null, null, null);
         }
 
-        var embryos = new Forecaster(chain).Meet(SessionsByName.Donors(session, asked: true)).Embryos;
+        var embryos = new Forecaster(chain).Meet(SessionsByName.Donors(session, (session.Donors?.Animals ?? []).Where(donor => donor.Answer == Answer.Ask).Select(donor => donor.Animal))).Embryos;
         return new(said, embryos, InVain.Of(inputs, chain, options[0]), options[0].Preparing.Used);
     }
 

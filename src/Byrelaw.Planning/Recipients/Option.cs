@@ -3,8 +3,7 @@ namespace Byrelaw.Planning.Recipients;
 /// <summary>A method that may be used.</summary>
 /// <param name="Chain">How animals treated by it come to be used.</param>
 /// <param name="Cost">Per animal treated or watched; null where nothing is said.</param>
-/// <param name="Most">The most animals it may be used on.</param>
-public sealed record Option(UseChain Chain, double? Cost, int Most)
+public sealed record Option(UseChain Chain, double? Cost)
 {
     /// <summary>The method as a forecast needs it.</summary>
     public Preparing Preparing { get; } = Chain.Preparing;

@@ -5,7 +5,7 @@ internal static class Charges
 {
     /// <param name="inputs">Prices, and the numbers that are known beforehand.</param>
     /// <param name="sessions">As planned.</param>
-    public static ImmutableArray<Charge> Of(SeasonInputs inputs, ImmutableArray<Session> sessions)
+    public static ImmutableArray<Charge> Of(SeasonInputs inputs, ImmutableArray<SessionSize> sessions)
     {
         var plans = inputs.Plans;
         var donorTreatments = sessions.Sum(session => session.AllDonors * session.Times);

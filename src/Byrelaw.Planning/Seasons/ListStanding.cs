@@ -1,5 +1,4 @@
 using Byrelaw.Judging.Criteria;
-using Byrelaw.Language.Rulebooks.Conditions;
 
 namespace Byrelaw.Planning.Seasons;
 
@@ -14,10 +13,10 @@ public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
     {
         ArgumentNullException.ThrowIfNull(list);
         ArgumentNullException.ThrowIfNull(dry);
-        return new([.. list.Animals.Select(animal => new AnimalStanding(animal.Animal, animal.Answer, animal.Sort, dry.Of(animal.Animal), IsKeptForHerStanding(animal)))]);
+        return new([.. list.Animals.Select(animal => new AnimalStanding(animal.Animal, animal.Answer, animal.Sort, dry.Of(animal.Animal)))]);
     }
 
-    /// <summary>Of a list of which only the answers are worked out, as for every visit that is compared: who is kept for her standing alone is not told.</summary>
+    /// <summary>Of a list of which only the answers are worked out, as for every visit that is compared.</summary>
     public static ListStanding Of(Judge judge, Sorts sorts, Choice choice)
     {
         ArgumentNullException.ThrowIfNull(judge);
@@ -25,8 +24,11 @@ public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
         ArgumentNullException.ThrowIfNull(choice);
         var (animals, answers) = judge.Answers(choice);
         var dry = DryCows.On(judge, choice.JudgedFrom);
-        return new([.. animals.Select((animal, i) => new AnimalStanding(animal, answers[i], sorts.On(animal, choice.JudgedFrom), dry.Of(animal), false))]);
+        return new([.. animals.Select((animal, i) => new AnimalStanding(animal, answers[i], sorts.On(animal, choice.JudgedFrom), dry.Of(animal)))]);
     }
+
+    /// <summary>How many a plan counts on.</summary>
+    public int Counted => Animals.Count(animal => animal.IsCounted);
 
     /// <summary>How many have an answer.</summary>
     public int Count(Answer answer) => Animals.Count(animal => animal.Answer == answer);
@@ -42,14 +44,8 @@ public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
         }
 
         var there = other.Animals.ToDictionary(animal => animal.Animal);
-        return new([.. Animals.Select(animal => there.TryGetValue(animal.Animal, out var also) ? animal.And(also) : animal with { Answer = Answer.No, IsKeptForHerStanding = false })]);
+        return new([.. Animals.Select(animal => there.TryGetValue(animal.Animal, out var also) ? animal.And(also) : animal with { Answer = Answer.No })]);
     }
-
-    private static bool IsKeptForHerStanding(AnimalJudgement animal) =>
-        !animal.Answer.MayBeUsed()
-        && animal.Rules.Where(rule => rule.InTheWay).ToArray() is { Length: > 0 } inTheWay
-        && inTheWay.All(rule => rule.Answer == RuleAnswer.NotMet && rule.Findings.Any(finding => finding.Decides)
-            && rule.Findings.Where(finding => finding.Decides).All(finding => finding.Condition is StandingCondition standing && standing.Not != finding.Inverted));
 }
 
 /// <summary>How one animal stands on a list.</summary>
@@ -57,17 +53,14 @@ public sealed record ListStanding(ImmutableArray<AnimalStanding> Animals)
 /// <param name="Answer">Her answer.</param>
 /// <param name="Sort">Cow, heifer or not known.</param>
 /// <param name="IsDry">Of a cow, whether she is dry.</param>
-/// <param name="IsKeptForHerStanding">Kept back by nothing but her standing: one of the herd's best, whose own calf is wanted.</param>
-public readonly record struct AnimalStanding(int Animal, Answer Answer, AnimalSort Sort, Truth IsDry, bool IsKeptForHerStanding)
+public readonly record struct AnimalStanding(int Animal, Answer Answer, AnimalSort Sort, Truth IsDry)
 {
     /// <summary>Whether a plan counts on her: a plan is made to have things found out in time, so those asked about count.</summary>
     public bool IsCounted => Answer.MayBeUsed() || Answer == Answer.Ask;
 
-    /// <summary>The worse of two; kept for her standing only where nothing else keeps her on either list.</summary>
+    /// <summary>The worse of two.</summary>
     internal AnimalStanding And(AnimalStanding other) => this with
     {
         Answer = Answer == Answer.Later || other.Answer == Answer.Later ? Answer.No : (Answer)Math.Max((byte)Answer, (byte)other.Answer),
-        IsKeptForHerStanding = (IsKeptForHerStanding || Answer.MayBeUsed()) && (other.IsKeptForHerStanding || other.Answer.MayBeUsed())
-            && (IsKeptForHerStanding || other.IsKeptForHerStanding),
     };
 }

@@ -8,6 +8,6 @@ internal static class MethodOptions
     [
         .. from method in inputs.Aims.MethodsOf(inputs.Plans).DistinctBy(method => method.Name)
            join uses in inputs.Uses on method.Name equals uses.Method
-           select new Option(uses, inputs.Plans.CostOf(method)?.Amount, inputs.OnHand.Animals),
+           select new Option(uses, inputs.Plans.CostOf(method)?.Amount),
     ];
 }

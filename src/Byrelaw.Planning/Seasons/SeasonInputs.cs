@@ -27,8 +27,8 @@ public sealed record SeasonInputs
     /// <summary>How animals come to be used by each method, on the days of the first session.</summary>
     public required ImmutableArray<UseChain> Uses { get; init; }
 
-    /// <summary>Animals that may be treated or watched, at one session.</summary>
-    public required OnHand OnHand { get; init; }
+    /// <summary>Animals that may be treated or watched at one session, those asked about among them: a plan is made to have things found out in time.</summary>
+    public required int Animals { get; init; }
 
     /// <summary>How much of the recipients are of which sort.</summary>
     public CarrierShares Carriers { get; init; }
@@ -50,6 +50,51 @@ public sealed record SeasonInputs
 
     /// <summary>Tasks that cost something, with the animals they are for.</summary>
     public ImmutableArray<TaskAnimals> Tasks { get; init; } = [];
+
+    /// <summary>What a season's numbers need of it.</summary>
+    /// <param name="season">The season.</param>
+    /// <param name="calendar">Its days.</param>
+    public static SeasonInputs Of(Season season, PlanCalendar calendar)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        ArgumentNullException.ThrowIfNull(calendar);
+        var (aims, plans, named) = (season.Rulebook.Programme!.Aims, season.Rulebook.Plans, season.Named);
+        var sessions = Math.Max(season.Sessions.Length, 1);
+        var (donors, most) = aims.Embryos == EmbryoOrigin.Frozen ? (aims.InTheTank / sessions, aims.InTheTank) : (season.Donors?.Counted ?? 0, season.Donors?.Animals.Length ?? 0);
+        return new SeasonInputs
+        {
+            Plans = plans,
+            Aims = aims,
+            Donors = donors,
+            MostDonors = most,
+            Sessions = sessions,
+            MostSessions = Math.Max(sessions, VisitsToCome(season, calendar)),
+            Uses = [.. calendar.Treatments.Where(treatment => treatment.Session == season.Sessions[0].Number).Select(treatment => UseChain.Of(treatment.Method, treatment, plans))],
+            Animals = season.Recipients?.Counted ?? 0,
+            Carriers = season.Recipients is { } recipients ? CarrierShares.Of(recipients) : CarrierShares.Exactly(0),
+            Visits = season.Sessions.Sum(session => session.Collection is null ? 1 : 2),
+            Samples = season.Tasks.Where(task => task.Task is { ResultsTake: not null, Cost: null } && !task.IsDone).Sum(task => task.Animals.Length),
+            Tasks = [.. season.Tasks.Where(task => task.Task.Cost is not null && !task.IsDone).Select(task => new TaskAnimals(task.Task, task.Animals.Length))],
+            Named = SessionsByName.Of(named, ifAllPass: false),
+            IfAllPass = SessionsByName.Of(named, ifAllPass: true),
+            IfUsable = usable => SessionsByName.Of(named, ifAllPass: true, usable),
+            Own = named.IsEmpty ? [] : SessionsByName.Donors(named[0].Session, named[0].DonorsToAsk.Select(donor => donor.Animal)).Own,
+        };
+    }
+
+    /// <summary>Sessions that the declared visits still allow, from the first collection to the end of the season.</summary>
+    private static int VisitsToCome(Season season, PlanCalendar calendar)
+    {
+        if (season.Sessions is not [{ Collection: { } first }, ..])
+        {
+            return season.Sessions.Length;
+        }
+
+        var aims = season.Rulebook.Programme!.Aims;
+        var calving = calendar.Calving.Sessions[0];
+        var last = calving.LastTransferInTime is { } inTime ? inTime.PlusDays(-Period.DaysBetween(first, calving.Session.FinalTransfer)) : LocalDate.MaxIsoValue;
+        return VisitDays.Of(season.Rulebook.Plans.Visits, "collection", aims.Region, aims.Holidays).Count(day => day >= first && day <= last);
+    }
 }
 
 /// <summary>A task and how many animals it is for.</summary>

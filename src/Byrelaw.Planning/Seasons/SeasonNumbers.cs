@@ -18,17 +18,11 @@ public sealed record SeasonNumbers
     /// <summary>The number by the method liked best that balances idle recipients and surplus embryos; null without methods or embryos.</summary>
     public Balance? Balance { get; init; }
 
-    /// <summary>The cheapest way, by one or two methods, to have as many accepted as the balanced number would; null without methods or embryos.</summary>
-    public Mix? Mix { get; init; }
-
     /// <summary>Recipients treated in the plan are as many as the programme says itself.</summary>
     public bool IsByTheProgramme { get; init; }
 
     /// <summary>The sessions as planned; empty where no embryo comes.</summary>
-    public ImmutableArray<Session> Sessions { get; init; } = [];
-
-    /// <summary>Whether the list has the animals for one session; null without methods.</summary>
-    public Supply? Supply { get; init; }
+    public ImmutableArray<SessionSize> Sessions { get; init; } = [];
 
     /// <summary>What comes of it, with those named; null where the assumptions do not say how embryos come.</summary>
     public Forecast? Forecast { get; init; }

@@ -9,7 +9,7 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
     private const double UsualCertainty = 0.8;
 
     /// <param name="inputs">What it is worked out from.</param>
-    /// <param name="compared">Whether what is only told, and planned with nowhere, is worked out too: each method's number, the best mix.</param>
+    /// <param name="compared">Whether what is only told, and planned with nowhere, is worked out too: each method's number.</param>
     public static SeasonOutline Of(SeasonInputs inputs, bool compared)
     {
         var reading = ChainReading.Of(inputs.Plans, inputs.Aims, inputs.Carriers);
@@ -25,38 +25,26 @@ internal sealed record SeasonOutline(SeasonNumbers Numbers, Forecaster? Forecast
         };
         return embryos is null
             ? new(numbers, null)
-            : new(options.IsEmpty ? numbers with { Sessions = [Collected(inputs) with { Times = inputs.Sessions }] } : WithRecipients(inputs, numbers, options, embryos, compared), forecaster);
+            : new(options.IsEmpty ? numbers with { Sessions = [Collected(inputs) with { Times = inputs.Sessions }] } : WithRecipients(inputs, numbers, options, embryos), forecaster);
     }
 
-    /// <summary>
-    /// As many as the programme says; else as many as balance idle recipients and surplus embryos, by the method liked best, or by the
-    /// cheapest mix that is as good where the list has too few for it.
-    /// </summary>
-    private static SeasonNumbers WithRecipients(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Option> options, Counts embryos, bool compared)
+    /// <summary>As many as the programme says; else as many as balance idle recipients and surplus embryos, by the method liked best, or all there are.</summary>
+    private static SeasonNumbers WithRecipients(SeasonInputs inputs, SeasonNumbers numbers, ImmutableArray<Option> options, Counts embryos)
     {
         var liked = options[0];
         var inVain = InVain.Of(inputs, numbers.Reading.Chain!, liked);
         var balance = Balance.Find(embryos, liked.Preparing.Used, inVain.IdleWeight, inVain.SurplusWeight);
         var said = Said(inputs, options);
-        var hasAll = balance.Best.Animals <= inputs.OnHand.Animals;
-        var mix = compared || (said.IsEmpty && !hasAll)
-            ? Mix.Find(options, (int)Math.Round(balance.Best.Animals * liked.Preparing.Used.Share), 0.5, inputs.OnHand.Animals)
-            : null;
-        var treated = !said.IsEmpty ? said
-            : hasAll ? [new(liked.Preparing, balance.Best.Animals)]
-            : mix is { Treated.IsEmpty: false } ? mix.Treated : [new(liked.Preparing, 0)];
         return numbers with
         {
             InVain = inVain,
             Balance = balance,
-            Mix = mix,
             IsByTheProgramme = !said.IsEmpty,
-            Sessions = [Collected(inputs) with { Treated = treated, Times = inputs.Sessions }],
-            Supply = inputs.OnHand.Supply(treated.Sum(one => one.Animals)),
+            Sessions = [Collected(inputs) with { Treated = said.IsEmpty ? [new(liked.Preparing, Math.Min(balance.Best.Animals, inputs.Animals))] : said, Times = inputs.Sessions }],
         };
     }
 
-    private static Session Collected(SeasonInputs inputs) => new(Math.Max(0, inputs.Donors - inputs.Own.Length), []) { Own = inputs.Own };
+    private static SessionSize Collected(SeasonInputs inputs) => new(Math.Max(0, inputs.Donors - inputs.Own.Length), []) { Own = inputs.Own };
 
     private static ImmutableArray<Treated> Said(SeasonInputs inputs, ImmutableArray<Option> options) =>
     [

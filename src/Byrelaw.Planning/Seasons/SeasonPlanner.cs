@@ -15,7 +15,7 @@ public static class SeasonPlanner
         var numbers = outline.Numbers;
 
         // What one more would bring is told of the season as it may become: before anything is found out nobody is named, and one more of nothing brings nothing.
-        (Forecaster Forecaster, ImmutableArray<Session> Sessions)? further = null;
+        (Forecaster Forecaster, ImmutableArray<SessionSize> Sessions)? further = null;
         if (inputs.Named is { } named && ForecasterOf(inputs, named) is { } byName)
         {
             (forecaster, numbers) = (byName, numbers with { Sessions = named.Sessions });
@@ -64,7 +64,7 @@ public static class SeasonPlanner
 
     private static Budget? Cost(SeasonInputs inputs, Forecast forecast)
     {
-        ImmutableArray<Session> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
+        ImmutableArray<SessionSize> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
         var charges = Charges.Of(inputs, sessions);
         return charges.IsEmpty ? null : Budgeter.AddUp(
             forecast, charges, InVain.FitToFreeze(inputs), Charges.Currency(inputs), inputs.Aims.Budget?.Amount, WithoutPrice.Of(inputs, sessions));

@@ -6,7 +6,7 @@ internal static class WithoutPrice
     /// <summary>All that the sessions do without a price.</summary>
     /// <param name="inputs">Prices, and the numbers that are known beforehand.</param>
     /// <param name="sessions">As planned.</param>
-    public static ImmutableArray<NotPriced> Of(SeasonInputs inputs, ImmutableArray<Session> sessions)
+    public static ImmutableArray<NotPriced> Of(SeasonInputs inputs, ImmutableArray<SessionSize> sessions)
     {
         var plans = inputs.Plans;
         var treated = sessions.SelectMany(session => session.Treated).Where(one => one.Animals > 0).Select(one => one.Method.Name)

@@ -8,11 +8,10 @@ internal sealed class HormoneMornings
 {
     private readonly Plan _plan;
     private readonly SheetHeads _heads;
-    private readonly SafetyOnDay _safety;
     private readonly Dictionary<(LocalDate Date, int Session), List<HormoneRow>> _rows = [];
     private readonly HashSet<(int Animal, LocalDate Date)> _stands = [];
 
-    private HormoneMornings(Plan plan, SheetHeads heads) => (_plan, _heads, _safety) = (plan, heads, new SafetyOnDay(plan.Draft));
+    private HormoneMornings(Plan plan, SheetHeads heads) => (_plan, _heads) = (plan, heads);
 
     public static IEnumerable<HormoneSheet> Of(Plan plan, SheetHeads heads)
     {
@@ -30,6 +29,7 @@ internal sealed class HormoneMornings
             mornings.AddThoseBegunAndNotNamed(session);
         }
 
+        mornings.AddSecondChances();
         mornings.AddOtherDevices();
         return mornings._rows.Select(one => mornings.Sheet(one.Key.Date, plan.Sessions.First(session => session.Number == one.Key.Session), one.Value));
     }
@@ -55,7 +55,7 @@ internal sealed class HormoneMornings
             {
                 // Both checks hold on her day 0, or she would not be named; of one who is begun the safety rules were asked on each of her days.
                 var isAsked = animal.IsBegun || row.Day == 0;
-                Add(session, isAsked || _safety.Holds(treatment, animal.Animal, On(row)) ? row : row with { NotGiven = new(null) });
+                Add(session, isAsked || session.Session.Safety.Holds(treatment, animal.Animal, On(row)) ? row : row with { NotGiven = new(null) });
             }
         }
     }
@@ -83,21 +83,28 @@ internal sealed class HormoneMornings
     /// <summary>Donors that are made ready for a flush, each by the rules of her own list on each of her days.</summary>
     private void AddDonors(NamedSession session)
     {
-        if (session.Session is not { IsStopped: false, Donors: { } donors } || _plan.Calendar.Donors.FirstOrDefault(treatment => treatment.Round == session.Number) is not { } days)
+        if (session.Session is not { IsStopped: false, Donors: { } donors } || TreatmentCalendar.OfDonors(session.Session.Rulebook.Plans, session.Session.Days) is not { } days)
         {
             return;
         }
 
-        foreach (var donor in donors.Animals.Where(donor => donor.Answer.MayBeUsed()))
+        // Nobody is begun who does not surely pass on all of her days; of one whose day 0 is past each day to come is asked for itself.
+        var hasBegun = days.Start < _plan.Today;
+        foreach (var donor in hasBegun ? donors.Animals.Where(donor => donor.Answer.MayBeUsed()) : session.Session.Collected)
         {
             foreach (var row in RowsOf(donor.Animal, days.Method, days.Start))
             {
-                var holds = _safety.Holds(donors.Choice, donor.Animal, On(row));
-                if (holds || row.Day > 0)
-                {
-                    Add(session, row with { IsDonor = true, NotGiven = holds ? null : new(null) });
-                }
+                Add(session, row with { IsDonor = true, NotGiven = session.Session.DonorSafety.Holds(donors.Choice, donor.Animal, On(row)) ? null : new(null) });
             }
+        }
+    }
+
+    /// <summary>The steps of day 0 once more, for whoever was not seen in heat in time.</summary>
+    private void AddSecondChances()
+    {
+        foreach (var one in SecondChances.Of(_plan))
+        {
+            Add(one.Session, Row(one.Animal.Animal, one.Method, one.Animal.Start, 0) with { Day = Period.DaysBetween(one.Animal.Start, one.Day), IsSecondChance = true });
         }
     }
 

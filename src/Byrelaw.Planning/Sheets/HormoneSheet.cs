@@ -36,6 +36,9 @@ public sealed record HormoneRow(SheetAnimal Who, Method Method, LocalDate Start,
     /// <summary>Whether she is treated as a donor.</summary>
     public bool IsDonor { get; init; }
 
+    /// <summary>Whether the steps of day 0 are done once more, because she was not seen in heat in time.</summary>
+    public bool IsSecondChance { get; init; }
+
     /// <summary>Whether a device of hers comes out, whatever else is said of her.</summary>
     public bool DeviceComesOut => Steps.Any(step => step.Device == DeviceMove.Out);
 

@@ -6,8 +6,8 @@ internal static class TransferMornings
     public static IEnumerable<TransferSheet> Of(Plan plan, SheetHeads heads) =>
         from session in plan.Sessions
         where !session.Session.IsStopped
-        let window = session.Session.Round.Window
-        from day in session.Session.Round.TransferDays
+        let window = session.Session.Days.Window
+        from day in session.Session.Days.TransferDays
         where day >= plan.Today
         let sheet = Of(session, day, window, heads)
         where sheet.Animals > 0 || !sheet.ToAsk.IsEmpty || !sheet.Watched.IsEmpty

@@ -18,9 +18,9 @@ public enum SlipKind
 
 /// <summary>Something that goes wrong, and when people learn of it.</summary>
 /// <param name="Kind">What.</param>
-/// <param name="Round">In which round, from 1.</param>
+/// <param name="Session">In which session, from 1.</param>
 /// <param name="Days">How many days late; at least 1, not used where there are no eggs.</param>
 /// <param name="On">The day on which people learn of it.</param>
 /// <param name="Method">For a late treatment: the method.</param>
 /// <param name="Day">For a late treatment: the day of the method.</param>
-public sealed record Slip(SlipKind Kind, int Round, int Days, LocalDate On, string? Method = null, int? Day = null);
+public sealed record Slip(SlipKind Kind, int Session, int Days, LocalDate On, string? Method = null, int? Day = null);

@@ -2,14 +2,14 @@ namespace Byrelaw.Planning.Slipping;
 
 /// <summary>What is left when something goes wrong.</summary>
 /// <param name="Slip">What went wrong.</param>
-/// <param name="Before">The round as planned.</param>
-/// <param name="After">The round as it becomes; null where no embryos come.</param>
+/// <param name="Before">The session as planned.</param>
+/// <param name="After">The session as it becomes; null where no embryos come.</param>
 /// <param name="EmbryosOverAge">Whether embryos would be older than a recipient takes with good hope: more than 8 days on every day of transfer left.</param>
 /// <param name="Treatments">What becomes of each method's animals.</param>
 /// <param name="Clashes">What is wrong with the new days.</param>
 /// <param name="Fallback">What can be done with animals that are left without an embryo.</param>
 public sealed record SlipAnswer(
-    Slip Slip, Round Before, Round? After, bool EmbryosOverAge, ImmutableArray<SlippedTreatment> Treatments, ImmutableArray<Clash> Clashes, Fallback Fallback);
+    Slip Slip, Session Before, Session? After, bool EmbryosOverAge, ImmutableArray<SlippedTreatment> Treatments, ImmutableArray<Clash> Clashes, Fallback Fallback);
 
 /// <summary>What becomes of the animals of one method.</summary>
 /// <param name="Before">As planned.</param>
@@ -47,6 +47,6 @@ public enum SlipState
 /// <param name="ServeTo">The last.</param>
 /// <param name="NextHeatFrom">Their next heats after those, a cycle later, from.</param>
 /// <param name="NextHeatTo">To.</param>
-/// <param name="NextCollection">The next collection: the next round, or else the next visit; null for neither.</param>
+/// <param name="NextCollection">The next collection: the next session, or else the next visit; null for neither.</param>
 public sealed record Fallback(
     int FrozenEmbryos, LocalDate? ServeFrom, LocalDate? ServeTo, LocalDate? NextHeatFrom, LocalDate? NextHeatTo, LocalDate? NextCollection);

@@ -13,14 +13,14 @@ public static partial class SlipPhrase
     /// <param name="phrase">As written.</param>
     /// <param name="calendar">The plan's.</param>
     /// <param name="plans">Its methods.</param>
-    /// <param name="round">The round, from 1.</param>
+    /// <param name="session">The session, from 1.</param>
     /// <param name="on">The day on which people learn of it; null for the day it should have happened.</param>
-    public static Slip? Read(string phrase, PlanCalendar calendar, PlanStatements plans, int round = 1, LocalDate? on = null)
+    public static Slip? Read(string phrase, PlanCalendar calendar, PlanStatements plans, int session = 1, LocalDate? on = null)
     {
         ArgumentNullException.ThrowIfNull(phrase);
         ArgumentNullException.ThrowIfNull(calendar);
         ArgumentNullException.ThrowIfNull(plans);
-        if (calendar.Rounds.FirstOrDefault(one => one.Number == round) is not { } planned)
+        if (calendar.Sessions.FirstOrDefault(one => one.Number == session) is not { } planned)
         {
             return null;
         }
@@ -29,20 +29,20 @@ public static partial class SlipPhrase
         var collected = planned.Collection ?? planned.FirstTransfer;
         if (text == "no eggs")
         {
-            return new(SlipKind.NoEggs, round, 0, on ?? collected);
+            return new(SlipKind.NoEggs, session, 0, on ?? collected);
         }
 
         if (Late().Match(text) is { Success: true } late)
         {
             return late.Groups["what"].Value == "collection"
-                ? new(SlipKind.CollectionLater, round, Number(late, "days"), on ?? collected)
-                : new(SlipKind.NoCourier, round, Number(late, "days"), on ?? planned.FirstTransfer);
+                ? new(SlipKind.CollectionLater, session, Number(late, "days"), on ?? collected)
+                : new(SlipKind.NoCourier, session, Number(late, "days"), on ?? planned.FirstTransfer);
         }
 
         return Treatment().Match(text) is { Success: true } missed && plans.Method(missed.Groups["method"].Value) is { } method
-            && calendar.Treatments.FirstOrDefault(one => one.Round == round && one.Method.Name == method.Name) is { } treatment
+            && calendar.Treatments.FirstOrDefault(one => one.Session == session && one.Method.Name == method.Name) is { } treatment
             && Number(missed, "day") is var day && treatment.Days.FirstOrDefault(step => step.Step.Day == day) is { } given
-            ? new(SlipKind.TreatmentLate, round, Number(missed, "days"), on ?? given.Date, method.Name, day)
+            ? new(SlipKind.TreatmentLate, session, Number(missed, "days"), on ?? given.Date, method.Name, day)
             : null;
     }
 

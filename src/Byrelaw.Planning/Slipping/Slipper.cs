@@ -8,7 +8,7 @@ public static class Slipper
 
     private const int Cycle = 21;
 
-    /// <summary>Works it out; null where the plan has no such round.</summary>
+    /// <summary>Works it out; null where the plan has no such session.</summary>
     /// <param name="rulebook">With a programme.</param>
     /// <param name="calendar">Its calendar.</param>
     /// <param name="slip">What goes wrong.</param>
@@ -17,43 +17,43 @@ public static class Slipper
         ArgumentNullException.ThrowIfNull(rulebook);
         ArgumentNullException.ThrowIfNull(calendar);
         ArgumentNullException.ThrowIfNull(slip);
-        if (calendar.Rounds.FirstOrDefault(round => round.Number == slip.Round) is not { } before)
+        if (calendar.Sessions.FirstOrDefault(session => session.Number == slip.Session) is not { } before)
         {
             return null;
         }
 
         var after = After(before, slip);
         ImmutableArray<SlippedTreatment> treatments =
-            [.. calendar.Treatments.Where(treatment => treatment.Round == slip.Round).Select(treatment => Slipped(treatment, after, slip))];
+            [.. calendar.Treatments.Where(treatment => treatment.Session == slip.Session).Select(treatment => Slipped(treatment, after, slip))];
         return new(
             slip, before, after, after is not null && after.EmbryoAge(after.FirstTransfer) > OldestEmbryo, treatments,
             after is null ? [] : [.. after.TransferDays.Prepend(after.Collection ?? after.FirstTransfer).Distinct().SelectMany(day => Clash.On(day, after.Programme.Aims)), .. Clash.WithVisits(rulebook.Plans, [after])],
             Fallback(rulebook, calendar, before, treatments, slip));
     }
 
-    /// <summary>The round's days after the slip. A late courier leaves the collection where it was; a late treatment moves nothing.</summary>
-    private static Round? After(Round round, Slip slip) => slip.Kind switch
+    /// <summary>The session's days after the slip. A late courier leaves the collection where it was; a late treatment moves nothing.</summary>
+    private static Session? After(Session session, Slip slip) => slip.Kind switch
     {
         SlipKind.NoEggs => null,
-        SlipKind.TreatmentLate => round,
-        SlipKind.CollectionLater when round.Collection is { } day => Moved(round, "collection", day.PlusDays(slip.Days)),
-        _ => Moved(round, "first transfer", round.FirstTransfer.PlusDays(slip.Days)),
+        SlipKind.TreatmentLate => session,
+        SlipKind.CollectionLater when session.Collection is { } day => Moved(session, "collection", day.PlusDays(slip.Days)),
+        _ => Moved(session, "first transfer", session.FirstTransfer.PlusDays(slip.Days)),
     };
 
-    private static Round Moved(Round round, string name, LocalDate day)
+    private static Session Moved(Session session, string name, LocalDate day)
     {
-        var programme = MovedProgramme.To(round.Programme, name, day);
+        var programme = MovedProgramme.To(session.Programme, name, day);
         var first = programme.Date("first transfer")!.Value;
-        return round with
+        return session with
         {
             Programme = programme,
-            Collection = round.Collection is null ? null : programme.Date("collection"),
+            Collection = session.Collection is null ? null : programme.Date("collection"),
             FirstTransfer = first,
             FinalTransfer = programme.Date("final transfer") ?? first,
         };
     }
 
-    private static SlippedTreatment Slipped(TreatmentCalendar before, Round? after, Slip slip)
+    private static SlippedTreatment Slipped(TreatmentCalendar before, Session? after, Slip slip)
     {
         var noReturn = PointOfNoReturn.Of(before);
         var served = before.InWindow;
@@ -95,12 +95,12 @@ public static class Slipper
         return new(before, noReturn, state, null, before.InWindow, before.Method.IsNatural ? before.InWindow : served);
     }
 
-    private static Fallback Fallback(Rulebook rulebook, PlanCalendar calendar, Round before, ImmutableArray<SlippedTreatment> treatments, Slip slip)
+    private static Fallback Fallback(Rulebook rulebook, PlanCalendar calendar, Session before, ImmutableArray<SlippedTreatment> treatments, Slip slip)
     {
         var heats = treatments.Where(treatment => !treatment.Before.Method.IsNatural).SelectMany(treatment => treatment.Before.Heats.Select(heat => heat.Date)).Order().ToList();
         var ahead = heats.Where(heat => heat >= slip.On).ToList();
         var cycle = rulebook.Plans.Methods.FirstOrDefault(method => method.IsNatural)?.CycleDays ?? Cycle;
-        var next = calendar.Rounds.FirstOrDefault(round => round.Number > slip.Round)?.Collection
+        var next = calendar.Sessions.FirstOrDefault(session => session.Number > slip.Session)?.Collection
             ?? VisitDays.Of(rulebook.Plans.Visits, "collection", before.Programme.Aims.Region, before.Programme.Aims.Holidays)
                 .Where(day => day > (before.Collection ?? before.FirstTransfer)).Select(day => (LocalDate?)day).FirstOrDefault();
         return new(

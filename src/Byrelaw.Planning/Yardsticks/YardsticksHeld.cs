@@ -4,18 +4,18 @@ namespace Byrelaw.Planning.Yardsticks;
 internal static class YardsticksHeld
 {
     /// <summary>Each in the order of writing; one about a method without a session is left out.</summary>
-    public static ImmutableArray<YardstickHeld> Of(PlanStatements plans, ImmutableArray<Round> rounds, SeasonNumbers numbers) =>
-        [.. plans.Yardsticks.Select(yardstick => yardstick.Method is { } method ? Used(yardstick, plans, plans.Method(method)!, rounds) : Cost(yardstick, numbers)).OfType<YardstickHeld>()];
+    public static ImmutableArray<YardstickHeld> Of(PlanStatements plans, ImmutableArray<Session> sessions, SeasonNumbers numbers) =>
+        [.. plans.Yardsticks.Select(yardstick => yardstick.Method is { } method ? Used(yardstick, plans, plans.Method(method)!, sessions) : Cost(yardstick, numbers)).OfType<YardstickHeld>()];
 
-    private static YardstickHeld? Used(Yardstick yardstick, PlanStatements plans, Method method, ImmutableArray<Round> rounds)
+    private static YardstickHeld? Used(Yardstick yardstick, PlanStatements plans, Method method, ImmutableArray<Session> sessions)
     {
-        if (rounds.IsEmpty)
+        if (sessions.IsEmpty)
         {
             return null;
         }
 
         var (parts, product) = (ImmutableArray.CreateBuilder<YardstickPart>(), 1.0);
-        foreach (var loss in UseChain.Of(method, TreatmentCalendar.Of(method, rounds[0]), plans).Losses)
+        foreach (var loss in UseChain.Of(method, TreatmentCalendar.Of(method, sessions[0]), plans).Losses)
         {
             product *= loss.Kept.Share;
             parts.Add(new(loss.Step, null, loss.Kept.Share, product));

@@ -37,7 +37,15 @@ public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, stri
 
 /// <summary>One list.</summary>
 public sealed record ListJson(
-    string List, int? Session, string JudgedFrom, string JudgedTo, CountsJson Counts, IReadOnlyList<AnimalJson> Animals);
+    string List, int? Session, string JudgedFrom, string JudgedTo, CountsJson Counts, IReadOnlyList<AnimalJson> Animals)
+{
+    /// <summary>What is planned before its days and taken as done; left out where nothing is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<PlannedJson>? Planned { get; init; }
+}
+
+/// <summary>A collection that is planned and not on record.</summary>
+public sealed record PlannedJson(string Date, string Animal, string Kind);
 
 /// <summary>How many have each answer.</summary>
 public sealed record CountsJson(int Ready, int OnCourse, int Later, int Ask, int No);

@@ -52,7 +52,10 @@ public static class JsonText
     private static ListJson List(ListReport list) => new(
         list.Name, list.List.Session, Iso(list.List.Choice.JudgedFrom), Iso(list.List.Choice.JudgedTo),
         Counts(list.List),
-        [.. list.List.Animals.Select(animal => Animal(animal, list))]);
+        [.. list.List.Animals.Select(animal => Animal(animal, list))])
+    {
+        Planned = list.List.Planned.IsEmpty ? null : [.. list.List.Planned.Select(row => new PlannedJson(Iso(row.Date), row.Animal, row.Kind))],
+    };
 
     internal static CountsJson Counts(ListJudgement list) => new(
         list.Count(Answer.Ready), list.Count(Answer.OnCourse), list.Count(Answer.Later), list.Count(Answer.Ask), list.Count(Answer.No));

@@ -19,22 +19,29 @@ namespace Byrelaw.Reporting.Json;
 /// <param name="WhatMatters">Assumptions, the one that matters most first.</param>
 /// <param name="Methods">Every method that can still start.</param>
 /// <param name="WhoCarries">Cows in milk, dry cows and heifers; empty where nobody is named.</param>
+/// <param name="Decisions">Go or no-go, by the day.</param>
 public sealed record PlanJson(
     string Programme, string JudgedWith, string Rulebook, string Records, string KnownDay, string Today, IReadOnlyList<PlanSessionJson> Sessions,
     IReadOnlyList<MorningJson> Mornings, IReadOnlyList<PlanTaskJson> Tasks,
     IReadOnlyList<PlanEntryJson> Calendar, WantsJson? Wants, OutcomeJson? WithThoseNamed, OutcomeJson? IfUsable, OutcomeJson? IfAllPass,
-    IReadOnlyList<YardstickJson> Yardsticks, IReadOnlyList<MatterJson> WhatMatters, IReadOnlyList<MethodJson> Methods, IReadOnlyList<CarrierJson> WhoCarries);
+    IReadOnlyList<YardstickJson> Yardsticks, IReadOnlyList<MatterJson> WhatMatters, IReadOnlyList<MethodJson> Methods, IReadOnlyList<CarrierJson> WhoCarries,
+    IReadOnlyList<DecisionJson> Decisions);
 
 /// <summary>One session, with those named, to ask about, spare and watched.</summary>
 public sealed record PlanSessionJson(
     int Session, string? Collection, string FirstTransfer, string FinalTransfer, int? Wanted, int? Short, IReadOnlyList<NamedJson> Named, IReadOnlyList<NamedJson> ToAsk,
-    IReadOnlyList<NamedJson> Spares, IReadOnlyList<NamedJson> Watched, IReadOnlyList<string> BookedAndOut, IReadOnlyList<string> BegunAndNotNamed);
+    IReadOnlyList<NamedJson> Spares, IReadOnlyList<NamedJson> Watched, IReadOnlyList<string> BookedAndOut, IReadOnlyList<string> BegunAndNotNamed,
+    IReadOnlyList<string> Donors, IReadOnlyList<string> DonorsToAsk, IReadOnlyList<string> DonorsNotInTime);
 
 /// <summary>An animal with what is planned of her.</summary>
 public sealed record NamedJson(string Animal, string Method, string DayZero, bool Begun, bool Booked);
 
 /// <summary>A task with its days and whom it is for.</summary>
 public sealed record PlanTaskJson(string Task, int Session, string Due, string LastStart, string? NotBefore, bool Done, int DaysPast, bool ForAnimals, IReadOnlyList<string> Animals);
+
+/// <summary>A decision to go on or not; sums are null where nothing has a price, and at least so much where something has none. <c>said</c> is <c>go</c>, <c>stopped</c>, <c>nothing</c> past its day, and null before.</summary>
+public sealed record DecisionJson(
+    string Task, int Session, string By, IReadOnlyList<string> DecidedBy, string IfStopped, double? Spent, double? StoppingStillCosts, bool AtLeast, string? Said, string? SaidOn);
 
 /// <summary>An entry of the calendar; its id stays when its days move.</summary>
 public sealed record PlanEntryJson(string Id, string Kind, string From, string To, int? Session, string What);

@@ -24,16 +24,17 @@ public static class PlanJsonText
                 Outcome(numbers.Forecast, numbers.Budget, aims), Outcome(numbers.Between, null, aims), Outcome(numbers.IfAllPass, numbers.BudgetIfAllPass, aims),
                 [.. plan.Yardsticks.Select(Yardstick)], [.. plan.WhatMatters.Select(Matter)],
                 [.. plan.SideBySide.Select(one => new MethodJson(one.Method.Name, one.IsChosen, one.Sessions, one.Sure, one.ToAsk, one.Used.Share, one.CostPerAccepted, one.CostPerLiveHeifer, one.IsAtLeast))],
-                [.. plan.WhoCarries?.Sorts.Select(Carrier) ?? []]),
+                [.. plan.WhoCarries?.Sorts.Select(Carrier) ?? []], [.. DecisionWords.Of(plan).Select(task => Decision(plan, task))]),
             JsonShapes.Readable.PlanJson);
     }
 
     private static PlanSessionJson Session(NamedSession one)
     {
-        var round = one.Session.Round;
+        var days = one.Session.Days;
         return new(
-            one.Number, round.Collection is { } day ? Iso(day) : null, Iso(round.FirstTransfer), Iso(round.FinalTransfer), one.Wanted, one.Short, Named(one.Named), Named(one.ToAsk),
-            Named(one.Spares), Named(one.Watched), [.. one.BookedAndOut.Select(booked => booked.Booking.Animal)], [.. one.BegunAndNotNamed.Select(begun => one.Session.Judge.Herd.Numbers[begun.Animal])]);
+            one.Number, days.Collection is { } day ? Iso(day) : null, Iso(days.FirstTransfer), Iso(days.FinalTransfer), one.Wanted, one.Short, Named(one.Named), Named(one.ToAsk),
+            Named(one.Spares), Named(one.Watched), [.. one.BookedAndOut.Select(booked => booked.Booking.Animal)], [.. one.BegunAndNotNamed.Select(begun => one.Session.Judge.Herd.Numbers[begun.Animal])],
+            [.. one.Session.Collected.Select(donor => donor.Number)], [.. one.DonorsToAsk.Select(donor => donor.Number)], [.. one.DonorsNotInTime.Select(donor => donor.Number)]);
     }
 
     private static IReadOnlyList<NamedJson> Named(ImmutableArray<NamedAnimal> animals) => [.. animals.Select(one => new NamedJson(one.Number, one.Method, Iso(one.Start), one.IsBegun, one.IsBooked))];
@@ -41,7 +42,15 @@ public static class PlanJsonText
     private static PlanTaskJson Task(Planning.LeadTimes.TaskDates task) => new(
         task.Task.Name, task.Session, Iso(task.Due), Iso(task.LastStart), task.Earliest is { } early ? Iso(early) : null, task.IsDone, task.DaysPast, task.IsForAnimals, [.. task.Animals.Select(one => one.Number)]);
 
-    private static PlanEntryJson Entry(PlanEntry entry, Aims aims) => new(entry.Id, Keys.Snake($"{entry.Kind}"), Iso(entry.From), Iso(entry.To), entry.Round, EntryWords.What(entry, aims));
+    private static DecisionJson Decision(Plan plan, Planning.LeadTimes.TaskDates task)
+    {
+        var (spent, still) = (SpentBy.Of(plan, task.Session, task.Due), StillCosts.Of(plan, task.Session, task.Due));
+        return new(
+            task.Task.Name, task.Session, Iso(task.Due), [.. task.Task.DecidedBy], task.Task.IfStopped!, spent?.Money.Amount, still?.Money.Amount, spent is { IsAll: false } || still is { IsAll: false },
+            DecisionWords.Key(plan, task), task.SaidDone is { } done ? Iso(done.On) : null);
+    }
+
+    private static PlanEntryJson Entry(PlanEntry entry, Aims aims) => new(entry.Id, Keys.Snake($"{entry.Kind}"), Iso(entry.From), Iso(entry.To), entry.Session, EntryWords.What(entry, aims));
 
     private static OutcomeJson? Outcome(Forecast? forecast, Budget? budget, Aims aims) => forecast is null ? null : new(
         [

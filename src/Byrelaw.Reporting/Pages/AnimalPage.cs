@@ -32,7 +32,8 @@ public static class AnimalPage
         var part = new DocumentBuilder()
             .Heading(1, $"{Wording.Bold(report.Animal.Number)} · {AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")
             .Sentence(who)
-            .Sentence($"{before} {Wording.Bold(answer)}{after} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.");
+            .Sentence($"{before} {Wording.Bold(answer)}{after} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.")
+            .Sentence(PlannedWords.Of(report));
         if (report.On.Draft.KnownOn is { } day)
         {
             part.Sentence(ListPage.AsKnownOn(day));

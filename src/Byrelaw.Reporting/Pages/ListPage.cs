@@ -32,6 +32,7 @@ public static class ListPage
         var part = new DocumentBuilder().Heading(1, list.Title)
             .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
             .Sentence(list.UseSentence)
+            .Sentence(PlannedWords.Of(list))
             .Sentence(DangerLine.Of(list.Draft, list.List))
             .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
             .Sentence($"May be used: {AtBest.Of(list.List)}.")

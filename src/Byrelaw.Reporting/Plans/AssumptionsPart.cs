@@ -5,7 +5,7 @@ internal static class AssumptionsPart
 {
     public static Part Of(Plan plan)
     {
-        var used = plan.Numbers.Reading.Used.Concat(plan.Calendar.Season.Rounds.SelectMany(round => round.InCows?.Assumed ?? [])).Distinct().ToList();
+        var used = plan.Numbers.Reading.Used.Concat(plan.Calendar.Calving.Sessions.SelectMany(session => session.InCows?.Assumed ?? [])).Distinct().ToList();
         var table = new Table("Assumptions used", "what", "is", "resting on", "source", "written in");
         foreach (var one in used)
         {

@@ -50,17 +50,17 @@ public static class EntryWords
     {
         ArgumentNullException.ThrowIfNull(entry);
         ArgumentNullException.ThrowIfNull(aims);
-        var round = entry.Round is { } number and > 1 ? $" (session {number})" : "";
+        var session = entry.Session is { } number and > 1 ? $" (session {number})" : "";
         return entry.Kind switch
         {
             EntryKind.TaskStart => $"Last day to start: {entry.Subject}",
             EntryKind.CleanTime => $"Clean time: {entry.Subject}",
-            EntryKind.Treatment or EntryKind.DonorTreatment => $"{entry.Subject}{round}: {Step(entry.Step!)}",
-            EntryKind.HeatWatch => $"{entry.Subject}{round}: watch for heat",
-            EntryKind.Collection => (aims.Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection of eggs") + round,
-            EntryKind.Transfer => "Transfer of embryos" + round,
+            EntryKind.Treatment or EntryKind.DonorTreatment => $"{entry.Subject}{session}: {Step(entry.Step!)}",
+            EntryKind.HeatWatch => $"{entry.Subject}{session}: watch for heat",
+            EntryKind.Collection => (aims.Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection of eggs") + session,
+            EntryKind.Transfer => "Transfer of embryos" + session,
             EntryKind.StartOfMating => "Planned start of mating",
-            _ => $"Calves due{round}",
+            _ => $"Calves due{session}",
         };
     }
 

@@ -5,6 +5,13 @@ namespace Byrelaw.Reporting.Plans;
 /// <summary>What was said of a decision to go on or to stop.</summary>
 internal static class DecisionWords
 {
+    /// <summary>All decisions, by the day.</summary>
+    public static IEnumerable<TaskDates> Of(Plan plan) => plan.Calendar.Tasks.Where(task => task.Task.IsDecision).OrderBy(task => task.Due);
+
+    /// <summary>What was said, for programs; null before its day.</summary>
+    public static string? Key(Plan plan, TaskDates task) =>
+        StoppedOf(plan, task.Session) is not null ? "stopped" : task.SaidDone is not null ? "go" : task.Due < plan.Today ? "nothing" : null;
+
     /// <summary><c>go, on 2 October 2026</c>; <c>Nobody has said go.</c>; empty where its day is to come.</summary>
     public static string Said(Plan plan, TaskDates task) =>
         StoppedOf(plan, task.Session) is not null ? "stopped"

@@ -7,7 +7,7 @@ internal static class DecisionsPart
 {
     public static Part Of(Plan plan)
     {
-        var decisions = plan.Calendar.Tasks.Where(task => task.Task.IsDecision).OrderBy(task => task.Due).ToList();
+        var decisions = DecisionWords.Of(plan).ToList();
         if (decisions.Count == 0)
         {
             return Part.None;

@@ -15,7 +15,7 @@ internal static class PastPart
     private static string Line(Plan plan, TaskDates task)
     {
         var still = task.InTimeFor is { } day
-            ? $"Started today, it is in time for a {(plan.Calendar.Rounds is [{ Collection: not null }, ..] ? "collection" : "transfer")} on {Dates.Long(day)} or later."
+            ? $"Started today, it is in time for a {(plan.Calendar.Sessions is [{ Collection: not null }, ..] ? "collection" : "transfer")} on {Dates.Long(day)} or later."
             : "Do it at once, or plan without it.";
         return $"{TaskWords.Name(task)} ({TaskWords.For(task)}): the last day was {Dates.Long(task.LastStart)}, {Numbers.Count(task.DaysPast, "day", "days")} ago. {still}";
     }

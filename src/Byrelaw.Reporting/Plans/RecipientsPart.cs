@@ -14,13 +14,12 @@ internal static class RecipientsPart
         }
 
         var currency = numbers.Budget?.Currency ?? PlanHead.Aims(plan).Budget?.Currency ?? "";
-        var table = new Table("By each method, at one session", "method", "of those treated or watched, used", "to treat", "from where", "each accepted one costs");
-        var sure = plan.Recipients is { } list ? list.Count(Answer.Ready) + list.Count(Answer.OnCourse) : 0;
+        var table = new Table("By each method, at one session", "method", "of those treated or watched, used", "to treat", "each accepted one costs");
         foreach (var method in numbers.Methods)
         {
             table.Add(
                 Wording.Bold(method.Option.Chain.Method), $"{ChanceWords.Rate(method.Option.Preparing.Used.Share)}: {Chain(method)}",
-                ToTreat(method), From(method, sure),
+                ToTreat(method),
                 method.Option.CostPerAccepted is { } cost ? MoneyWords.Of(cost, currency) : "not said");
         }
 
@@ -58,32 +57,12 @@ internal static class RecipientsPart
         var enough => $"not even {enough.Limit} are enough: {ChanceWords.Of(enough.Reached)} sure",
     };
 
-    private static string From(MethodNumbers method, int sure) => method.Supply switch
-    {
-        null => "",
-        { Wanted: var wanted } when wanted <= sure => "the list has them",
-        { IsEnough: true } supply => $"{sure} Ready or On course, {supply.Wanted - sure} of those to ask about",
-        var supply => $"{supply.FromTheList} from the list, those to ask about among them"
-            + (supply.FromTheBest > 0 ? $", {supply.FromTheBest} would have to be taken from the herd's best" : "")
-            + (supply.Missing > 0 ? $", {supply.Missing} are not there" : ""),
-    };
-
     private static IEnumerable<string> Notes(SeasonNumbers numbers)
     {
-        foreach (var method in numbers.Methods.Where(method => method.TakesWhoeverComes && method.Supply is { IsEnough: false, FromTheBest: > 0 }))
-        {
-            yield return $"{method.Option.Chain.Method} takes whoever comes on heat: to have enough, {Numbers.Count(method.Supply!.FromTheBest, "cow", "cows")} of the herd's best would carry an embryo instead of a calf of her own.";
-        }
-
         foreach (var (method, second) in numbers.Methods.Select(method => (method, method.Second)).Where(pair => pair.Second is not null))
         {
             yield return $"{method.Option.Chain.Method}: {ChanceWords.Of(second!.TreatedAgain.Share)} are not seen in heat by day {second.Chance.NotSeenBy}. Treated again on day {second.Chance.From} to {second.Chance.To}, "
                 + $"another {ChanceWords.Of(second.UsedOfAll.Share)} of all may be used, for transfers {second.LaterFrom} to {second.LaterTo} days later.";
-        }
-
-        if (numbers.Mix is { Treated.Length: > 1 } mix)
-        {
-            yield return $"A mix that would do: {Phrases.And([.. mix.Treated.Select(one => $"{one.Animals} by {one.Method.Name}")])}{(mix.IsEnough ? "" : ", though it is not quite enough")}.";
         }
 
         yield return "What is given, to whom and how is for a licensed vet to order, under the label and the law of the place. Check every animal's status on the day.";

@@ -32,7 +32,7 @@ internal static class SessionsPart
     private static void Add(DocumentBuilder part, Plan plan, NamedSession session)
     {
         var year = plan.Today.Year;
-        part.Heading(3, $"Session {session.Number}: transfer on {Dates.Range(session.Session.Round.FirstTransfer, session.Session.Round.FinalTransfer)}");
+        part.Heading(3, $"Session {session.Number}: transfer on {Dates.Range(session.Session.Days.FirstTransfer, session.Session.Days.FinalTransfer)}");
         part.Bullets(Lines(session, year));
     }
 

@@ -11,7 +11,7 @@ internal static class SessionsTable
         foreach (var session in plan.Sessions)
         {
             table.Add(
-                $"{session.Number}", Dates.Range(session.Session.Round.FirstTransfer, session.Session.Round.FinalTransfer), From(session, plan.Today.Year),
+                $"{session.Number}", Dates.Range(session.Session.Days.FirstTransfer, session.Session.Days.FinalTransfer), From(session, plan.Today.Year),
                 session.Session.IsStopped ? "stopped" : session.Wanted is { } wanted ? $"{wanted}" : "not said", Wording.Bold($"{session.Named.Length}"), $"{session.ToAsk.Length}",
                 session.Short is { } missing ? $"{missing}" : "", $"{session.Spares.Length}", Donors(session));
         }
@@ -25,6 +25,6 @@ internal static class SessionsTable
 
     private static bool CanStart(MethodChecked method) => !method.Method.IsNatural && method.Animals.Any(animal => animal.Failed is not (FailedCheck.TooLate or FailedCheck.NoHeatServes or FailedCheck.Stopped));
 
-    private static string Donors(NamedSession session) => session.Session.Donors is not { } donors ? ""
-        : donors.Count(Answer.Ready) + donors.Count(Answer.OnCourse) is var sure && donors.Count(Answer.Ask) is > 0 and var asked ? $"{sure}, and {asked} to ask" : $"{sure}";
+    private static string Donors(NamedSession session) => session.Session.Donors is null ? ""
+        : session.DonorsToAsk.Length > 0 ? $"{session.Session.Collected.Length}, and {session.DonorsToAsk.Length} to ask" : $"{session.Session.Collected.Length}";
 }

@@ -12,16 +12,16 @@ public static class Summary
 
     private static string? When(Plan plan)
     {
-        var rounds = plan.Calendar.Rounds;
-        if (rounds.IsEmpty)
+        var sessions = plan.Calendar.Sessions;
+        if (sessions.IsEmpty)
         {
             return "No transfer is set, so there is no calendar: the programme needs a `collection` or a `transfer` line.";
         }
 
-        var first = rounds[0];
+        var first = sessions[0];
         var collected = first.Collection is { } day ? $"{(PlanHead.Aims(plan).Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection")} on {Dates.Long(day)}, transfer" : "Transfer";
         return $"{collected} on {Dates.Range(first.FirstTransfer, first.FinalTransfer)}"
-            + (rounds.Length > 1 ? $", {Numbers.Times(rounds.Length)} in all, the last on {Dates.Long(rounds[^1].FinalTransfer)}." : ".");
+            + (sessions.Length > 1 ? $", {Numbers.Times(sessions.Length)} in all, the last on {Dates.Long(sessions[^1].FinalTransfer)}." : ".");
     }
 
     private static string? Wanted(Plan plan)
@@ -56,10 +56,10 @@ public static class Summary
 
     private static string? Late(Plan plan)
     {
-        var late = plan.Calendar.Season.Rounds.Where(round => round.IsTooLate).ToArray();
+        var late = plan.Calendar.Calving.Sessions.Where(session => session.IsTooLate).ToArray();
         return late.Length == 0 ? null
-            : $"Too late for this season: {(late.Length == plan.Calendar.Rounds.Length ? "every session" : Numbers.Count(late.Length, "session", "sessions"))} "
-                + $"would calve after {Dates.Long(plan.Calendar.Season.CalveBy!.Value)}, the last acceptable day.";
+            : $"Too late for this season: {(late.Length == plan.Calendar.Sessions.Length ? "every session" : Numbers.Count(late.Length, "session", "sessions"))} "
+                + $"would calve after {Dates.Long(plan.Calendar.Calving.CalveBy!.Value)}, the last acceptable day.";
     }
 
     private static string? Silent(Plan plan) => DecisionWords.Silent(plan).Select(task => TaskWords.Name(task)).ToList() is { Count: > 0 } silent

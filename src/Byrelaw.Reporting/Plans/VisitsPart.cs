@@ -18,7 +18,7 @@ internal static class VisitsPart
                 Wording.Bold($"{Dates.Long(option.Collection)}{(option == visits.Best ? " (best)" : "")}"), Usable(option.Donors), Usable(option.Recipients),
                 option.Outlook is { } outlook ? ChanceWords.Mean(outlook.Wanted) + (outlook.Chance is { } chance ? $", {ChanceWords.Of(chance)} sure" : "") : "not known",
                 option.Outlook?.Cost is { } cost ? (option.Outlook.IsAtLeast ? "at least " : "") + MoneyWords.Of(cost) : "",
-                option.Season.Rounds is [{ InCows: { } due }, ..] ? Dates.Range(due.From, due.To) : "", But(option));
+                option.Calving.Sessions is [{ InCows: { } due }, ..] ? Dates.Range(due.From, due.To) : "", But(option));
         }
 
         return new DocumentBuilder().Heading(2, "Which visit")

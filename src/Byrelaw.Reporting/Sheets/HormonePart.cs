@@ -35,7 +35,7 @@ internal static class HormonePart
     private static string Count(HormoneSheet sheet, int given) => given == 0 ? "Nobody stands to be given anything." : $"{Numbers.Count(given, "animal", "animals")} to treat, if nothing happens before.";
 
     private static string Day(HormoneRow row) => row.NotGiven?.DeviceSince is { } since ? $"in since {Dates.Long(since, row.Start.Year)}"
-        : row.Day == 0 ? $"{row.Method.Name}, day 0" : $"{row.Method.Name}, day {row.Day} (day 0 on {Dates.Long(row.Start, row.Start.Year)}){(row.IsDonor ? ", a donor" : "")}";
+        : row.Day == 0 ? $"{row.Method.Name}, day 0" : $"{row.Method.Name}, day {row.Day} (day 0 on {Dates.Long(row.Start, row.Start.Year)}){(row.IsDonor ? ", a donor" : "")}{(row.IsSecondChance ? $", not seen in heat by day {row.Method.Again!.NotSeenBy}: once more" : "")}";
 
     private static string Step(MethodStep step) => step.Text
         + (step.Part is { } time ? $", {(time == DayPart.Morning ? "in the morning" : "in the evening")}" : "")

@@ -20,6 +20,7 @@ public static class DraftText
             var counts = string.Join(" · ", AnswerWords.All.Select(answer => $"{list.List.Count(answer)} {AnswerWords.Both(answer, list.Use)}"));
             text.In(0).Heading(2, list.Title).In(1)
                 .Sentence(list.UseSentence)
+                .Sentence(PlannedWords.Of(list))
                 .Sentence(DangerLine.Of(draft, list.List))
                 .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
                 .Sentence($"May be used: {AtBest.Of(list.List)}.")

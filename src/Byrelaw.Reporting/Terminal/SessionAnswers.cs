@@ -4,22 +4,17 @@ namespace Byrelaw.Reporting.Terminal;
 public static class SessionAnswers
 {
     /// <summary>The lines; empty for a programme of one session.</summary>
-    /// <param name="rulebook">With a programme.</param>
-    /// <param name="herd">Its records.</param>
-    /// <param name="animal">Her place in the herd.</param>
-    /// <param name="knownOn">As known on this day; null for today's knowledge.</param>
+    /// <param name="drafts">Hers, one a session.</param>
     /// <param name="ink">How text is set off.</param>
-    public static string Of(Rulebook rulebook, Herd herd, int animal, LocalDate? knownOn, Ink ink)
+    public static string Of(IReadOnlyList<Draft> drafts, Ink ink)
     {
-        ArgumentNullException.ThrowIfNull(rulebook);
-        var rounds = Round.Of(rulebook.Programme!);
-        if (rounds.Length < 2)
+        ArgumentNullException.ThrowIfNull(drafts);
+        if (drafts.Count < 2)
         {
             return "";
         }
 
-        var table = new Table("In each session", ["list", .. rounds.Select(round => (Column)$"session {round.Number}")]);
-        var drafts = rounds.Select(round => new Judging.Judge(rulebook with { Programme = round.Programme }, herd, knownOn).JudgeHer(animal)).ToList();
+        var table = new Table("In each session", ["list", .. Enumerable.Range(1, drafts.Count).Select(session => (Column)$"session {session}")]);
         foreach (var list in drafts[0].Lists)
         {
             table.Add([(Wording)Phrases.Sentence(list.Choice.List), .. drafts.Select(draft => Cell(draft, list.Choice.List))]);

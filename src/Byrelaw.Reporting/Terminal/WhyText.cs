@@ -16,6 +16,7 @@ public static class WhyText
         var text = new DocumentBuilder()
             .Sentence($"{Wording.Bold(animal.Number)} · {list.NameAndDays} ({ReachWords.Of(list.Herd)}{known}").Gap().In(1)
             .Sentence(Wording.Bold($"{AnswerWords.Shape(animal.Answer)} {Headline.Of(report)}."))
+            .Sentence(PlannedWords.Of(report))
             .Sentence(WhyNot.Of(report, withClauses: true))
             .Sentence(SmallestChange.Of(report))
             .Sentence(string.Join(" ", DoubtsAboutHer.Of(report)))

@@ -14,12 +14,15 @@ public static class EvidenceWords
         {
             var records = string.Join(", ", group.Select(item => Record(item, list)).Where(text => text.Length > 0));
             var lines = string.Join(", ", group.Where(item => item.Line > 0).Select(Line).Distinct());
-            var place = lines.Length == 0 ? "" : $" ({FileWords.Short(group.Key.File)}{(group.Any(item => item.Cell is not null) ? "," : "")} {lines})";
+            var place = lines.Length == 0 ? "" : IsPlanned(group.Key.File, list) ? $" ({PlannedWords.Place})" : $" ({FileWords.Short(group.Key.File)}{(group.Any(item => item.Cell is not null) ? "," : "")} {lines})";
             return records.Length == 0 ? group.Key.Item1 + place : $"{group.Key.Item1} {records}{place}";
         });
         var more = all.Count > AtMost ? $"; and {Numbers.Count(all.Count - AtMost, "more record", "more records")}" : "";
         return string.Join("; ", said) + more;
     }
+
+    /// <summary>Rows that are supposed of a list for which something is planned stand there because it is.</summary>
+    private static bool IsPlanned(string file, ListReport list) => !list.List.Planned.IsEmpty && file == "supposed";
 
     private static string Line(Evidence item) => item.Cell ?? item.Line.ToString(CultureInfo.InvariantCulture);
 

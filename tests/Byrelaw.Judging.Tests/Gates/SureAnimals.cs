@@ -2,6 +2,7 @@ using Byrelaw.Judging.Tests.Reference;
 using Byrelaw.Language.Rulebooks.Plans;
 using Byrelaw.Planning.Calendar;
 using Byrelaw.Planning.Naming;
+using Byrelaw.Planning.Sessions;
 
 namespace Byrelaw.Judging.Tests.Gates;
 
@@ -22,7 +23,7 @@ internal static class SureAnimals
            select (session.Number, method.Name, animal.Animal),
     ];
 
-    private static LocalDate DayOf(JudgedSession session, Method method) => TreatmentCalendar.Of(method, session.Round).Start;
+    private static LocalDate DayOf(JudgedSession session, Method method) => TreatmentCalendar.Of(method, session.Days).Start;
 
     /// <summary>
     /// By the literal evaluator: "sure if both lists say Ready or On course, and `suits` is true": the recipients' list on the transfer days, the treatment list on day 0 where something is
@@ -33,7 +34,7 @@ internal static class SureAnimals
         var sure = new HashSet<(int, string, int)>();
         foreach (var session in sessions)
         {
-            var moved = MovedProgramme.To(one.Rulebook, "collection", session.Round.Collection!.Value);
+            var moved = MovedProgramme.To(one.Rulebook, "collection", session.Days.Collection!.Value);
             var carrying = moved.Programme!.Choices.Single(choice => choice.List == "recipients");
             var treatment = moved.Programme.Choices.Single(choice => choice.List == "treatment");
             foreach (var method in one.Rulebook.Programme!.Aims.MethodsOf(one.Rulebook.Plans))

@@ -36,7 +36,7 @@ public sealed class FirstTreatmentTests
         sessions.Select(session => session.Programme.Date("first treatment")).ShouldBe([new(2026, 10, 4), new(2026, 10, 18)]);
         foreach (var session in sessions)
         {
-            session.Programme.Date("first treatment").ShouldBe(session.Programme.Aims.MethodsOf(rulebook.Plans).Min(method => TreatmentCalendar.Of(method, session.Round).Start));
+            session.Programme.Date("first treatment").ShouldBe(session.Programme.Aims.MethodsOf(rulebook.Plans).Min(method => TreatmentCalendar.Of(method, session.Days).Start));
         }
     }
 

@@ -26,7 +26,7 @@ public sealed class PlanCalendarTests
             later.Entries.Single(other => other.Id == entry.Id).From.ShouldBe(entry.From.PlusDays(14));
         }
 
-        first.Rounds.Select(round => round.Collection).ShouldBe([new LocalDate(2026, 10, 12), new LocalDate(2026, 10, 26)]);
+        first.Sessions.Select(session => session.Collection).ShouldBe([new LocalDate(2026, 10, 12), new LocalDate(2026, 10, 26)]);
     }
 
     [Fact]
@@ -49,6 +49,6 @@ public sealed class PlanCalendarTests
     private static PlanCalendar Calendar(string programme, string more = "")
     {
         var (rulebook, lists) = new WrittenPlan { Programme = programme, More = more }.Judged();
-        return PlanCalendar.Of(rulebook, lists, Today);
+        return PlanCalendar.Of(Season.OfDays(rulebook, Today, lists));
     }
 }

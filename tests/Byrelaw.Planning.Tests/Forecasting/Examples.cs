@@ -24,7 +24,7 @@ internal static class Examples
         Tank = new(straws, [new(Stage.Pregnant, new(0.33, 20), false), new(Stage.Calvings, new(0.73, 30), false), new(Stage.Alive, new(0.95), true), new(Stage.Heifers, new(0.87, 60), false)]),
     };
 
-    public static Session Session(int donors, int insert, int times = 1, int naturalHeat = 0) => new(
+    public static SessionSize Session(int donors, int insert, int times = 1, int naturalHeat = 0) => new(
         donors, naturalHeat == 0 ? [new(Insert, insert)] : [new(Insert, insert), new(NaturalHeat, naturalHeat)], times);
 
     /// <summary>The largest difference between two counts' chances of so many or more.</summary>

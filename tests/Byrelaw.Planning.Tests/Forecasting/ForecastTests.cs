@@ -10,7 +10,7 @@ public sealed class ForecastTests
     /// </summary>
     private const double Tolerance = 0.0098;
 
-    public static TheoryData<string, Chain, Session[]> Programmes() => new()
+    public static TheoryData<string, Chain, SessionSize[]> Programmes() => new()
     {
         { "one session", Examples.Collected(), [Examples.Session(5, 12)] },
         { "four sessions", Examples.Collected(), [Examples.Session(5, 12, 4)] },
@@ -22,13 +22,13 @@ public sealed class ForecastTests
     };
 
     /// <summary>Some are sure and some are to ask about, of whom so many are usable.</summary>
-    private static Session Asking(double usable) => new(2, [new(Examples.Insert, 7) { Asked = 6 }], 2) { DonorsAsked = 3, Usable = usable };
+    private static SessionSize Asking(double usable) => new(2, [new(Examples.Insert, 7) { Asked = 6 }], 2) { DonorsAsked = 3, Usable = usable };
 
     [Fact]
     public void As_many_as_are_usable_lie_between_those_named_and_all_who_are_asked_about()
     {
         var forecaster = new Forecaster(Examples.Collected());
-        var (none, all) = (forecaster.Forecast(new Session(2, [new(Examples.Insert, 7)], 2)), forecaster.Forecast(new Session(5, [new(Examples.Insert, 13)], 2)));
+        var (none, all) = (forecaster.Forecast(new SessionSize(2, [new(Examples.Insert, 7)], 2)), forecaster.Forecast(new SessionSize(5, [new(Examples.Insert, 13)], 2)));
         var between = new[] { 0, 0.3, 0.6, 0.9, 1 }.Select(usable => forecaster.Forecast(Asking(usable))).ToList();
 
         foreach (var stage in none.Stages.Select(stage => stage.Stage))
@@ -54,7 +54,7 @@ public sealed class ForecastTests
     public void What_is_uncertain_about_a_donor_of_her_own_widens_the_forecast()
     {
         var general = new Chain(EmbryoSource.Collected(new(9, 6), new(0.22)), Examples.AfterTransfer);
-        Counts Embryos(OwnDonor own) => new Forecaster(general with { Own = [own] }).Forecast(new Session(0, [], 6) { Own = [own] }).At(Stage.Transfers);
+        Counts Embryos(OwnDonor own) => new Forecaster(general with { Own = [own] }).Forecast(new SessionSize(0, [], 6) { Own = [own] }).At(Stage.Transfers);
         var (sure, vague) = (Embryos(new("1021", new(20, 8), new(0.3))), Embryos(new("1021", new(20, 8, 3), new(0.3, 10))));
 
         vague.Mean.ShouldBe(sure.Mean, 0.01 * sure.Mean);
@@ -63,7 +63,7 @@ public sealed class ForecastTests
 
     [Theory]
     [MemberData(nameof(Programmes))]
-    public void A_simulated_season_comes_out_as_forecast(string name, Chain chain, Session[] sessions)
+    public void A_simulated_season_comes_out_as_forecast(string name, Chain chain, SessionSize[] sessions)
     {
         var forecast = new Forecaster(chain).Forecast([.. sessions]);
 
@@ -83,7 +83,7 @@ public sealed class ForecastTests
     public void Stand_ins_for_the_rates_come_close_to_exact_chances(double weight, double tolerance)
     {
         // Where every embryo finds a recipient, transfers are embryos, whose chances are exact over the whole season.
-        var forecast = new Forecaster(Examples.Collected(weight)).Forecast(new Session(5, [], 4));
+        var forecast = new Forecaster(Examples.Collected(weight)).Forecast(new SessionSize(5, [], 4));
 
         Examples.Apart(forecast.At(Stage.Transfers), forecast.At(Stage.Embryos)).ShouldBeLessThan(tolerance);
     }
@@ -101,7 +101,7 @@ public sealed class ForecastTests
     [Fact]
     public void An_empty_tank_changes_nothing()
     {
-        ImmutableArray<Session> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
+        ImmutableArray<SessionSize> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
         var (without, empty) = (new Forecaster(Examples.Collected()).Forecast(sessions), new Forecaster(Examples.Collected().WithTank(0)).Forecast(sessions));
 
         empty.Stages.Zip(without.Stages).ShouldAllBe(pair => Examples.Apart(pair.First.Counts, pair.Second.Counts) == 0);
@@ -111,7 +111,7 @@ public sealed class ForecastTests
     [Fact]
     public void Straws_serve_only_recipients_that_find_no_fresh_embryo_and_more_straws_never_bring_fewer_calves()
     {
-        ImmutableArray<Session> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
+        ImmutableArray<SessionSize> sessions = [Examples.Session(5, 12, 2), Examples.Session(3, 12)];
         var without = new Forecaster(Examples.Collected()).Forecast(sessions);
         var before = without;
         foreach (var straws in new[] { 1, 4, 9, 36 })
@@ -133,8 +133,8 @@ public sealed class ForecastTests
     [Fact]
     public void What_is_uncertain_about_a_rate_does_not_average_out_over_sessions()
     {
-        var sure = new Forecaster(Examples.Collected(1e6)).Forecast(new Session(5, [], 8)).At(Stage.Embryos);
-        var vague = new Forecaster(Examples.Collected(10)).Forecast(new Session(5, [], 8)).At(Stage.Embryos);
+        var sure = new Forecaster(Examples.Collected(1e6)).Forecast(new SessionSize(5, [], 8)).At(Stage.Embryos);
+        var vague = new Forecaster(Examples.Collected(10)).Forecast(new SessionSize(5, [], 8)).At(Stage.Embryos);
 
         vague.Mean.ShouldBe(sure.Mean, 1e-6);
         vague.Spread.ShouldBeGreaterThan(3 * sure.Spread);
@@ -192,7 +192,7 @@ public sealed class ForecastTests
     [Fact]
     public void Straws_thawed_over_several_sessions_are_those_of_one_shared_rate()
     {
-        var forecast = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), [])).Forecast(new Session(6, [], 4));
+        var forecast = new Forecaster(new(EmbryoSource.Frozen(new(0.9, 40)), [])).Forecast(new SessionSize(6, [], 4));
 
         Examples.Apart(forecast.At(Stage.Transfers), Counts.Of(24, new(0.9, 40))).ShouldBeLessThan(1e-6);
     }

@@ -7,11 +7,11 @@ public sealed class MoreIsNeverLessTests
 {
     private static readonly Gen<Rate> Rates = Gen.Select(Gen.Double[0.05, 0.95], Gen.Double[1, 200], (share, weight) => new Rate(share, weight));
 
-    private static readonly Gen<(Chain Chain, Session Session)> Programmes = Gen.Select(
+    private static readonly Gen<(Chain Chain, SessionSize Session)> Programmes = Gen.Select(
         Gen.Double[0.5, 20], Gen.Double[0.2, 3], Rates, Rates, Rates, Gen.Int[1, 5], Gen.Int[0, 15], Gen.Int[1, 3],
         (oocytes, spread, fit, used, pregnant, donors, treated, times) => (
             new Chain(EmbryoSource.Collected(new(oocytes, spread * oocytes, 12), fit), [new(Stage.Pregnant, pregnant)], new(Stage.Pregnant, 2, 0.8)),
-            new Session(donors, [new(new("Method", used), treated)], times)));
+            new SessionSize(donors, [new(new("Method", used), treated)], times)));
 
     [Fact]
     public void One_more_of_anything_never_makes_it_less_likely() => Programmes.Hold(

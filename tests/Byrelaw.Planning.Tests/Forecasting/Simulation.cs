@@ -6,7 +6,7 @@ namespace Byrelaw.Planning.Tests.Forecasting;
 /// A season played out animal by animal: rates are drawn once for the season, then every oocyte, recipient and pregnancy by itself. It
 /// shares no arithmetic with the forecast.
 /// </summary>
-internal sealed class Simulation(Chain chain, Session[] sessions, int seed)
+internal sealed class Simulation(Chain chain, SessionSize[] sessions, int seed)
 {
     private readonly Random _random = new(seed);
 

@@ -54,6 +54,68 @@ public sealed class DonorsAsPlannedTests
         MayBeUsed(Farm with { More = Farm.More + "stopped session 1\n  because \"No team.\"\n  agreed by \"farmer\" on 2026-08-01\n" }, new(2026, 8, 1))[1].ShouldBe(true);
     }
 
+    [Fact]
+    public void A_draft_and_an_explanation_judge_them_alike()
+    {
+        var rulebook = Farm.Rulebook;
+        var herd = Farm.Herd(rulebook);
+        var planned = JudgedSession.Of(new Judge(rulebook, herd).JudgeAll(), herd.KnownDay).Select(session => Said(session.Donors!)).ToList();
+        planned.Select(said => said.Planned).ShouldBe(["", "2026-09-07 egg collection", "2026-09-07 egg collection"], "nothing is planned of who is not named");
+
+        SessionDraft.Of(rulebook, herd, null).Lists.Where(list => list.Choice.List == "donors").Select(Said).ShouldBe(planned);
+        foreach (var session in Enumerable.Range(1, 3))
+        {
+            Said(SessionDraft.Of(rulebook, herd, null, session: session).Lists.Single(list => list.Choice.List == "donors")).ShouldBe(planned[session - 1]);
+        }
+
+        SessionDraft.OfHer(rulebook, herd, 0, null).Select(draft => Said(draft.Lists.Single())).ShouldBe(planned);
+        SessionDraft.OfHer(rulebook, herd, 0, null, asPlanned: false).Select(draft => draft.Lists.Single().Animals.Single().Answer.MayBeUsed()).ShouldBe([true, true, true]);
+
+        // One day that is asked for is judged by the book.
+        SessionDraft.Of(rulebook, herd, null, new(2026, 9, 21)).Lists[0].Animals.Single().Answer.MayBeUsed().ShouldBeTrue();
+    }
+
+    [Fact]
+    public void Who_is_treated_for_a_flush_passes_the_safety_rules_of_her_list_on_every_day_of_it()
+    {
+        // She is flushed on 7 September, and treated from 27 August on. An illness of 20 August is five days past by the flush, and not by day 0.
+        var farm = Farm with
+        {
+            Programme = "embryos flushed\ncollection on 2026-09-07\ntransfer 0 days after collection\nprepare donors by \"Superovulation\"",
+            More = Farm.More.Replace("rules for donors", """
+                method "Superovulation"
+                  for donors
+                  day 0 "FSH"
+                  day 4 "GnRH"
+                  counts as heat on day 4
+                  flushed on day 11
+                  because "b"
+                event fever
+                rules for donors
+                safety rule "Well"
+                  needs no fever in the last 10 days
+                  because "b"
+                """),
+            Keeping = Farm.Keeping + ", fever",
+            UpTo = new(2026, 8, 25),
+        };
+        (Answers(farm)[0], Collected(farm)).ShouldBe((true, 1));
+        var ill = farm with { Events = ["2026-08-20,1,fever,,"] };
+        (Answers(ill)[0], Collected(ill)).ShouldBe((true, 0), "her list is judged on the day of the flush, and she is not treated for it");
+
+        static ImmutableArray<bool> Answers(WrittenPlan farm) => MayBeUsed(farm, farm.UpTo);
+
+        static int Collected(WrittenPlan farm)
+        {
+            var rulebook = farm.Rulebook;
+            return JudgedSession.Of(new Judge(rulebook, farm.Herd(rulebook)).JudgeAll(), farm.UpTo)[0].Collected.Length;
+        }
+    }
+
+    private static (string Answer, string Planned, string Rules) Said(ListJudgement list) => (
+        list.Animals.Single().Answer.ToString(), string.Join(", ", list.Planned.Select(row => $"{row.Date:uuuu-MM-dd} {row.Kind}")),
+        string.Join(", ", list.Animals.Single().Rules.Select(rule => $"{rule.Name} {rule.Answer}")));
+
     private static ImmutableArray<bool> MayBeUsed(WrittenPlan farm, LocalDate today)
     {
         var rulebook = farm.Rulebook;

@@ -211,7 +211,7 @@ public sealed class NamerTests
         var draft = new Judge(rulebook, farm.Herd(rulebook)).JudgeAll();
         var session = JudgedSession.Of(draft, Today).ShouldHaveSingleItem();
         session.Lists.ShouldBe(draft.Lists);
-        session.Round.Programme.Choices.ShouldBe(rulebook.Programme!.Choices);
+        session.Days.Programme.Choices.ShouldBe(rulebook.Programme!.Choices);
         lists.Length.ShouldBe(session.Lists.Length);
         SessionDraft.Of(rulebook, farm.Herd(rulebook), null).Lists.Select(Answers).ShouldBe(lists.Select(Answers));
 

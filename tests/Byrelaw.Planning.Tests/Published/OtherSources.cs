@@ -37,11 +37,11 @@ internal static class OtherSources
     /// <summary>What comes of so many transfers.</summary>
     public static Forecast Transfers(int transfers, Rate pregnant, params (Stage, Rate)[] after) =>
         new Forecaster(new(EmbryoSource.Frozen(Rate.Always), [new(Stage.Pregnant, pregnant), .. after.Select(step => new Step(step.Item1, step.Item2))]))
-            .Forecast(new Session(transfers, []));
+            .Forecast(new SessionSize(transfers, []));
 
     private static Forecast Collected(int sessions, double oocytes, double embryosPerOocyte) =>
         new Forecaster(new(EmbryoSource.Collected(new(oocytes, oocytes, Sessions), embryosPerOocyte >= 1 ? Rate.Always : Opinion(embryosPerOocyte)), []))
-            .Forecast(new Session(sessions, []));
+            .Forecast(new SessionSize(sessions, []));
 
     private static Rate Opinion(double share) => new(share, Animals);
 

@@ -7,14 +7,14 @@ internal static class OwnRates
     {
         foreach (var sessions in new[] { Figures.UnitedStates2009, Figures.Japan2009 })
         {
-            var forecast = new Forecaster(new(EmbryoSource.Collected(new(sessions.PerSession, sessions.PerSession), sessions.EmbryosPerOocyte), [])).Forecast(new Session(20, []));
+            var forecast = new Forecaster(new(EmbryoSource.Collected(new(sessions.PerSession, sessions.PerSession), sessions.EmbryosPerOocyte), [])).Forecast(new SessionSize(20, []));
             yield return new($"{sessions.Name}: oocytes of 20 sessions", 20.0 * sessions.Oocytes / sessions.Number, forecast.At(Stage.Oocytes));
             yield return new($"{sessions.Name}: embryos of 20 sessions", 20.0 * sessions.Embryos!.Value / sessions.Number, forecast.At(Stage.Embryos));
         }
 
         foreach (var donors in new[] { Figures.HolsteinHeifers, Figures.LactatingHolsteins })
         {
-            var forecast = new Forecaster(new(EmbryoSource.Collected(new(donors.PerSession, donors.PerSession), Rate.Always), [])).Forecast(new Session(donors.Number, []));
+            var forecast = new Forecaster(new(EmbryoSource.Collected(new(donors.PerSession, donors.PerSession), Rate.Always), [])).Forecast(new SessionSize(donors.Number, []));
             yield return new($"{donors.Name}: oocytes of {donors.Number} donors", donors.Oocytes, forecast.At(Stage.Oocytes));
         }
 
@@ -35,7 +35,7 @@ internal static class OwnRates
     {
         var (heifers, cows) = (Figures.HolsteinHeifers, Figures.LactatingHolsteins);
         var own = Enumerable.Range(1, cows.Number).Select(cow => new OwnDonor($"{cow}", new(cows.PerSession, cows.PerSession), Rate.Always)).ToImmutableArray();
-        var donors = new Forecaster(new(EmbryoSource.Collected(new(heifers.PerSession, heifers.PerSession), Rate.Always), []) { Own = own }).Forecast(new Session(heifers.Number, []) { Own = own });
+        var donors = new Forecaster(new(EmbryoSource.Collected(new(heifers.PerSession, heifers.PerSession), Rate.Always), []) { Own = own }).Forecast(new SessionSize(heifers.Number, []) { Own = own });
         yield return new("60 Holstein heifers and 29 in milk [2]: their oocytes", heifers.Oocytes + cows.Oocytes, donors.At(Stage.Oocytes));
 
         PlanStatements plans = new()
@@ -59,5 +59,5 @@ internal static class OwnRates
     private static Assumption Of(AssumedQuantity quantity, Carrier? carrier, double share) => new() { Quantity = quantity, In = carrier, Share = new(share, null, null, default), Span = default };
 
     private static Forecast Of(PlanStatements plans, double heifers) =>
-        new Forecaster(ChainReading.Of(plans, new Aims { Embryos = EmbryoOrigin.Frozen }, CarrierShares.Exactly(heifers)).Chain!).Forecast(new Session(100, []));
+        new Forecaster(ChainReading.Of(plans, new Aims { Embryos = EmbryoOrigin.Frozen }, CarrierShares.Exactly(heifers)).Chain!).Forecast(new SessionSize(100, []));
 }

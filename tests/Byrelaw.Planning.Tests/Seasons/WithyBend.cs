@@ -33,7 +33,7 @@ internal static class WithyBend
         Sessions = 4,
         MostSessions = 6,
         Uses = [UseChain.OfTreatment(Methods.Insert, day => day == 9), UseChain.OfTreatment(Methods.ProstaglandinOnce, day => day is 3 or 4), UseChain.OfNaturalHeat(Methods.NaturalHeat, 4, null)],
-        OnHand = new(12, 29, 12, 14),
+        Animals = 41,
         Visits = 8,
     };
 

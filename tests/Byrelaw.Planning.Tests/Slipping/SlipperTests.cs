@@ -68,6 +68,6 @@ public sealed class SlipperTests
     private static SlipAnswer Answer(Slip slip)
     {
         var (rulebook, lists) = Farm.Judged();
-        return Slipper.Slip(rulebook, PlanCalendar.Of(rulebook, lists, new(2026, 8, 1)), slip)!;
+        return Slipper.Slip(rulebook, PlanCalendar.Of(Season.OfDays(rulebook, new(2026, 8, 1), lists)), slip)!;
     }
 }

@@ -86,8 +86,10 @@ public sealed class VisitComparisonTests
         comparison.Best!.Collection.ShouldBe(new LocalDate(2026, 10, 12));
         (comparison.Because, comparison.RunnerUp!.Collection).ShouldBe((Advantage.Earlier, new LocalDate(2026, 11, 9)));
 
-        var late = VisitComparison.Of(withoutCopper, sampled.Herd(rulebook), new(2026, 8, 1), new LaterIsBetter())!;
-        (late.Best!.Collection, late.Because).ShouldBe((new LocalDate(2026, 11, 23), Advantage.Chance));
+        // Of two that are alike but for their chance the better chance is liked better, though it is later.
+        var alike = comparison.Best with { Outlook = new(2, 0.4, new Money(1000, "NZD")) };
+        var ranked = VisitOrder.Best([alike, comparison.RunnerUp with { Outlook = new(2, 0.5, new Money(1000, "NZD")) }]);
+        (ranked[0].Collection, VisitOrder.Why(ranked)).ShouldBe((new LocalDate(2026, 11, 9), Advantage.Chance));
     }
 
     [Fact]
@@ -131,14 +133,14 @@ public sealed class VisitComparisonTests
         var farm = new WrittenPlan { Programme = Farm.Programme + "\nwants 1 pregnancy, 60% sure", More = Visits + Assumptions, Events = Farm.Events };
         var rulebook = farm.Rulebook;
         var herd = farm.Herd(rulebook);
-        foreach (var option in VisitComparison.Of(rulebook, herd, new(2026, 8, 1), new SeasonOutlooks())!.Options)
+        foreach (var option in VisitComparison.Of(rulebook, herd, new(2026, 8, 1))!.Options)
         {
             var set = option.Rulebook with { Programme = option.Rulebook.Programme! with { Aims = option.Rulebook.Programme!.Aims with { OnAVisit = null } } };
             var plan = Planner.Plan(set, herd, new(2026, 8, 1));
             var alike = SeasonPlanner.Plan(plan.Inputs with { Named = null, IfAllPass = null });
             (option.Outlook!.Chance, option.Outlook.Cost!.Value.Amount).ShouldBe((alike.Forecast!.Chance, alike.Budget!.Total));
             (plan.Numbers.Forecast!.Chance <= plan.Numbers.IfAllPass!.Chance).ShouldBeTrue();
-            option.Recipients.AtMost.ShouldBe(plan.Inputs.OnHand.Animals);
+            option.Recipients.AtMost.ShouldBe(plan.Inputs.Animals);
         }
     }
 
@@ -149,11 +151,5 @@ public sealed class VisitComparisonTests
     {
         var rulebook = farm.Rulebook;
         return VisitComparison.Of(rulebook, farm.Herd(rulebook), today);
-    }
-
-    private sealed class LaterIsBetter : IOutlook
-    {
-        public Outlook? Of(Rulebook rulebook, SeasonInputs inputs) =>
-            new(2, 0.1 + (rulebook.Programme!.Date("collection")!.Value.DayOfYear / 1000.0), new Money(1000, "NZD"));
     }
 }

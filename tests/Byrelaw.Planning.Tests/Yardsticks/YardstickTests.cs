@@ -38,7 +38,7 @@ public sealed class YardstickTests
         held.Parts[^1].SoFar.ShouldBe(held.Plan.Value, 1e-9);
         held.Parts.ShouldAllBe(part => part.Charge!.Price > 0);
         held.IsAtLeast.ShouldBeFalse();
-        YardsticksHeld.Of(plans, [], SeasonPlanner.Plan(Inputs with { Plans = plans, OnHand = new(0, 0, 0, 0) })).Single().Plan.ShouldBeNull("nothing is transferred");
+        YardsticksHeld.Of(plans, [], SeasonPlanner.Plan(Inputs with { Plans = plans, Animals = 0 })).Single().Plan.ShouldBeNull("nothing is transferred");
     }
 
     private static YardstickHeld Used(double said, params double[] shares)

@@ -1,46 +1,46 @@
 namespace Byrelaw.Planning.Calendar;
 
-/// <summary>How the rounds stand to the farm's season.</summary>
+/// <summary>How the sessions stand to the farm's season.</summary>
 /// <param name="PlannedStartOfMating">As the programme sets it; null for none.</param>
 /// <param name="CalveBy">The last acceptable day of calving; null for none.</param>
-/// <param name="Rounds">Each round's calving.</param>
+/// <param name="Sessions">Each session's calving.</param>
 /// <param name="LostCycle">What it means for a recipient that is not used, or does not hold, to go one cycle later.</param>
-public sealed record Season(LocalDate? PlannedStartOfMating, LocalDate? CalveBy, ImmutableArray<RoundInSeason> Rounds, LostCycle? LostCycle)
+public sealed record CalvingSeason(LocalDate? PlannedStartOfMating, LocalDate? CalveBy, ImmutableArray<SessionCalving> Sessions, LostCycle? LostCycle)
 {
-    /// <summary>Works it out; rounds without an assumed gestation have no calving dates.</summary>
-    public static Season Of(PlanStatements plans, Programme programme, ImmutableArray<Round> rounds)
+    /// <summary>Works it out; sessions without an assumed gestation have no calving dates.</summary>
+    public static CalvingSeason Of(PlanStatements plans, Programme programme, ImmutableArray<Session> sessions)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(programme);
         var calveBy = programme.Aims.CalveBy;
         var start = programme.Date("planned start of mating");
-        var inSeason = rounds.Select(round => RoundInSeason.Of(plans, round, calveBy, start)).ToImmutableArray();
+        var inSeason = sessions.Select(session => SessionCalving.Of(plans, session, calveBy, start)).ToImmutableArray();
         return new(start, calveBy, inSeason, inSeason.IsEmpty ? null : LostCycle.Of(plans, programme, inSeason[0]));
     }
 }
 
-/// <summary>One round's calving.</summary>
-/// <param name="Round">The round.</param>
+/// <summary>One session's calving.</summary>
+/// <param name="Session">The session.</param>
 /// <param name="InCows">Due dates in cows; null where no gestation is assumed.</param>
 /// <param name="InHeifers">Due dates in heifers.</param>
 /// <param name="DaysTooLate">By how many days the last due date in cows is past the last acceptable one; 0 where it is not; null where that cannot be told.</param>
 /// <param name="LastTransferInTime">The last day on which a transfer still calves in time; null where that cannot be told.</param>
 /// <param name="DaysFromStartOfMating">From the planned start of mating to the heat that the first embryos stand for: below 0 they calve before the season's first; null without that date.</param>
-public sealed record RoundInSeason(
-    Round Round, CalvingDates? InCows, CalvingDates? InHeifers, int? DaysTooLate, LocalDate? LastTransferInTime, int? DaysFromStartOfMating)
+public sealed record SessionCalving(
+    Session Session, CalvingDates? InCows, CalvingDates? InHeifers, int? DaysTooLate, LocalDate? LastTransferInTime, int? DaysFromStartOfMating)
 {
     /// <summary>Whether it calves after the last acceptable day: too late for this programme.</summary>
     public bool IsTooLate => DaysTooLate > 0;
 
-    internal static RoundInSeason Of(PlanStatements plans, Round round, LocalDate? calveBy, LocalDate? startOfMating)
+    internal static SessionCalving Of(PlanStatements plans, Session session, LocalDate? calveBy, LocalDate? startOfMating)
     {
-        var (cows, heifers) = (CalvingDates.Of(plans, round, Carrier.Cows), CalvingDates.Of(plans, round, Carrier.Heifers));
+        var (cows, heifers) = (CalvingDates.Of(plans, session, Carrier.Cows), CalvingDates.Of(plans, session, Carrier.Heifers));
         int? late = cows is not null && calveBy is { } last ? Math.Max(0, Period.DaysBetween(last, cows.To)) : null;
         LocalDate? inTime = cows is not null && calveBy is { } by
-            ? round.FinalTransfer.PlusDays(Period.DaysBetween(cows.To, by)) : null;
+            ? session.FinalTransfer.PlusDays(Period.DaysBetween(cows.To, by)) : null;
         int? fromStart = startOfMating is { } start
-            ? Period.DaysBetween(start, round.FirstTransfer.PlusDays(-round.EmbryoAge(round.FirstTransfer))) : null;
-        return new(round, cows, heifers, late, inTime, fromStart);
+            ? Period.DaysBetween(start, session.FirstTransfer.PlusDays(-session.EmbryoAge(session.FirstTransfer))) : null;
+        return new(session, cows, heifers, late, inTime, fromStart);
     }
 }
 
@@ -55,11 +55,11 @@ public sealed record LostCycle(int Days, LocalDate NextHeat, LocalDate? DueThen,
     /// <summary>Days from one heat to the next, where no method says how long a cycle is: common teaching, 21 in cows.</summary>
     private const int Cycle = 21;
 
-    internal static LostCycle Of(PlanStatements plans, Programme programme, RoundInSeason first)
+    internal static LostCycle Of(PlanStatements plans, Programme programme, SessionCalving first)
     {
         var days = plans.Methods.FirstOrDefault(method => method.IsNatural)?.CycleDays ?? Cycle;
-        var round = first.Round;
-        var next = round.FirstTransfer.PlusDays(days - round.EmbryoAge(round.FirstTransfer));
+        var session = first.Session;
+        var next = session.FirstTransfer.PlusDays(days - session.EmbryoAge(session.FirstTransfer));
         LocalDate? due = first.InCows is { } cows ? CalvingDates.Due(next, cows.Gestation, 0) : null;
         return new(days, next, due, due > programme.Aims.CalveBy, plans.Cost(CostUnit.LostCycle)?.Amount);
     }

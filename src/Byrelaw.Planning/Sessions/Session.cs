@@ -1,12 +1,12 @@
-namespace Byrelaw.Planning.Calendar;
+namespace Byrelaw.Planning.Sessions;
 
 /// <summary>One collection (or, with frozen embryos, none) and the transfers that follow it.</summary>
 /// <param name="Number">From 1.</param>
-/// <param name="Programme">The programme with its dates moved to this round.</param>
+/// <param name="Programme">The programme with its dates moved to this session.</param>
 /// <param name="Collection">The day of collection or flush; null for frozen embryos.</param>
 /// <param name="FirstTransfer">First day of transfers.</param>
 /// <param name="FinalTransfer">Last day of transfers.</param>
-public sealed record Round(int Number, Programme Programme, LocalDate? Collection, LocalDate FirstTransfer, LocalDate FinalTransfer)
+public sealed record Session(int Number, Programme Programme, LocalDate? Collection, LocalDate FirstTransfer, LocalDate FinalTransfer)
 {
     /// <summary>The days on which embryos are transferred.</summary>
     public IEnumerable<LocalDate> TransferDays => DayRuns.From(FirstTransfer, FinalTransfer);
@@ -17,8 +17,8 @@ public sealed record Round(int Number, Programme Programme, LocalDate? Collectio
     /// <summary>Which heats serve its transfers.</summary>
     public HeatWindow Window => HeatWindow.Of(Programme.Aims, Collection, FirstTransfer, FinalTransfer);
 
-    /// <summary>All rounds of a programme in order; none where it has no transfers. Of one that is moved to a later session, that one.</summary>
-    public static ImmutableArray<Round> Of(Programme programme)
+    /// <summary>All sessions of a programme in order; none where it has no transfers. Of one that is moved to a later session, that one.</summary>
+    public static ImmutableArray<Session> Of(Programme programme)
     {
         ArgumentNullException.ThrowIfNull(programme);
         var first = programme.Date("collection");
@@ -31,13 +31,13 @@ public sealed record Round(int Number, Programme Programme, LocalDate? Collectio
             ? Enumerable.Range(0, repeat.Times).Select(i => (LocalDate?)(repeat.Every with { Count = repeat.Every.Count * i }).After(start))
             : programme.Aims.Collections.Length > 1 && programme.Aims.Collections[0] == first
                 ? programme.Aims.Collections.Select(day => (LocalDate?)day) : [first];
-        return [.. collections.Select((day, i) => Of(programme, i + 1, day)).OfType<Round>()];
+        return [.. collections.Select((day, i) => Of(programme, i + 1, day)).OfType<Session>()];
     }
 
-    private static Round? Of(Programme programme, int number, LocalDate? collection)
+    private static Session? Of(Programme programme, int number, LocalDate? collection)
     {
         var moved = (collection is { } day ? MovedProgramme.To(programme, "collection", day) : programme) with { Session = number };
         return moved.Date("first transfer") is { } first
-            ? new Round(number, moved, collection, first, moved.Date("final transfer") ?? first) : null;
+            ? new Session(number, moved, collection, first, moved.Date("final transfer") ?? first) : null;
     }
 }

@@ -1,12 +1,12 @@
-namespace Byrelaw.Planning.Naming;
+namespace Byrelaw.Planning.Sessions;
 
 /// <summary>
-/// Who passes the safety rules of a list and the floor on a day. Of one who is begun nothing else is asked any more, for her own hormone would speak against her; and
-/// every later day of a method asks them once more.
+/// Who passes the safety rules of a list and the floor on a day, by the dates of one session. Of one who is begun nothing else is asked any more, for her own hormone
+/// would speak against her; and every later day of a method asks them once more.
 /// </summary>
-internal sealed class SafetyOnDay(Draft draft)
+public sealed class SafetyOnDay(Rulebook rulebook, Herd herd, LocalDate? knownOn)
 {
-    private readonly Judge _judge = new(draft.Rulebook with { Rules = [.. draft.Rulebook.Rules.Where(rule => rule.IsSafety)] }, draft.Herd, draft.KnownOn);
+    private readonly Judge _judge = new(rulebook with { Rules = [.. rulebook.Rules.Where(rule => rule.IsSafety)] }, herd, knownOn);
     private readonly Dictionary<(string List, LocalDate Day), Dictionary<int, Answer>> _asked = [];
 
     /// <summary>Whether they surely hold of her; never without a list that has them.</summary>

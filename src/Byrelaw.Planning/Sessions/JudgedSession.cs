@@ -1,17 +1,23 @@
-namespace Byrelaw.Planning.Naming;
+namespace Byrelaw.Planning.Sessions;
 
 /// <summary>One session, with every list judged on that session's own days.</summary>
-/// <param name="Round">Its days.</param>
+/// <param name="Days">Its days.</param>
 /// <param name="Rulebook">The rules, with the programme moved to it.</param>
-/// <param name="Judge">Judges by these.</param>
-/// <param name="Lists">Every list of the programme; donors as if those named had been collected in the sessions before.</param>
-public sealed record JudgedSession(Round Round, Rulebook Rulebook, Judge Judge, ImmutableArray<ListJudgement> Lists)
+/// <param name="Judge">Judges by these, and by the book.</param>
+/// <param name="Lists">Every list of the programme; donors as if those planned for the sessions before had been collected in them.</param>
+public sealed record JudgedSession(Session Days, Rulebook Rulebook, Judge Judge, ImmutableArray<ListJudgement> Lists)
 {
-    /// <summary>What is supposed of its donors: collections of the sessions before.</summary>
-    internal ImmutableArray<Records.Reading.SupposedRow> Planned { get; init; } = [];
+    /// <summary>Who is collected in it: donors that may be used and, where they are treated for it, surely pass the safety rules of their list on every day of treatment to come.</summary>
+    public ImmutableArray<AnimalJudgement> Collected { get; init; } = [];
+
+    /// <summary>The safety rules for those who are treated, asked on any day.</summary>
+    public required SafetyOnDay Safety { get; init; }
+
+    /// <summary>The same for donors, as planned.</summary>
+    public required SafetyOnDay DonorSafety { get; init; }
 
     /// <summary>Counted from 1.</summary>
-    public int Number => Round.Number;
+    public int Number => Days.Number;
 
     /// <summary>The programme on this session's days.</summary>
     public Programme Programme => Rulebook.Programme!;
@@ -20,7 +26,7 @@ public sealed record JudgedSession(Round Round, Rulebook Rulebook, Judge Judge, 
     public IEnumerable<int> NamedDonors => Donors is { Choice.From: ChoiceFrom.Named } donors ? donors.Animals.Select(animal => animal.Animal) : [];
 
     /// <summary>Which cows are dry on its first day of transfers.</summary>
-    public DryCows Dry { get; } = DryCows.On(Judge, Round.FirstTransfer);
+    public DryCows Dry { get; } = DryCows.On(Judge, Days.FirstTransfer);
 
     /// <summary>Whether the farm's file gives it up: nobody is treated for it any more.</summary>
     public bool IsStopped => Rulebook.Plans.Stopped.Any(one => one.Session == Number);
@@ -37,15 +43,7 @@ public sealed record JudgedSession(Round Round, Rulebook Rulebook, Judge Judge, 
     public static ImmutableArray<JudgedSession> Of(Draft draft, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(draft);
-        var donors = new DonorsAsPlanned(draft, today);
-        return [.. Round.Of(draft.Rulebook.Programme!).Where(round => round.FinalTransfer >= today).Select(round => Of(draft, round, donors))];
-    }
-
-    private static JudgedSession Of(Draft draft, Round round, DonorsAsPlanned donors)
-    {
-        var rulebook = round.Number == 1 ? draft.Rulebook : draft.Rulebook with { Programme = round.Programme };
-        var judge = new Judge(rulebook, draft.Herd, draft.KnownOn);
-        var planned = donors.Planned;
-        return new(round, rulebook, judge, donors.Next(round, rulebook, round.Number == 1 ? draft.Lists : judge.JudgeAll().Lists)) { Planned = planned };
+        var inTurn = new SessionsInTurn(draft.Rulebook, draft.Herd, draft.KnownOn, today);
+        return [.. Session.Of(draft.Rulebook.Programme!).Where(session => session.FinalTransfer >= today).Select(session => inTurn.Judge(session, session.Number == 1 ? draft.Lists : null))];
     }
 }

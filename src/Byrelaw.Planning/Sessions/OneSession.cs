@@ -1,6 +1,6 @@
 using Byrelaw.Planning.LeadTimes;
 
-namespace Byrelaw.Planning.Naming;
+namespace Byrelaw.Planning.Sessions;
 
 /// <summary>A plan of which only one session is told: who, what is to be done, on which days. What comes of it and what it costs are of the season as a whole.</summary>
 public static class OneSession
@@ -12,14 +12,14 @@ public static class OneSession
         ImmutableArray<NamedSession> only = [.. plan.Sessions.Where(one => one.Number == session)];
         return only.IsEmpty ? null : plan with
         {
-            Sessions = only,
+            Season = plan.Season with { Named = only },
             Calendar = plan.Calendar with
             {
-                Rounds = [.. plan.Calendar.Rounds.Where(round => round.Number == session)],
-                Treatments = [.. plan.Calendar.Treatments.Where(treatment => treatment.Round == session)],
-                Donors = [.. plan.Calendar.Donors.Where(treatment => treatment.Round == session)],
+                Sessions = [.. plan.Calendar.Sessions.Where(one => one.Number == session)],
+                Treatments = [.. plan.Calendar.Treatments.Where(treatment => treatment.Session == session)],
+                Donors = [.. plan.Calendar.Donors.Where(treatment => treatment.Session == session)],
                 Tasks = [.. plan.Calendar.Tasks.Where(Is)],
-                Entries = [.. plan.Calendar.Entries.Where(entry => entry.Task is { } task ? Is(task) : entry.Round is not { } round || round == session)],
+                Entries = [.. plan.Calendar.Entries.Where(entry => entry.Task is { } task ? Is(task) : entry.Session is not { } own || own == session)],
             },
         };
 

@@ -6,7 +6,7 @@ namespace Byrelaw.Planning.Forecasting;
 /// Recipients treated or watched each time, by method; empty where it is taken that every embryo finds one.
 /// </param>
 /// <param name="Times">How many such sessions.</param>
-public sealed record Session(int Donors, ImmutableArray<Treated> Treated, int Times = 1)
+public sealed record SessionSize(int Donors, ImmutableArray<Treated> Treated, int Times = 1)
 {
     /// <summary>Donors of whom the programme says more than of all, besides <see cref="Donors"/>.</summary>
     public ImmutableArray<OwnDonor> Own { get; init; } = [];
