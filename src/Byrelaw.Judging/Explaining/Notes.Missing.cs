@@ -69,11 +69,11 @@ internal sealed partial class Notes
             return;
         }
 
-        // Before her birth, or the age at which it can happen, no row can have been hers.
-        from = Math.Max(from, days.Coverage.NeededFrom[kind][animalPlace]);
+        // Before her birth, or the age at which it can happen, no row can have been hers but one that surely is.
+        var needed = Math.Max(from, days.Coverage.NeededFrom[kind][animalPlace]);
         foreach (var gap in days.Coverage.Gaps)
         {
-            if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animalPlace || gap.Animal < 0) && from <= to && gap.From <= to && gap.To >= from)
+            if ((gap.Kind == kind || gap.Kind < 0) && (gap.Animal == animalPlace || gap.Animal < 0) && (gap.IsOnRecord ? from : needed) is var first && first <= to && gap.From <= to && gap.To >= first)
             {
                 Unreadable(gap, kind);
             }
@@ -117,6 +117,9 @@ internal sealed partial class Notes
     /// <summary>Whether a male that may be a bull was with her.</summary>
     public void WhatRuns(int male, bool isMobInDoubt) => AddMissing(new Missing(
         isMobInDoubt ? MissingReason.BullsMobNotKnown : MissingReason.MayBeABull, days.Herd.Numbers[male], null, null, SettledBy.Yards));
+
+    /// <summary>Whether the bull that a row puts in with another of her mob was with her too.</summary>
+    public void WhoseBull(int mate) => AddMissing(new Missing(MissingReason.BullsMobNotKnown, $"the bull put in with {days.Herd.Numbers[mate]}", null, null, SettledBy.Yards));
 
     public void WhoHasNoNumber() => AddMissing(new Missing(MissingReason.MayBeABull, "an animal without a number", null, null, SettledBy.Yards));
 

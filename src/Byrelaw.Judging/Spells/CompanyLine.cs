@@ -113,6 +113,6 @@ internal sealed record CompanyLine(int[] From, Truth[] States)
 /// <param name="From">The first.</param>
 /// <param name="To">The last.</param>
 /// <param name="State">True or not known.</param>
-/// <param name="Male">The male in it; -1 where a row of the mob says so; <see cref="MalesInMobs.WithoutNumber"/>.</param>
+/// <param name="Male">The male in it, or the female whom a row of hers puts in with one; -1 where a row of the mob says so; <see cref="MalesInMobs.WithoutNumber"/>.</param>
 /// <param name="Line">That row's line; 0 where a male is in it.</param>
 internal readonly record struct SpellStretch(int From, int To, Truth State, int Male = -1, int Line = 0);

@@ -28,6 +28,9 @@ internal sealed class DaySet
         _to = [.. to];
     }
 
+    /// <summary>Whether there is none.</summary>
+    public bool IsEmpty => _from.Length == 0;
+
     /// <summary>The first day of each stretch, and the day after it.</summary>
     public IEnumerable<int> Edges => _from.Concat(_to.Select(day => day + 1));
 

@@ -6,11 +6,13 @@ namespace Byrelaw.Judging.Spells;
 internal sealed class FemalesInMobs
 {
     private readonly DaySet[] _days;
+    private readonly DaySet _lost;
 
     /// <summary>Of a herd.</summary>
     public FemalesInMobs(Herd herd)
     {
-        var stays = new List<(int From, int To, int Animal)>[herd.Mobs.Names.Length];
+        var stays = new List<(int From, int To)>[herd.Mobs.Names.Length];
+        var lost = new List<(int From, int To)>();
         for (var mob = 0; mob < stays.Length; mob++)
         {
             stays[mob] = [];
@@ -20,53 +22,73 @@ internal sealed class FemalesInMobs
         {
             if (herd.Sexes[animal] == Sex.Female)
             {
-                AddStays(herd, animal, stays);
+                AddStays(herd, animal, stays, lost);
             }
         }
 
-        _days = Array.ConvertAll(stays, hers => new DaySet([.. hers.Select(stay => (stay.From, stay.To))]));
-        Emptied = [.. stays.SelectMany((hers, mob) => Left(herd, mob, hers)).OrderBy(left => left.Day).ThenBy(left => left.Mob)];
+        _days = Array.ConvertAll(stays, hers => new DaySet(hers));
+        _lost = new DaySet(lost);
+        Leavers = [.. LeaversOf(herd).Distinct().OrderBy(left => left.Day)];
     }
 
-    /// <summary>Days from which on no female surely is in a mob any more, with where those moved who were the last; by day.</summary>
-    public ImmutableArray<EmptiedMob> Emptied { get; }
+    /// <summary>Moves of females who may have been the last in their mob: nobody surely stayed behind, or nobody knows which mob it was; by day.</summary>
+    public ImmutableArray<Leaver> Leavers { get; }
+
+    /// <summary>Days on which more may change than on those of the leavers: who may be anywhere, and so who surely is where.</summary>
+    public IEnumerable<int> Edges => _lost.IsEmpty ? [] : _lost.Edges.Concat(_days.SelectMany(days => days.Edges));
 
     /// <summary>Whether one surely was in a mob on a day.</summary>
     public bool AnyIn(int mob, int day) => mob < _days.Length && _days[mob].Holds(day);
 
-    private static void AddStays(Herd herd, int animal, List<(int From, int To, int Animal)>[] stays)
+    /// <summary>Whether one may have gone anywhere, by a row that cannot be read or that others contradict.</summary>
+    public bool AnyLost(int day) => _lost.Holds(day);
+
+    private static void AddStays(Herd herd, int animal, List<(int From, int To)>[] stays, List<(int From, int To)> lost)
     {
         var (mobs, members) = (herd.Mobs, herd.Membership);
         for (var stay = mobs.Starts[animal]; stay < mobs.Starts[animal + 1]; stay++)
         {
             var (from, to) = (mobs.From[stay], stay + 1 < mobs.Starts[animal + 1] ? mobs.From[stay + 1] - 1 : Day.End);
-            for (var place = members.Starts[animal]; mobs.Mob[stay] >= 0 && place < members.Starts[animal + 1]; place++)
+            for (var place = members.Starts[animal]; place < members.Starts[animal + 1]; place++)
             {
                 var (here, last) = (Math.Max(from, members.From[place]), Math.Min(to, place + 1 < members.Starts[animal + 1] ? members.From[place + 1] - 1 : Day.End));
-                if (members.States[place] == Presence.In && here <= last)
+                if (here > last || members.States[place] == Presence.Out)
                 {
-                    stays[mobs.Mob[stay]].Add((here, last, animal));
+                    continue;
+                }
+
+                if (mobs.Mob[stay] >= 0 && members.States[place] == Presence.In)
+                {
+                    stays[mobs.Mob[stay]].Add((here, last));
+                }
+                else if (mobs.Mob[stay] < 0 && mobs.Lines[stay] != 0)
+                {
+                    lost.Add((here, last));
                 }
             }
         }
     }
 
-    private IEnumerable<EmptiedMob> Left(Herd herd, int mob, List<(int From, int To, int Animal)> stays)
+    private IEnumerable<Leaver> LeaversOf(Herd herd)
     {
-        foreach (var last in stays.Where(stay => stay.To < Day.End && !_days[mob].Holds(stay.To + 1)).GroupBy(stay => stay.To))
+        var (mobs, members) = (herd.Mobs, herd.Membership);
+        for (var animal = 0; animal < herd.Count; animal++)
         {
-            var day = last.Key + 1;
-            int[] targets = [.. last.Where(stay => herd.Membership.At(stay.Animal, day) != Presence.Out).Select(stay => herd.Mobs.At(stay.Animal, day)).Where(target => target != mob).Distinct().Order()];
-            if (targets.Length > 0)
+            for (var stay = mobs.Starts[animal]; herd.Sexes[animal] == Sex.Female && stay < mobs.Starts[animal + 1]; stay++)
             {
-                yield return new EmptiedMob(mob, day, targets);
+                var (day, target) = (mobs.From[stay], mobs.Mob[stay]);
+                if (target >= 0 && day > Day.Start && mobs.At(animal, day - 1) is var left && left != target && (left < 0 || !AnyIn(left, day))
+                    && members.At(animal, day - 1) != Presence.Out && members.At(animal, day) != Presence.Out)
+                {
+                    yield return new Leaver(day, Math.Max(left, MobStays.NotKnown), target);
+                }
             }
         }
     }
 }
 
-/// <summary>A mob that all females have left.</summary>
-/// <param name="Mob">Which.</param>
-/// <param name="Day">The first day without them.</param>
-/// <param name="Targets">Where the last of them went; <see cref="MobStays.NotKnown"/> where nobody says.</param>
-internal sealed record EmptiedMob(int Mob, int Day, int[] Targets);
+/// <summary>A female who may have been the last of a mob.</summary>
+/// <param name="Day">The first day on which she was elsewhere.</param>
+/// <param name="Mob">Which she left; <see cref="MobStays.NotKnown"/> where it may have been any.</param>
+/// <param name="Target">Where she went.</param>
+internal readonly record struct Leaver(int Day, int Mob, int Target);

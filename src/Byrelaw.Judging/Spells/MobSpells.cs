@@ -1,7 +1,7 @@
 namespace Byrelaw.Judging.Spells;
 
 /// <summary>
-/// Whether an animal is in a spell by the company of her mob: a bull was put in it, or a grown male is in it. Nobody is by a mob that she
+/// Whether an animal is in a spell by the company of her mob: a bull was put in it, or with one of it, or a grown male is in it. Nobody is by a mob that she
 /// surely is not in; where nobody says in which she is, she may be by any.
 /// </summary>
 internal sealed class MobSpells
@@ -21,8 +21,9 @@ internal sealed class MobSpells
         var females = new Lazy<FemalesInMobs>(() => new FemalesInMobs(days.Herd));
         var rows = new SpellsByMobRows(days.Own, spell, own.Endings, females);
         var males = new MalesInMobs(days, _where, own, spell, females);
-        _assumed = new Lines(_where.Blank + 1, rows, males, strict: false);
-        _strict = new Lines(_where.Blank + 1, rows, males, strict: true);
+        var letIn = new FemalesLetIn(days, _where, own, spell);
+        _assumed = new Lines(_where.Blank + 1, rows, males, letIn, strict: false);
+        _strict = new Lines(_where.Blank + 1, rows, males, letIn, strict: true);
         IsNever = _assumed.Any.IsNever;
         _changes = [.. _assumed.Changes.Concat(_strict.Changes).Distinct().Order()];
     }
@@ -123,6 +124,10 @@ internal sealed class MobSpells
             {
                 notes.MobRow(one.Line);
             }
+            else if (herd.Sexes[one.Male] == Sex.Female)
+            {
+                notes.WhoseBull(one.Male);
+            }
             else if (one.State == Truth.True)
             {
                 notes.Fact(one.Male, "sex", "M");
@@ -140,7 +145,7 @@ internal sealed class MobSpells
         // Several threads look at animals side by side, each at one for many days before the next: a few places keep them apart.
         private readonly Others?[] _others = new Others?[64];
 
-        public Lines(int mobs, SpellsByMobRows rows, MalesInMobs males, bool strict)
+        public Lines(int mobs, SpellsByMobRows rows, MalesInMobs males, FemalesLetIn letIn, bool strict)
         {
             Stretches = new List<SpellStretch>[mobs];
             for (var mob = 0; mob < mobs; mob++)
@@ -148,8 +153,9 @@ internal sealed class MobSpells
                 Stretches[mob] = [];
             }
 
-            rows.AddTo(Stretches, strict);
+            rows.AddTo(Stretches, Anywhere, strict);
             males.AddTo(Stretches, Anywhere, strict);
+            letIn.AddTo(Stretches, Anywhere, strict);
             var anywhere = CompanyLine.Of(Anywhere);
             OfMob = Array.ConvertAll(Stretches, own => CompanyLine.Of([.. own, .. InDoubt(anywhere)]));
             Any = CompanyLine.SameForAll(OfMob);

@@ -2,12 +2,13 @@ namespace Byrelaw.Judging.Spells;
 
 /// <summary>
 /// The spells that rows about a mob or the herd begin and end. They are the mob's: whoever is in it is in the spell. Two starts may be two
-/// bulls or one bull written twice, so one end after two of them leaves it open. A mob that moves takes its bull along, and may where it moves by a row for each.
+/// bulls or one bull written twice, so one end after two of them leaves it open. A mob that moves takes its bull along, and may where it moves by a row for each;
+/// where nobody surely is with him and nobody can say where one went, he may be in any mob until he is taken out.
 /// </summary>
 /// <param name="days">The herd as each animal's own rows begin spells: what else cannot be read may begin one in any mob.</param>
 /// <param name="spell">Which.</param>
 /// <param name="endings">What ends a spell without a row.</param>
-/// <param name="females">Which mobs they left.</param>
+/// <param name="females">Where they are, and who may have been the last of a mob.</param>
 internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endings, Lazy<FemalesInMobs> females)
 {
     private readonly Herd _herd = days.Herd;
@@ -15,15 +16,16 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
     private readonly DaySet _hiddenStarts = Hidden(days.Herd, spell.From.Id);
     private readonly DaySet _hiddenEnds = Hidden(days.Herd, spell.Until.Id);
 
-    /// <summary>Adds the stretches of each mob; the last is that of animals without one.</summary>
-    public void AddTo(List<SpellStretch>[] stretches, bool strict)
+    /// <summary>Adds the stretches of each mob, of which the last is that of animals without one; and those of a bull who may be in any.</summary>
+    public void AddTo(List<SpellStretch>[] stretches, List<SpellStretch> anywhere, bool strict)
     {
         var points = Points(strict);
         var (least, most) = (new int[_mobs], new int[_mobs]);
         var line = new int[_mobs];
         var open = new SpellStretch[_mobs];
-        var (row, move) = (0, 0);
-        var emptied = points.Count == 0 ? [] : females.Value.Emptied;
+        var astray = new bool[_mobs];
+        SpellStretch openAnywhere = default;
+        var (row, move, leaver) = (0, 0, 0);
         for (var i = 0; i < points.Count; i++)
         {
             var day = points[i];
@@ -47,14 +49,15 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
 
             for (var i2 = firstMove; i2 < move; i2++)
             {
-                Carry(_herd.MobRows.Moves[i2], least, most, today, line);
+                Carry(_herd.MobRows.Moves[i2], least, most, today, line, astray);
             }
 
-            FollowLast(emptied, day, least, most, today, line);
-
+            FollowLast(ref leaver, day, least, most, today, line, astray);
+            ChangeAnywhere(anywhere, ref openAnywhere, astray, day, line);
             for (var mob = 0; mob < _mobs; mob++)
             {
                 (least[mob], most[mob]) = endings.EndsAll(day) ? (0, 0) : (least[mob], most[mob]);
+                astray[mob] &= most[mob] > 0;
                 Change(stretches[mob], ref open[mob], today[mob], day, line[mob]);
                 if (i + 1 == points.Count || points[i + 1] > day + 1)
                 {
@@ -62,12 +65,25 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
                     Change(stretches[mob], ref open[mob], after, day + 1, line[mob]);
                 }
             }
+
+            if (i + 1 == points.Count || points[i + 1] > day + 1)
+            {
+                ChangeAnywhere(anywhere, ref openAnywhere, astray, day + 1, line);
+            }
         }
 
         for (var mob = 0; mob < _mobs; mob++)
         {
             Change(stretches[mob], ref open[mob], Truth.False, Day.End + 1, 0);
         }
+
+        Change(anywhere, ref openAnywhere, Truth.False, Day.End + 1, 0);
+    }
+
+    private static void ChangeAnywhere(List<SpellStretch> anywhere, ref SpellStretch open, bool[] astray, int day, int[] line)
+    {
+        var first = Array.IndexOf(astray, true);
+        Change(anywhere, ref open, first < 0 ? Truth.False : Truth.Unknown, day, first < 0 ? 0 : line[first]);
     }
 
     private static void Change(List<SpellStretch> stretches, ref SpellStretch open, Truth next, int day, int line)
@@ -122,7 +138,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
     };
 
     /// <summary>A mob that moves takes along what runs in it; where a member stays, or may, both may have it.</summary>
-    private void Carry(in MobMove move, int[] least, int[] most, Truth[] today, int[] line)
+    private void Carry(in MobMove move, int[] least, int[] most, Truth[] today, int[] line, bool[] astray)
     {
         for (var mob = 0; mob < _mobs; mob++)
         {
@@ -136,30 +152,52 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             most[move.Target] += most[mob];
             least[move.Target] = all ? Math.Max(least[move.Target], least[mob]) : least[move.Target];
             line[move.Target] = line[mob];
+            astray[move.Target] |= astray[mob];
             (least[mob], most[mob]) = (0, all ? 0 : most[mob]);
         }
     }
 
-    /// <summary>Where the last females of a mob went by a row for each, its bull may have gone along, as he does when the mob moves by one row; he may have stayed, too.</summary>
-    private static void FollowLast(ImmutableArray<EmptiedMob> emptied, int day, int[] least, int[] most, Truth[] today, int[] line)
+    /// <summary>
+    /// Where the last females of a mob went by a row for each, or may have, its bull may have gone along, as he does when the mob moves by one row; he may
+    /// have stayed, too. Where one may have gone anywhere, so may he.
+    /// </summary>
+    private void FollowLast(ref int leaver, int day, int[] least, int[] most, Truth[] today, int[] line, bool[] astray)
     {
-        var before = (int[])most.Clone();
-        foreach (var left in emptied)
+        var leavers = females.Value.Leavers;
+        while (leaver < leavers.Length && leavers[leaver].Day < day)
         {
-            if (left.Day != day || before[left.Mob] == 0)
+            leaver++;
+        }
+
+        var first = leaver;
+        while (leaver < leavers.Length && leavers[leaver].Day == day)
+        {
+            leaver++;
+        }
+
+        var anyLost = females.Value.AnyLost(day);
+        if (first == leaver && !anyLost)
+        {
+            return;
+        }
+
+        var before = (int[])most.Clone();
+        for (var mob = 0; mob < _herd.Mobs.Names.Length; mob++)
+        {
+            if (before[mob] == 0 || females.Value.AnyIn(mob, day))
             {
                 continue;
             }
 
-            least[left.Mob] = 0;
-            for (var mob = 0; mob < most.Length; mob++)
+            astray[mob] |= anyLost;
+            least[mob] = anyLost ? 0 : least[mob];
+            var targets = leavers[first..leaver].Where(left => left.Target != mob && (left.Mob == mob || left.Mob == MobStays.NotKnown)).Select(left => left.Target);
+            foreach (var target in targets.Distinct())
             {
-                if (mob != left.Mob && (left.Targets.Contains(mob) || left.Targets[0] == MobStays.NotKnown))
-                {
-                    today[mob] = today[mob] == Truth.False ? Truth.Unknown : today[mob];
-                    most[mob] += before[left.Mob];
-                    line[mob] = line[left.Mob];
-                }
+                least[mob] = 0;
+                today[target] = today[target] == Truth.False ? Truth.Unknown : today[target];
+                most[target] += before[mob];
+                line[target] = line[mob];
             }
         }
     }
@@ -246,7 +284,8 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             points.Add(move.Day);
         }
 
-        points.UnionWith(females.Value.Emptied.Select(left => left.Day));
+        points.UnionWith(females.Value.Leavers.Select(left => left.Day));
+        points.UnionWith(females.Value.Edges);
         points.UnionWith(endings.OfAll);
         points.Add(coverage.SinceForAll(spell.Until.Id));
         points.Add(coverage.KnownDay);

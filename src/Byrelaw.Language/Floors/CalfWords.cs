@@ -12,13 +12,13 @@ internal static partial class CalfWords
     private static readonly ImmutableArray<string> OfACalf =
     [
         "preg", "gravid", "gestat", "gestac", "gestant", "concei", "concep", "fetus", "foetus", "fetal", "foetal", "pd", "pspb", "incalf", "notincalf", "unpreg", "nonpreg",
-        "tracht", "tragend", "dracht", "dragend", "pleine", "prenad", "prenh", "encinta", "drektig", "draktig", "dræktig", "drægtig",
+        "trimest", "ballot", "tracht", "tragend", "dracht", "dragend", "pleine", "prenad", "prenh", "encinta", "drektig", "draktig", "dræktig", "drægtig",
     ];
 
     private static readonly ImmutableArray<string> OfACalfWhole = ["pag", "pags", "bpag"];
 
     /// <summary>What a test of the womb answers, and of other things too.</summary>
-    private static readonly ImmutableArray<string> OfACalfOrElse = ["empty", "open", "barren", "carrying", "bred", "unbred", "springer", "springing", "leer", "leeg", "vide", "vacia", "vazia"];
+    private static readonly ImmutableArray<string> OfACalfOrElse = ["empty", "open", "barren", "mt", "pg", "carrying", "bred", "unbred", "springer", "springing", "leer", "leeg", "vide", "vacia", "vazia"];
 
     private static readonly ImmutableArray<string> ElseBefore = ["home", "well", "pure", "half", "cross", "farm"];
 

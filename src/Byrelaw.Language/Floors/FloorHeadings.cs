@@ -10,10 +10,11 @@ public static class FloorHeadings
     [
         .. new (string Kind, string[] Words)[]
         {
-            ("mating", ["served", "service", "serviced", "serve", "mated", "mating", "insem", "AI", "AB", "TAI", "FTAI", "covered", "bred", "breeding date", "last breeding", "date of breeding", "Besamung", "besamt", "IA", "KI"]),
+            ("mating", ["served", "service", "serviced", "serve", "mated", "mating", "insem", "AI", "AB", "TAI", "FTAI", "covered", "bred", "breeding date", "last breeding", "date of breeding", "Besamung", "besamt", "IA", "KI", "joined", "joining", "jumped", "tupped", "put to", "serv", "srv"]),
             ("transfer", ["ET", "embryo", "implant", "transferred", "transfer date", "date of transfer", "last transfer"]),
-            ("bull in", ["bull in", "run with", "with bull"]),
-            ("pregnancy test", ["in calf", "preg", "pregnant", "pregnancy", "PD", "scan", "scanned", "gestation", "gravid", "conceived", "conception", "foetus", "fetus", "due", "EDC", "expected calving", "calving expected", "expected to calve"]),
+            ("bull in", ["bull in", "run with", "with bull", "bull date"]),
+            ("pregnancy test", ["in calf", "preg", "pregnant", "pregnancy", "PD", "scan", "scanned", "gestation", "gravid", "conceived", "conception", "foetus", "fetus", "due", "EDC", "expected calving", "calving expected", "expected to calve", "next calving", "exp calving", "ECD", "to calve", "calve by", "carrying", "DCC",
+                "days CC", "springer", "springing", "trimester", "foetal age", "fetal age"]),
             ("drying off", ["dry", "dried", "drying"]),
         }.Select(one => (one.Kind, one.Words.Select(HintedWord.Of).ToImmutableArray())),
     ];

@@ -11,11 +11,13 @@ public static class FloorHints
     private static readonly ImmutableArray<(string Kind, ImmutableArray<string> Words)> All =
     [
         ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred", "covered", "covering", "Besamung", "besamt",
-            "AB", "TAI", "FTAI", "breeding", "mate", "serve", "cover", "jump", "mount", "sexed", "monta", "saillie", "dekking", "gedekt", "gedeckt"]),
-        ("transfer", ["ET", "TE", "IVF", "MOET", "embryo", "implant", "implanted", "recipient used"]),
-        ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro", "joining"]),
-        ("pregnancy test", ["PD", "preg", "pregnant", "pregnancy", "in calf", "scan"]),
-        ("drying off", ["dry", "dried", "DO", "DCT", "end of lactation", "last milking"]),
+            "AB", "TAI", "FTAI", "breeding", "mate", "serve", "cover", "jump", "mount", "sexed", "monta", "saillie", "dekking", "gedekt", "gedeckt",
+            "serv", "srv", "BRE", "rebred", "AIed", "ABd", "put to", "repeat service"]),
+        ("transfer", ["ET", "TE", "IVF", "MOET", "embryo", "implant", "implanted", "recipient", "recip", "egg in", "planted"]),
+        ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro", "joining", "joined", "sweeper", "clean-up bull"]),
+        ("pregnancy test", ["PD", "preg", "pregnant", "pregnancy", "in calf", "scan", "conceived", "conception", "gestation", "gravid", "foetus", "fetus", "foetal age", "fetal age", "foetal size", "fetal size", "springing", "springer", "close up",
+            "steaming up", "bagging up", "carrying", "holding", "settled", "PAG", "trimester", "PIC", "CIC", "PDP", "confirmed", "heavy in calf"]),
+        ("drying off", ["dry", "dried", "DO", "DCT", "end of lactation", "last milking", "stopped milking"]),
     ];
 
     /// <summary>The hints, for kinds that are there: whatever such a kind is called is one too, for <c>first mating</c> and <c>second transfer</c> hold it.</summary>
@@ -29,6 +31,28 @@ public static class FloorHints
             from word in hinted.Words.Concat(kind.AlsoNames).Append(kind.Name)
             select new Hint(word, kind, Here);
     }
+
+    /// <summary>
+    /// The pregnancy test, where an event or a measure of the farm's own is called so that it may tell of one: a row <c>confirmed in calf</c> is for her a test whose result nobody knows. A farm that
+    /// gives the hint itself knows what it means by it.
+    /// </summary>
+    public static Kind? TestOf(Kind kind, Vocabulary vocabulary)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        ArgumentNullException.ThrowIfNull(vocabulary);
+        if (kind is TestKind || kind.Filter is not null || Knows(kind) || vocabulary.FindKind("pregnancy test") is not { } test)
+        {
+            return null;
+        }
+
+        var words = All.First(one => one.Kind == "pregnancy test").Words;
+        return kind.AlsoNames.Prepend(kind.Name).Any(name => !CalfWords.FoundNone(name) && !IsOfTheAfterbirth(name) && (CalfWords.Speak(name)
+            || words.Any(word => HintedWord.StandsIn(name, word) && !vocabulary.Hints.Any(own => own.Declared.File == kind.Declared.File && own.Kind.Id == test.Id && NameFolding.Fold(own.Word) == NameFolding.Fold(word)))))
+            ? test : null;
+    }
+
+    /// <summary>Fetal membranes are held back after a calving.</summary>
+    private static bool IsOfTheAfterbirth(string name) => NameFolding.Fold(name).Contains("membran", StringComparison.Ordinal);
 
     /// <summary>Whether a kind is one that the floor speaks of itself, whatever its names sound like.</summary>
     public static bool Knows(Kind kind)

@@ -11,11 +11,13 @@ internal sealed class AnimalFile
     private readonly AnimalStage _stage;
     private readonly AnimalCells _cells;
     private readonly MayBeParity? _mayBeParity;
+    private readonly AnimalHints _hints;
     private bool _breaksOff;
 
-    private AnimalFile(string file, AnimalColumns columns, Vocabulary vocabulary, MobNames mobs, List<Diagnostic> problems)
+    private AnimalFile(string file, AnimalColumns columns, Vocabulary vocabulary, RecordKeeping? keeping, MobNames mobs, List<Diagnostic> problems)
     {
         _file = file;
+        _hints = new AnimalHints(columns, vocabulary, keeping);
         _columns = columns;
         _problems = problems;
         _cells = new AnimalCells(columns, mobs, problems);
@@ -24,7 +26,7 @@ internal sealed class AnimalFile
     }
 
     /// <summary>Reads the whole file; null where nothing in it can be read.</summary>
-    public static AnimalStage? Read(LineBlocks blocks, string file, Vocabulary vocabulary, MobNames mobs, List<Diagnostic> problems)
+    public static AnimalStage? Read(LineBlocks blocks, string file, Vocabulary vocabulary, RecordKeeping? keeping, MobNames mobs, List<Diagnostic> problems)
     {
         if (HeadingLine.Take(blocks, file) is not { } heading)
         {
@@ -37,7 +39,7 @@ internal sealed class AnimalFile
             return null;
         }
 
-        var reader = new AnimalFile(file, columns, vocabulary, mobs, problems);
+        var reader = new AnimalFile(file, columns, vocabulary, keeping, mobs, problems);
         var block = new LineBlock();
         while (blocks.TryNext(block))
         {
@@ -142,6 +144,7 @@ internal sealed class AnimalFile
             Parity = IsCut("parity") ? -2 : _cells.ParityOf(row),
             ParityOn = IsCut("parity on") ? Day.Start : _cells.ParityOn(row),
             Mob = IsCut("mob") ? AnimalRow.MobUnreadable : _cells.MobOf(row),
+            Hints = _hints.Of(row),
         });
         _mayBeParity?.Read(row, _stage.Rows.Count - 1);
         foreach (var fact in _stage.Facts)

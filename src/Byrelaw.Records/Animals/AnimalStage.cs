@@ -23,6 +23,9 @@ internal struct AnimalRow
     public int Mob;
     public Sex Sex;
 
+    /// <summary>What the row may tell of besides, as <see cref="AnimalHints"/> marks it.</summary>
+    public int Hints;
+
     /// <summary>A row of which only the number could be read.</summary>
     public static AnimalRow Unreadable(int line) => new()
     {
@@ -50,6 +53,7 @@ internal struct AnimalRow
         ParityOn = Parity == -1 ? other.ParityOn : ParityOn,
         Mob = Mob == NoMob ? other.Mob : other.Mob == NoMob || Mob == other.Mob ? Mob : MobUnreadable,
         Sex = Sex == Sex.NotKnown ? other.Sex : Sex,
+        Hints = Hints | other.Hints,
     };
 
     private readonly bool SaysAsMany(AnimalRow other) => Parity == other.Parity && (Parity == -1 || ParityOn == other.ParityOn);
@@ -65,6 +69,7 @@ internal struct AnimalRow
         ParityOn = ParityOn,
         Mob = Mob == other.Mob ? Mob : MobUnreadable,
         Sex = Sex == other.Sex ? Sex : Sex.NotKnown,
+        Hints = Hints | other.Hints,
     };
 }
 
@@ -92,7 +97,7 @@ internal sealed class AnimalStage(FactStage[] facts, AnimalColumns? columns = nu
     {
         for (var row = 0; row < Rows.Count; row++)
         {
-            Rows[row] = AnimalRow.Unreadable(Rows[row].Line);
+            Rows[row] = AnimalRow.Unreadable(Rows[row].Line) with { Hints = Rows[row].Hints };
         }
 
         foreach (var fact in Facts)

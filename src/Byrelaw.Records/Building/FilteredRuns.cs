@@ -74,7 +74,7 @@ internal static class FilteredRuns
 
                 if (fit == Fit.Perhaps)
                 {
-                    doubts.Add(new Gap(animal, kind.Id, run.Days[from], run.Days[from], run.Lines[from]));
+                    doubts.Add(new Gap(animal, kind.Id, run.Days[from], run.Days[from], run.Lines[from]) { IsOfDetails = true });
                 }
 
                 for (; from < to; from++)

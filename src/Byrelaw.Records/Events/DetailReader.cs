@@ -33,13 +33,14 @@ internal sealed class DetailReader(EventReading reading, EventStage stage, MayBe
             {
                 var other = others.ByStrangeDetail(column, Encoding.UTF8.GetString(text), kind);
                 stage.Problems.Add(DetailProblems.NoSuchDetail(row.Text(), column.Cell, kind, column.Name, other));
-                Suspend(other, subject, day, line);
+                Hint(other, subject, day, line);
                 LoseWhatHasNoColumn(kind, line, ref isLost);
             }
             else
             {
                 stage.Details.Add(Read(row, text, kind, detail, column.Cell, line));
-                Suspend(IsHinted(column) ? others.ByOwnDetail(column.Name, Encoding.UTF8.GetString(text), kind) : null, subject, day, line);
+                Hint(IsHinted(column) ? others.ByOwnDetail(column.Name, Encoding.UTF8.GetString(text), kind, ValueOf(row)) : null, subject, day, line);
+                Hint(kind.Details[detail].Type is FactType.Text or FactType.OneOf ? others.ByCell(column.Name, Encoding.UTF8.GetString(text), kind, ValueOf(row)) : null, subject, day, line);
             }
         }
     }
@@ -49,19 +50,21 @@ internal sealed class DetailReader(EventReading reading, EventStage stage, MayBe
     {
         if (!_hinted.TryGetValue(column.Name, out var isHinted))
         {
-            _hinted.Add(column.Name, isHinted = Byrelaw.Language.Floors.FloorHeadings.MayBe(column.Name, reading.Vocabulary) is not null);
+            _hinted.Add(column.Name, isHinted = others.IsHinted(column.Name));
         }
 
         return isHinted;
     }
 
-    private void Suspend(Kind? other, RowSubject subject, int day, int line)
+    private void Hint(Kind? other, RowSubject subject, int day, int line)
     {
         if (other is not null)
         {
-            stage.Suspend(subject, other, day, line);
+            stage.Hint(subject, other, day, line);
         }
     }
+
+    private string ValueOf(CsvRows row) => Encoding.UTF8.GetString(row.Cell(reading.Columns.Value));
 
     /// <summary>What stands under the name of another kind's detail may be the detail that has no column: it is not blank, and cannot be read.</summary>
     private void LoseWhatHasNoColumn(Kind kind, int line, ref bool isLost)

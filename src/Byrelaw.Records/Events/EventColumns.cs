@@ -9,6 +9,9 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
     /// <summary>Headings of columns that nobody knows.</summary>
     public ImmutableArray<string> Unknown { get; init; } = [];
 
+    /// <summary>Where these stand.</summary>
+    public ImmutableArray<int> UnknownCells { get; init; } = [];
+
     private static readonly string[] Required = ["date", "animal", "kind"];
 
     private static readonly string[] Others = ["value", "unit", "note", "recorded", "sample", "sheet row"];
@@ -32,6 +35,7 @@ internal sealed record EventColumns(int Count, int Date, int Animal, int Kind, i
             {
                 Details = DetailColumn.Of(vocabulary, map),
                 Unknown = [.. map.UnknownHeads],
+                UnknownCells = [.. map.Unknown],
             };
     }
 }

@@ -16,6 +16,7 @@ internal sealed class EventReader
     private readonly SubjectReader _subjects;
     private readonly ResultReader _results;
     private readonly DetailReader _details;
+    private readonly HintReader _hints;
 
     // The same few words stand in most rows whose kind nobody declares, and to look for their likes takes long.
     private readonly Dictionary<string, (string? Nearest, IReadOnlyList<string> Hinted)> _advice = new(StringComparer.Ordinal);
@@ -31,6 +32,7 @@ internal sealed class EventReader
         var others = new MayBeAnother(reading.Vocabulary);
         _results = new ResultReader(_columns, _stage, _subjects, others);
         _details = new DetailReader(reading, _stage, others);
+        _hints = new HintReader(reading, _stage, others);
     }
 
     /// <summary>What has been read so far.</summary>
@@ -88,6 +90,7 @@ internal sealed class EventReader
 
             _results.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
             _details.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
+            _hints.Read(row, _reading.Vocabulary.Kinds[kind], subject, day, line);
             CloseSheetRow(row, kind, subject, day);
         }
         else if (hasDay && hasEntry && kind == KindLookup.Undeclared && subject.Sort == SubjectSort.Animal && cut < 0 && NotDone(row) is var notDone and >= 0)

@@ -19,6 +19,12 @@ internal sealed record EventReading(
     /// <summary>Lines that are as if they were not there.</summary>
     public IReadOnlySet<int> WithoutLines { get; init; } = new HashSet<int>();
 
+    /// <summary>What a person says is no such kind, as in <c>leave out Due, which is not pregnancy test</c>.</summary>
+    public ImmutableArray<LeftOut> SaidNot { get; init; } = [];
+
+    /// <summary>Whether a person says of a heading, or of what stands below it, that it is no such kind.</summary>
+    public bool IsSaidNot(string heading, string text, Kind kind) => SaidNot.IsSaid(heading, text, kind);
+
     /// <summary>The kind with this id; null for one that nobody declares.</summary>
     public Kind? KindOf(int id) => id < 0 ? null : Vocabulary.Kinds[id];
 }

@@ -69,6 +69,13 @@ internal sealed class EventStage
         Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line));
     }
 
+    /// <summary>Notes what a row that can be read may tell of besides.</summary>
+    /// <param name="subject">Whom it is about.</param>
+    /// <param name="kind">What else may have happened.</param>
+    /// <param name="day">When.</param>
+    /// <param name="line">Where it stands.</param>
+    public void Hint(RowSubject subject, Kind kind, int day, int line) => Gaps.Add(new Gap(subject.AnimalOfGap, kind.Id, day, day, line) { IsHint = true });
+
     /// <summary>Lets go of the rows of a kind once they are sorted: they are as large as the herd.</summary>
     public void LetGo(int kind)
     {

@@ -11,18 +11,40 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
     private readonly Kind? _mating = vocabulary.FindKind("mating");
     private readonly (HintedWord Word, Kind Kind)[] _hints = [.. FloorHints.Of(vocabulary).Select(hint => (HintedWord.Of(hint.Word), hint.Kind))];
 
-    /// <summary>The kind that a text in the value of an event may be; null for none.</summary>
+    private readonly FloorSigns _signs = new(vocabulary);
+    private readonly Kind? _test = vocabulary.FindKind("pregnancy test");
+    private readonly Kind?[] _byName = [.. vocabulary.Kinds.Select(kind => FloorHints.TestOf(kind, vocabulary))];
+
+    /// <summary>The pregnancy test that every row of a farm's own kind may be, by its name; null for none.</summary>
+    public Kind? ByName(Kind kind) => kind.Id < _byName.Length ? _byName[kind.Id] : null;
+
+    /// <summary>The kind that a text in the value of a row may be, where it is no value of its own; null for none.</summary>
     public Kind? ByValue(string value, Kind kind) => Takes(kind)
-        && (vocabulary.FindKind(value) is { } named && FloorHeadings.Asks(named) ? named : Hinted(value)) is { } other && other.Id != kind.Id ? other : null;
+        && (kind is not EventKind ? _signs.In(value) : vocabulary.FindKind(value) is { } named && FloorHeadings.Asks(named) ? named : Hinted(value) ?? _signs.In(value)) is { } other && other.Id != kind.Id ? other : null;
 
     /// <summary>The kind that has a detail which this one has not, and what stands there; null for none.</summary>
-    public Kind? ByStrangeDetail(DetailColumn column, string text, Kind kind) =>
-        _mating is not null && kind.Id != _mating.Id && kind is EventKind && Takes(kind) && column.DetailOf[_mating.Id] is >= 0 and var place
-        && (_mating.Details[place] is not { Type: FactType.OneOf } detail || detail.Values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(text))) ? _mating : null;
+    public Kind? ByStrangeDetail(DetailColumn column, string text, Kind kind) => !Takes(kind) ? null
+        : _mating is not null && kind.Id != _mating.Id && column.DetailOf[_mating.Id] is >= 0 and var place
+            && (_mating.Details[place] is not { Type: FactType.OneOf } detail || detail.Values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(text))) ? _mating
+        : ByCell(column.Name, text, kind, "");
 
-    /// <summary>The kind that a detail of this one may tell of, by its name; null for none, and where it says no.</summary>
-    public Kind? ByOwnDetail(string name, string text, Kind kind) =>
-        Takes(kind) && FloorHeadings.MayBe(name, vocabulary) is { } other && other.Id != kind.Id && !FloorHeadings.SaysNone(text) ? other : null;
+    /// <summary>Whether the name of a detail may tell of any.</summary>
+    public bool IsHinted(string name) => FloorHeadings.MayBe(name, vocabulary) is not null || Hinted(name) is not null;
+
+    /// <summary>The kind that a detail of this one may tell of, by its name; null for none, and where it says no. Beside a pregnancy test that found none it may be that it found one.</summary>
+    public Kind? ByOwnDetail(string name, string text, Kind kind, string value) =>
+        IsEmptyTest(kind, value) ? FloorHeadings.MayBe(name, vocabulary)?.Id == kind.Id && !FloorHeadings.SaysNone(text) ? kind : null
+        : Takes(kind) && (FloorHeadings.MayBe(name, vocabulary) ?? (NameFolding.Fold(kind.Name) == "heat" ? Hinted(name) : null)) is { } other && other.Id != kind.Id && !FloorHeadings.SaysNone(text) ? other : null;
+
+    /// <summary>The kind that a text of a detail, or of a column that nobody reads, may tell of, by what it says.</summary>
+    public Kind? ByCell(string name, string text, Kind kind, string value) => FloorSigns.IsOfOthers(name) ? null
+        : IsEmptyTest(kind, value) ? _signs.In(text) is { } same && same.Id == kind.Id ? kind : null
+        : Takes(kind) && _signs.In(text) is { } other && other.Id != kind.Id ? other : null;
+
+    private bool IsEmptyTest(Kind kind, string value) => kind.Id == _test?.Id && FloorHeadings.SaysNone(value);
+
+    /// <summary>The kind that the name of a mob may tell of: <c>In calf</c>, <c>Springers</c>, <c>Dry cows</c>.</summary>
+    public Kind? ByMob(string name) => _signs.InMob(name);
 
     private Kind? Hinted(string text)
     {
@@ -30,5 +52,6 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
         return Array.Find(_hints, hint => hint.Word.StandsIn(said)).Kind;
     }
 
-    private static bool Takes(Kind kind) => kind is EventKind { Effect: HerdEffect.None, IsMobMove: false } && !FloorHints.Knows(kind) && !FloorHeadings.Asks(kind) && NameFolding.Fold(kind.Name) is not ("egg collection" or "flushing");
+    private static bool Takes(Kind kind) => kind is not EventKind { Effect: not HerdEffect.None } and not EventKind { IsMobMove: true } && !FloorHints.Knows(kind) && !FloorHeadings.Asks(kind)
+        && NameFolding.Fold(kind.Name) is not ("egg collection" or "flushing");
 }

@@ -61,7 +61,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             stage.Problems.Add(ValueProblems.ValueOnEvent(row.Text(), columns.Value, kind, other));
             if (other is not null)
             {
-                stage.Suspend(subject, other, day, line);
+                stage.Hint(subject, other, day, line);
             }
 
             isSound = false;
@@ -89,6 +89,11 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         {
             stage.Problems.Add(ValueProblems.MoveNowhere(row.Text(), columns.Value < 0 ? columns.Kind : columns.Value));
             isSound = false;
+        }
+
+        if (!name.IsEmpty && others.ByMob(Encoding.UTF8.GetString(name)) is { } other)
+        {
+            stage.Hint(subject, other, day, line);
         }
 
         if (!isSound)
@@ -120,6 +125,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             stage.Problems.Add(ValueProblems.UndeclaredAnswer(
                 text, columns.Value, test, NearestName.OnlyOne(text.Cells[columns.Value].Value, test.Answers)));
             answer = KindRun.NotKnown;
+            HintByValue(row, test, subject, day, line);
         }
 
         if (subject.Sort == SubjectSort.Animal)
@@ -167,6 +173,16 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
         else
         {
             stage.Suspend(subject, measure, day, line);
+            HintByValue(row, measure, subject, day, line);
+        }
+    }
+
+    /// <summary>Of a result that is none of its kind: ovaries that are <c>pregnant</c>.</summary>
+    private void HintByValue(CsvRows row, Kind kind, RowSubject subject, int day, int line)
+    {
+        if (others.ByValue(Encoding.UTF8.GetString(row.Cell(columns.Value)), kind) is { } other)
+        {
+            stage.Hint(subject, other, day, line);
         }
     }
 

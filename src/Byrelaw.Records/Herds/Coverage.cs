@@ -62,10 +62,11 @@ public sealed class Coverage
     public required Gap[] Gaps
     {
         get => _gaps.All;
-        init => _gaps = new GapsInOrder(value);
+        init => (_gaps, _onRecord) = (new GapsInOrder(value), new GapsInOrder(Array.FindAll(value, gap => gap.IsOnRecord)));
     }
 
     private readonly GapsInOrder _gaps = new([]);
+    private readonly GapsInOrder _onRecord = new([]);
     private readonly HolesInOrder _holes = new([]);
 
     /// <summary>By kind id: whether any gap touches it. Where false, <see cref="Gaps"/> need not be looked at.</summary>
@@ -155,7 +156,12 @@ public sealed class Coverage
             return false;
         }
 
-        // Before her birth, or the age at which it can happen, no row can have been hers.
+        // Before her birth, or the age at which it can happen, no row can have been hers but one that surely is.
+        if (_onRecord.All.Length > 0 && from <= to && _onRecord.Any(kind, animal, from, to))
+        {
+            return true;
+        }
+
         from = Math.Max(from, NeededFrom[kind][animal]);
         return from <= to
             && (_gaps.Any(kind, animal, from, to) || _gaps.Any(kind, -1, from, to) || _gaps.Any(-1, animal, from, to) || _gaps.Any(-1, -1, from, to));
@@ -168,6 +174,11 @@ public sealed class Coverage
     /// <summary>The same, of rows whose kind can be read only.</summary>
     public bool AnyGapOf(int animal, int kind, int from, int to)
     {
+        if (HasGaps[kind] && _onRecord.All.Length > 0 && from <= to && _onRecord.Any(kind, animal, from, to))
+        {
+            return true;
+        }
+
         from = Math.Max(from, NeededFrom[kind][animal]);
         return HasGaps[kind] && from <= to && (_gaps.Any(kind, animal, from, to) || _gaps.Any(kind, -1, from, to));
     }

@@ -18,6 +18,18 @@ public readonly record struct Gap(int Animal, int Kind, int From, int To, int Li
     /// <summary>Whether the row can be read, and only whether it is true is not known: a calving too soon after another.</summary>
     public bool IsTooNear { get; init; }
 
+    /// <summary>Whether the row can be read, and only whether a filter means it is not known.</summary>
+    public bool IsOfDetails { get; init; }
+
+    /// <summary>Whether she has such an entry on that very day, though it may be wrong, or another than is meant: no age speaks against it.</summary>
+    public bool IsOnRecord => IsTooNear || IsOfDetails;
+
+    /// <summary>Whether what stands there can be read as something else, and only may tell of this too.</summary>
+    public bool IsHint { get; init; }
+
+    /// <summary>In place of a line of <c>events.csv</c>, one of the animals' file.</summary>
+    public static int OfAnimals(int line) => int.MinValue + line;
+
     /// <summary>Whether it is what a row of an open sheet would write: <see cref="Line"/> counts down from -1, its place among the <see cref="Herd.OpenRows"/>.</summary>
     public bool IsOfSheet { get; init; }
 

@@ -26,5 +26,5 @@ internal static class GapOrder
         : one.To != other.To ? one.To.CompareTo(other.To)
         : Marks(one).CompareTo(Marks(other));
 
-    private static int Marks(in Gap gap) => (gap.IsOfDouble ? 4 : 0) + (gap.IsTooNear ? 2 : 0) + (gap.IsLostStart ? 1 : 0);
+    private static int Marks(in Gap gap) => (gap.IsHint ? 16 : 0) + (gap.IsOfDetails ? 8 : 0) + (gap.IsOfDouble ? 4 : 0) + (gap.IsTooNear ? 2 : 0) + (gap.IsLostStart ? 1 : 0);
 }

@@ -121,6 +121,7 @@ public sealed class Herd
     /// <summary>Where a row of what happened stands.</summary>
     /// <param name="line">As runs and doubts name it.</param>
     public RecordPlace EventPlace(int line) => line < 0 && -1 - line < OpenRows.Length ? new RecordPlace($"sheet {OpenRows[-1 - line].Sheet.Number}", OpenRows[-1 - line].Row.Row)
+        : line < int.MinValue / 2 ? AnimalPlace(line - int.MinValue)
         : line > SupposedBelow ? new RecordPlace("supposed", line - SupposedBelow) : Places?.Of(ofAnimals: false, line) ?? new RecordPlace(EventsFile, line);
 
     /// <summary>Where a row of an animal stands.</summary>

@@ -53,7 +53,7 @@ internal sealed class HerdReading
     private void Read(Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
     {
         using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        var stage = ReadAnimals(vocabulary, digest);
+        var stage = ReadAnimals(vocabulary, keeping, digest);
         _doubted.AddRange(stage?.Doubted ?? []);
         var animals = AnimalTable.Of(stage ?? new AnimalStage([.. vocabulary.Facts.Select(fact => new FactStage(fact, -1, false))]), keeping);
         var doubles = Doubles.Of(animals, vocabulary, keeping);
@@ -74,6 +74,7 @@ internal sealed class HerdReading
         // Rows that cannot be true are taken out by now: they close nothing.
         var open = OpenRows.Of(sheets, today, number => animals.Places.TryFind(Encoding.UTF8.GetBytes(number), out var place) ? place : -1, [.. Stages, .. _supposedStages], vocabulary);
         builder.Doubt(OpenRows.Gaps(open, today));
+        builder.Doubt(HintsOf(animals.Rows, vocabulary));
         builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room, animals.Places);
         _animalProblems.AddRange(late.OfAnimals(animals, days.Today, FindAnimalLines));
         _animalProblems.AddRange(LateProblems.OfSameAnimals(animals, FindAnimalLines));
@@ -101,20 +102,27 @@ internal sealed class HerdReading
         Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest, open, isBroken);
     }
 
+    /// <summary>What animals' cells tell of besides may have been on any day.</summary>
+    private static IEnumerable<Gap> HintsOf(AnimalRow[] rows, Vocabulary vocabulary) =>
+        from animal in Enumerable.Range(0, rows.Length)
+        where rows[animal].Hints != 0
+        from kind in AnimalHints.KindsIn(rows[animal].Hints, vocabulary)
+        select new Gap(animal, kind.Id, Day.Start, Day.End, Gap.OfAnimals(rows[animal].Line)) { IsHint = true };
+
     /// <summary>What the farm says that blank cells mean; not of a detail without a column where another stands whose heading nobody knows: that may be it.</summary>
     private ImmutableArray<BlankOf> Blanks(RecordKeeping? keeping) =>
         [.. (keeping?.Blanks ?? []).Where(blank => EventColumns is not { Unknown.IsEmpty: false } || HasColumn(blank.Kind, blank.Place))];
 
     private bool HasColumn(Kind kind, int detail) => EventColumns is { } columns && columns.Details.Any(column => column.DetailOf[kind.Id] == detail);
 
-    private AnimalStage? ReadAnimals(Vocabulary vocabulary, IncrementalHash digest)
+    private AnimalStage? ReadAnimals(Vocabulary vocabulary, RecordKeeping? keeping, IncrementalHash digest)
     {
         AppendLength(digest, _animalsFile.Length);
         using var stream = _animalsFile.Open();
         var blocks = new LineBlocks(stream, _options.BlockSize, digest);
         if (!_animalsFile.IsUtf16())
         {
-            return AnimalFile.Read(blocks, _animalsFile.Shown, vocabulary, _mobs, _animalProblems);
+            return AnimalFile.Read(blocks, _animalsFile.Shown, vocabulary, keeping, _mobs, _animalProblems);
         }
 
         _animalProblems.Add(Problems.HeadingProblems.Utf16(_animalsFile.Shown));
@@ -145,6 +153,7 @@ internal sealed class HerdReading
                 new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [.. keeping?.LeaveOut.Select(left => left.Word) ?? []], animals.Places, _mobs, seenUntil)
                 {
                     WithoutLines = _supposed.WithoutLines,
+                    SaidNot = keeping?.LeaveOut ?? [],
                     Today = keeping?.Today is { } today ? Day.Number(today) : Day.End,
                 },
                 _eventsFile.Length < _options.BlockSize ? 1 : _options.Threads);

@@ -5,7 +5,8 @@ namespace Byrelaw.Records.Sources;
 /// <param name="animals">Takes what is said of animals.</param>
 /// <param name="events">Takes what happened.</param>
 /// <param name="last">Takes of whom it is said that nothing more happened since.</param>
-internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last)
+/// <param name="hints">What they tell of besides.</param>
+internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last, SourceHints hints)
 {
     private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
 
@@ -36,6 +37,12 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
                 foreach (var column in _kinds)
                 {
                     TranslateEvent(column, row, found);
+                }
+
+                if (hints.TellsOfACalf(row))
+                {
+                    // It has no day.
+                    events.Add(new EventHead(new RowPlace(source.Place, row.Number), Unreadable.Of(""), source.Animal(row, found)), hints.Test!.Name, "pending", "", events.Begin());
                 }
             }
         }

@@ -5,7 +5,8 @@ namespace Byrelaw.Records.Sources;
 /// <param name="vocabulary">The words.</param>
 /// <param name="animals">Finds animals by what identifies them.</param>
 /// <param name="rows">Takes the rows.</param>
-internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabulary, FoundAnimals animals, EventRows rows)
+/// <param name="hints">What they tell of besides.</param>
+internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabulary, FoundAnimals animals, EventRows rows, SourceHints hints)
 {
     private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
     private readonly bool _isSheetOfTests = source.Column("kind") is null && source.EveryRow("kind") is null && source.Source.Columns.Any(column => column.What is KindTarget { Kind: TestKind });
@@ -52,6 +53,11 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
         foreach (var column in _kinds)
         {
             OfOwnColumn(column, row, head);
+        }
+
+        if (hints.TellsOfACalf(row))
+        {
+            rows.Add(head, hints.Test!.Name, "pending", "", rows.Begin());
         }
 
         if (_isSheetOfTests && head.Date.Length > 0 && Array.TrueForAll(_kinds, column => source.Cell(column, row, out var meaning).Length == 0 && meaning is null))

@@ -83,7 +83,7 @@ internal sealed class SourceReader
             notThere.Suspend(place, _sources[place]);
             if (sources[place] is { Source.Rows: SourceRows.Events } source)
             {
-                new EventTranslator(source, _vocabulary, found, events).Translate();
+                new EventTranslator(source, _vocabulary, found, events, new SourceHints(source, _vocabulary, _keeping)).Translate();
             }
         }
 
@@ -103,7 +103,7 @@ internal sealed class SourceReader
     private string Shown(SourceRows rows) => _sources.Where(source => source.Source.Rows == rows).ToList() is [var only] ? only.Shown : "the records";
 
     /// <summary>Sources that name animals by their numbers go first: by what they say the others find them.</summary>
-    private static IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) => sources.OfType<TranslatedSource>()
+    private IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) => sources.OfType<TranslatedSource>()
         .Where(source => source.Source.Rows == SourceRows.Animals).OrderBy(source => source.Column("animal")?.IsFoundBy == true ? 1 : 0)
-        .Select(source => new AnimalTranslator(source, animals, events, last));
+        .Select(source => new AnimalTranslator(source, animals, events, last, new SourceHints(source, _vocabulary, _keeping)));
 }

@@ -60,6 +60,7 @@ public static class MissingWords
         MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
         MissingReason.NotKept => $"{missing.What} records not complete",
         MissingReason.NeverRecorded => $"no {missing.What} on record, perhaps never",
+        MissingReason.UnreadableRow when IsInAnimals(missing) => $"{PlaceOf(missing, list)} may tell of {Article.With(missing.What)}",
         MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} cannot be read",
         MissingReason.StartNotOnRecord => $"no {missing.What} before {PlaceOf(missing, list)}",
         MissingReason.DetailNotKnown => $"{missing.Subject} ({PlaceOf(missing, list)}) does not say whether {missing.Filter}",
@@ -92,6 +93,7 @@ public static class MissingWords
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.What}",
         MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.What)}",
+        MissingReason.UnreadableRow when IsInAnimals(missing) => $"{PlaceOf(missing, list)}, which may tell of {Article.With(missing.What)}",
         MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.What}",
         MissingReason.StartNotOnRecord => $"the {missing.What} that {PlaceOf(missing, list)} is the end of",
         MissingReason.DetailNotKnown => $"whether the {missing.Subject} in {PlaceOf(missing, list)} was {missing.Filter}",
@@ -152,10 +154,13 @@ public static class MissingWords
         return missing.Reason is MissingReason.FactUnreadable ? list.Herd.AnimalPlace(missing.Line) : list.Herd.EventPlace(missing.Line);
     }
 
+    /// <summary>A cell of hers that has no day.</summary>
+    private static bool IsInAnimals(Missing missing) => missing.Line < int.MinValue / 2;
+
     private static string PlaceOf(Missing missing, ListReport list)
     {
         var isOfAnimals = missing.Reason is MissingReason.FactUnreadable;
-        if (missing.Line <= 0)
+        if (missing.Line <= 0 && !IsInAnimals(missing))
         {
             return $"a line of {FileWords.Short(isOfAnimals ? list.Herd.AnimalsFile : list.Herd.EventsFile)}";
         }

@@ -99,23 +99,23 @@ public static class GenFarms
     /// <summary>What stands under `method` is of another sort for a mating than for a test; a kind without details has none.</summary>
     private static ImmutableArray<string> Fitting(string kind, ImmutableArray<string> cells) => kind switch
     {
-        "BVD virus" => [.. cells.Select(cell => cell switch { "natural" => "ear", "inseminated" => "blood", _ => cell })],
+        "BVD virus" => [.. cells.Select(cell => cell switch { "natural" => "ear", "inseminated" => "blood", _ => OfSires.Contains(cell) ? "" : cell })],
         "mating" => [.. cells.Select(cell => cell switch { "ear" => "natural", "blood" => "inseminated", _ => cell })],
-        "weight" or "serum copper" => cells,
+        "weight" or "serum copper" => [.. cells.Select(cell => cell is "natural" or "inseminated" or "by air" ? "" : cell)],
         // A way to serve or a sire beside anything else may tell of a service, which is another test's.
         _ => [.. cells.Select(cell => OfServices.Contains(cell) ? "" : cell)],
     };
 
-    /// <summary>Whether nobody calved, or is said to have, at an age at which no cow can have: what such a row leaves open is not counted as open, by either judge.</summary>
-    public static bool HasOnlyPossibleAges(PlainFarm farm)
+    /// <summary>Whether nobody has more calvings than her age allows: where all of them are promised that is a contradiction, and then whether she is a cow is not known, which was known before.</summary>
+    public static bool HasOnlyPossibleParities(PlainFarm farm)
     {
         var last = farm.Events.Select(row => LocalDatePattern.Iso.Parse(row.Date)).Where(day => day.Success).Select(day => day.Value).Append(new LocalDate(2020, 1, 1)).Max();
-        return farm.Animals.All(animal => LocalDatePattern.Iso.Parse(animal.Born) is not { Success: true, Value: var born }
-            || (!(int.TryParse(animal.Parity, CultureInfo.InvariantCulture, out var parity) && parity > 0 && born.PlusMonths(15 + (10 * (parity - 1))) > last)
-                && farm.Events.All(row => row.Kind != "calving" || row.Animal != animal.Number || LocalDatePattern.Iso.Parse(row.Date) is not { Success: true, Value: var day } || day >= born.PlusMonths(15))));
+        return !farm.Animals.Any(animal => LocalDatePattern.Iso.Parse(animal.Born) is { Success: true, Value: var born }
+            && int.TryParse(animal.Parity, CultureInfo.InvariantCulture, out var parity) && parity > 0 && born.PlusMonths(15 + (10 * (parity - 1))) > last);
     }
 
-    private static readonly string[] OfServices = ["natural", "inseminated", "by air", "Bull A", "bull a", "north", "Bull B", "?", "unknown", "Bull A?"];
+    private static readonly string[] OfSires = ["Bull A", "bull a", "north", "Bull B", "?", "unknown", "Bull A?"];
+    private static readonly string[] OfServices = ["natural", "inseminated", "by air", .. OfSires];
 
     /// <summary>Whether no calving is on record so soon after a service of hers that one of the two rows must be wrong: then whether she calved is not known, whatever else is on record.</summary>
     public static bool HasOnlyLikelyCalvings(PlainFarm farm)

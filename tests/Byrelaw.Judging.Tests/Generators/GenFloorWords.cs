@@ -9,9 +9,12 @@ namespace Byrelaw.Judging.Tests.Generators;
 /// <param name="OwnAnswers">What it answers.</param>
 public sealed record FloorWordsDrawn(string Text, bool HasAbortion, string Mating, string Test, string Own, ImmutableArray<string> OwnAnswers)
 {
+    /// <summary>An event of the farm's own that marks a transfer; empty where there is none.</summary>
+    public string OwnTransfer { get; init; } = "";
+
     /// <summary>Kinds that may be on record.</summary>
     public IEnumerable<string> Kinds =>
-        ["calving", .. HasAbortion ? new[] { "abortion" } : [], "mating", "transfer", "drying off", "bull in", "bull out", "purchase", "sale", "death", "heat", "pregnancy test", "mob", .. Own.Length > 0 ? new[] { Own } : []];
+        ["calving", .. HasAbortion ? new[] { "abortion" } : [], "mating", "transfer", "drying off", "bull in", "bull out", "purchase", "sale", "death", "heat", "pregnancy test", "mob", .. Own.Length > 0 ? new[] { Own } : [], .. OwnTransfer.Length > 0 ? new[] { OwnTransfer } : []];
 }
 
 /// <summary>Draws them.</summary>
@@ -33,6 +36,7 @@ public static class GenFloorWords
             (1, Gen.Const(("milk sample", (ImmutableArray<string>)["in calf, not sure", "not empty", "empty"]))),
             (1, Gen.Const(("PD", (ImmutableArray<string>)["+", "-", "not seen"]))),
             (1, Gen.Const(("mastitis test", (ImmutableArray<string>)["positive", "negative"]))))
+        from putIn in Gen.Frequency((3, Gen.Const("")), (1, Gen.Const("put in")))
         select new FloorWordsDrawn(
             $"""
             event calving{calving}
@@ -40,6 +44,7 @@ public static class GenFloorWords
             event heat
             event mating also served{mating}{purpose}
             event transfer
+            {(putIn.Length > 0 ? $"event {putIn} marks transfer" : "event claw trim")}
             event drying off{calving}
             event purchase joins the herd
             event sale leaves the herd
@@ -53,5 +58,6 @@ public static class GenFloorWords
             fact origin is one of home-bred, bought
 
             """,
-            abortion, served, scan, own.Item1, own.Item2);
+            abortion, served, scan, own.Item1, own.Item2)
+        { OwnTransfer = putIn };
 }

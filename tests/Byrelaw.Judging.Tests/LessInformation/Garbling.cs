@@ -24,7 +24,7 @@ public static class Garbling
     public static Gen<JudgingCase?> GarbleARow(JudgingCase one) => OnARow(one, row => !one.Farm.Animals.Any(animal => IsTooEarly(row, animal)) && !IsOfAWrongAnimal(one, row), row => Gen.Frequency(
         (3, Gen.OneOf(Nonsense).Select(date => row with { Date = date })),
         (3, Gen.OneOf("", "9999", "mob:", "herd?").Select(animal => row with { Animal = animal })),
-        (3, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = kind })),
+        (3, Gen.OneOf("", "hiccup").Select(kind => row with { Kind = LetsMatesIn(one, row) ? row.Kind : kind })),
         (3, Gen.Const(Words.Vocabulary.FindKind(row.Kind) switch
         {
             MeasureKind => row with { Value = "4,x" },
@@ -69,6 +69,10 @@ public static class Garbling
         one.Farm.Animals.Any(animal => animal.Number == row.Animal && animal.Sex is "M" or "steer")
         || one.Farm.Events.Any(other => other.Animal == row.Animal
             && ((other.Kind == "death" && string.CompareOrdinal(other.Date, row.Date) < 0) || (row.Kind == "death" && string.CompareOrdinal(row.Date, other.Date) < 0)));
+
+    /// <summary>A bull put in with one cow is doubt for her mob mates; a row of hers of which nobody can read the kind is doubt for her alone (decision 208).</summary>
+    private static bool LetsMatesIn(JudgingCase one, EventRow row) =>
+        row.Kind is "bull in" or "bull out" && one.Farm.Animals.Any(animal => animal.Number == row.Animal && animal.Sex == "F");
 
     /// <summary>Whether a row that may be hers is dated before her birth, or before the age at which its kind may happen. ISO dates sort as texts do.</summary>
     private static bool IsTooEarly(EventRow row, AnimalRow animal) =>

@@ -43,7 +43,7 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
             }
         }
 
-        var asked = (rule.AppliesTo?.Leaves(rulebook) ?? []).Concat(rule.Needs.Leaves(rulebook)).ToHashSet(ReferenceEqualityComparer.Instance);
+        var asked = (rule.AppliesTo?.Leaves(rulebook) ?? []).Concat(rule.Needs.Leaves(rulebook)).ToHashSet();
         return asked.SetEquals(judged.Findings.Select(finding => finding.Condition)) ? null
             : $"findings of {judged.Findings.Length} conditions, {asked.Count} asked";
     }

@@ -100,7 +100,7 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         (row.Kind is null || which(row.Kind)) && (row.Animal is not { } whose || row.MayBeOf(knowledge.Farm.Animals[whose])));
 
     private bool MayBe(Kind kind, int from, int to) => knowledge.Farm.Unread.Any(row =>
-        row.MayBeOf(Her) && row.MayBeA(kind) && row.MayBeIn(Math.Max(from, CoverageReference.NeededFrom(Her, kind)), to));
+        row.MayBeOf(Her) && row.MayBeA(kind) && row.MayBeIn(row.IsOnRecord ? from : Math.Max(from, CoverageReference.NeededFrom(Her, kind)), to));
 
     private bool Contradicted(Kind kind, int from, int to) =>
         kind.Declaration.Id == Calving?.Id && to >= Math.Max(from, CoverageReference.NeededFrom(Her, kind)) && knowledge.Coverage.ParityIsDoubted(animal);

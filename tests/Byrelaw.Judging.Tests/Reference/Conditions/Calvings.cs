@@ -20,5 +20,5 @@ public static class Calvings
     /// <summary>A row that could not be read may be a calving up to d.</summary>
     public static bool MayBeUnread(Knowledge knowledge, Moment moment) =>
         knowledge.Rulebook.Vocabulary.Calving is { } calving
-        && knowledge.Farm.Unread.Any(row => row.MayBeOf(knowledge.Farm.Animals[moment.Animal]) && row.MayBeA(calving) && row.MayBeIn(CoverageReference.NeededFrom(knowledge.Farm.Animals[moment.Animal], calving), moment.Day));
+        && knowledge.Farm.Unread.Any(row => row.MayBeOf(knowledge.Farm.Animals[moment.Animal]) && row.MayBeA(calving) && row.MayBeIn(row.IsOnRecord ? int.MinValue : CoverageReference.NeededFrom(knowledge.Farm.Animals[moment.Animal], calving), moment.Day));
 }

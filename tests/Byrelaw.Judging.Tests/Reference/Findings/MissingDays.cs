@@ -40,7 +40,7 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
 
     /// <summary>Rows that may be of her, of this kind, in these days.</summary>
     public IEnumerable<Missing> Unread(Kind kind, int from, int to) => knowledge.Farm.Unread
-        .Where(row => row.MayBeOf(Animal) && row.MayBeA(kind) && row.MayBeIn(Math.Max(from, CoverageReference.NeededFrom(Animal, kind)), to))
+        .Where(row => row.MayBeOf(Animal) && row.MayBeA(kind) && row.MayBeIn(row.IsOnRecord ? from : Math.Max(from, CoverageReference.NeededFrom(Animal, kind)), to))
         .Select(row => Of(row, kind));
 
     /// <summary>One row that could not be read.</summary>

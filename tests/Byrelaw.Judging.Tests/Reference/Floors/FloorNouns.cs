@@ -12,6 +12,9 @@ public sealed record FloorNouns(
     /// <summary>Tests of the farm's own that are about pregnancy, and those of their answers that are a calf or a doubt.</summary>
     public IReadOnlyList<(TestKind Test, IReadOnlyList<int> Answers)> Others { get; init; } = [];
 
+    /// <summary>"The floor asks of an own event that `marks transfer` what it asks of a transfer, 28 days from the day itself."</summary>
+    public IReadOnlyList<EventKind> OwnTransfers { get; init; } = [];
+
     /// <summary>Null where the files have no words for the floor.</summary>
     public static FloorNouns? Of(Vocabulary words)
     {
@@ -24,6 +27,7 @@ public sealed record FloorNouns(
             Event("calving"), words.FindKind("abortion") as EventKind, Event("purchase"), Event("mating"), Event("transfer"), Event("drying off"),
             test, ByMethod(isNot: false), ByMethod(isNot: true), words.FindFact("origin")!, words.Spells.Single(spell => spell.Name == "running with bull"))
         {
+            OwnTransfers = [.. words.Kinds.OfType<EventKind>().Where(kind => kind.Marks == Marks.Transfer && kind.Name != "transfer")],
             Others = [.. words.Kinds.OfType<TestKind>().Where(kind => kind != test && !AboutSomethingElse.Contains(kind.Name))
                 .Select(kind => (kind, (IReadOnlyList<int>)[.. Enumerable.Range(0, kind.Answers.Length).Where(i => !ClearlyNone.Contains(kind.Answers[i]))]))],
         };

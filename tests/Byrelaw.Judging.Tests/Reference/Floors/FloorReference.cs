@@ -53,7 +53,7 @@ public sealed class FloorReference
 
     /// <summary>"*Floor: not in calf*: `all of`: `scans found no calf`, `service cleared`, `bull cleared`"; "service cleared: all of mating
     /// cleared, transfer cleared".</summary>
-    private Clause NotInCalf() => All([ScansFoundNoCalf(), MatingCleared(), TransferCleared(), BullCleared(), .. _words.Others.Select(other => OwnTestAgrees(other.Test, other.Answers))]);
+    private Clause NotInCalf() => All([ScansFoundNoCalf(), MatingCleared(), TransferCleared(_words.Transfer), .. _words.OwnTransfers.Select(TransferCleared), BullCleared(), .. _words.Others.Select(other => OwnTestAgrees(other.Test, other.Answers))]);
 
     /// <summary>"A test of a farm's own that found a calf is asked by the floor where the program can tell": none since she calved, slipped it or came, or a test that is not
     /// by hand found none on a later day.</summary>
@@ -74,7 +74,7 @@ public sealed class FloorReference
     /// <summary>"*Floor: days since service*: `no mating in the last 27 days`; `at least day 28 of last transfer`"; and "an embryo's age: nothing is
     /// taken off as long as none can be read", so that `no transfer in the last 27 days` has that day behind it.</summary>
     private Clause DaysSinceService() => All(
-        _clauses.No(InTheLastDays(27), _words.Mating),
+        _clauses.No(InTheLastDays(27), [_words.Mating, .. _words.OwnTransfers]),
         Any(_clauses.No(InTheLastDays(27), _words.Transfer), _clauses.AtLeastDaysSince(28, _words.Transfer)));
 
     /// <summary>"*Floor: away from the bull*: `not running with bull in the last 35 days`".</summary>
@@ -100,10 +100,10 @@ public sealed class FloorReference
         _boughtEmpty);
 
     /// <summary>"`transfer cleared`: the same of `transfer`, by `from day 28 of last transfer` and, by hand, `from 42 days after last transfer`".</summary>
-    private Clause TransferCleared() => Any(
-        _clauses.No(SinceLast(_words.Calving), _words.Transfer),
-        _clauses.Empty(_words.NotByHand, FromAfterLast(28, _words.Transfer)),
-        _clauses.Empty(_words.ByHand, FromAfterLast(42, _words.Transfer)),
+    private Clause TransferCleared(EventKind transfer) => Any(
+        _clauses.No(SinceLast(_words.Calving), transfer),
+        _clauses.Empty(_words.NotByHand, FromAfterLast(28, transfer)),
+        _clauses.Empty(_words.ByHand, FromAfterLast(42, transfer)),
         _boughtEmpty);
 
     /// <summary>"`bull cleared`: of `running with bull`, by `from 35 days after last running with bull` and, by hand, 42, and without `bought empty`".</summary>
@@ -119,7 +119,7 @@ public sealed class FloorReference
         var known = new Dictionary<Moment, Truth>();
         var clause = All(
             Any(_clauses.IsBought(), _clauses.BoughtInTheLastYears(2)),
-            _clauses.No(SinceLast(_words.Purchase), _words.Mating, _words.Transfer, _words.DryingOff),
+            _clauses.No(SinceLast(_words.Purchase), [_words.Mating, _words.Transfer, .. _words.OwnTransfers, _words.DryingOff]),
             Any(
                 _clauses.Empty(_words.NotByHand, FromAfterLast(35, _words.Purchase)),
                 _clauses.Empty(_words.ByHand, FromAfterLast(42, _words.Purchase))));

@@ -135,7 +135,7 @@ public sealed class CoverageReference
         var kept = Kept(animal, kind, strict);
         var unread = _farm.Unread.Where(row => row.MayBeOf(_farm.Animals[animal]) && row.MayBeA(kind) && !_passedOver(row)).ToList();
         var needed = NeededFrom(_farm.Animals[animal], kind);
-        return day => kept(day) && (day < needed || !unread.Any(row => row.MayBeIn(day, day)));
+        return day => kept(day) && !unread.Any(row => (day >= needed || row.IsOnRecord) && row.MayBeIn(day, day));
     }
 
     /// <summary>Tells of single days whether a kind is kept for an animal, whatever rows could not be read.</summary>

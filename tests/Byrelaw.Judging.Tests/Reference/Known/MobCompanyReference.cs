@@ -32,6 +32,14 @@ public sealed class MobCompanyReference(
                 }
             }
 
+            foreach (var (mate, each) in spell.WithMaleFrom is null ? [] : LetIn(spell, strict))
+            {
+                foreach (var one in where.MobsOn(mate, each, strict).SelectMany(hers => hers is null ? Mobs : hers == WhereReference.Blank ? [] : [hers]))
+                {
+                    byMob[one][each - coverage.Dawn] = Kleene.Or(byMob[one][each - coverage.Dawn], Truth.Unknown);
+                }
+            }
+
             foreach (var animal in farm.Animals.Where(animal => animal.IsFemale != true && !animal.IsSteer && animal.Index != without && spell.WithMaleFrom is not null))
             {
                 for (var each = coverage.Dawn; each <= coverage.Dusk; each++)
@@ -87,6 +95,28 @@ public sealed class MobCompanyReference(
             && (mob is null || (mob != WhereReference.Blank && !farm.Animals.Any(other => IsFemaleIn(other, mob, put))));
     }
 
+    /// <summary>"A `bull in` of one cow: he may run with her mob mates too", until a `bull out` of hers or of her mob. A row of that kind that cannot be read counts,
+    /// and an end of hers without its start; that a promise is missing does not, nor a row that may be anything.</summary>
+    private IEnumerable<(int Animal, int Day)> LetIn(Spell spell, bool strict)
+    {
+        foreach (var animal in farm.Animals.Where(animal => animal.IsFemale == true).Select(animal => animal.Index))
+        {
+            var starts = farm.Of(animal, spell.From).Where(row => !row.OfGroup).Select(row => row.Day).ToList();
+            var ends = farm.Of(animal, spell.Until).Select(row => row.Day).ToList();
+            var unread = farm.Unread.Where(row => row.Animal == animal && row.Kind?.Id == spell.From.Id && (row.LostTo is { } last ? farm.Of(animal, spell.Until).Any(end => !end.OfGroup && end.Line == row.Line) : !row.OfGroup)).ToList();
+            for (var day = coverage.Dawn; day <= coverage.Dusk && starts.Count + unread.Count > 0; day++)
+            {
+                if (farm.Presence.At(animal, day) != Truth.False && own.On(spell, animal, day, strict) != Truth.False
+                    && (starts.Exists(start => start <= day && !IsOver(start)) || unread.Exists(row => row.LostTo is { } to ? !(row.LostFrom > day) && day <= to + 1 : row.Day is not { } on || (on <= day && !IsOver(on)))))
+                {
+                    yield return (animal, day);
+                }
+
+                bool IsOver(int start) => ends.Exists(end => end > start && end < day);
+            }
+        }
+    }
+
     private bool IsFemaleIn(AnimalAsRead animal, string mob, int day) =>
         animal.IsFemale == true && farm.Presence.At(animal.Index, day) == Truth.True && farm.Mobs.At(animal.Index, day) == mob;
 
@@ -122,6 +152,7 @@ public sealed class MobCompanyReference(
     {
         var truths = Mobs.ToDictionary(mob => mob, _ => new Truth[coverage.Dusk - coverage.Dawn + 1]);
         var running = Mobs.ToDictionary(mob => mob, _ => new HashSet<int> { 0 });
+        var astray = new HashSet<string>();
         var byDay = farm.GroupEvents.ToLookup(row => row.Day);
         for (var day = coverage.Dawn; day <= coverage.Dusk; day++)
         {
@@ -142,29 +173,39 @@ public sealed class MobCompanyReference(
                     var together = running[move.Target!].SelectMany(there => running[mob].SelectMany(here => Enumerable.Range(Math.Max(here, there), Math.Min(here, there) + 1))).ToHashSet();
                     running[move.Target!] = all ? together : [.. running[move.Target!], .. together];
                     running[mob] = all ? [0] : [0, .. running[mob]];
+                    astray.UnionWith(astray.Contains(mob) ? [move.Target!] : []);
                 }
             }
 
-            FollowLast(day, today, running);
+            FollowLast(day, today, running, astray);
             foreach (var mob in Mobs)
             {
-                truths[mob][day - coverage.Dawn] = today[mob];
+                truths[mob][day - coverage.Dawn] = astray.Count > 0 ? Kleene.Or(today[mob], Truth.Unknown) : today[mob];
                 running[mob] = endings.EndsAll(spell, day) ? [0] : running[mob];
             }
+
+            astray.RemoveWhere(mob => running[mob].Max() == 0);
         }
 
         return truths;
     }
 
-    /// <summary>"When the last females of a mob have gone by a row for each, its bull may have gone where they went, or stayed."</summary>
-    private void FollowLast(int day, Dictionary<string, Truth> today, Dictionary<string, HashSet<int>> running)
+    /// <summary>
+    /// "When the last females of a mob have gone by a row for each, its bull may have gone where they went, or stayed." One whose mob nobody knows may be of
+    /// any. "Where no female surely is with him and one may have gone anywhere, he may be in any mob until he is taken out of his."
+    /// </summary>
+    private void FollowLast(int day, Dictionary<string, Truth> today, Dictionary<string, HashSet<int>> running, HashSet<string> astray)
     {
         var before = Mobs.ToDictionary(mob => mob, mob => running[mob].Max());
+        var females = farm.Animals.Where(animal => animal.IsFemale == true && farm.Presence.At(animal.Index, day) != Truth.False).Select(animal => animal.Index).ToList();
         foreach (var mob in farm.MobNames.Where(mob => before[mob] > 0 && !farm.Animals.Any(animal => IsFemaleIn(animal, mob, day))))
         {
-            var targets = farm.Animals.Where(animal => IsFemaleIn(animal, mob, day - 1) && farm.Presence.At(animal.Index, day) != Truth.False).Select(animal => farm.Mobs.At(animal.Index, day)).Where(target => target != mob).ToList();
-            running[mob] = targets.Count > 0 ? [0, .. running[mob]] : running[mob];
-            foreach (var target in targets.Count == 0 ? [] : targets.Contains(null) ? Mobs.Where(target => target != mob) : targets.Distinct())
+            var targets = females.Where(animal => farm.Presence.At(animal, day - 1) != Truth.False && (farm.Mobs.At(animal, day - 1) ?? mob) == mob)
+                .Select(animal => farm.Mobs.At(animal, day)).Where(target => target is not null && target != mob).Distinct().ToList();
+            var isAstray = females.Exists(animal => farm.Mobs.MayBeAnywhere(animal, day));
+            running[mob] = targets.Count > 0 || isAstray ? [0, .. running[mob]] : running[mob];
+            astray.UnionWith(isAstray ? [mob] : []);
+            foreach (var target in targets)
             {
                 today[target!] = Kleene.Or(today[target!], Truth.Unknown);
                 running[target!] = [.. running[target!].SelectMany(there => Enumerable.Range(there, before[mob] + 1))];

@@ -46,6 +46,19 @@ public sealed class MobsReference
         return names.Count > 1 || hidden.Any(row => row.MayBeIn(last, day)) ? null : names[0];
     }
 
+    /// <summary>Whether a row that cannot be read, or two that contradict each other, may have moved her anywhere: not one who has only not moved yet.</summary>
+    public bool MayBeAnywhere(int animal, int day)
+    {
+        if (At(animal, day) is not null)
+        {
+            return false;
+        }
+
+        var moves = _moves.GetValueOrDefault(animal) ?? [];
+        var hidden = _unread.Where(row => row.MayBeOf(_farm.Animals[animal])).ToList();
+        return moves.Exists(move => move.Day <= day) || hidden.Exists(row => moves.TrueForAll(move => move.OfGroup) || row.MayBeIn(int.MinValue, day));
+    }
+
     /// <summary>"A mob's move takes those who were in it the day before, and those who moved into it on that day."</summary>
     public Truth MovesWith(int animal, string mob, int day) =>
         Kleene.Or(IsIn(animal, mob, day - 1), Kleene.Of((_moves.GetValueOrDefault(animal) ?? []).Any(move => move.Day == day && move.Mob == mob)));

@@ -10,7 +10,7 @@ public sealed class CalvingsTooNearReference(IReadOnlyList<AnimalAsRead> animals
     public IReadOnlyList<Happening> Believed => [.. happenings.Where(row => !IsTooNear(row))];
 
     /// <summary>What is in doubt, they among it.</summary>
-    public IReadOnlyList<Unread> Doubted => [.. unread, .. happenings.Where(IsTooNear).Select(row => new Unread(row.Animal, row.Kind, row.Day, row.Line))];
+    public IReadOnlyList<Unread> Doubted => [.. unread, .. happenings.Where(IsTooNear).Select(row => new Unread(row.Animal, row.Kind, row.Day, row.Line) { IsTooNear = true })];
 
     private bool IsTooNear(Happening row)
     {

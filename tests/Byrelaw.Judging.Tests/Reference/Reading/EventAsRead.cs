@@ -53,6 +53,12 @@ public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
     /// <summary>A row that can be read: only a detail of it does not say whether it is one that a filter means.</summary>
     public bool IsOfDetails { get; init; }
 
+    /// <summary>It can be read, and is doubted: too soon after another.</summary>
+    public bool IsTooNear { get; init; }
+
+    /// <summary>"An entry on record counts from its own day, whatever the age."</summary>
+    public bool IsOnRecord => IsOfDetails || IsTooNear;
+
     /// <summary>For a start that is not on record though its end is: the first day on which it may have been; null for any.</summary>
     public int? LostFrom { get; init; }
 

@@ -1,0 +1,38 @@
+using Byrelaw.Language.Floors;
+
+namespace Byrelaw.Records.Events;
+
+/// <summary>Reads what a row tells of beside what it is read as: by the name of a farm's own kind, and in columns that nobody reads. For one thread.</summary>
+internal sealed class HintReader(EventReading reading, EventStage stage, MayBeAnother others)
+{
+    /// <summary>What says more than so many letters is a remark.</summary>
+    private const int Longest = 40;
+
+    private readonly Kind?[] _byHeading = [.. reading.Columns.Unknown.Select(heading => FloorHeadings.MayBe(heading, reading.Vocabulary))];
+
+    /// <summary>Reads a row whose date, animal and kind are known.</summary>
+    public void Read(CsvRows row, Kind kind, RowSubject subject, int day, int line)
+    {
+        if (others.ByName(kind) is { } test)
+        {
+            stage.Hint(subject, test, day, line);
+        }
+
+        for (var i = 0; i < reading.Columns.UnknownCells.Length; i++)
+        {
+            var cell = row.Cell(reading.Columns.UnknownCells[i]);
+            if (cell.IsEmpty || cell.Length > Longest || reading.Columns.UnknownCells[i] == row.CutCell)
+            {
+                continue;
+            }
+
+            var (heading, text) = (reading.Columns.Unknown[i], Encoding.UTF8.GetString(cell));
+            var other = others.ByCell(heading, text, kind, Encoding.UTF8.GetString(row.Cell(reading.Columns.Value)))
+                ?? (_byHeading[i] is TestKind hinted && hinted.Id != kind.Id && !FloorHeadings.SaysNone(text) ? hinted : null);
+            if (other is not null && !reading.IsSaidNot(heading, text, other))
+            {
+                stage.Hint(subject, other, day, line);
+            }
+        }
+    }
+}

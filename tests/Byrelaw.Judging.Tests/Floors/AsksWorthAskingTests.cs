@@ -1,0 +1,72 @@
+using Byrelaw.Judging.Tests.Reference;
+
+namespace Byrelaw.Judging.Tests.Floors;
+
+/// <summary>
+/// "For every Ask of the base rules, unless a line is broken, a completion that makes her usable is searched for and found": the second half of completion. What is asked is asked by
+/// the program; whether she may be used once the records are completed is said by the literal evaluator.
+/// </summary>
+public sealed class AsksWorthAskingTests
+{
+    private const int LongAgo = 5000;
+
+    [Fact]
+    public void For_every_Ask_of_the_base_rules_there_is_a_completion_that_makes_her_usable()
+    {
+        var asked = 0;
+        Each.Hold(BaseRulesCase.Any, Cases.Count / 10, one => InVain(one, ref asked), one => one.ToString());
+        (Drawn.Only is not null || asked > 15).ShouldBeTrue($"{asked} were asked about");
+    }
+
+    private static string? InVain(BaseRulesCase one, ref int asked)
+    {
+        var herd = HerdReader.Read(FarmCsv.Animals(one.Farm), FarmCsv.Events(one.Farm), one.Rulebook.Vocabulary, one.Rulebook.Records);
+        var choice = one.Rulebook.Programme!.Choices.Single();
+        var (animals, answers) = new Judge(one.Rulebook, herd).Answers(choice);
+        var unread = herd.Coverage.Gaps.Select(gap => gap.Line).ToHashSet();
+        foreach (var (animal, answer) in animals.Zip(answers).Where(said => said.Second == Answer.Ask))
+        {
+            Interlocked.Increment(ref asked);
+            var place = one.Farm.Animals.IndexOf(one.Farm.Animals.Single(row => row.Number == herd.Numbers[animal]));
+            if (!Completions(one, place, unread).Any(whole => new ReferenceJudge(whole.Rulebook, whole.Farm).Over(choice, place) == Truth.True))
+            {
+                return $"{herd.Numbers[animal]} is asked about, and nothing that may be found out makes her usable";
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>
+    /// Everything promised; rows that nobody can read were of no account, results that are not in are good ones; blank cells say what is usual. And of her what would settle
+    /// most: an empty scan on the day that the records reach, or a calving some weeks ago with its service, or both.
+    /// </summary>
+    private static IEnumerable<(Rulebook Rulebook, PlainFarm Farm)> Completions(BaseRulesCase one, int place, HashSet<int> unread)
+    {
+        var whole = one.Rulebook with { Records = one.Rulebook.Records! with { Complete = [new Completeness([.. one.Rulebook.Vocabulary.Kinds], one.Known.PlusDays(-LongAgo), Words.Nowhere)] } };
+        var kept = one.Farm.Events.Where((row, i) => !unread.Contains(PlainFarm.LineOf(i))).Select(Settled).ToList();
+        var number = one.Farm.Animals[place].Number;
+        EventRow scan = new(Text(one.Known), number, "pregnancy test", "empty", Method: "ultrasound");
+        EventRow[] calved = [new(Text(one.Known.PlusDays(-60 - 283)), number, "mating"), new(Text(one.Known.PlusDays(-60)), number, "calving")];
+        foreach (var more in new EventRow[][] { [], [scan], calved, [.. calved, scan] })
+        {
+            yield return (whole, one.Farm with { Animals = [.. one.Farm.Animals.Select(row => Filled(row, one.Known))], Events = [.. kept, .. more] });
+        }
+    }
+
+    private static EventRow Settled(EventRow row) => row.Kind != "pregnancy test" ? row : row with
+    {
+        Value = row.Value is "pregnant" or "empty" ? row.Value : "empty",
+        Method = row.Method is "ultrasound" or "hand" ? row.Method : "ultrasound",
+    };
+
+    private static AnimalRow Filled(AnimalRow row, LocalDate known) => row with
+    {
+        Born = row.Born.Length == 10 ? row.Born : Text(known.PlusDays(-1000)),
+        Sex = row.Sex.Length > 0 ? row.Sex : "F",
+        Mob = row.Mob.Length > 0 ? row.Mob : "Apart " + row.Number,
+        Facts = [.. row.Facts.Select(fact => fact is "home-bred" or "bought" ? fact : "home-bred")],
+    };
+
+    private static string Text(LocalDate date) => LocalDatePattern.Iso.Format(date);
+}
