@@ -80,6 +80,9 @@ public enum OverlookedIn
     /// <summary>Among the words of the records: left out, or read as another kind.</summary>
     Word,
 
+    /// <summary>In a source whose own line reads it as something else, or leaves it out.</summary>
+    Bullet,
+
     /// <summary>In a rule file, which declares it as something else: only words that nobody declares are left out.</summary>
     RuleFile,
 

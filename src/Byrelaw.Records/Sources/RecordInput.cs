@@ -14,6 +14,9 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>Of whom a sheet says what happened last: from that entry on nothing more did.</summary>
     public ImmutableArray<HerLast> Last { get; init; } = [];
 
+    /// <summary>Whether no source says which animals there are.</summary>
+    public bool HasNoAnimals { get; init; }
+
     /// <summary>Rows that the farm leaves out.</summary>
     public ImmutableArray<RowsLeftOut> LeftOut { get; init; } = [];
 

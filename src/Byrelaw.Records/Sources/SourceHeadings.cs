@@ -42,7 +42,10 @@ internal sealed class SourceHeadings
             .. _source.RowsLeftOut.Select(row => row.Heading),
         ];
         string[] missing = [.. read.Where(IsMissing).Distinct()];
-        problems.AddRange(missing.Select(heading => SourceFileProblems.NoColumn(_table, heading, Near(heading), CanBeRead)));
+        if (missing.Length > 0)
+        {
+            problems.Add(SourceFileProblems.NoColumns(_table, [.. missing.Select(heading => (heading, Near(heading)))], CanBeRead));
+        }
 
         // What nobody need look at need not be there.
         var known = read.Concat(_source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);

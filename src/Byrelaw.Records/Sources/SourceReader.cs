@@ -46,6 +46,8 @@ internal sealed class SourceReader
     /// <summary>How many animals stand in no herd, though there are herds.</summary>
     public int WithoutHerd => Shares.WithoutHerd;
 
+    private bool HasNoAnimals => _sources.Count > 0 && !_keeping.Sources.Any(source => source.Rows == SourceRows.Animals);
+
     private HerdShares Shares => _shares ??= HerdShares.Of([.. _sources.Select(source => source.Read).OfType<TranslatedSource>()], Found());
 
     /// <summary>All rows.</summary>
@@ -93,7 +95,8 @@ internal sealed class SourceReader
             Places = new SourcePlaces(sources, _sources, rows, events.Rows, _vocabulary),
             Last = [.. last],
             LeftOut = [.. sources.SelectMany(source => source?.LeftOut() ?? [])],
-            Problems = [.. _problems],
+            Problems = [.. HasNoAnimals ? [SourceFileProblems.NoAnimals(_sources[0].Shown)] : Array.Empty<Diagnostic>(), .. _problems],
+            HasNoAnimals = HasNoAnimals,
             HeadingsNotRead = [.. _sources.SelectMany(source => source.HeadingsNotRead).Distinct(StringComparer.Ordinal)],
             Fingerprint = $"sha256:{fingerprint}",
         };
@@ -103,7 +106,7 @@ internal sealed class SourceReader
     private string Shown(SourceRows rows) => _sources.Where(source => source.Source.Rows == rows).ToList() is [var only] ? only.Shown : "the records";
 
     /// <summary>Sources that name animals by their numbers go first: by what they say the others find them.</summary>
-    private static IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) => sources.OfType<TranslatedSource>()
+    private IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) => sources.OfType<TranslatedSource>()
         .Where(source => source.Source.Rows == SourceRows.Animals).OrderBy(source => source.Column("animal")?.IsFoundBy == true ? 1 : 0)
-        .Select(source => new AnimalTranslator(source, animals, events, last));
+        .Select(source => new AnimalTranslator(source, animals, events, last, _vocabulary, _keeping.UpTo));
 }

@@ -33,6 +33,13 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
             }
         }
 
+        SuggestedLine[] gone = [.. GoneLines.Of(file.Columns, meanings.Vocabulary)];
+        _lines.AddRange(gone);
+        if (gone is [var line, ..])
+        {
+            _unread.RemoveAll(heading => line.Text.StartsWith($"kind in {NameText.Text(heading)},", StringComparison.Ordinal));
+        }
+
         if (!_said.Contains("sex"))
         {
             _lines.Add(new SuggestedLine(Indent, "sex is F", IsOpen: true, "no column says so: are they all females?"));

@@ -156,6 +156,8 @@ public static class DoubtWords
         {
             OverlookedIn.RuleFile => ($"“{word}” may be {kind}, and is read as something else or left out",
                 $"If it is one, write “call {kind} also {word}” in place of what the rule files say of it; if it is none, give it a name that nobody can take for {kind}."),
+            OverlookedIn.Bullet => ($"“{word}” may be {kind}, and is read as something else or left out",
+                $"Let the line about it say “- {NameText.Text(word)} is {NameText.Exact(kind)}”; or, if it is none, write “leave out {word}, which is not {kind}” below “records”."),
             OverlookedIn.Heading => ($"The column “{word}” may tell of {kind}, and nobody reads it so",
                 $"Say what stands there, below its “from”; what is not in the records yet is written down there. If it tells of no {kind}, write “leave out {word}, which is not {kind}”."),
             OverlookedIn.Cell => ($"“{word}” may be an answer or a day of {kind}, and is read as blank or left out",

@@ -74,6 +74,24 @@ public sealed class ExpectationTests
     public void A_row_that_may_be_a_calving_counts_against_the_promise() =>
         Cow("2025-10-25,1,mating,", "2026-08-01,1,calving,", "2024-08-01,1,calvng,").Fallen().ShouldBe(Services);
 
+    [Theory]
+    [InlineData("2026-08", "2025-10-25", "")]
+    [InlineData("2026-08", "2026-01-14", Services)] // 199 days before the first of August, 229 before the last.
+    [InlineData("2026-08", "2025-10-14", Services)] // 321 days before the last.
+    [InlineData("2026-08", "2025-10-15", "")]
+    [InlineData("2026-08", "2026-01-13", "")]
+    [InlineData("2026", "2025-10-25", Services)]
+    [InlineData("2020-08", "", "")] // No day of it is 320 days after the promise began.
+    [InlineData("2020-11", "", Services)] // The last ones are.
+    public void A_calving_known_by_its_month_counts_against_the_promise_only_where_one_of_its_days_does(string month, string served, string fallen) =>
+        Cow([.. served.Length == 0 ? [] : new[] { $"{served},1,mating," }, $"{month},1,calving,", "2026-01-01,1,lameness,"]).Fallen().ShouldBe(fallen);
+
+    [Theory]
+    [InlineData("2025-10-25", "")]
+    [InlineData("2025-01-25", Services)]
+    public void A_scan_without_its_result_counts_against_the_promise_only_where_a_calf_would_have_no_father(string served, string fallen) =>
+        Cow($"{served},1,mating,", "2025-12-20,1,pregnancy test,pending").Fallen().ShouldBe(fallen);
+
     [Fact]
     public void A_waiver_takes_one_animal_out_and_more_than_one_none()
     {
