@@ -158,7 +158,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     private bool MayFailOn(int animal, int day)
     {
         var (from, to) = DaysFor(day);
-        return !HasOther(animal, from, to) && expectation.Else.Any(kind => HadBegun(kind, animal, from, to));
+        return !HasOther(animal, from, to) && AtStake(kind => HadBegun(kind, animal, from, to));
     }
 
     /// <summary>Whether the promise of a kind had begun, for her, on the first of these days. What takes days out of the promise later on takes none out here: a row that
@@ -203,17 +203,31 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     private bool IsPromised(int animal, int from, int to, bool fails)
     {
         var members = herd.Membership;
+        return AtStake(kind => _coverage.Since[kind.Id] < Day.End && (fails
+            ? _coverage.IsKept(animal, kind.Id, from, to, strict: true, members.JoinedOnRecord[animal], members.LeftOnRecord[animal])
+            : _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to)));
+    }
+
+    /// <summary>
+    /// Whether a promise says what ought to stand there: that a kind is written down. That a kind does not exist on the farm says so only together with all others: a calf without a father
+    /// speaks of no embryo where services need not be on record.
+    /// </summary>
+    private bool AtStake(Predicate<Kind> isPromised)
+    {
+        var areAll = true;
         foreach (var kind in expectation.Else)
         {
-            if (_coverage.Since[kind.Id] < Day.End && (fails
-                ? _coverage.IsKept(animal, kind.Id, from, to, strict: true, members.JoinedOnRecord[animal], members.LeftOnRecord[animal])
-                : _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to)))
+            if (!isPromised(kind))
+            {
+                areAll = false;
+            }
+            else if (expectation.Others.IsEmpty || _coverage.NoneOf(kind.Id) >= Day.End)
             {
                 return true;
             }
         }
 
-        return false;
+        return areAll;
     }
 
     /// <summary>Whether what comes later could have been written down by now, of an animal that was still here.</summary>

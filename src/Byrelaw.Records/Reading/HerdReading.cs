@@ -198,6 +198,7 @@ internal sealed class HerdReading
         RowProblems = _rowProblems,
         Places = _input.Places,
         HeadingsNotRead = [.. _input.HeadingsNotRead, .. animals.Columns?.Map.UnknownHeads ?? [], .. EventColumns?.Unknown ?? []],
+        HeadingsThatTell = _input.HeadingsThatTell,
         FilesNotRead = _input.FilesNotRead,
         Fingerprint = WithSheets(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
         OpenRows = open,

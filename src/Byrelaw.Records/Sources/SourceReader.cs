@@ -31,7 +31,7 @@ internal sealed class SourceReader
     /// <inheritdoc cref="Read"/>
     public static SourceReader Open(Func<string, byte[]?> read, Func<string, string> show, Vocabulary vocabulary, RecordKeeping keeping, Func<string, IReadOnlyList<string>?>? list = null)
     {
-        using var opener = new SourceOpener(read, show, list, keeping.Today ?? keeping.UpTo, vocabulary);
+        using var opener = new SourceOpener(read, show, list, keeping, vocabulary);
         foreach (var source in keeping.Sources)
         {
             opener.Open(source);
@@ -98,6 +98,7 @@ internal sealed class SourceReader
             Problems = [.. HasNoAnimals ? [SourceFileProblems.NoAnimals(_sources[0].Shown)] : Array.Empty<Diagnostic>(), .. _problems],
             HasNoAnimals = HasNoAnimals,
             HeadingsNotRead = [.. _sources.SelectMany(source => source.HeadingsNotRead).Distinct(StringComparer.Ordinal)],
+            HeadingsThatTell = [.. _sources.SelectMany(source => source.HeadingsThatTell).Distinct(StringComparer.Ordinal)],
             Fingerprint = $"sha256:{fingerprint}",
         };
     }

@@ -189,6 +189,20 @@ public sealed class ExpectationTests
         Covers(herd, mating.Id, "2026-10-01", "2026-10-01").ShouldBeTrue();
     }
 
+    [Theory]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01", "")]
+    [InlineData("no transfer on this farm since 2026-06-01", "")]
+    [InlineData("no mating, transfer, bull in, bull out on this farm since 2014-01-01", Services)]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01\ncomplete for mating since 2020-01-01", "mating, transfer, bull in")]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01\ncomplete for mating since 2026-01-01\n  because \"From this year on all is written down.\"\n  agreed by \"farmer\" on 2026-01-01", "")]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01\ncomplete for mating since 2026-01-01", "mating")]
+    public void That_there_are_no_embryos_is_not_contradicted_by_services_that_need_not_be_on_record(string promises, string fallen) => new PromisingFarm
+    {
+        Animals = Enumerable.Range(0, 9).Select(cow => $"{cow},2018-01-01,F"),
+        Events = ["2022-10-20,8,mating,", .. Enumerable.Range(0, 9).Select(cow => $"2025-08-0{cow + 1},{cow},calving,")],
+        Records = "up to 2026-10-04\n" + promises,
+    }.Fallen().ShouldBe(fallen);
+
     [Fact]
     public void None_on_this_farm_is_not_believed_where_there_is_one()
     {
