@@ -208,7 +208,7 @@ public static class Believed
             yield return new ExpectationStrained(expectation, trial.Counts, [.. trial.Failing], trial.Waived);
         }
 
-        foreach (var (since, kinds) in BegunWithoutReason(rulebook, promised))
+        foreach (var (since, kinds) in BegunWithoutReason(rulebook, promised, expectation))
         {
             var before = EntryTrial.Before(herd, expectation, waived, since);
             if (before is { Fails: true, Failing.Count: >= FewestFailing })
@@ -219,13 +219,13 @@ public static class Believed
         }
     }
 
-    /// <summary>Promises that nobody gave a reason for and agreed to, by the day they begin.</summary>
-    private static IEnumerable<(int Since, ImmutableArray<Kind> Kinds)> BegunWithoutReason(Rulebook rulebook, ImmutableArray<Kind> promised) =>
+    /// <summary>Promises that nobody gave a reason for and agreed to, by the day they begin. That some kinds do not exist on the farm needs none, as long as others need not be on record.</summary>
+    private static IEnumerable<(int Since, ImmutableArray<Kind> Kinds)> BegunWithoutReason(Rulebook rulebook, ImmutableArray<Kind> promised, EntryExpectation expectation) =>
         from promise in rulebook.Records?.Complete ?? []
         where promise.Because is null || promise.Agreement is null
         group promise by promise.Since into sameDay
         let kinds = sameDay.SelectMany(promise => promise.Kinds).Where(promised.Contains).Distinct().ToImmutableArray()
-        where !kinds.IsEmpty
+        where !kinds.IsEmpty && (sameDay.Any(promise => !promise.IsNone && promise.Kinds.Any(promised.Contains)) || expectation.Else.All(kinds.Contains))
         select (Day.Number(sameDay.Key), kinds);
 
     /// <summary>Whether nothing at all is on record of anybody.</summary>

@@ -104,7 +104,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         }
     }
 
-    /// <summary>What cannot be read counts against the promise: a row that may be such an entry is one that fails.</summary>
+    /// <summary>What cannot be read counts against the promise: a row that may be an entry that fails is one.</summary>
     private void CountUnreadable()
     {
         if (expectation.ForHer || !expectation.Else.Any(kind => _coverage.Since[kind.Id] < Day.End))
@@ -112,30 +112,61 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
             return;
         }
 
-        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => !gap.IsHint && (isMeant is null ? (gap.Kind >= 0 && !gap.IsTooNear) || MayFail(gap) : gap.Kind >= 0 && isMeant(gap.Line) && MayFail(gap))))
+        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => !gap.IsHint && (isMeant is null || (gap.Kind >= 0 && isMeant(gap.Line))) && MayFail(gap)))
         {
             Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: !gap.IsTooNear), fails: true);
         }
 
         foreach (var (animal, day, line) in _records.WithoutAnswer(expectation.Every))
         {
-            Count(animal, new Unexpected(animal, day, line, IsUnreadable: true), fails: true);
+            if (MayFailOn(animal, day))
+            {
+                Count(animal, new Unexpected(animal, day, line, IsUnreadable: true), fails: true);
+            }
         }
     }
 
     /// <summary>
-    /// Whether a row of no known kind, or one that is hard to believe, may be an entry that fails: of a female that is old enough and has nothing on record that
-    /// would do. Of an animal that cannot be read it may.
+    /// Whether a row may be an entry that fails: on any one of the days that it may be of. One of an animal or a day that cannot be read may; one of no known kind,
+    /// or one that is hard to believe, only of a female that is old enough.
     /// </summary>
     private bool MayFail(Gap gap)
     {
-        if (gap.Animal < 0 || gap.From <= Day.Start)
+        if (gap.Animal < 0 || gap.From <= Day.Start || gap.To >= Day.End)
         {
             return true;
         }
 
-        var (from, to) = DaysFor(gap.From);
-        return herd.Sexes[gap.Animal] is not (Sex.Male or Sex.Steer) && gap.From >= _coverage.NeededFrom[expectation.Every.Kind.Id][gap.Animal] && !HasOther(gap.Animal, from, to);
+        var isSure = gap.Kind >= 0 && !gap.IsTooNear;
+        if (!isSure && (herd.Sexes[gap.Animal] is Sex.Male or Sex.Steer || gap.To < _coverage.NeededFrom[expectation.Every.Kind.Id][gap.Animal]))
+        {
+            return false;
+        }
+
+        for (var day = gap.From; day <= gap.To; day++)
+        {
+            if (MayFailOn(gap.Animal, day))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether an entry of hers on this day would fail: nothing that would do is on record, and a promise had begun by then.</summary>
+    private bool MayFailOn(int animal, int day)
+    {
+        var (from, to) = DaysFor(day);
+        return !HasOther(animal, from, to) && AtStake(kind => HadBegun(kind, animal, from, to));
+    }
+
+    /// <summary>Whether the promise of a kind had begun, for her, on the first of these days. What takes days out of the promise later on takes none out here: a row that
+    /// cannot be read may be why they are out.</summary>
+    private bool HadBegun(Kind kind, int animal, int from, int to)
+    {
+        var needed = _coverage.NeededFrom[kind.Id][animal];
+        return _coverage.Since[kind.Id] < Day.End && (to < needed || Math.Max(from, needed) >= Math.Max(_coverage.Since[kind.Id], herd.Membership.JoinedOnRecord[animal]));
     }
 
     /// <summary>The days on which another entry is looked for.</summary>
@@ -172,17 +203,31 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     private bool IsPromised(int animal, int from, int to, bool fails)
     {
         var members = herd.Membership;
+        return AtStake(kind => _coverage.Since[kind.Id] < Day.End && (fails
+            ? _coverage.IsKept(animal, kind.Id, from, to, strict: true, members.JoinedOnRecord[animal], members.LeftOnRecord[animal])
+            : _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to)));
+    }
+
+    /// <summary>
+    /// Whether a promise says what ought to stand there: that a kind is written down. That a kind does not exist on the farm says so only together with all others: a calf without a father
+    /// speaks of no embryo where services need not be on record.
+    /// </summary>
+    private bool AtStake(Predicate<Kind> isPromised)
+    {
+        var areAll = true;
         foreach (var kind in expectation.Else)
         {
-            if (_coverage.Since[kind.Id] < Day.End && (fails
-                ? _coverage.IsKept(animal, kind.Id, from, to, strict: true, members.JoinedOnRecord[animal], members.LeftOnRecord[animal])
-                : _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to)))
+            if (!isPromised(kind))
+            {
+                areAll = false;
+            }
+            else if (expectation.Others.IsEmpty || _coverage.NoneOf(kind.Id) >= Day.End)
             {
                 return true;
             }
         }
 
-        return false;
+        return areAll;
     }
 
     /// <summary>Whether what comes later could have been written down by now, of an animal that was still here.</summary>

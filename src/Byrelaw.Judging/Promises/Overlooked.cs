@@ -15,7 +15,7 @@ internal static class Overlooked
     {
         var words = herd.Vocabulary;
         var (hints, ofTheFloor) = (Ready(words.Hints), Ready(FloorHints.Of(words)));
-        foreach (var word in Words(rulebook, words).DistinctBy(word => (NameFolding.Fold(word.Name), word.Kind)))
+        foreach (var word in Words(rulebook, words).DistinctBy(word => (NameFolding.Fold(word.Name), word.Kind, word.IsNaturalService)))
         {
             var said = HintedWord.Of(word.Name);
             var hint = Array.Find(hints, one => one.Word.StandsIn(said)
@@ -23,9 +23,9 @@ internal static class Overlooked
                 ?? Array.Find(ofTheFloor, one => one.Word.StandsIn(said)
                     && one.Hint is var hint && hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind)).Hint
                 ?? ItsOwnName(words, word, IsPromised);
-            if (hint is not null && !IsSaidNot(rulebook, word, hint.Kind))
+            if (hint is not null && !IsSaidNot(rulebook, word, hint.Kind) && !(word.IsNaturalService && IsOfABull(rulebook, words, hint.Kind, word.Kind)))
             {
-                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], word.From is not null ? OverlookedIn.RuleFile : OverlookedIn.Word);
+                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], word.From is not null ? OverlookedIn.RuleFile : word.Bullet is not null ? OverlookedIn.Bullet : OverlookedIn.Word);
             }
         }
 
@@ -38,11 +38,11 @@ internal static class Overlooked
     }
 
     /// <summary>A text of a source that a person says is not what it is hinted to be: <c>leave out Natural, which is not bull in</c>.</summary>
-    private static bool IsSaidNot(Rulebook rulebook, (string Name, int Kind, SourceFile? From) word, Kind hinted) =>
+    private static bool IsSaidNot(Rulebook rulebook, OverlookedWord word, Kind hinted) =>
         word.From is null && rulebook.Records!.LeaveOut.Any(left => left.IsNot?.Id == hinted.Id && NameFolding.Fold(left.Word) == NameFolding.Fold(word.Name));
 
     /// <summary>What the floor speaks of may be called anything: a farm may write a bull's going as <c>bull away</c>.</summary>
-    private static bool IsOfTheFloor(Vocabulary words, (string Name, int Kind, SourceFile? From) word) =>
+    private static bool IsOfTheFloor(Vocabulary words, OverlookedWord word) =>
         word.From is not null && FloorHints.Knows(words.Kinds[word.Kind]);
 
     /// <summary>Whether the file that a word stands in gives the very hint itself: it knows what it means.</summary>
@@ -50,7 +50,7 @@ internal static class Overlooked
         from is not null && words.Hints.Any(own => own.Declared.File == from && own.Kind.Id == hint.Kind.Id && NameFolding.Fold(own.Word) == NameFolding.Fold(hint.Word));
 
     /// <summary>A text of a source that is itself the name of a kind, and is made to mean another.</summary>
-    private static Hint? ItsOwnName(Vocabulary words, (string Name, int Kind, SourceFile? From) word, Predicate<Kind> isPromised) =>
+    private static Hint? ItsOwnName(Vocabulary words, OverlookedWord word, Predicate<Kind> isPromised) =>
         word.From is null && words.FindKind(word.Name) is { } named && named.Id != word.Kind && isPromised(named) ? new Hint(word.Name, named, named.Declared) : null;
 
     /// <summary>
@@ -62,21 +62,21 @@ internal static class Overlooked
         && rulebook.Expectations.Any(expectation => expectation.Else.Any(kind => kind.Id == hinted.Id) && expectation.Else.Any(kind => kind.Id == named));
 
     /// <summary>Words that are left out, with the kind that a person says they are not; and every name of a kind.</summary>
-    private static IEnumerable<(string Name, int Kind, SourceFile? From)> Words(Rulebook rulebook, Vocabulary words)
+    private static IEnumerable<OverlookedWord> Words(Rulebook rulebook, Vocabulary words)
     {
         foreach (var left in rulebook.Records?.LeaveOut ?? [])
         {
-            yield return (left.Word, left.IsNot?.Id ?? -1, null);
+            yield return new OverlookedWord(left.Word, left.IsNot?.Id ?? -1);
         }
 
         foreach (var name in words.Names)
         {
-            yield return (name.Text, name.Kind.Id, name.From.File);
+            yield return new OverlookedWord(name.Text, name.Kind.Id) { From = name.From.File };
         }
 
         foreach (var row in rulebook.Records?.Sources.SelectMany(source => source.RowsLeftOut).Where(row => !OverlookedBeside.IsNone(rulebook, row.Cell, null)) ?? [])
         {
-            yield return (row.Cell, -1, null);
+            yield return new OverlookedWord(row.Cell, -1);
         }
 
         // What the built-in layout of the exchange makes of its own words is the program's to know: it stands where the source does.
@@ -84,13 +84,28 @@ internal static class Overlooked
         {
             if (meaning.Is is IsKind said)
             {
-                yield return (meaning.Cell, said.Kind.Id, null);
+                yield return new OverlookedWord(meaning.Cell, said.Kind.Id) { Bullet = meaning };
             }
             else if (meaning.Is is IsLeftOut && !rulebook.Records!.LeaveOut.Any(left => left.IsNot is not null && NameFolding.Fold(left.Word) == NameFolding.Fold(meaning.Cell)))
             {
-                yield return (meaning.Cell, -1, null);
+                yield return new OverlookedWord(meaning.Cell, -1) { Bullet = meaning };
             }
         }
+    }
+
+    /// <summary>A word of the records or the rule files.</summary>
+    /// <param name="Name">As it stands there.</param>
+    /// <param name="Kind">The id of what it is read as; less than 0 for nothing.</param>
+    private sealed record OverlookedWord(string Name, int Kind)
+    {
+        /// <summary>The rule file that it is a name in; null for none.</summary>
+        public SourceFile? From { get; init; }
+
+        /// <summary>The line of a source that says what it means; null for none.</summary>
+        public CellMeaning? Bullet { get; init; }
+
+        /// <summary>Whether it is read as a service by a bull: on that day a bull must have been there, or the promise of bulls falls, so it hides none.</summary>
+        public bool IsNaturalService => Bullet?.Parts.Any(part => part.What is DetailTarget { Detail: var detail } && NameFolding.Fold(detail) == "method" && part.Value == "natural") == true;
     }
 
     /// <summary>Each with its word ready to be looked for: there are thousands of pairs.</summary>

@@ -24,11 +24,20 @@ internal static class OverlookedBeside
     private static IEnumerable<(string Word, Kind Kind)> Headings(Rulebook rulebook, Herd herd)
     {
         var sources = rulebook.Records?.Sources ?? [];
-        foreach (var heading in herd.HeadingsNotRead.Concat(sources.SelectMany(source => source.ColumnsLeftOut)))
+        foreach (var heading in herd.HeadingsNotRead.Concat(sources.SelectMany(source => source.ColumnsLeftOut.Except(source.HeadingsReadBeside(sources), StringComparer.OrdinalIgnoreCase))))
         {
             if (FloorHeadings.MayBe(heading, herd.Vocabulary) is { } kind)
             {
                 yield return (heading, kind);
+            }
+        }
+
+        // What stands in the cells needs no heading, and no language.
+        foreach (var heading in herd.HeadingsThatTell.Where(heading => FloorHeadings.MayBe(heading, herd.Vocabulary) is null))
+        {
+            if (herd.Vocabulary.FindKind("pregnancy test") is { } test)
+            {
+                yield return (heading, test);
             }
         }
 

@@ -50,6 +50,9 @@ internal static partial class CalfWords
     /// <summary>What people shorten "found none" to. As an answer of a test of one's own it would say too little.</summary>
     private static readonly ImmutableArray<string> NoneInShort = ["e", "o", "mt", "np", "nic", "nip"];
 
+    /// <summary>What people shorten "found one" to.</summary>
+    private static readonly ImmutableArray<string> OneInShort = ["p", "pg", "pr", "ic"];
+
     /// <summary>What is written where nobody looked.</summary>
     private static readonly ImmutableArray<string> NotDone = ["na", "nd", "n/a", "nil", "never", "unknown", "not done", "not tested", "not scanned", "not seen", "not presented", "absent", "no test", "no sample", "cancelled"];
     private static readonly ImmutableArray<string> Looked = ["pd", "pag", "pspb", "scan", "test"];
@@ -94,6 +97,12 @@ internal static partial class CalfWords
 
     /// <summary>Whether another name for an answer clearly says that none was found: by a list that is whole, with what people shorten it to.</summary>
     public static bool FoundNoneInShort(string name) => FoundNone(name) || (Parts(name) is [var one] && NoneInShort.Contains(one));
+
+    /// <summary>Whether a text is what people shorten "found one" to.</summary>
+    public static bool FoundOneInShort(string text) => Parts(text) is [var one] && OneInShort.Contains(one);
+
+    /// <summary>Whether a text is what a scan is shortened to: that one was found, that none was, or that it is not known.</summary>
+    public static bool IsShortOfAScan(string text) => FoundOneInShort(text) || FoundNoneInShort(text) || SayNothing(text) || Parts(text) is ["r" or "rc" or "recheck" or "?"];
 
     /// <summary>Whether a text says that nobody looked, or nothing at all: signs, and what is written instead of a result.</summary>
     public static bool SayNothing(string text) => NotDone.Contains(NameFolding.Fold(text).TrimEnd('.')) || !text.Any(char.IsLetterOrDigit) && !text.Contains('+', StringComparison.Ordinal);

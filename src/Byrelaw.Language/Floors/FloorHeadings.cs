@@ -19,6 +19,9 @@ public static class FloorHeadings
         }.Select(one => (one.Kind, one.Words.Select(HintedWord.Of).ToImmutableArray())),
     ];
 
+    // A remark here and there may speak of a calf; one cell in ten is a column that does.
+    private const int FewestSaying = 10;
+
     /// <summary>The kind that a heading, or the name of a fact, may say something of; null for none.</summary>
     public static Kind? MayBe(string heading, Vocabulary vocabulary)
     {
@@ -33,6 +36,21 @@ public static class FloorHeadings
     {
         ArgumentNullException.ThrowIfNull(kind);
         return All.Any(hinted => hinted.Kind == NameFolding.Fold(kind.Name)) || (kind is TestKind test && OtherTests.LookForOne(test));
+    }
+
+    /// <summary>Whether the cells of a column say of some that they are in calf, whatever stands above them: <c>PD+</c>, <c>in calf</c>; or <c>P</c> beside <c>E</c>.</summary>
+    /// <param name="cells">Its texts, and how often each stands there.</param>
+    public static bool TellOfCalves(IReadOnlyDictionary<string, int> cells)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        var (all, saying) = (0, 0);
+        foreach (var (cell, count) in cells)
+        {
+            all += count;
+            saying += CalfWords.Speak(cell) && CalfWords.FoundACalf(cell) ? count : 0;
+        }
+
+        return saying * FewestSaying >= all && saying > 0 || (cells.Count > 1 && cells.Keys.All(CalfWords.IsShortOfAScan) && cells.Keys.Any(CalfWords.FoundNoneInShort) && cells.Keys.Any(CalfWords.FoundOneInShort));
     }
 
     /// <summary>Whether a cell says that nothing was found or that nobody looked, so that nothing is lost with it.</summary>

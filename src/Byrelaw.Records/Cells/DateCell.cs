@@ -41,6 +41,13 @@ internal static class DateCell
         }
     }
 
+    /// <summary>A day at the latest, <c>../2026-10-19</c> (ISO 8601-2): that day or an earlier one.</summary>
+    public static bool TryReadUntil(ReadOnlySpan<byte> cell, out int last)
+    {
+        last = 0;
+        return cell.StartsWith("../"u8) && TryRead(cell[3..], out last);
+    }
+
     private static bool Digits(ReadOnlySpan<byte> text, out int number)
     {
         number = 0;

@@ -115,7 +115,11 @@ internal sealed class EventReader
                 _stage.NotListed.Add((Encoding.UTF8.GetString(row.Cell(_columns.Animal)), new RowInDoubt(-1, hasDay ? day : Day.Start, line)));
             }
 
-            if (isSpan && subject.Sort == SubjectSort.Animal && _reading.KindOf(kind) is { } known and not EventKind { Effect: not HerdEffect.None } and not EventKind { IsMobMove: true })
+            if (subject.Sort == SubjectSort.Animal && hasEntry && _reading.KindOf(kind) is EventKind { Effect: HerdEffect.Leaves } leaving && !IsCut(_columns.Date) && DateCell.TryReadUntil(row.Cell(_columns.Date), out var gone))
+            {
+                Gone(row, leaving, subject, gone);
+            }
+            else if (isSpan && subject.Sort == SubjectSort.Animal && _reading.KindOf(kind) is { } known and not EventKind { Effect: not HerdEffect.None } and not EventKind { IsMobMove: true })
             {
                 _stage.Gaps.Add(new Gap(subject.AnimalOfGap, known.Id, day, days, line));
             }
@@ -131,6 +135,21 @@ internal sealed class EventReader
         }
 
         bool IsCut(int cell) => cut >= 0 && cut == cell;
+    }
+
+    /// <summary>Of one who left on some day up to one: from that day on she is gone, and before it nobody knows.</summary>
+    private void Gone(CsvRows row, EventKind kind, RowSubject subject, int last)
+    {
+        var first = Math.Max(_reading.Births[subject.Number].BornFirst, CivilDate.DayNumber(CivilDate.FirstYear, 1, 1));
+        if (first >= last)
+        {
+            _stage.Suspend(subject, kind, null, row.Line);
+            return;
+        }
+
+        _stage.Gaps.Add(new Gap(subject.AnimalOfGap, kind.Id, first, last - 1, row.Line));
+        _results.Read(row, kind, subject, last, row.Line);
+        _details.Read(row, kind, subject, last, row.Line);
     }
 
     /// <summary>Notes which row of a sheet an entry is of.</summary>

@@ -13,6 +13,9 @@ internal sealed record EventReading(
     string File, string AnimalsFile, EventColumns Columns, Vocabulary Vocabulary, IReadOnlyList<string> LeaveOut,
     AnimalPlaces Animals, MobNames Mobs, int KnownOn)
 {
+    /// <summary>The animals, by their places.</summary>
+    public IReadOnlyList<AnimalRow> Births { get; init; } = [];
+
     /// <summary>Nothing is entered after this day: a row that says so counts as entered on its own date.</summary>
     public int Today { get; init; } = Day.End;
 

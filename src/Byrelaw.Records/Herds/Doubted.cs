@@ -80,6 +80,9 @@ public enum OverlookedIn
     /// <summary>Among the words of the records: left out, or read as another kind.</summary>
     Word,
 
+    /// <summary>In a source whose own line reads it as something else, or leaves it out.</summary>
+    Bullet,
+
     /// <summary>In a rule file, which declares it as something else: only words that nobody declares are left out.</summary>
     RuleFile,
 
@@ -99,7 +102,7 @@ public enum OverlookedIn
 /// <param name="In">Where it stands.</param>
 public sealed record MayBeOverlooked(Hint Hint, Kind Fallen, OverlookedIn In = OverlookedIn.Word) : Doubted;
 
-/// <summary>Files beside the records that nobody reads though they hold the same columns, and rows that the records do not have: no promise counts.</summary>
+/// <summary>Files beside the records that nobody reads though they hold the same columns, or tell of services and calves, in rows that the records do not have: no promise counts.</summary>
 /// <param name="Files">As shown.</param>
 /// <param name="Fallen">Kinds that were promised and are not believed.</param>
 public sealed record FilesNotRead(ImmutableArray<string> Files, ImmutableArray<Kind> Fallen) : Doubted;

@@ -134,6 +134,9 @@ public sealed class Herd
     /// <summary>Headings of columns that nobody reads.</summary>
     public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
 
+    /// <summary>Headings of columns that nobody reads, and whose cells tell of calves: what was found, or days to come.</summary>
+    public ImmutableArray<string> HeadingsThatTell { get; init; } = [];
+
     /// <summary>Files that lie beside those that are read, hold the same columns and say more, as shown.</summary>
     public ImmutableArray<string> FilesNotRead { get; init; } = [];
 
@@ -200,6 +203,7 @@ public sealed class Herd
         EventsFile = EventsFile,
         Places = Places,
         HeadingsNotRead = HeadingsNotRead,
+        HeadingsThatTell = HeadingsThatTell,
         FilesNotRead = FilesNotRead,
         ReadAgain = ReadAgain,
         OpenRows = OpenRows,

@@ -12,6 +12,12 @@ internal static class RecordDateProblems
     public static Diagnostic NotADate(RowText row, int cell)
     {
         var text = row.Cells[cell].Value;
+        if (DateCell.TryReadUntil(Encoding.UTF8.GetBytes(text), out var last))
+        {
+            return row.Problem(
+                cell, "R0121", Severity.Error, "nobody says on which day this was", Expected, $"write the day; until then she counts as gone from {Iso(last)} on, and before it nobody knows");
+        }
+
         var (found, expected) = DateCell.TryReadSpan(Encoding.UTF8.GetBytes(text), out _, out _) ? ($"`{text}` names no day", Expected)
             : !DateAdvice.IsInOrder(text) ? ($"`{text}` is not a date", Expected)
             : DateAdvice.IsLongAgo(text) ? ($"the year of `{text}` cannot be right", $"expected a year from {CivilDate.FirstYear} on")

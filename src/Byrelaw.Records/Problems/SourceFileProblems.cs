@@ -22,13 +22,28 @@ internal static class SourceFileProblems
     public static Diagnostic FallsApart(string file, int row, string text, string flaw) => new(
         "R0307", Severity.Error, file, row, 1, Math.Max(1, text.Length), flaw, "so it may have said anything of anybody", "look at the row in the file; a cell with the separator or a quotation mark in it stands in quotation marks", text);
 
-    /// <param name="table">Where it is sought.</param>
-    /// <param name="heading">The column.</param>
-    /// <param name="near">A heading that is like it.</param>
-    /// <param name="areRowsRead">Whether the rows can be read without it.</param>
-    public static Diagnostic NoColumn(SourceTable table, string heading, string? near, bool areRowsRead) => new(
+    /// <param name="table">Where they are sought.</param>
+    /// <param name="missing">The columns, each with a heading that is like it.</param>
+    /// <param name="areRowsRead">Whether the rows can be read without them.</param>
+    public static Diagnostic NoColumns(SourceTable table, IReadOnlyList<(string Heading, string? Near)> missing, bool areRowsRead) => new(
         "R0304", Severity.Error, table.Shown, table.HeadingRow, 1, Math.Max(1, table.HeadingText.Length),
-        $"there is no column `{heading}`, or there are two", areRowsRead ? "until it is there, what it would say is not known of anyone" : Suspends, near is null ? "look for its heading, or take the line out" : $"perhaps `{near}` is meant", table.HeadingText);
+        missing.Count == 1 ? $"there is no column `{missing[0].Heading}`, or there are two" : $"there are no columns {ColumnMap.Listed([.. missing.Select(one => one.Heading)], "and")}, or two of one name",
+        areRowsRead ? $"until {(missing.Count == 1 ? "it is" : "they are")} there, what {(missing.Count == 1 ? "it" : "they")} would say is not known of anyone" : Suspends,
+        Help(table, missing), table.HeadingText);
+
+    /// <summary>Where most of what is sought is not there, the headings themselves may stand elsewhere.</summary>
+    private static string Help(SourceTable table, IReadOnlyList<(string Heading, string? Near)> missing)
+    {
+        var near = missing.Where(one => one.Near is not null).Select(one => missing.Count == 1 ? $"perhaps `{one.Near}` is meant" : $"`{one.Heading}` is perhaps `{one.Near}`").ToList();
+        return near.Count > 0 ? string.Join("; ", near)
+            : missing.Count > 2 ? $"look whether the headings stand in row {table.HeadingRow.ToString(CultureInfo.InvariantCulture)}, and say where they stand, such as `headings in row 4` behind the file's name"
+            : missing.Count == 1 ? "look for its heading, or take the line out" : "look for their headings, or take the lines out";
+    }
+
+    /// <param name="file">A source that there is.</param>
+    public static Diagnostic NoAnimals(string file) => new(
+        "R0318", Severity.Error, file, 1, 1, 1, "no source says which animals there are", "so every row is of an animal that nobody knows, and the lists are empty",
+        "name a file that lists them: `from \"cows.csv\", a row for each animal`, with a line such as `animal in \"No\"` below it", "");
 
     /// <param name="table">Where they stand.</param>
     /// <param name="headings">The headings.</param>

@@ -64,7 +64,7 @@ internal sealed class HerdReading
             SuspendAll();
         }
 
-        ReadEvents(vocabulary, keeping, knownOn, stage is null ? null : animals, digest);
+        ReadEvents(vocabulary, keeping, knownOn, stage is null || _input.HasNoAnimals ? null : animals, digest);
         (keeping, var isBroken) = LedgerTrust.Of(keeping, _input.Ledger, [.. Stages, .. _supposedStages], vocabulary);
         var (sheets, today) = SheetsKnownOf(keeping, knownOn);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
@@ -154,13 +154,14 @@ internal sealed class HerdReading
                 {
                     WithoutLines = _supposed.WithoutLines,
                     SaidNot = keeping?.LeaveOut ?? [],
+                    Births = animals.Rows,
                     Today = keeping?.Today is { } today ? Day.Number(today) : Day.End,
                 },
                 _eventsFile.Length < _options.BlockSize ? 1 : _options.Threads);
             if (!_supposed.Rows.IsEmpty)
             {
                 _supposedAfter = blocks.Lines;
-                _supposedStages = _supposed.Read(_supposedAfter, new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [], animals.Places, _mobs, Day.End), _options.BlockSize, _eventProblems);
+                _supposedStages = _supposed.Read(_supposedAfter, new EventReading(_eventsFile.Shown, _animalsFile.Shown, EventColumns, vocabulary, [], animals.Places, _mobs, Day.End) { Births = animals.Rows }, _options.BlockSize, _eventProblems);
             }
         }
         else
@@ -206,6 +207,7 @@ internal sealed class HerdReading
         RowProblems = _rowProblems,
         Places = _input.Places,
         HeadingsNotRead = [.. _input.HeadingsNotRead, .. animals.Columns?.Map.UnknownHeads ?? [], .. EventColumns?.Unknown ?? []],
+        HeadingsThatTell = _input.HeadingsThatTell,
         FilesNotRead = _input.FilesNotRead,
         Fingerprint = WithSheets(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
         OpenRows = open,

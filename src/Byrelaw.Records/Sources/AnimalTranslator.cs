@@ -6,7 +6,9 @@ namespace Byrelaw.Records.Sources;
 /// <param name="events">Takes what happened.</param>
 /// <param name="last">Takes of whom it is said that nothing more happened since.</param>
 /// <param name="hints">What they tell of besides.</param>
-internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last, SourceHints hints)
+/// <param name="vocabulary">The words.</param>
+/// <param name="upTo">The day that the records reach; null where nobody says.</param>
+internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows animals, EventRows events, List<HerLast> last, Vocabulary vocabulary, LocalDate? upTo, SourceHints hints)
 {
     private readonly SourceColumn[] _kinds = [.. source.Source.Columns.Where(column => column.What is KindTarget && source.Table.Find(column.Heading) >= 0)];
 
@@ -44,6 +46,11 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
                     // It has no day.
                     events.Add(new EventHead(new RowPlace(source.Place, row.Number), Unreadable.Of(""), source.Animal(row, found)), hints.Test!.Name, "pending", "", events.Begin());
                 }
+
+                if (source.Column("kind") is { } said)
+                {
+                    TranslateSaid(said, row, found);
+                }
             }
         }
     }
@@ -79,7 +86,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
                     }
 
                     break;
-                case LandedTarget { Column: not ("animal" or "herd") } landed when landed.Column != "mob" || !isOfAnotherHerd:
+                case LandedTarget { Column: not ("animal" or "herd" or "kind") } landed when landed.Column != "mob" || !isOfAnotherHerd:
                     said[landed.Column] = text;
                     break;
                 case FactTarget { Fact: var fact }:
@@ -135,8 +142,7 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
         }
 
         var cell = source.Cell(column, row, out var meaning);
-        var dateCell = column.Dated is { } dated ? NodaTime.Text.LocalDatePattern.Iso.Format(dated) : TranslatedSource.Text(row, source.Table.Find(column.DatedIn!));
-        var date = column.Dated is null ? source.EventDate(dateCell) : dateCell;
+        var date = DateOf(column, row);
         if (meaning?.Is is IsBlank || (cell.Length == 0 && (date.Length == 0 || column.Dated is not null)))
         {
             TellLast(column, row, number, "");
@@ -150,6 +156,38 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             new EventHead(place, date.Length == 0 ? Unreadable.Of("") : date, number),
             kind.Name, Landings.Value(source, cell, meaning, column.Times), kind is MeasureKind { Unit: not null } ? column.Unit ?? "" : "", Details(kind));
     }
+
+    /// <summary>A column that says what happened to her, on the day that another column holds: <c>kind in "Why gone", dated in "Gone on"</c>.</summary>
+    private void TranslateSaid(SourceColumn column, SourceRow row, FoundAnimals found)
+    {
+        var cell = source.Cell(column, row, out var meaning);
+        var (name, date) = (meaning?.Is switch { IsKind said => said.Kind.Name, IsBlank => "", _ => cell }, DateOf(column, row));
+        if (meaning?.Is is IsLeftOut || (name.Length == 0 && date.Length == 0))
+        {
+            return;
+        }
+
+        var kind = vocabulary.FindKind(name);
+        if (TranslatedSource.IsWithinOneHerd(kind) && source.IsOfAnotherHerd(row))
+        {
+            return;
+        }
+
+        var (place, number) = (new RowPlace(source.Place, row.Number) { Column = source.Table.Find(column.Heading) }, source.Animal(row, found));
+        var cells = kind is null ? events.Begin() : Details(kind);
+        foreach (var part in meaning?.Parts ?? [])
+        {
+            cells[events.PlaceOf(part.What.Name)] = part.Value ?? TranslatedSource.Text(row, source.Table.Find(part.Heading!));
+        }
+
+        // Whoever is gone was gone by the day of which the sheet is true, whenever it was.
+        var noDay = kind is EventKind { Effect: HerdEffect.Leaves } && (source.Source.AsAt ?? source.Source.UpTo ?? upTo) is { } day ? $"../{NodaTime.Text.LocalDatePattern.Iso.Format(day)}" : Unreadable.Of("");
+        events.Add(new EventHead(place, date.Length == 0 ? noDay : date, number), name, (meaning?.Is as IsKind)?.Answer ?? "", "", cells);
+    }
+
+    /// <summary>The day of what a column holds: one for all, or what another column says.</summary>
+    private string DateOf(SourceColumn column, SourceRow row) => column.Dated is { } dated ? NodaTime.Text.LocalDatePattern.Iso.Format(dated)
+        : source.EventDate(TranslatedSource.Text(row, source.Table.Find(column.DatedIn!)));
 
     /// <summary>Of a column of last entries: since when it says that nothing more happened to her.</summary>
     /// <param name="column">The column.</param>

@@ -1,13 +1,19 @@
+using Byrelaw.Language.Floors;
 using Byrelaw.Records.Csv;
 
 namespace Byrelaw.Records.Sources;
 
 /// <summary>
-/// Files that lie in the folder of the records and that nobody reads, though they have the columns of one that is read and rows that it has not: <c>Events-2026.csv</c> beside
-/// <c>events.csv</c>. What is only an older copy says nothing more.
+/// Files that lie in the folder of the records and that nobody reads, though they have the columns of one that is read and rows that it has not, <c>Events-2026.csv</c> beside
+/// <c>events.csv</c>, or may tell of services and calves. What is only an older copy says nothing more.
 /// </summary>
 internal static class FilesBeside
 {
+    private const int FirstRows = 6;
+    private const int LongestHeading = 40;
+    private const int MostTexts = 5_000;
+    private static readonly char[] Separators = [',', ';', '\t', '|'];
+
     // A larger file is no forgotten part of a diary; it is not looked into.
     private const long Largest = 64 << 20;
 
@@ -15,7 +21,8 @@ internal static class FilesBeside
     /// <param name="folder">On disk.</param>
     /// <param name="shownFolder">As messages name it.</param>
     /// <param name="sources">What is read; none for the two landed files.</param>
-    public static ImmutableArray<string> Of(string folder, string shownFolder, ImmutableArray<RecordSource> sources)
+    /// <param name="vocabulary">The words.</param>
+    public static ImmutableArray<string> Of(string folder, string shownFolder, ImmutableArray<RecordSource> sources, Vocabulary vocabulary)
     {
         string[] read = sources.IsEmpty ? [HerdReader.AnimalsFile, HerdReader.EventsFile] : [.. sources.Select(source => source.File.Replace('\\', '/'))];
         string[] others = [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path)!).Where(name => !read.Contains(name, StringComparer.Ordinal) && IsText(name)).Order(StringComparer.Ordinal)];
@@ -28,8 +35,9 @@ internal static class FilesBeside
         string[] headings = [.. read.Where(IsText).Select(name => Lines(folder, name)).OfType<List<string>>().Select(lines => lines.FirstOrDefault("")).Where(line => line.Length > 0)];
         return
         [
-            .. others.Where(name => Lines(folder, name) is { Count: > 1 } lines && Array.FindIndex(headings, heading => HasAll(lines[0], heading)) >= 0
-                && lines.Skip(1).Any(line => line.Length > 0 && !Array.Exists(known, all => all.Contains(line))))
+            .. others.Where(name => Lines(folder, name) is { Count: > 1 } lines
+                && lines.Skip(1).Any(line => line.Length > 0 && !Array.Exists(known, all => all.Contains(line)))
+                && (Array.FindIndex(headings, heading => HasAll(lines[0], heading)) >= 0 || TellsOfCalves(lines, vocabulary)))
                 .Select(name => shownFolder.Length == 0 ? name : $"{shownFolder.TrimEnd('/')}/{name}"),
         ];
     }
@@ -51,6 +59,28 @@ internal static class FilesBeside
         string[] others = [.. Cells(other)];
         return others.Length > 1 && others.Contains("date") && others.Contains("kind") && others.Contains("animal") ? cells.Contains("date") && cells.Contains("kind") && cells.Contains("animal")
             : others.Length > 1 && Array.TrueForAll(others, cells.Contains);
+    }
+
+    /// <summary>Whether a heading in its first rows, or the cells of a column, speak of a service or a calf.</summary>
+    private static bool TellsOfCalves(List<string> lines, Vocabulary vocabulary)
+    {
+        var separator = Separators.MaxBy(sign => lines.Take(FirstRows).Sum(line => line.Count(one => one == sign)));
+        string[][] rows = [.. lines.Select(line => Array.ConvertAll(line.Split(separator), cell => cell.Trim('"', ' ')))];
+        if (rows.Take(FirstRows).Any(row => Array.Exists(row, cell => cell.Length is > 0 and < LongestHeading && FloorHeadings.MayBe(cell, vocabulary) is not null)))
+        {
+            return true;
+        }
+
+        for (var column = 0; column < rows.Max(row => row.Length); column++)
+        {
+            var texts = rows.Where(row => row.Length > column && row[column].Length > 0).GroupBy(row => row[column], StringComparer.Ordinal).Take(MostTexts).ToDictionary(same => same.Key, same => same.Count(), StringComparer.Ordinal);
+            if (texts.Count > 0 && FloorHeadings.TellOfCalves(texts))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static IEnumerable<string> Cells(string heading) => heading.Split(',', ';', '\t', '|').Select(cell => ColumnMap.Fold(cell.Trim('"')).Trim()).Where(cell => cell.Length > 0);

@@ -11,4 +11,7 @@ internal sealed record OpenedSource(RecordSource Source, string Shown, Translate
 
     /// <summary>Headings of columns that no line reads or leaves out.</summary>
     public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
+
+    /// <summary>Headings of columns that no line reads, and whose cells tell of calves.</summary>
+    public ImmutableArray<string> HeadingsThatTell { get; init; } = [];
 }

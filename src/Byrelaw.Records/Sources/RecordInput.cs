@@ -14,11 +14,17 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>Of whom a sheet says what happened last: from that entry on nothing more did.</summary>
     public ImmutableArray<HerLast> Last { get; init; } = [];
 
+    /// <summary>Whether no source says which animals there are.</summary>
+    public bool HasNoAnimals { get; init; }
+
     /// <summary>Rows that the farm leaves out.</summary>
     public ImmutableArray<RowsLeftOut> LeftOut { get; init; } = [];
 
     /// <summary>Headings of columns of sources that no line reads or leaves out.</summary>
     public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
+
+    /// <summary>Headings of columns of sources that no line reads, and whose cells tell of calves.</summary>
+    public ImmutableArray<string> HeadingsThatTell { get; init; } = [];
 
     /// <summary>Files beside those that are read.</summary>
     public ImmutableArray<string> FilesNotRead { get; init; } = [];
@@ -45,7 +51,7 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     {
         if (keeping is not null && !keeping.Sources.IsEmpty)
         {
-            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping).Input(herd) with { FilesNotRead = FilesBeside.Of(folder, shownFolder, keeping.Sources) };
+            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping).Input(herd) with { FilesNotRead = FilesBeside.Of(folder, shownFolder, keeping.Sources, vocabulary) };
         }
 
         if (herd is null)
@@ -53,7 +59,7 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
             return new RecordInput(
                 HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile))
             {
-                FilesNotRead = FilesBeside.Of(folder, shownFolder, []),
+                FilesNotRead = FilesBeside.Of(folder, shownFolder, [], vocabulary),
             };
         }
 

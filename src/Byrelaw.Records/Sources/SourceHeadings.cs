@@ -14,6 +14,9 @@ internal sealed class SourceHeadings
 
     private SourceHeadings(RecordSource source, SourceTable table, Vocabulary vocabulary) => (_source, _table, _vocabulary) = (source, table, vocabulary);
 
+    /// <summary>Headings of columns that no line reads, and whose cells tell of calves.</summary>
+    public ImmutableArray<string> Telling { get; private set; } = [];
+
     /// <summary>Whether rows can be read at all.</summary>
     public bool CanBeRead { get; private set; } = true;
 
@@ -24,32 +27,38 @@ internal sealed class SourceHeadings
     public ImmutableArray<string> NotRead { get; private set; } = [];
 
     /// <summary>Looks for all columns.</summary>
-    public static SourceHeadings Of(RecordSource source, SourceTable table, Vocabulary vocabulary, List<Diagnostic> problems)
+    /// <param name="source">What the farm says of the source.</param>
+    /// <param name="table">What stands in it.</param>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="keeping">What the farm says of its records.</param>
+    /// <param name="problems">Takes what is wrong.</param>
+    public static SourceHeadings Of(RecordSource source, SourceTable table, Vocabulary vocabulary, RecordKeeping keeping, List<Diagnostic> problems)
     {
         var headings = new SourceHeadings(source, table, vocabulary);
-        headings.Look(problems);
+        headings.Look(keeping, problems);
         return headings;
     }
 
-    private void Look(List<Diagnostic> problems)
+    private void Look(RecordKeeping keeping, List<Diagnostic> problems)
     {
         Missing = [.. _source.Columns.Where(column => IsMissing(column.Heading))];
         CanBeRead = !Missing.Any(column => column.What is LandedTarget landed && OfEveryRow.Contains(landed.Column)) && !_source.RowsLeftOut.Any(row => IsMissing(row.Heading));
-        string[] read =
-        [
-            .. _source.Columns.Select(column => column.Heading),
-            .. _source.Columns.SelectMany(column => column.Cells.SelectMany(cell => cell.Parts.Select(part => part.Heading).Append(cell.Where?.Heading)).Append(column.DatedIn)).OfType<string>(),
-            .. _source.RowsLeftOut.Select(row => row.Heading),
-        ];
+        string[] read = [.. _source.HeadingsRead];
         string[] missing = [.. read.Where(IsMissing).Distinct()];
-        problems.AddRange(missing.Select(heading => SourceFileProblems.NoColumn(_table, heading, Near(heading), CanBeRead)));
+        if (missing.Length > 0)
+        {
+            problems.Add(SourceFileProblems.NoColumns(_table, [.. missing.Select(heading => (heading, Near(heading)))], CanBeRead));
+        }
 
         // What nobody need look at need not be there.
-        var known = read.Concat(_source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+        string[] beside = [.. read, .. _source.HeadingsReadBeside(keeping.Sources)];
+        var known = beside.Concat(_source.ColumnsLeftOut).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
         NotRead = _source.IsAde ? [] : [.. _table.Headings.Where(heading => heading.Length > 0 && !known.Contains(NameFolding.Fold(heading)))];
+        var isRead = beside.Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+        Telling = _source.IsAde ? [] : [.. ColumnsThatTell.Of(_source, _table, _table.Headings.Where(heading => heading.Length > 0 && !isRead.Contains(NameFolding.Fold(heading))), keeping.UpTo)];
         if (missing.Length == 0 && !NotRead.IsEmpty)
         {
-            problems.Add(SourceFileProblems.NotRead(_table, NotRead, [.. NotRead.Where(heading => FloorHeadings.MayBe(heading, _vocabulary) is null)]));
+            problems.Add(SourceFileProblems.NotRead(_table, NotRead, [.. NotRead.Where(heading => FloorHeadings.MayBe(heading, _vocabulary) is null && !Telling.Contains(heading))]));
         }
     }
 

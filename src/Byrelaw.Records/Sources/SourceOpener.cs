@@ -8,10 +8,12 @@ namespace Byrelaw.Records.Sources;
 /// <param name="read">Gives the bytes of a file by the name that the farm gives it; null where there is none.</param>
 /// <param name="show">Names a file in messages.</param>
 /// <param name="list">The files in a folder that a source names; null where it names a file, or nothing is there.</param>
-/// <param name="today">The day after which no short year lies; null where nobody says.</param>
+/// <param name="keeping">What the farm says of its records.</param>
 /// <param name="vocabulary">The words.</param>
-internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, string> show, Func<string, IReadOnlyList<string>?>? list, LocalDate? today, Vocabulary vocabulary) : IDisposable
+internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, string> show, Func<string, IReadOnlyList<string>?>? list, RecordKeeping keeping, Vocabulary vocabulary) : IDisposable
 {
+    // No short year lies after it.
+    private readonly LocalDate? _today = keeping.Today ?? keeping.UpTo;
     private readonly IncrementalHash _digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private readonly List<Diagnostic> _problems = [];
     private readonly List<OpenedSource> _sources = [];
@@ -52,8 +54,8 @@ internal sealed class SourceOpener(Func<string, byte[]?> read, Func<string, stri
 
     private void Add(RecordSource source, string shown, SourceTable? table)
     {
-        var headings = table is null ? null : SourceHeadings.Of(source, table, vocabulary, _problems);
-        _sources.Add(new OpenedSource(source, shown, headings is { CanBeRead: true } ? new TranslatedSource(_sources.Count, source, table!, today) : null) { WithoutColumn = headings?.Missing ?? [], HeadingsNotRead = headings?.NotRead ?? [] });
+        var headings = table is null ? null : SourceHeadings.Of(source, table, vocabulary, keeping, _problems);
+        _sources.Add(new OpenedSource(source, shown, headings is { CanBeRead: true } ? new TranslatedSource(_sources.Count, source, table!, _today) : null) { WithoutColumn = headings?.Missing ?? [], HeadingsNotRead = headings?.NotRead ?? [], HeadingsThatTell = headings?.Telling ?? [] });
     }
 
     /// <summary>Opens the messages of the exchange: those in a file, or in all files of a folder.</summary>

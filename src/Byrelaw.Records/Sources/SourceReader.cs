@@ -31,7 +31,7 @@ internal sealed class SourceReader
     /// <inheritdoc cref="Read"/>
     public static SourceReader Open(Func<string, byte[]?> read, Func<string, string> show, Vocabulary vocabulary, RecordKeeping keeping, Func<string, IReadOnlyList<string>?>? list = null)
     {
-        using var opener = new SourceOpener(read, show, list, keeping.Today ?? keeping.UpTo, vocabulary);
+        using var opener = new SourceOpener(read, show, list, keeping, vocabulary);
         foreach (var source in keeping.Sources)
         {
             opener.Open(source);
@@ -45,6 +45,8 @@ internal sealed class SourceReader
 
     /// <summary>How many animals stand in no herd, though there are herds.</summary>
     public int WithoutHerd => Shares.WithoutHerd;
+
+    private bool HasNoAnimals => _sources.Count > 0 && !_keeping.Sources.Any(source => source.Rows == SourceRows.Animals);
 
     private HerdShares Shares => _shares ??= HerdShares.Of([.. _sources.Select(source => source.Read).OfType<TranslatedSource>()], Found());
 
@@ -93,8 +95,10 @@ internal sealed class SourceReader
             Places = new SourcePlaces(sources, _sources, rows, events.Rows, _vocabulary),
             Last = [.. last],
             LeftOut = [.. sources.SelectMany(source => source?.LeftOut() ?? [])],
-            Problems = [.. _problems],
+            Problems = [.. HasNoAnimals ? [SourceFileProblems.NoAnimals(_sources[0].Shown)] : Array.Empty<Diagnostic>(), .. _problems],
+            HasNoAnimals = HasNoAnimals,
             HeadingsNotRead = [.. _sources.SelectMany(source => source.HeadingsNotRead).Distinct(StringComparer.Ordinal)],
+            HeadingsThatTell = [.. _sources.SelectMany(source => source.HeadingsThatTell).Distinct(StringComparer.Ordinal)],
             Fingerprint = $"sha256:{fingerprint}",
         };
     }
@@ -105,5 +109,5 @@ internal sealed class SourceReader
     /// <summary>Sources that name animals by their numbers go first: by what they say the others find them.</summary>
     private IEnumerable<AnimalTranslator> Of(IEnumerable<TranslatedSource?> sources, AnimalRows animals, EventRows events, List<HerLast> last) => sources.OfType<TranslatedSource>()
         .Where(source => source.Source.Rows == SourceRows.Animals).OrderBy(source => source.Column("animal")?.IsFoundBy == true ? 1 : 0)
-        .Select(source => new AnimalTranslator(source, animals, events, last, new SourceHints(source, _vocabulary, _keeping)));
+        .Select(source => new AnimalTranslator(source, animals, events, last, _vocabulary, _keeping.UpTo, new SourceHints(source, _vocabulary, _keeping)));
 }

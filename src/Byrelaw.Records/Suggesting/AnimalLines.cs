@@ -1,4 +1,5 @@
 using Byrelaw.Language.Canonical;
+using Byrelaw.Language.Floors;
 
 namespace Byrelaw.Records.Suggesting;
 
@@ -33,13 +34,34 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
             }
         }
 
+        SuggestedLine[] gone = [.. GoneLines.Of(file.Columns, meanings.Vocabulary)];
+        _lines.AddRange(gone);
+        if (gone is [var line, ..])
+        {
+            _unread.RemoveAll(heading => line.Text.StartsWith($"kind in {NameText.Text(heading)},", StringComparison.Ordinal));
+        }
+
         if (!_said.Contains("sex"))
         {
             _lines.Add(new SuggestedLine(Indent, "sex is F", IsOpen: true, "no column says so: are they all females?"));
         }
 
         _unread.RemoveAll(heading => _lines.Exists(line => line.Text.Contains($"dated in {NameText.Text(heading)}", StringComparison.Ordinal)));
-        return _unread.Count == 0 ? _lines : _lines.Append(Unread(_unread));
+        SuggestedLine[] telling = [.. Telling()];
+        return [.. _lines, .. telling, .. _unread.Count == 0 ? Array.Empty<SuggestedLine>() : [Unread(_unread)]];
+    }
+
+    /// <summary>Columns whose cells tell what happened, whatever their headings are: nobody is offered to leave these out unseen.</summary>
+    private IEnumerable<SuggestedLine> Telling()
+    {
+        foreach (var column in file.Columns.Where(column => _unread.Contains(column.Heading)))
+        {
+            var remark = column.HoldsDates ? "days: what happened on them?" : FloorHeadings.TellOfCalves(column.Texts) ? "in calf or not: by which test, of which day?" : null;
+            if (remark is not null && _unread.Remove(column.Heading))
+            {
+                yield return new SuggestedLine(Indent, $"FILL-IN in {NameText.Text(column.Heading)}", IsOpen: true, remark);
+            }
+        }
     }
 
     /// <summary>The line that leaves columns out.</summary>

@@ -52,6 +52,11 @@ internal sealed class CodeLines(SuggestedFile file, ColumnProfile codes, ColumnP
             lines.Insert(0, new SuggestedLine(Bullet, natural, IsOpen: true, told));
         }
 
+        if (hinted.Count == 0)
+        {
+            lines.Add(new SuggestedLine(Bullet, $"- {NameText.Text(text)} is FILL-IN", IsOpen: true, $"{told}: what is it?"));
+        }
+
         return hinted.Exists(one => one.Name is "mating" or "bull in") ? lines : lines.Append(new SuggestedLine(Bullet, $"- {NameText.Text(text)} is left out", IsOpen: true, told));
     }
 

@@ -6,6 +6,12 @@ namespace Byrelaw.Records.Suggesting;
 /// </summary>
 internal static class HeadingHints
 {
+    /// <summary>The day on which an animal left; what brought it about is no kind of its own.</summary>
+    public const string Gone = "gone";
+
+    /// <summary>Why she left.</summary>
+    public const string WhyGone = "why gone";
+
     private static readonly ImmutableArray<(string What, ImmutableArray<string> Headings)> All =
     [
         ("animal", ["animal", "animal no", "animal number", "cow", "cow no", "cow number", "line no", "line number", "herd number", "number", "no", "nr", "id"]),
@@ -23,6 +29,9 @@ internal static class HeadingHints
         ("recorded", ["recorded", "entered", "entry date"]),
         ("calving", ["calved", "calving", "calving date", "last calving"]),
         ("mating", ["served", "service", "service date", "last service"]),
+        ("purchase", ["bought", "bought on", "date bought", "purchased", "purchase date"]),
+        (Gone, ["gone", "gone on", "left", "left on", "date left", "exit", "exit date", "departed", "departure date", "removed"]),
+        (WhyGone, ["why gone", "reason", "reason gone", "reason left", "why left", "exit reason", "leaving reason"]),
     ];
 
     private static readonly Dictionary<string, string> ByHeading =

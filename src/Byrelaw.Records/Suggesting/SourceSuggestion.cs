@@ -66,8 +66,12 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
         { IsSure: false } when !HasDate() => null,
         { Column.AreDifferent: false } => !HasDate() || (IsHeaded("born") && !IsHeaded("date")) ? null : SourceRows.Events,
         _ => file.Columns.Any(column => meanings.IsHeaded(column, "kind")) && HasDate() ? null
-            : file.Columns.Any(column => meanings.IsHeaded(column, "date") && column.HoldsDates) ? SourceRows.Events : SourceRows.Animals,
+            : file.Columns.Any(column => meanings.IsHeaded(column, "date") && column.HoldsDates) || IsVisit() ? SourceRows.Events : SourceRows.Animals,
     };
+
+    /// <summary>Whether it is a sheet of one visit: a number, a day and what was found, and nothing of what is true of an animal.</summary>
+    private bool IsVisit() => file.Columns.Count(column => column.HoldsDates) == 1 && !IsHeaded("born") && !IsHeaded("sex") && !IsHeaded("parity")
+        && file.Columns.Any(column => column != _animal?.Column && !column.HoldsDates && AnswerHints.TestIn(column, meanings.Vocabulary) is not null);
 
     private bool IsHeaded(string landed) => file.Columns.Any(column => meanings.IsHeaded(column, landed));
 

@@ -151,25 +151,27 @@ public static class DoubtWords
 
     private static SaidDoubt Overlooked(MayBeOverlooked doubt)
     {
-        var (word, kind) = (doubt.Hint.Word, doubt.Fallen.Name);
+        var (word, kind, exact) = (doubt.Hint.Word, doubt.Fallen.Name, NameText.Exact(doubt.Hint.Word));
         var (what, wayOut) = doubt.In switch
         {
             OverlookedIn.RuleFile => ($"“{word}” may be {kind}, and is read as something else or left out",
-                $"If it is one, write “call {kind} also {word}” in place of what the rule files say of it; if it is none, give it a name that nobody can take for {kind}."),
+                $"If it is one, write “call {kind} also {exact}” in place of what the rule files say of it; if it is none, give it a name that nobody can take for {kind}."),
+            OverlookedIn.Bullet => ($"“{word}” may be {kind}, and is read as something else or left out",
+                $"Let the line about it say “- {NameText.Text(word)} is {NameText.Exact(kind)}”; or, if it is none, write “leave out {exact}, which is not {kind}” below “records”."),
             OverlookedIn.Heading => ($"The column “{word}” may tell of {kind}, and nobody reads it so",
-                $"Say what stands there, below its “from”; what is not in the records yet is written down there. If it tells of no {kind}, write “leave out {word}, which is not {kind}”."),
+                $"Say what stands there, below its “from”; what is not in the records yet is written down there. If it tells of no {kind}, write “leave out {exact}, which is not {kind}”."),
             OverlookedIn.Cell => ($"“{word}” may be an answer or a day of {kind}, and is read as blank or left out",
-                $"Say what it means; or, if it says nothing of it, “leave out {word}, which is not {kind}”."),
+                $"Say what it means; or, if it says nothing of it, “leave out {exact}, which is not {kind}”."),
             OverlookedIn.Fact => ($"The fact “{word}” may tell of {kind}, and on no day: no rule of safety asks it",
-                $"Write down what it says as {kind}, with its day, and take the fact out of the rule files; or, if it tells of no {kind}, “leave out {word}, which is not {kind}”."),
+                $"Write down what it says as {kind}, with its day, and take the fact out of the rule files; or, if it tells of no {kind}, “leave out {exact}, which is not {kind}”."),
             _ => ($"“{word}” may be {kind}, and is read as something else or left out",
-                $"Write “call {kind} also {word}”; or, if it is none, “leave out {word}, which is not {kind}”."),
+                $"Write “call {kind} also {exact}”; or, if it is none, “leave out {exact}, which is not {kind}”."),
         };
         return new SaidDoubt("may_be_overlooked", what, NotCounted([doubt.Fallen]), wayOut) { Fallen = [doubt.Fallen] };
     }
 
     private static SaidDoubt Beside(FilesNotRead doubt) =>
-        new("files_not_read", $"Beside the records {(doubt.Files.Length == 1 ? "lies" : "lie")} {Phrases.And([.. doubt.Files])}, with the same columns and with rows that the records do not have, and nobody reads {(doubt.Files.Length == 1 ? "it" : "them")}",
+        new("files_not_read", $"Beside the records {(doubt.Files.Length == 1 ? "lies" : "lie")} {Phrases.And([.. doubt.Files])}, and nobody reads {(doubt.Files.Length == 1 ? "it, though it has" : "them, though they have")} rows that the records do not have, with the same columns or of services and calves",
             NotCounted(doubt.Fallen), $"Put these rows into the records, or name the file in a line such as “from \"{doubt.Files[0][(doubt.Files[0].LastIndexOf('/') + 1)..]}\"”; what is no part of them belongs into another folder.")
         { Fallen = doubt.Fallen };
 

@@ -19,14 +19,8 @@ public sealed class LooseningTests : IDisposable
     private const int Shown = 3;
     private static readonly LocalDate Today = new(2026, 10, 4);
     private readonly string _folder = Directory.CreateTempSubdirectory("byrelaw-loosening-").FullName;
-
-    public LooseningTests()
-    {
-        foreach (var file in Directory.GetFiles(Repository.At("rulesets"), "*.byre"))
-        {
-            Write(Path.Combine("rulesets", Path.GetFileName(file)), File.ReadAllText(file));
-        }
-    }
+    private readonly (string Name, string Text)[] _rulesets =
+        [.. Directory.GetFiles(Repository.At("rulesets"), "*.byre").Select(file => (Path.Combine("rulesets", Path.GetFileName(file)), File.ReadAllText(file)))];
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
@@ -57,7 +51,9 @@ public sealed class LooseningTests : IDisposable
 
     private (string Said, List<Through> Used) Try(LooseningCase one, IReadOnlyList<Fence> standard)
     {
-        foreach (var (path, text) in one.Files(standard))
+        // What one case writes says nothing in the next.
+        Directory.Delete(_folder, recursive: true);
+        foreach (var (path, text) in _rulesets.Concat(one.Files(standard).Select(file => (file.Key, file.Value))))
         {
             Write(path, text);
         }

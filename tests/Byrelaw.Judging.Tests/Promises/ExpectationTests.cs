@@ -74,6 +74,24 @@ public sealed class ExpectationTests
     public void A_row_that_may_be_a_calving_counts_against_the_promise() =>
         Cow("2025-10-25,1,mating,", "2026-08-01,1,calving,", "2024-08-01,1,calvng,").Fallen().ShouldBe(Services);
 
+    [Theory]
+    [InlineData("2026-08", "2025-10-25", "")]
+    [InlineData("2026-08", "2026-01-14", Services)] // 199 days before the first of August, 229 before the last.
+    [InlineData("2026-08", "2025-10-14", Services)] // 321 days before the last.
+    [InlineData("2026-08", "2025-10-15", "")]
+    [InlineData("2026-08", "2026-01-13", "")]
+    [InlineData("2026", "2025-10-25", Services)]
+    [InlineData("2020-08", "", "")] // No day of it is 320 days after the promise began.
+    [InlineData("2020-11", "", Services)] // The last ones are.
+    public void A_calving_known_by_its_month_counts_against_the_promise_only_where_one_of_its_days_does(string month, string served, string fallen) =>
+        Cow([.. served.Length == 0 ? [] : new[] { $"{served},1,mating," }, $"{month},1,calving,", "2026-01-01,1,lameness,"]).Fallen().ShouldBe(fallen);
+
+    [Theory]
+    [InlineData("2025-10-25", "")]
+    [InlineData("2025-01-25", Services)]
+    public void A_scan_without_its_result_counts_against_the_promise_only_where_a_calf_would_have_no_father(string served, string fallen) =>
+        Cow($"{served},1,mating,", "2025-12-20,1,pregnancy test,pending").Fallen().ShouldBe(fallen);
+
     [Fact]
     public void A_waiver_takes_one_animal_out_and_more_than_one_none()
     {
@@ -170,6 +188,20 @@ public sealed class ExpectationTests
         Covers(herd, mating.Id, "2026-07-07", "2026-07-07").ShouldBeFalse();
         Covers(herd, mating.Id, "2026-10-01", "2026-10-01").ShouldBeTrue();
     }
+
+    [Theory]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01", "")]
+    [InlineData("no transfer on this farm since 2026-06-01", "")]
+    [InlineData("no mating, transfer, bull in, bull out on this farm since 2014-01-01", Services)]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01\ncomplete for mating since 2020-01-01", "mating, transfer, bull in")]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01\ncomplete for mating since 2026-01-01\n  because \"From this year on all is written down.\"\n  agreed by \"farmer\" on 2026-01-01", "")]
+    [InlineData("no transfer, bull in on this farm since 2014-01-01\ncomplete for mating since 2026-01-01", "mating")]
+    public void That_there_are_no_embryos_is_not_contradicted_by_services_that_need_not_be_on_record(string promises, string fallen) => new PromisingFarm
+    {
+        Animals = Enumerable.Range(0, 9).Select(cow => $"{cow},2018-01-01,F"),
+        Events = ["2022-10-20,8,mating,", .. Enumerable.Range(0, 9).Select(cow => $"2025-08-0{cow + 1},{cow},calving,")],
+        Records = "up to 2026-10-04\n" + promises,
+    }.Fallen().ShouldBe(fallen);
 
     [Fact]
     public void None_on_this_farm_is_not_believed_where_there_is_one()

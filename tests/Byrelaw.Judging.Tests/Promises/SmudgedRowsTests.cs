@@ -29,13 +29,22 @@ public sealed class SmudgedRowsTests
     public void A_smudged_row_gives_no_promise_back() => Each.Hold(
         from events in Gen.OneOf(AlmostNoFathers, AlmostSilent, AlmostNoHeats)
         from row in Gen.Int[0, events.Length - 1]
-        from cell in Gen.Int[0, 2]
+        from cell in Gen.Int[-1, 2]
         select (Events: events, Row: row, Cell: cell),
         400,
         one =>
         {
             var cells = one.Events[one.Row].Split(',');
-            cells[one.Cell] = "?" + cells[one.Cell];
+            if (one.Cell < 0)
+            {
+                // The month alone.
+                cells[0] = cells[0][..7];
+            }
+            else
+            {
+                cells[one.Cell] = "?" + cells[one.Cell];
+            }
+
             var (before, after) = (Believe(one.Events), Believe([.. one.Events[..one.Row], string.Join(',', cells), .. one.Events[(one.Row + 1)..]]));
             var kind = before.Vocabulary.Kinds.FirstOrDefault(kind =>
                 after.Coverage.Since[kind.Id] < before.Coverage.Since[kind.Id] || after.Coverage.Reach[kind.Id] > before.Coverage.Reach[kind.Id]);

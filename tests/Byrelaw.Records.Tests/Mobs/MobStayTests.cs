@@ -7,6 +7,7 @@ public class MobStayTests
         1001,2019-08-12,F,North
         1002,2020-07-30,F,South
         1003,2021-08,F,
+
         """;
 
     private static Herds.Herd Herd(params string[] rows) => Read.Herd(Read.Heading(rows), WithMobs);
@@ -26,6 +27,18 @@ public class MobStayTests
 
         Shown.Stays(herd, "1003").ShouldBe("");
         herd.Mobs.At(herd.Find("1003"), Herds.Day.Number(Words.Date("2026-01-01"))).ShouldBe(Herds.MobStays.NotKnown);
+    }
+
+    [Theory]
+    [InlineData("North / South", false)]
+    [InlineData("south+north", false)]
+    [InlineData("North / West", true)] // No mob is called West: it may be one mob's name.
+    [InlineData("North", true)]
+    public void Two_mobs_in_one_cell_leave_her_mob_not_known(string cell, bool isKnown)
+    {
+        var herd = Read.Herd(Read.Heading([]), WithMobs + $"1004,2019-08-12,F,North\n1005,2019-08-12,F,South\n1006,2019-08-12,F,\"{cell}\"\n");
+
+        (herd.Mobs.At(herd.Find("1006"), Herds.Day.Number(Words.Date("2026-01-01"))) != Herds.MobStays.NotKnown).ShouldBe(isKnown);
     }
 
     [Fact]

@@ -58,7 +58,7 @@ public sealed class SuggesterTests
         var lines = Lines(("book.csv", "Date,Cow,Event\n2026-03-01,1,AI\n2026-03-02,1,AI\n2026-03-02,2,run with bull\n2026-03-03,2,hoof bath\n"));
         lines.Where(line => line.Contains("\"AI\"", StringComparison.Ordinal)).ShouldBe(["# ? - \"AI\" is mating"]);
         lines.Where(line => line.Contains("run with", StringComparison.Ordinal)).ShouldBe(["# ? - \"run with bull\" is \"bull in\""]);
-        lines.Where(line => line.Contains("hoof", StringComparison.Ordinal)).ShouldBe(["# ? - \"hoof bath\" is left out"]);
+        lines.Where(line => line.Contains("hoof", StringComparison.Ordinal)).ShouldBe(["# ? - \"hoof bath\" is FILL-IN", "# ? - \"hoof bath\" is left out"]);
     }
 
     [Theory]

@@ -79,6 +79,7 @@ internal static class InventedDoubts
         ("rows left out", new RowsLeftOut("export.csv", "Event", "Foot trimming", 12)),
         ("overlooked", new MayBeOverlooked(new Hint("AI", Words.Mating, Span), Words.Mating)),
         ("overlooked and declared", new MayBeOverlooked(new Hint("covered", Words.Mating, Span), Words.Mating, OverlookedIn.RuleFile)),
+        ("overlooked by a line of a source", new MayBeOverlooked(new Hint("Bull", Words.Mating, Span), Words.Mating, OverlookedIn.Bullet)),
         ("a heading overlooked", new MayBeOverlooked(new Hint("Served", Words.Mating, Span), Words.Mating, OverlookedIn.Heading)),
         ("a cell overlooked", new MayBeOverlooked(new Hint("P", Words.Mating, Span), Words.Mating, OverlookedIn.Cell)),
         ("a fact overlooked", new MayBeOverlooked(new Hint("in calf", Words.Mating, Span), Words.Mating, OverlookedIn.Fact)),

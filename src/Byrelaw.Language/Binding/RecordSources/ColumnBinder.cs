@@ -81,7 +81,7 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
     /// <summary>Whether what is said behind commas fits what the column is.</summary>
     private void Check(ColumnLine line, SourceColumn column)
     {
-        var isResultOfAnAnimal = rows == SourceRows.Animals && column.What is KindTarget { Kind: not EventKind };
+        var isResultOfAnAnimal = rows == SourceRows.Animals && column.What is KindTarget { Kind: not EventKind } or LandedTarget { Column: "kind" };
         if (isResultOfAnAnimal && column.DatedIn is null && column.Dated is null)
         {
             context.Problems.Add(SourceProblems.WhichDay(line.Span, column.What.Name));

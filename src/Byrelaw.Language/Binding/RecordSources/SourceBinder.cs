@@ -159,7 +159,9 @@ internal sealed class SourceBinder
     {
         if (line.Of is null && _context.Target(line.What, _rows) is var target && target is not DetailTarget)
         {
-            return target is null ? null : new EveryRow(target, CellBinder.Value(_context, target, line.Value) ?? line.Value.Text, line.Span);
+            return target is null ? null
+                : target is LandedTarget { Column: "kind" } && _rows == SourceRows.Animals ? _context.Fail<EveryRow>(SourceProblems.DoesNotGoWith(line.Span, "a row for each animal"))
+                : new EveryRow(target, CellBinder.Value(_context, target, line.Value) ?? line.Value.Text, line.Span);
         }
 
         return BlanksBinder.Bind(_context, line.What, line.Of, line.Value, line.Span) is { } blank

@@ -6,8 +6,8 @@ internal static class TargetBinding
     /// <summary>Columns of <c>events.csv</c> that are there whatever is declared.</summary>
     public static readonly ImmutableArray<string> OfEvents = ["date", "animal", "kind", "value", "unit", "note", "recorded", "sample", "herd"];
 
-    /// <summary>Columns of <c>animals.csv</c> that are there whatever is declared.</summary>
-    public static readonly ImmutableArray<string> OfAnimals = ["animal", "born", "sex", "mob", "parity", "parity on", "herd"];
+    /// <summary>Columns of <c>animals.csv</c> that are there whatever is declared; <c>kind</c> says what happened to her, on the day that another column holds.</summary>
+    public static readonly ImmutableArray<string> OfAnimals = ["animal", "born", "sex", "mob", "parity", "parity on", "herd", "kind"];
 
     /// <summary>What a name means in a source with such rows; null, and a problem, where it means nothing there.</summary>
     public static SourceTarget? Target(this Context context, NameSyntax name, SourceRows rows)

@@ -17,7 +17,7 @@ internal static class SourceProblems
     public static Diagnostic UnknownTarget(SourceSpan at, SourceRows rows, string? near) => Problem.Error(
         "B0863", at, $"{Quoted.Of(at)} is nothing that the records hold",
         rows == SourceRows.Animals
-            ? "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on`, `herd`, a fact, a kind of record or a detail"
+            ? "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on`, `herd`, `kind`, a fact, a kind of record or a detail"
             : "expected `date`, `animal`, `kind`, `value`, `unit`, `note`, `recorded`, `sample`, `herd`, a kind of record or a detail",
         near is null ? null : $"did you mean `{near}`?")
         .OrAny(near is null ? [] : [new Proposal(at, near)]);
@@ -26,7 +26,8 @@ internal static class SourceProblems
         "B0864", at, $"{Quoted.Of(at)} is true of an animal, and has no day", "a row for each event says what happened on a day", "read it from a source with `a row for each animal`");
 
     public static Diagnostic WhichDay(SourceSpan at, string name) => Problem.Error(
-        "B0865", at, $"nothing says of which day the result of {Quoted.Of(name)} is", "in a row for each animal a result has its day in a column of its own, or one day for all",
+        "B0865", at, name == "kind" ? "nothing says on which day what stands here happened" : $"nothing says of which day the result of {Quoted.Of(name)} is",
+        $"in a row for each animal {(name == "kind" ? "what happened" : "a result")} has its day in a column of its own, or one day for all",
         $"write `{at.Text}, dated in \"...\"`, or `dated` and a day");
 
     public static Diagnostic Lacks(SourceSpan at, string column) => Problem.Error(
@@ -40,7 +41,7 @@ internal static class SourceProblems
         "B0868", at, "this text is given a meaning twice", $"one is enough: it has one in line {first.Line} already");
 
     public static Diagnostic DoesNotGoWith(SourceSpan at, string name) => Problem.Error(
-        "B0869", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result in a row for each animal, `by` with `animal`, `as at` with `parity`, "
+        "B0869", at, $"{Quoted.Of(at)} does not go with {Quoted.Of(name)}", "`dated` goes with a result or `kind` in a row for each animal, `by` with `animal`, `as at` with `parity`, "
         + "`in` and `times` with numbers, `pending` and an answer with a result");
 
     public static Diagnostic TwoCommas(SourceSpan at) => Problem.Error(

@@ -54,6 +54,17 @@ public sealed record RecordSource(string File, SourceRows Rows, SourceSpan Span)
     /// <summary>Headings of columns that the farm leaves out.</summary>
     public ImmutableArray<string> ColumnsLeftOut { get; init; } = [];
 
+    /// <summary>Headings of the columns that its lines read.</summary>
+    public IEnumerable<string> HeadingsRead =>
+        Columns.Select(column => column.Heading)
+            .Concat(Columns.SelectMany(column => column.Cells.SelectMany(cell => cell.Parts.Select(part => part.Heading).Append(cell.Where?.Heading)).Append(column.DatedIn)).OfType<string>())
+            .Concat(RowsLeftOut.Select(row => row.Heading));
+
+    /// <summary>Headings that another source reads in the same table: a sheet with several days in a row is named once for each.</summary>
+    /// <param name="all">All sources of the farm.</param>
+    public IEnumerable<string> HeadingsReadBeside(ImmutableArray<RecordSource> all) =>
+        all.Where(other => other != this && !other.IsBroken && other.File == File && other.Sheet == Sheet && other.HeadingRows == HeadingRows).SelectMany(other => other.HeadingsRead);
+
     /// <summary>Whether a line of it cannot be read, so that nothing it might have said is known.</summary>
     public bool IsBroken { get; init; }
 }

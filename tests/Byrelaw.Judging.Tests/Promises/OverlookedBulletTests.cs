@@ -1,0 +1,32 @@
+namespace Byrelaw.Judging.Tests.Promises;
+
+/// <summary>A line of a source that reads a word as something else than it may be takes the promise of that kind away; what is read as a service by a bull hides no bull, for one must have been there.</summary>
+public sealed class OverlookedBulletTests
+{
+    [Theory]
+    [InlineData("- \"Natural\" is mating", "bull in")]
+    [InlineData("- \"Natural\" is left out", "bull in")]
+    [InlineData("- \"Natural\" is heat", "bull in")]
+    [InlineData("- \"Natural\" is mating, method is inseminated", "bull in")]
+    [InlineData("- \"Natural\" is mating, method is natural", "")]
+    [InlineData("- \"Natural\" is \"bull in\"", "")]
+    [InlineData("- \"AI\" is heat", "mating")]
+    [InlineData("- \"AI\" is mating, method is natural", "")]
+    public void A_word_is_overlooked(string bullet, string fallen)
+    {
+        var herd = Farm(bullet).Believe();
+        string.Join(", ", herd.Doubted.OfType<MayBeOverlooked>().Select(doubt => doubt.Fallen.Name)).ShouldBe(fallen);
+        herd.Doubted.OfType<MayBeOverlooked>().ShouldAllBe(doubt => doubt.In == OverlookedIn.Bullet);
+    }
+
+    [Fact]
+    public void What_a_person_says_that_it_is_not_counts() =>
+        Farm("- \"Natural\" is mating", "\nleave out Natural, which is not bull in").Believe().Doubted.OfType<MayBeOverlooked>().ShouldBeEmpty();
+
+    private static PromisingFarm Farm(string bullet, string more = "") => new()
+    {
+        Animals = ["1,2018-01-01,F"],
+        Events = ["2026-06-01,1,heat,"],
+        Records = $"up to 2026-10-04\ncomplete for mating, bull in, bull out since 2026-01-01{more}\nfrom \"diary.csv\", a row for each event\n  date in \"Day\"\n  animal in \"No\"\n  kind in \"Code\"\n    {bullet}",
+    };
+}

@@ -1,0 +1,72 @@
+using Byrelaw.Records.Sources;
+
+namespace Byrelaw.Records.Tests.Sources;
+
+/// <summary>A column, or a file, that nobody reads and whose cells tell of calves is told, whatever its heading is.</summary>
+public sealed class ColumnsThatTellTests
+{
+    private const string Farm = """
+        event calving
+        event mating
+        test pregnancy test  answers pregnant, empty
+
+        records "records"
+          up to 2026-10-04
+          from "cows.csv", a row for each animal, as at 2026-09-30
+            animal in "No"
+          from "diary.csv", a row for each event
+            date in "Day"
+            animal in "No"
+            kind is mating
+        """;
+
+    [Theory]
+    [InlineData("Befund", "PD+", "PD-", "Befund")]
+    [InlineData("Befund", "in calf", "", "Befund")]
+    [InlineData("Befund", "P", "E", "Befund")]
+    [InlineData("Kalbt", "2027-02-01", "", "Kalbt")]
+    [InlineData("Gewogen", "2026-02-01", "2026-02-01", "")]
+    [InlineData("Rang", "1", "2", "")]
+    [InlineData("Klasse", "A", "E", "")]
+    [InlineData("Farbe", "P", "R", "")]
+    [InlineData("Zwilling", "yes", "", "")]
+    [InlineData("Befund", "PD-", "leer", "")]
+    public void A_column_tells(string heading, string first, string second, string expected)
+    {
+        string.Join(", ", Herd(Farm, heading, first, second).HeadingsThatTell).ShouldBe(expected);
+        string.Join(", ", Herd(Farm.Replace("animal in \"No\"\n  from", $"animal in \"No\"\n    leave out columns \"{heading}\"\n  from", StringComparison.Ordinal), heading, first, second).HeadingsThatTell).ShouldBe(expected);
+    }
+
+    [Fact]
+    public void What_another_source_reads_of_the_same_table_is_read()
+    {
+        var herd = Herd(Farm + "\n  from \"cows.csv\", a row for each event\n    animal in \"No\"\n    date in \"Served 1\"\n    kind is mating\n    leave out rows where \"Served 1\" is \"\"\n", "Served 1", "2026-05-01", "");
+
+        herd.HeadingsNotRead.ShouldBeEmpty();
+        herd.Problems.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("Visit;Cow;Result\n20/11/2026;1;PD+\n20/11/2026;2;PD-\n", true)]
+    [InlineData("Cow;Belegt am;Served\n1;20/11/2026;x\n", true)]
+    [InlineData("Bull;Price\nAldo;40\n", false)]
+    public void A_file_beside_the_records_tells(string text, bool tells)
+    {
+        var folder = Directory.CreateTempSubdirectory("byrelaw-beside-").FullName;
+        try
+        {
+            File.WriteAllText(Path.Combine(folder, "cows.csv"), "No\n1\n2\n");
+            File.WriteAllText(Path.Combine(folder, "diary.csv"), "Day,No\n2026-05-01,1\n");
+            File.WriteAllText(Path.Combine(folder, "vet.csv"), text);
+            var rules = FarmFiles.Rules(Farm);
+            string.Join(", ", RecordInput.In(folder, "records", rules.Rulebook.Vocabulary, rules.Rulebook.Records).FilesNotRead).ShouldBe(tells ? "records/vet.csv" : "");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static Herd Herd(string farm, string heading, string first, string second) =>
+        FarmFiles.Herd(farm, ("cows.csv", $"No,{heading}\n1,{first}\n2,{second}\n3,\n"), ("diary.csv", "Day,No\n2026-05-01,1\n"));
+}
