@@ -40,6 +40,7 @@ internal static class PlanCommand
     {
         problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo);
+        problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         problems.Add(loaded is null ? [] : UnknownAnimals.Booked(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownAnimals.Assumed(loaded.Reading.Rulebook, loaded.Herd))
             .Concat(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd)).Concat(UnknownMobs.In(loaded.Reading.Rulebook, loaded.Herd)));

@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Sheets;
+
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>What is not on record: as a thing, as a task, and in a word or two.</summary>
@@ -60,7 +62,7 @@ public static class MissingWords
         MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
         MissingReason.NotKept => $"{missing.What} records not complete",
         MissingReason.NeverRecorded => $"no {missing.What} on record, perhaps never",
-        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} cannot be read",
+        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} {(missing.Line < 0 ? "is open" : "cannot be read")}",
         MissingReason.StartNotOnRecord => $"no {missing.What} before {PlaceOf(missing, list)}",
         MissingReason.DetailNotKnown => $"{missing.Subject} ({PlaceOf(missing, list)}) does not say whether {missing.Filter}",
         MissingReason.FactMissing => $"{missing.What} is blank",
@@ -92,7 +94,7 @@ public static class MissingWords
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.What}",
         MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.What)}",
-        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.What}",
+        MissingReason.UnreadableRow => missing.Line < 0 ? $"whether {missing.What} was done, which {PlaceOf(missing, list)} leaves open" : $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.What}",
         MissingReason.StartNotOnRecord => $"the {missing.What} that {PlaceOf(missing, list)} is the end of",
         MissingReason.DetailNotKnown => $"whether the {missing.Subject} in {PlaceOf(missing, list)} was {missing.Filter}",
         MissingReason.FactMissing => $"{missing.What}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
@@ -155,6 +157,11 @@ public static class MissingWords
     private static string PlaceOf(Missing missing, ListReport list)
     {
         var isOfAnimals = missing.Reason is MissingReason.FactUnreadable;
+        if (missing.Line < 0 && !isOfAnimals)
+        {
+            return OpenSheetWords.Place(Place(missing, list));
+        }
+
         if (missing.Line <= 0)
         {
             return $"a line of {FileWords.Short(isOfAnimals ? list.Herd.AnimalsFile : list.Herd.EventsFile)}";
