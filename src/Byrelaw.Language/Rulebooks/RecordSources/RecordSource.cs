@@ -54,6 +54,9 @@ public sealed record RecordSource(string File, SourceRows Rows, SourceSpan Span)
     /// <summary>Headings of columns that the farm leaves out.</summary>
     public ImmutableArray<string> ColumnsLeftOut { get; init; } = [];
 
+    /// <summary>Whether it holds what <c>record</c> wrote beside the farm's own files: no line names it, and no promise ends with it.</summary>
+    public bool IsRecorded { get; init; }
+
     /// <summary>Whether a line of it cannot be read, so that nothing it might have said is known.</summary>
     public bool IsBroken { get; init; }
 }
