@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Byrelaw.Judging.Supposing;
 using Byrelaw.Language.Reading;
 using Byrelaw.Reporting.Causes;
