@@ -17,9 +17,12 @@ public sealed class Problems
     /// <summary>How many are errors.</summary>
     public int Errors => _all.Count(problem => problem.Severity == Severity.Error);
 
+    /// <summary>Whether the ledger of sheets cannot be trusted: that is nobody's slip in a row, and every command ends badly.</summary>
+    public bool LedgerIsBroken { get; set; }
+
     /// <summary>How a command ends that did what it was asked to do. Rows of the records that cannot be read are doubts like others, and the exit code's business
     /// only where somebody asks for it.</summary>
-    public int Ends(Doors doors) => doors.IsStrict || _all.Exists(problem => problem.Severity == Severity.Error && !_ofRows.Contains(problem))
+    public int Ends(Doors doors) => LedgerIsBroken ? ExitCode.Bad : doors.IsStrict || _all.Exists(problem => problem.Severity == Severity.Error && !_ofRows.Contains(problem))
         ? Errors > 0 ? ExitCode.Bad : ExitCode.Done
         : ExitCode.Done;
 

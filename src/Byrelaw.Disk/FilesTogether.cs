@@ -6,7 +6,11 @@ namespace Byrelaw.Disk;
 /// <param name="Path">Relative to their folder, forward slashes.</param>
 /// <param name="Bytes">All of it.</param>
 /// <param name="Mode">Who may read it; null for as it was, or as new files are.</param>
-public sealed record FileToWrite(string Path, ReadOnlyMemory<byte> Bytes, UnixFileMode? Mode = null);
+public sealed record FileToWrite(string Path, ReadOnlyMemory<byte> Bytes, UnixFileMode? Mode = null)
+{
+    /// <summary>What stood there when these bytes were made from it, nothing where there was no file; null where nobody minds what stands there.</summary>
+    public ReadOnlyMemory<byte>? MadeFrom { get; init; }
+}
 
 /// <summary>
 /// Writes several files of a folder, all or none. They are written into a folder beside first, with what they replace; giving that folder
@@ -21,6 +25,7 @@ public static class FilesTogether
     private const string Places = "places.txt";
     private const char Replacing = '=';
     private const char Adding = '+';
+    private const int MostAttempts = 5;
 
     /// <summary>Writes them.</summary>
     /// <param name="folder">Full; made where it is missing.</param>
@@ -39,19 +44,34 @@ public static class FilesTogether
             throw new IOException($"{there} is there already; nothing was changed. Give another name");
         }
 
-        var staged = In(folder, Staged);
-        try
+        TryDecide(folder, files);
+        Settle(folder);
+    }
+
+    /// <summary>
+    /// Writes what is made from the files as they stand: nobody else who takes turns writes meanwhile, and where another program has changed one of them it is made anew.
+    /// </summary>
+    /// <param name="folder">Full; made where it is missing.</param>
+    /// <param name="make">Reads, and says what to write; nothing is written for none.</param>
+    /// <exception cref="IOException">They cannot all be written, or another program goes on changing them; none is.</exception>
+    /// <exception cref="UnauthorizedAccessException">The same.</exception>
+    public static void Change(string folder, Func<IReadOnlyCollection<FileToWrite>> make)
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        Directory.CreateDirectory(folder);
+        using var turn = WritersTurn.Take(In(folder, Decided));
+        for (var attempt = 1; attempt <= MostAttempts; attempt++)
         {
-            Stage(folder, staged, files);
-            Directory.Move(staged, In(folder, Decided));
-        }
-        catch
-        {
-            Beside.Remove(staged);
-            throw;
+            Settle(folder);
+            var files = make();
+            if (files.Count == 0 || TryDecide(folder, files))
+            {
+                Settle(folder);
+                return;
+            }
         }
 
-        Settle(folder);
+        throw new IOException($"another program goes on changing files in {folder}; nothing was written. Close them there, and try again");
     }
 
     /// <summary>Finishes what a run that was cut off has decided, in the folders around a file.</summary>
@@ -84,6 +104,32 @@ public static class FilesTogether
     }
 
     private static string In(string folder, string name) => Path.Combine(folder, name);
+
+    /// <summary>Takes the one step that decides; not where a file is no longer what its new bytes were made from.</summary>
+    private static bool TryDecide(string folder, IReadOnlyCollection<FileToWrite> files)
+    {
+        var staged = In(folder, Staged);
+        try
+        {
+            Stage(folder, staged, files);
+            if (files.All(file => IsAsItWas(folder, file)))
+            {
+                Directory.Move(staged, In(folder, Decided));
+                return true;
+            }
+
+            Beside.Remove(staged);
+            return false;
+        }
+        catch
+        {
+            Beside.Remove(staged);
+            throw;
+        }
+    }
+
+    private static bool IsAsItWas(string folder, FileToWrite file) =>
+        file.MadeFrom is not { } from || (RegularFile.Read(PlaceOf(folder, file.Path)) ?? []).AsSpan().SequenceEqual(from.Span);
 
     private static void Stage(string folder, string staged, IReadOnlyCollection<FileToWrite> files)
     {
@@ -182,5 +228,8 @@ public static class FilesTogether
         Beside.Remove(staged);
     }
 
-    private static string PlaceOf(string folder, string path) => Path.Combine(folder, path.Replace('/', Path.DirectorySeparatorChar));
+    /// <summary>A link stays a link: the file that it leads to is written.</summary>
+    private static string PlaceOf(string folder, string path) =>
+        Path.Combine(folder, path.Replace('/', Path.DirectorySeparatorChar)) is var place && new FileInfo(place).LinkTarget is not null && File.ResolveLinkTarget(place, returnFinalTarget: true) is { } target
+            ? target.FullName : place;
 }

@@ -16,13 +16,20 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
     /// <param name="today">What day it is; null where that is of no matter.</param>
     /// <param name="herd">Which herd, where the records hold several; null for the one.</param>
     /// <param name="recordsTo">The day up to which a person says that everything is written down; null for what the farm's file says.</param>
+    /// <param name="drawing">The sheets that are being drawn; null for none.</param>
     /// <returns>Null where the rule files leave no programme to judge; then the problems say why.</returns>
     /// <exception cref="CannotDoException">No such file, or it is not a programme's.</exception>
-    public static LoadedProgramme? Read(string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null, string? herd = null, LocalDate? recordsTo = null)
+    public static LoadedProgramme? Read(
+        string path, LocalDate? knownOn, WorkFolder work, Action<IEnumerable<Diagnostic>> tell, LocalDate? today = null, string? herd = null, LocalDate? recordsTo = null, SheetsDrawn? drawing = null)
     {
         if (ReadProgramme(path, knownOn, work, tell, today, recordsTo) is not { } reading)
         {
             return null;
+        }
+
+        if (drawing is not null)
+        {
+            reading = reading with { Rulebook = reading.Rulebook with { Records = reading.Rulebook.Records! with { Drawing = drawing } } };
         }
 
         var folder = RecordsFolder.Of(reading.Rulebook.Records!.Folder, work.Full(path));

@@ -33,6 +33,46 @@ public sealed class FilesTogetherTests : IDisposable
         _folder.All().ShouldBe(["b.byre"]);
     }
 
+    [Fact]
+    public void What_is_made_from_a_file_is_made_anew_where_another_program_changed_it_meanwhile()
+    {
+        _folder.Write("b.byre", "1");
+        var times = 0;
+        FilesTogether.Change(_folder.Path, () =>
+        {
+            var from = File.ReadAllBytes(_folder.At("b.byre"));
+            if (++times == 1)
+            {
+                _folder.Write("b.byre", "1 and theirs");
+            }
+
+            return [new("b.byre", Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(from) + " and mine")) { MadeFrom = from }];
+        });
+        _folder.Read("b.byre").ShouldBe("1 and theirs and mine");
+        _folder.All().ShouldBe(["b.byre"]);
+
+        Should.Throw<IOException>(() => FilesTogether.Change(_folder.Path, () =>
+        {
+            _folder.Write("b.byre", $"{++times}");
+            return [new("b.byre", "mine"u8.ToArray()) { MadeFrom = "something else"u8.ToArray() }];
+        })).Message.ShouldContain("nothing was written");
+        _folder.Read("b.byre").ShouldBe($"{times}");
+        _folder.All().ShouldBe(["b.byre"]);
+    }
+
+    [Fact]
+    public void Two_at_once_are_one_after_the_other_and_neither_is_lost()
+    {
+        _folder.Write("b.byre", "");
+        Parallel.For(0, 8, new ParallelOptions { MaxDegreeOfParallelism = 4 }, _ => FilesTogether.Change(_folder.Path, () =>
+        {
+            var from = File.ReadAllBytes(_folder.At("b.byre"));
+            return [new("b.byre", (byte[])[.. from, (byte)'x']) { MadeFrom = from }];
+        }));
+        _folder.Read("b.byre").ShouldBe("xxxxxxxx");
+        _folder.All().ShouldBe(["b.byre"]);
+    }
+
     // As a run leaves things that is cut off at each of its steps: before the name of its folder is changed nothing has happened yet, after it all has.
     [Theory]
     [InlineData(".byrelaw-files-new", 0, "old a", null)]

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Byrelaw.Checking.Coverage;
 using Byrelaw.Checking.Examples;
 using Byrelaw.Checking.Trouble;

@@ -45,6 +45,7 @@ internal static class DraftCommand
 
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, asked.Days.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd, asked.Days.RecordsTo);
+        problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {

@@ -22,9 +22,27 @@ internal static class PlanCommand
         var session = new Option<int?>("--session") { Description = "Only this session, from 1: who, and what is to be done; with --slip which one goes wrong.", HelpName = "N" };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
         var format = SharedOptions.Format();
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, session, heard, format };
+        var sheet = SharedOptions.Date("--sheet", "Write the sheets of this morning, today's or tomorrow's: numbered, with boxes, and rows to fill in for byrelaw record.");
+        var rehearse = SharedOptions.Date("--rehearse", "Draw the sheets of this day as if today were it: marked REHEARSAL, and in no ledger.");
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, session, heard, sheet, rehearse, format };
         command.SetAction(parsed =>
         {
+            if ((parsed.GetValue(rehearse) ?? parsed.GetValue(sheet)) is { } morning)
+            {
+                var asked = new MorningAskedFor(parsed.GetValue(programme)!, morning, parsed.GetValue(rehearse) is not null)
+                {
+                    Out = parsed.GetResult(folder) is { Implicit: false } ? parsed.GetValue(folder)! : MorningAskedFor.DefaultOut,
+                    RecordsTo = SharedOptions.Reached(parsed.GetValue(recordsTo), doors),
+                    By = parsed.GetValue(by),
+                    Besides = [.. new (string Name, bool IsGiven)[]
+                    {
+                        ("--sheet with --rehearse", parsed.GetValue(sheet) is not null && parsed.GetValue(rehearse) is not null), ("--today", parsed.GetValue(today) is not null),
+                        ("--known-on", parsed.GetValue(knownOn) is not null), ("--slip", parsed.GetValue(slip) is not null), ("--session", parsed.GetValue(session) is not null), ("--format json", parsed.GetValue(format) == "json"),
+                    }.Where(one => one.IsGiven).Select(one => one.Name)],
+                };
+                return SheetsOfAMorning.Write(asked, doors with { IsStrict = parsed.GetValue(strict) });
+            }
+
             var day = parsed.GetValue(today);
             var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), parsed.GetValue(format) == "json", doors, out var problems);
             return loaded is null ? ExitCode.Bad
@@ -36,10 +54,11 @@ internal static class PlanCommand
         return command;
     }
 
-    private static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, bool json, Doors doors, out Problems problems)
+    internal static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, bool json, Doors doors, out Problems problems, SheetsDrawn? drawing = null)
     {
         problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo, drawing: drawing);
+        problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         problems.Add(loaded is null ? [] : UnknownAnimals.Booked(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownAnimals.Assumed(loaded.Reading.Rulebook, loaded.Herd))
             .Concat(UnknownAnimals.Waived(loaded.Reading.Rulebook, loaded.Herd)).Concat(UnknownMobs.In(loaded.Reading.Rulebook, loaded.Herd)));

@@ -36,6 +36,7 @@ internal static class TuneCommand
 
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, null, doors.Folder, problems.Add, doors.Today);
+        problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null || loaded.Reading.HasErrors)
         {

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Byrelaw.Judging.Supposing;
 using Byrelaw.Language.Reading;
 using Byrelaw.Planning.Sessions;
@@ -32,6 +31,7 @@ internal static class WhyCommand
     {
         var problems = new Problems();
         var loaded = LoadedProgramme.Read(programme, asked.Days.KnownOn, doors.Folder, problems.Add, doors.Today, asked.Herd, asked.Days.RecordsTo);
+        problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null)
         {

@@ -24,9 +24,22 @@ public sealed record RecordKeeping(
     /// <summary>The day up to which a person says, for one run, that everything is written down; null where nobody does.</summary>
     public LocalDate? RecordsTo { get; init; }
 
+    /// <summary>The sheets that are being drawn, of which earlier ones are not held against them; null for none.</summary>
+    public SheetsDrawn? Drawing { get; init; }
+
     /// <summary>The same by a person's word, for one run, that everything is written down up to a day: it stands in place of every <c>up to</c>. What
     /// promises end with, and of which day a sheet is, stays.</summary>
     public RecordKeeping ReachingTo(LocalDate day) => this with { UpTo = day, RecordsTo = day };
+}
+
+/// <summary>Which papers of a morning are drawn: they make earlier ones of the same morning, work and programme void.</summary>
+/// <param name="Day">The morning.</param>
+/// <param name="Works">The kinds of work, such as <c>H</c>.</param>
+/// <param name="Programme">The programme, by its file's name; null for sheets that name none.</param>
+public sealed record SheetsDrawn(LocalDate Day, ImmutableArray<string> Works, string? Programme)
+{
+    /// <summary>Whether they make a sheet void.</summary>
+    public bool Replaces(LocalDate day, string work, string? programme) => day == Day && Works.Contains(work) && programme == Programme;
 }
 
 /// <summary>What a blank cell of a detail means in a farm's records.</summary>

@@ -13,7 +13,7 @@ public sealed record DeviceIn(int Animal, string Number, LocalDate Since)
     public LocalDate? DueOut => Method?.Steps.FirstOrDefault(step => step.Device == DeviceMove.In) is { } put && Method.Steps.FirstOrDefault(step => step.Device == DeviceMove.Out && step.Day > put.Day) is { } taken
         ? Since.PlusDays(taken.Day - put.Day) : null;
 
-    /// <summary>All of them, in the order of the herd. What cannot be read counts as in: a device that was forgotten is worse than one looked for twice.</summary>
+    /// <summary>All of them, in the order of the herd. What cannot be read counts as in: a device that was forgotten is worse than one looked for twice; and so does one on a sheet that is not on record.</summary>
     /// <param name="herd">The records.</param>
     /// <param name="plans">The methods: a step that puts a device in, or takes it out, does so without a word beside it too.</param>
     public static ImmutableArray<DeviceIn> Of(Herd herd, PlanStatements plans)
@@ -21,14 +21,19 @@ public sealed record DeviceIn(int Animal, string Number, LocalDate Since)
         ArgumentNullException.ThrowIfNull(herd);
         ArgumentNullException.ThrowIfNull(plans);
         var rows = new TreatmentRows(herd, plans);
-        return !rows.Any ? [] :
+        var onSheets = herd.OpenRows.Where(row => row is { Animal: >= 0, Entry.Device: "in" }).GroupBy(row => row.Animal).ToDictionary(hers => hers.Key, hers => hers.Min(row => row.For));
+        return !rows.Any && onSheets.Count == 0 ? [] :
         [
             .. from animal in Enumerable.Range(0, herd.Count)
-               let put = PutIn(rows.Of(animal))
+               let put = PutIn(rows.Of(animal)) ?? MayBeIn(rows.Of(animal), onSheets, animal)
                where put is not null
                select new DeviceIn(animal, herd.Numbers[animal], put.Value.Day) { Method = put.Value.Method },
         ];
     }
+
+    /// <summary>From the day of a sheet by which one was to go in, until it is on record that one came out later.</summary>
+    private static (LocalDate Day, Method? Method)? MayBeIn(IEnumerable<TreatmentRow> rows, Dictionary<int, LocalDate> onSheets, int animal) =>
+        onSheets.TryGetValue(animal, out var day) && !rows.Any(row => row.Date > day && MoveOf(row, (day, null)) == DeviceMove.Out) ? (day, null) : null;
 
     /// <summary>The day on which the device went in that is still in, and its method; null for none. Of two rows of one day that say both, it is in.</summary>
     private static (LocalDate Day, Method? Method)? PutIn(IEnumerable<TreatmentRow> rows)

@@ -34,6 +34,24 @@ internal static class FindingMornings
         }
     }
 
+    /// <summary>All that may be found out on one day, of whom it is asked: each animal under the first session that it serves.</summary>
+    public static IEnumerable<FindingSheet> On(Plan plan, SheetHeads heads, LocalDate day)
+    {
+        var now = Open(plan).Where(one => one.Work.Holds(day)).OrderBy(one => one.Session).DistinctBy(one => (one.Animal, one.Work.Kind.Id)).ToList();
+        foreach (var session in plan.Sessions)
+        {
+            foreach (var inTheYards in new[] { true, false })
+            {
+                FindingRow[] rows = [.. now.Where(one => one.Session == session.Number && IsInTheYards(one.Work.Kind) == inTheYards).GroupBy(one => one.Animal)
+                    .Select(hers => new FindingRow(heads.Animal(hers.Key), [.. hers.Select(one => one.Work)])).OrderBy(row => row.Who.Number, AnimalNumberOrder.Instance)];
+                if (rows.Length > 0)
+                {
+                    yield return new(day, session, heads.InCalf(day), heads.Reach(ProgrammeLists.Treatment(session.Session.Programme)), inTheYards) { Rows = [.. rows] };
+                }
+            }
+        }
+    }
+
     /// <summary>The earliest day that serves as many as the last day of the one who can wait least does.</summary>
     private static LocalDate Morning(ImmutableArray<WorkToDo> open)
     {

@@ -11,6 +11,7 @@ internal sealed class HerdBuilder
     private readonly GapTable _gaps;
     private readonly ImpossibleDates _impossible;
     private readonly int _supposedAfter;
+    private readonly IReadOnlySet<int> _ofSheets;
     private readonly EventStage _expanded;
     private readonly List<GroupRow> _groups;
     private readonly WhoIsWhere _where;
@@ -28,9 +29,11 @@ internal sealed class HerdBuilder
     /// <param name="knownDay">The day the records reach.</param>
     /// <param name="doubles">Animals that may be one.</param>
     /// <param name="supposedAfter">Rows behind this line are supposed.</param>
-    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay, Doubles doubles, int supposedAfter)
+    /// <param name="ofSheets">Lines of rows that are of sheets: they move no promise, and may lie after what the records reach.</param>
+    public HerdBuilder(Vocabulary vocabulary, AnimalRow[] animals, EventStage[] stages, IEnumerable<Gap> gaps, int knownDay, Doubles doubles, int supposedAfter, IReadOnlySet<int> ofSheets)
     {
         _supposedAfter = supposedAfter;
+        _ofSheets = ofSheets;
         _vocabulary = vocabulary;
         _animals = animals;
         _stages = stages;
@@ -44,7 +47,7 @@ internal sealed class HerdBuilder
 
         _expanded = new EventStage(vocabulary);
         Details = new EntryDetails([.. stages.SelectMany(stage => stage.Details.All())]);
-        _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min(), supposedAfter);
+        _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min(), supposedAfter, ofSheets);
         _gaps = new GapTable(knownDay, animals, doubles);
         _where = new WhoIsWhere(vocabulary, animals, stages, _expanded, _gaps);
         KnownDay = knownDay;
@@ -147,7 +150,7 @@ internal sealed class HerdBuilder
         MobRuns = [.. _vocabulary.ById.Select(kind => kind is MeasureKind ? KindRuns.OfMobs(kind, Mobs.Names.Length, FilteredRuns.OfMobs(kind, groups, Details)) : null)];
         GroupRuns = [.. _vocabulary.ById.Select(kind => KindRuns.OfGroups(kind, kind is EventKind ? [] : FilteredRuns.OfMobs(kind, groups, Details)))];
         var lost = new LostStarts(_vocabulary, this, CoverageBuilder.NeededFrom(_vocabulary, _animals), _gaps.Gaps).Find();
-        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob), _supposedAfter), [.. _gaps.Gaps, .. lost.Gaps],
+        Coverage = CoverageBuilder.Build(_vocabulary, keeping, _animals, _where.Kept.Joined, _where.Kept.Left, KnownDay, KindReach.Of(_vocabulary, keeping, KnownDay, Runs, _groups.Except(OfUnknownMob), _supposedAfter, _ofSheets), [.. _gaps.Gaps, .. lost.Gaps],
             Last.IsEmpty ? null : new KeptSinceLast(Last, places, Runs));
         EndsWithoutStart = [.. lost.Rows.Where(row => Coverage.Since[row.Kind] <= row.Row.Day).Select(row => row.Row)];
     }

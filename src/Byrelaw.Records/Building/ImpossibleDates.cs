@@ -8,9 +8,9 @@ internal readonly record struct ImpossibleRow(Gap Gap, int? Born);
 /// <summary>
 /// Takes rows out whose date cannot be; each leaves a gap on any day. Where a quotation mark is never closed, rows behind its
 /// line may be part of its cell: they are taken out too, and what they might have said stands in that line's gap. Rows that are supposed, behind all
-/// that are read, may be of days to come.
+/// that are read, may be of days to come; rows of sheets may lie after the known day, for they say what they say and move nothing.
 /// </summary>
-internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int lastLine, int supposedAfter)
+internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int lastLine, int supposedAfter, IReadOnlySet<int> ofSheets)
 {
     private readonly Lock _gate = new();
 
@@ -32,9 +32,9 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int las
                 }
 
                 var born = animals[row.Animal].BornFirst;
-                if ((row.Day > knownDay && row.Line <= supposedAfter) || row.Day < born)
+                if (IsTooLate(row.Day, row.Line) || row.Day < born)
                 {
-                    Add(new ImpossibleRow(new Gap(row.Animal, kind, Day.Start, Day.End, row.Line), row.Day > knownDay ? null : born));
+                    Add(new ImpossibleRow(new Gap(row.Animal, kind, Day.Start, Day.End, row.Line), row.Day < born ? born : null));
                     row.Animal = Staged<TResult>.TakenOut;
                 }
             }
@@ -47,7 +47,7 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int las
         var possible = new List<GroupRow>();
         foreach (var row in rows)
         {
-            if (row.Day > knownDay && row.Line <= supposedAfter)
+            if (IsTooLate(row.Day, row.Line))
             {
                 Add(new ImpossibleRow(new Gap(-1, row.Kind, Day.Start, Day.End, row.Line), null));
             }
@@ -59,6 +59,8 @@ internal sealed class ImpossibleDates(int knownDay, AnimalRow[] animals, int las
 
         return possible;
     }
+
+    private bool IsTooLate(int day, int line) => day > knownDay && line <= supposedAfter && !ofSheets.Contains(line);
 
     private void Add(ImpossibleRow row)
     {

@@ -11,7 +11,8 @@ internal static class KindReach
     /// <param name="runs">By kind id: entries of animals.</param>
     /// <param name="supposedAfter">Rows behind this line are supposed, and reach nowhere.</param>
     /// <param name="groups">Rows about the herd and about mobs that some animal is in: one of another mob is of nobody.</param>
-    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IEnumerable<GroupRow> groups, int supposedAfter)
+    /// <param name="ofSheets">Lines of rows that are of sheets: what was ticked says nothing of how far a book was kept.</param>
+    public static int[] Of(Vocabulary vocabulary, RecordKeeping? keeping, int knownDay, KindRun[] runs, IEnumerable<GroupRow> groups, int supposedAfter, IReadOnlySet<int> ofSheets)
     {
         var reach = new int[vocabulary.ById.Length];
         if (keeping?.UpTo is not null)
@@ -23,10 +24,10 @@ internal static class KindReach
 
         for (var kind = 0; kind < reach.Length; kind++)
         {
-            reach[kind] = Latest(runs[kind], supposedAfter);
+            reach[kind] = Latest(runs[kind], supposedAfter, ofSheets);
         }
 
-        foreach (var row in groups.Where(row => row.Line <= supposedAfter))
+        foreach (var row in groups.Where(row => row.Line <= supposedAfter && !ofSheets.Contains(row.Line)))
         {
             reach[row.Kind] = Math.Max(reach[row.Kind], row.Day);
         }
@@ -65,12 +66,12 @@ internal static class KindReach
         }
     }
 
-    private static int Latest(KindRun run, int supposedAfter)
+    private static int Latest(KindRun run, int supposedAfter, IReadOnlySet<int> ofSheets)
     {
         var latest = Day.Start;
         for (var place = 0; place < run.Days.Length; place++)
         {
-            latest = run.Lines[place] <= supposedAfter ? Math.Max(latest, run.Days[place]) : latest;
+            latest = run.Lines[place] <= supposedAfter && run.Days[place] > latest && !ofSheets.Contains(run.Lines[place]) ? Math.Max(latest, run.Days[place]) : latest;
         }
 
         return latest;

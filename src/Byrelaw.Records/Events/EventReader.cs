@@ -65,8 +65,8 @@ internal sealed class EventReader
             entered = hasDay || isSpan ? day : Day.Start;
         }
 
-        // Of a month or a year nobody knows the day: it moves no day that the records reach.
-        _stage.LatestEntries.Add(isSpan && (entry.IsEmpty || !hasEntry) ? Day.Start : entered);
+        // Of a month or a year nobody knows the day: it moves no day that the records reach. Nor does what a sheet says: it is of that sheet, and of nothing else.
+        _stage.LatestEntries.Add((isSpan && (entry.IsEmpty || !hasEntry)) || !row.Cell(_columns.SheetRow).IsEmpty ? Day.Start : entered);
         var kind = IsCut(_columns.Kind) ? KindLookup.Undeclared : _kinds.Find(row.Cell(_columns.Kind));
         if (entered > _reading.KnownOn || kind == KindLookup.LeftOut)
         {
@@ -157,7 +157,7 @@ internal sealed class EventReader
     {
         if (_columns.SheetRow >= 0 && row.CutCell != _columns.SheetRow && Encoding.UTF8.GetString(row.Cell(_columns.SheetRow)).Trim() is { Length: > 0 } named)
         {
-            _stage.SheetRows.Add((named, kind, subject.AnimalOfGap, day));
+            _stage.SheetRows.Add((named, kind, subject.AnimalOfGap, day, row.Line));
         }
     }
 

@@ -27,7 +27,7 @@ internal sealed class EventStage
     public ChunkedList<DetailCell> Details { get; } = new();
 
     /// <summary>Rows of sheets that an entry, or a row that says that it was not done, names: with the kind that it closes.</summary>
-    public List<(string SheetRow, int Kind, int Animal, int Day)> SheetRows { get; } = [];
+    public List<(string SheetRow, int Kind, int Animal, int Day, int Line)> SheetRows { get; } = [];
 
     /// <summary>Rows about a mob or the herd.</summary>
     public List<GroupRow> Groups { get; } = [];

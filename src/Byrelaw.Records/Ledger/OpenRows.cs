@@ -6,7 +6,11 @@ namespace Byrelaw.Records.Ledger;
 /// <param name="Entry">The entry.</param>
 /// <param name="Animal">Her place in the herd; -1 where she may be anyone.</param>
 /// <param name="Kind">The kind's id; -1 where nobody declares it: then it may be any.</param>
-public sealed record OpenRow(Sheet Sheet, SheetRow Row, SheetEntry Entry, int Animal, int Kind);
+public sealed record OpenRow(Sheet Sheet, SheetRow Row, SheetEntry Entry, int Animal, int Kind)
+{
+    /// <summary>The day from which on it may have been done.</summary>
+    public LocalDate For => Row.For ?? Sheet.For;
+}
 
 /// <summary>
 /// The rows of sheets that are open on a day. Each kind that one would write is in doubt, as by a row that cannot be read, of some day from the sheet's to today. A row is
@@ -37,8 +41,9 @@ internal sealed class OpenRows
         return
         [
             .. from sheet in sheets
-               where Day.Number(sheet.For) <= today && !open.IsVoidBeforeItsDay(sheet)
+               where !open.IsVoidBeforeItsDay(sheet)
                from row in sheet.Rows
+               where Day.Number(row.For ?? sheet.For) <= today
                let animal = row.Animal is { } number ? placeOf(number) : -1
                from entry in row.Writes
                let kind = vocabulary.FindKind(entry.Kind)?.Declaration.Id ?? -1
@@ -49,7 +54,7 @@ internal sealed class OpenRows
 
     /// <summary>What they put in doubt; each is named by its place among them, counted down from -1.</summary>
     public static IEnumerable<Gap> Gaps(ImmutableArray<OpenRow> open, int today) =>
-        open.Select((row, place) => new Gap(row.Animal, row.Kind, Day.Number(row.Sheet.For), Math.Max(today, Day.Number(row.Sheet.For)), -1 - place) { IsOfSheet = true });
+        open.Select((row, place) => new Gap(row.Animal, row.Kind, Day.Number(row.For), Math.Max(today, Day.Number(row.For)), -1 - place) { IsOfSheet = true });
 
     private bool IsVoidBeforeItsDay(Sheet sheet) => _sheets.Any(other => other.Written < sheet.For && Replaces(other, sheet));
 
@@ -61,13 +66,15 @@ internal sealed class OpenRows
 
     private bool IsClosed(Sheet sheet, SheetRow row, SheetEntry entry, int animal, int kind)
     {
-        if (kind < 0)
+        var named = $"{sheet.Number}:{row.Row}";
+        if (row.Animal is null || kind < 0)
         {
-            return false;
+            // What could not be read was mended by hand: as many kinds name the row as it would write, of her whose row it is where that could be read.
+            return _closed.Where(one => one.Row == named && (row.Animal is null || one.Animal == animal) && (kind < 0 || one.Kind == kind)).Select(one => one.Kind).Distinct().Count() >= (kind < 0 ? row.Writes.Length : 1);
         }
 
         // A row of somebody else closes nothing of hers.
-        return animal >= 0 && (_closed.Contains(($"{sheet.Number}:{row.Row}", kind, animal)) || _stages.Any(stage => IsOnRecord(stage, animal, kind, Day.Number(sheet.For), entry.Device)));
+        return animal >= 0 && (_closed.Contains((named, kind, animal)) || _stages.Any(stage => IsOnRecord(stage, animal, kind, Day.Number(row.For ?? sheet.For), entry.Device)));
     }
 
     private bool IsOnRecord(EventStage stage, int animal, int kind, int day, string? device) =>

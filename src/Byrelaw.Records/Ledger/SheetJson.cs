@@ -23,6 +23,7 @@ internal static class SheetJson
             json.WriteString("written", LocalDatePattern.Iso.Format(sheet.Written));
             WriteNumber(json, "session", sheet.Session);
             json.WriteString("work", sheet.Work);
+            json.WriteString("programme", sheet.Programme);
             json.WriteStartArray("replaces");
             foreach (var other in sheet.Replaces)
             {
@@ -54,7 +55,10 @@ internal static class SheetJson
                 said.GetProperty("number").GetInt32(), said.GetProperty("before").GetString(),
                 new Sheet(
                     Text(said, "sheet"), Day(said, "for"), Day(said, "written"), said.GetProperty("session") is { ValueKind: JsonValueKind.Number } session ? session.GetInt32() : null, Text(said, "work"),
-                    [.. said.GetProperty("replaces").EnumerateArray().Select(other => other.GetString()!)], [.. said.GetProperty("rows").EnumerateArray().Select(Row)]));
+                    [.. said.GetProperty("replaces").EnumerateArray().Select(other => other.GetString()!)], [.. said.GetProperty("rows").EnumerateArray().Select(Row)])
+                {
+                    Programme = said.TryGetProperty("programme", out var programme) ? programme.GetString() : null,
+                });
         }
         catch (Exception exception) when (exception is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
@@ -68,6 +72,11 @@ internal static class SheetJson
         json.WriteNumber("row", row.Row);
         json.WriteString("animal", row.Animal);
         json.WriteString("embryo", row.Embryo);
+        if (row.For is { } day)
+        {
+            json.WriteString("for", LocalDatePattern.Iso.Format(day));
+        }
+
         json.WriteStartArray("writes");
         foreach (var entry in row.Writes)
         {
@@ -95,7 +104,10 @@ internal static class SheetJson
 
     private static SheetRow Row(JsonElement row) => new(
         row.GetProperty("row").GetInt32(), row.GetProperty("animal").GetString(), row.GetProperty("embryo").GetString(),
-        [.. row.GetProperty("writes").EnumerateArray().Select(entry => new SheetEntry(Text(entry, "kind"), entry.GetProperty("device").GetString()))]);
+        [.. row.GetProperty("writes").EnumerateArray().Select(entry => new SheetEntry(Text(entry, "kind"), entry.GetProperty("device").GetString()))])
+    {
+        For = row.TryGetProperty("for", out _) ? Day(row, "for") : null,
+    };
 
     private static string Text(JsonElement of, string name) => of.GetProperty(name).GetString() ?? throw new FormatException(name);
 

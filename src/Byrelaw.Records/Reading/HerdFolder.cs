@@ -17,6 +17,9 @@ public sealed class HerdFolder
 
     private HerdFolder(SourceReader sources, Vocabulary vocabulary, RecordKeeping keeping) => (_sources, _vocabulary, _keeping) = (sources, vocabulary, keeping);
 
+    /// <summary>The sheets that were written, for all herds together; null where there is no ledger.</summary>
+    private SheetLedger? Ledger { get; init; }
+
     /// <summary>The herds, in order; none where no source says which herd a row is of.</summary>
     public ImmutableArray<string> Herds => _sources.Herds;
 
@@ -28,26 +31,36 @@ public sealed class HerdFolder
     /// <param name="shownFolder">How the folder is named in messages: relative, forward slashes; empty for the current one.</param>
     /// <param name="vocabulary">The words the rows may use.</param>
     /// <param name="keeping">What the farm says of its records; it names sources.</param>
+    /// <param name="recorded">The bytes of <c>events.csv</c> as they would be; null for as they stand there.</param>
     /// <exception cref="RecordsNotFoundException">The folder is missing.</exception>
-    public static HerdFolder Open(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping keeping)
+    public static HerdFolder Open(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping keeping, byte[]? recorded = null)
     {
         if (!Directory.Exists(folder))
         {
             throw new RecordsNotFoundException($"there is no folder {(shownFolder.Length == 0 ? folder : shownFolder)}");
         }
 
+        FilesTogether.FinishAround(Path.Combine(folder, HerdReader.EventsFile));
+        var read = RecordedBeside.In(recorded ?? RegularFile.Read(Path.Combine(folder, HerdReader.EventsFile)), keeping, vocabulary);
         return new HerdFolder(
             SourceReader.Open(
-                file => Bytes(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar)), file),
-                file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, keeping, file => Messages(folder, file)),
-            vocabulary, keeping);
+                file => recorded is not null && file == HerdReader.EventsFile ? recorded : Bytes(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar)), file),
+                file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, read, file => Messages(folder, file)),
+            vocabulary, keeping)
+        {
+            Sources = read.Sources,
+            Ledger = SheetLedger.In(folder),
+        };
     }
 
     /// <summary>Reads one herd.</summary>
     /// <param name="herd">Its name.</param>
     /// <param name="knownOn">Rows entered after this day are not seen; null for all rows.</param>
     /// <exception cref="RecordsNotFoundException">There is no such herd.</exception>
-    public Herd Read(string herd, LocalDate? knownOn = null) => HerdReading.Read(Input(herd), _vocabulary, _keeping, knownOn, ReadingOptions.Default).Herd;
+    public Herd Read(string herd, LocalDate? knownOn = null) => HerdReading.Read(Input(herd) with { Ledger = Ledger }, _vocabulary, _keeping, knownOn, ReadingOptions.Default).Herd;
+
+    /// <summary>The farm's own sources, and what <c>record</c> wrote beside them.</summary>
+    internal ImmutableArray<RecordSource> Sources { get; private init; } = [];
 
     /// <summary>What a herd is read from.</summary>
     internal RecordInput Input(string? herd)

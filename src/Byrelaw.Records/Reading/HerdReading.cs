@@ -69,7 +69,7 @@ internal sealed class HerdReading
         var (sheets, today) = SheetsKnownOf(keeping, knownOn);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
         var late = LateProblems.TakeOutBirths(days.Today, animals);
-        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter) { Last = isBroken ? [] : _input.Last };
+        var builder = new HerdBuilder(vocabulary, animals.Rows, [.. Stages, .. _supposedStages], _gaps, days.KnownDay, doubles, _supposedAfter, OfSheets(keeping)) { Last = isBroken ? [] : _input.Last };
 
         // Rows that cannot be true are taken out by now: they close nothing.
         var open = OpenRows.Of(sheets, today, number => animals.Places.TryFind(Encoding.UTF8.GetBytes(number), out var place) ? place : -1, [.. Stages, .. _supposedStages], vocabulary);
@@ -218,11 +218,18 @@ internal sealed class HerdReading
         ReadAgain = _again,
     };
 
-    /// <summary>As known on an earlier day, sheets written since are not known of; the day is that day, else today.</summary>
+    /// <summary>As known on an earlier day, sheets written since are not known of; the day is that day, else today. Sheets that are drawn again are not held against the new ones.</summary>
     private (ImmutableArray<Sheet> Sheets, int Today) SheetsKnownOf(RecordKeeping? keeping, LocalDate? knownOn)
     {
-        var sheets = _input.Ledger?.Sheets ?? [];
+        ImmutableArray<Sheet> sheets = [.. (_input.Ledger?.Sheets ?? []).Where(sheet => keeping?.Drawing is not { } drawing || !drawing.Replaces(sheet.For, sheet.Work, sheet.Programme))];
         return knownOn is { } day ? ([.. sheets.Where(sheet => sheet.Written <= day)], Day.Number(day)) : (sheets, keeping?.Today is { } today ? Day.Number(today) : Day.End);
+    }
+
+    /// <summary>Lines of rows that are of sheets; of none that is dated after today.</summary>
+    private HashSet<int> OfSheets(RecordKeeping? keeping)
+    {
+        var today = keeping?.Today is { } day ? Day.Number(day) : Day.End;
+        return [.. Stages.SelectMany(stage => stage.SheetRows).Where(row => row.Day <= today).Select(row => row.Line)];
     }
 
     private string WithSheets(string fingerprint) => _input.Ledger is not { } ledger ? fingerprint

@@ -14,6 +14,9 @@ internal readonly record struct EventHead(RowPlace Place, string Date, string An
 
     /// <summary>The pot's number.</summary>
     public string Sample { get; init; } = "";
+
+    /// <summary>The row of a sheet that it is of.</summary>
+    public string SheetRow { get; init; } = "";
 }
 
 /// <summary>Rows of <c>events.csv</c>, made from sources.</summary>
@@ -21,17 +24,21 @@ internal sealed class EventRows
 {
     private const int Details = 8;
     private readonly Dictionary<string, int> _details = new(StringComparer.Ordinal);
+    private readonly bool _hasSheetRows;
 
     /// <summary>Starts with a column for each detail that the rule files declare.</summary>
-    public EventRows(Vocabulary vocabulary)
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="hasSheetRows">Whether rows may name a sheet's row.</param>
+    public EventRows(Vocabulary vocabulary, bool hasSheetRows = false)
     {
+        _hasSheetRows = hasSheetRows;
         string[] details = [.. DetailColumn.Names(vocabulary)];
         for (var i = 0; i < details.Length; i++)
         {
             _details.Add(details[i], Details + i);
         }
 
-        Rows = new LandedRows(["date", "animal", "kind", "value", "unit", "note", "recorded", "sample", .. details]);
+        Rows = new LandedRows(["date", "animal", "kind", "value", "unit", "note", "recorded", "sample", .. details, .. hasSheetRows ? ["sheet row"] : Array.Empty<string>()]);
     }
 
     /// <summary>The rows.</summary>
@@ -53,6 +60,11 @@ internal sealed class EventRows
     {
         (row[0], row[1], row[2], row[3], row[4]) = (head.Date, head.Animal, kind, value, unit);
         (row[5], row[6], row[7]) = (head.Note, head.Recorded, head.Sample);
+        if (_hasSheetRows)
+        {
+            row[^1] = head.SheetRow;
+        }
+
         Rows.Add(head.Place, row);
     }
 

@@ -40,6 +40,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             Recorded = source.Date(Landed("recorded", row)),
             Note = Landed("note", row),
             Sample = Landed("sample", row),
+            SheetRow = Landed("sheet row", row),
         };
         if (source.Column("kind") is { } kinds)
         {

@@ -37,8 +37,12 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
 
     /// <summary>What lies in a folder, the ledger of its sheets among it.</summary>
     /// <inheritdoc cref="FilesIn"/>
-    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null) =>
-        FilesIn(folder, shownFolder, vocabulary, keeping, herd) with { Ledger = SheetLedger.In(folder) };
+    public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null, RecordsInstead? instead = null)
+    {
+        // What a run that was cut off has decided is put into its place before anybody looks.
+        FilesTogether.FinishAround(Path.Combine(folder, HerdReader.EventsFile));
+        return FilesIn(folder, shownFolder, vocabulary, keeping, herd, instead) with { Ledger = instead is null ? SheetLedger.In(folder) : instead.Ledger };
+    }
 
     /// <summary>What lies in a folder.</summary>
     /// <param name="folder">On disk.</param>
@@ -46,18 +50,21 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <param name="vocabulary">The words.</param>
     /// <param name="keeping">What the farm says; null for nothing.</param>
     /// <param name="herd">Which herd, where there are several; null for the one.</param>
+    /// <param name="instead">What would stand there; null for what does.</param>
     /// <exception cref="RecordsNotFoundException">The folder, one of the landed files or the herd is missing, or there are several herds and none is asked for.</exception>
-    private static RecordInput FilesIn(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd)
+    private static RecordInput FilesIn(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd, RecordsInstead? instead)
     {
         if (keeping is not null && !keeping.Sources.IsEmpty)
         {
-            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping).Input(herd) with { FilesNotRead = FilesBeside.Of(folder, shownFolder, keeping.Sources, vocabulary) };
+            var sources = HerdFolder.Open(folder, shownFolder, vocabulary, keeping, instead?.Events);
+            return sources.Input(herd) with { FilesNotRead = FilesBeside.Of(folder, shownFolder, sources.Sources, vocabulary) };
         }
 
         if (herd is null)
         {
             return new RecordInput(
-                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile), HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile))
+                HerdReader.FileIn(folder, shownFolder, HerdReader.AnimalsFile),
+                HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile) is var events && instead is null ? events : RecordFile.Of(events.Shown, instead.Events))
             {
                 FilesNotRead = FilesBeside.Of(folder, shownFolder, [], vocabulary),
             };
@@ -66,3 +73,8 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
         throw new RecordsNotFoundException(HerdFolder.NoHerds);
     }
 }
+
+/// <summary>What is about to be written into a folder of records: it is read as if it stood there.</summary>
+/// <param name="Events">The bytes of <c>events.csv</c>.</param>
+/// <param name="Ledger">The sheets; null for none.</param>
+internal sealed record RecordsInstead(byte[] Events, SheetLedger? Ledger);

@@ -75,7 +75,7 @@ internal sealed class SourceReader
 
     private RecordInput Translated(List<TranslatedSource?> sources, string fingerprint)
     {
-        var (animals, events, found, last) = (new AnimalRows(_vocabulary), new EventRows(_vocabulary), new FoundAnimals(), new List<HerLast>());
+        var (animals, events, found, last) = (new AnimalRows(_vocabulary), new EventRows(_vocabulary, _sources.Any(source => source.Source.IsRecorded)), new FoundAnimals(), new List<HerLast>());
         AnimalTranslator[] translators = [.. Of(sources, animals, events, last)];
         Array.ForEach(translators, translator => translator.TranslateAnimals(found));
         Array.ForEach(translators, translator => translator.TranslateEvents(found));

@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Sheets;
+
 namespace Byrelaw.Reporting.Pages;
 
 /// <summary>What is doubted about the records: one block on a report's first pages, before what to do next.</summary>
@@ -18,6 +20,7 @@ public static class WhatIsDoubted
     private static Part Block(Herd herd, IEnumerable<Wording> doubts)
     {
         var part = new DocumentBuilder().Heading(2, Title);
+        part.Bullets(OpenSheetWords.Of(herd));
         return (herd.Doubted.IsEmpty ? part.Sentence(DoubtWords.Nothing(herd)) : part.Numbered(doubts)).As("doubted");
     }
 

@@ -41,7 +41,7 @@ internal static class PlanPage
     {
         var part = new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing));
         part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
-        part.Sentence(DangerPart.Of(plan));
+        part.Sentence(DangerPart.Of(plan)).Bullets(OpenSheetWords.Of(plan.Draft.Herd));
         if (!plan.Sessions.IsEmpty)
         {
             part.Table(SessionsTable.Of(plan));

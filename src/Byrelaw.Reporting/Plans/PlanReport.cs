@@ -20,6 +20,13 @@ public static class PlanReport
         yield return new ReportFile("calendar.ics", CalendarText.Of(PlanHead.Name(plan), plan.Today, plan.Calendar.Entries.Select(entry => Event(plan, entry))));
     }
 
+    /// <summary>The preview of one morning by itself, as a page to look at.</summary>
+    public static IEnumerable<FileToWrite> Preview(Plan plan, MorningSheet sheet)
+    {
+        var page = SheetPage.Of(plan, sheet, isInPlan: false);
+        return Report.Both(page with { Path = $"preview-{Path.GetFileName(page.Path)}" }).Select(file => new FileToWrite(file.Path, Encoding.UTF8.GetBytes(file.Text)));
+    }
+
     private static CalendarEvent Event(Plan plan, PlanEntry entry) => new(
         entry.Id, entry.From, entry.To, EntryWords.What(entry, PlanHead.Aims(plan)),
         string.Join('\n', new[] { entry.Task is { } task ? $"For {TaskWords.For(task)}." : "", EntryWords.Beware(entry) }.Where(words => words.Length > 0)));

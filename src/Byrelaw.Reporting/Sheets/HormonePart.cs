@@ -34,16 +34,16 @@ internal static class HormonePart
 
     private static string Count(HormoneSheet sheet, int given) => given == 0 ? "Nobody stands to be given anything." : $"{Numbers.Count(given, "animal", "animals")} to treat, if nothing happens before.";
 
-    private static string Day(HormoneRow row) => row.NotGiven?.DeviceSince is { } since ? $"in since {Dates.Long(since, row.Start.Year)}"
+    public static string Day(HormoneRow row) => row.NotGiven?.DeviceSince is { } since ? $"in since {Dates.Long(since, row.Start.Year)}"
         : row.Day == 0 ? $"{row.Method.Name}, day 0" : $"{row.Method.Name}, day {row.Day} (day 0 on {Dates.Long(row.Start, row.Start.Year)}){(row.IsDonor ? ", a donor" : "")}{(row.IsSecondChance ? $", not seen in heat by day {row.Method.Again!.NotSeenBy}: once more" : "")}";
 
-    private static string Step(MethodStep step) => step.Text
+    public static string Step(MethodStep step) => step.Text
         + (step.Part is { } time ? $", {(time == DayPart.Morning ? "in the morning" : "in the evening")}" : "")
         + (step.After is { } after ? $", {Numbers.Count(after.Hours, "hour", "hours")} after day {after.Day}" : "")
         + (step.Device switch { DeviceMove.In => " (device in)", DeviceMove.Out => " (device out)", _ => "" });
 
     /// <summary>No prostaglandin for her: whatever else is due is for the vet to say.</summary>
-    private static string Why(HormoneRow row) => row.NotGiven switch
+    public static string Why(HormoneRow row) => row.NotGiven switch
     {
         { DeviceSince: not null } => "the device is due out by the book; nothing else is planned for her",
         { Begun: { } begun } => CheckWords.Of(begun),
@@ -51,15 +51,15 @@ internal static class HormonePart
     };
 
     /// <summary>Declared cautions once; where the files declare none for what is given, those of the program.</summary>
-    private static IEnumerable<string> Cautions(HormoneSheet sheet) => sheet.Rows.SelectMany(row => row.Steps)
+    public static IEnumerable<string> Cautions(HormoneSheet sheet) => sheet.Rows.SelectMany(row => row.Steps)
         .Concat(sheet.ToAsk.SelectMany(animal => sheet.Session.Methods.Where(method => method.Method.Name == animal.Method).SelectMany(method => method.Method.Steps.Where(step => step.Day == 0))))
         .SelectMany(step => step.Cautions.IsEmpty ? [SafetyNotes.For(step.Text) ?? ""] : step.Cautions.Select(caution => caution.Text)).Where(text => text.Length > 0).Distinct();
 
-    private static string ComesOut(HormoneSheet sheet) => sheet.Rows.Where(row => row.DeviceGoesIn).Select(row => row.Method.Steps.FirstOrDefault(step => step.Device == DeviceMove.Out) is { } step ? (LocalDate?)row.Start.PlusDays(step.Day) : null)
+    public static string ComesOut(HormoneSheet sheet) => sheet.Rows.Where(row => row.DeviceGoesIn).Select(row => row.Method.Steps.FirstOrDefault(step => step.Device == DeviceMove.Out) is { } step ? (LocalDate?)row.Start.PlusDays(step.Day) : null)
         .FirstOrDefault() is { } day ? $"{Dates.WithWeekday(day)}: out comes all that went in." : "";
 
     /// <summary>A line for the programme's file, so that the next plan keeps these names.</summary>
-    private static string ToKeep(HormoneSheet sheet) => string.Join(' ', sheet.Rows.Where(row => row is { IsGiven: true, Day: 0, IsDonor: false } && !IsBooked(sheet.Session, row)).GroupBy(row => row.Method.Name)
+    public static string ToKeep(HormoneSheet sheet) => string.Join(' ', sheet.Rows.Where(row => row is { IsGiven: true, Day: 0, IsDonor: false } && !IsBooked(sheet.Session, row)).GroupBy(row => row.Method.Name)
         .Select(method => $"To keep these names, write under the programme: prepare {string.Join(", ", method.Select(row => $"\"{row.Who.Number}\""))} by \"{method.Key}\" for session {sheet.Session.Number}"));
 
     private static bool IsBooked(NamedSession session, HormoneRow row) => session.Named.Any(animal => animal.Animal == row.Who.Animal && (animal.IsBooked || animal.IsBegun));

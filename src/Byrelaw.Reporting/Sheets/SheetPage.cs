@@ -5,7 +5,7 @@ namespace Byrelaw.Reporting.Sheets;
 /// <summary>The page of a morning that is to come: a preview, without a box, a blank or a number, for what is ticked on paper of next week stays ticked.</summary>
 internal static class SheetPage
 {
-    public static Page Of(Plan plan, MorningSheet sheet)
+    public static Page Of(Plan plan, MorningSheet sheet, bool isInPlan = true)
     {
         var standing = SheetWords.Standing(plan, sheet);
         var part = new DocumentBuilder().Heading(1, SheetWords.Title(sheet))
@@ -25,7 +25,7 @@ internal static class SheetPage
                 break;
         }
 
-        part.Sentence($"{Wording.Link("The plan", "../index.md")} says why these and not others, and what else is to be done.");
+        part.Sentence(!isInPlan ? "" : $"{Wording.Link("The plan", "../index.md")} says why these and not others, and what else is to be done.");
         return new Page(SheetWords.Path(sheet), $"Preview: {SheetWords.Title(sheet)}", standing,
         [
             part.As("sheet"),

@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Sheets;
+
 namespace Byrelaw.Reporting.Terminal;
 
 /// <summary>What is doubted about the records, for a terminal: a line each.</summary>
@@ -8,6 +10,11 @@ public static class DoubtLines
     /// <summary>The first few, and how many more there are; nothing where nothing is doubted.</summary>
     public static IEnumerable<string> Short(Herd herd)
     {
+        foreach (var open in OpenSheetWords.Of(herd))
+        {
+            yield return open;
+        }
+
         var doubts = DoubtWords.Of(herd);
         foreach (var said in doubts.Take(Shown))
         {

@@ -1,3 +1,5 @@
+using Byrelaw.Reporting.Sheets;
+
 namespace Byrelaw.Reporting.Words;
 
 /// <summary>What is not on record: as a thing, as a task, and in a word or two.</summary>
@@ -61,7 +63,7 @@ public static class MissingWords
         MissingReason.NotKept => $"{missing.What} records not complete",
         MissingReason.NeverRecorded => $"no {missing.What} on record, perhaps never",
         MissingReason.UnreadableRow when IsInAnimals(missing) => $"{PlaceOf(missing, list)} may tell of {Article.With(missing.What)}",
-        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} cannot be read",
+        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)} {(missing.Line < 0 ? "is open" : "cannot be read")}",
         MissingReason.StartNotOnRecord => $"no {missing.What} before {PlaceOf(missing, list)}",
         MissingReason.DetailNotKnown => $"{missing.Subject} ({PlaceOf(missing, list)}) does not say whether {missing.Filter}",
         MissingReason.FactMissing => $"{missing.What} is blank",
@@ -94,7 +96,7 @@ public static class MissingWords
         MissingReason.NotKept => $"whether there was any {missing.What}",
         MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.What)}",
         MissingReason.UnreadableRow when IsInAnimals(missing) => $"{PlaceOf(missing, list)}, which may tell of {Article.With(missing.What)}",
-        MissingReason.UnreadableRow => $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.What}",
+        MissingReason.UnreadableRow => missing.Line < 0 ? $"whether {missing.What} was done, which {PlaceOf(missing, list)} leaves open" : $"{PlaceOf(missing, list)}, which cannot be read and may say {missing.What}",
         MissingReason.StartNotOnRecord => $"the {missing.What} that {PlaceOf(missing, list)} is the end of",
         MissingReason.DetailNotKnown => $"whether the {missing.Subject} in {PlaceOf(missing, list)} was {missing.Filter}",
         MissingReason.FactMissing => $"{missing.What}, which is blank in {FileWords.Short(list.Herd.AnimalsFile)}",
@@ -160,6 +162,11 @@ public static class MissingWords
     private static string PlaceOf(Missing missing, ListReport list)
     {
         var isOfAnimals = missing.Reason is MissingReason.FactUnreadable;
+        if (missing.Line < 0 && !isOfAnimals && !IsInAnimals(missing))
+        {
+            return OpenSheetWords.Place(Place(missing, list));
+        }
+
         if (missing.Line <= 0 && !IsInAnimals(missing))
         {
             return $"a line of {FileWords.Short(isOfAnimals ? list.Herd.AnimalsFile : list.Herd.EventsFile)}";

@@ -7,13 +7,16 @@ public static class ProblemPages
     public const string Folder = "docs/problems/";
 
     /// <summary>Those about problems that show when a rule file is read.</summary>
-    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords).Except(OfTheLog).Except(OfJudging);
+    public static IEnumerable<string> OfReading => All.Except(OfTrying).Except(OfRecords).Except(OfSheets).Except(OfTheLog).Except(OfJudging);
 
     /// <summary>Those about problems that show when rules are tried on made-up animals.</summary>
     public static IEnumerable<string> OfTrying => Starting("B10", "B11");
 
     /// <summary>Those about problems that show when records are read.</summary>
-    public static IEnumerable<string> OfRecords => Starting("R");
+    public static IEnumerable<string> OfRecords => Starting("R01", "R02", "R03");
+
+    /// <summary>The one about sheets that come back.</summary>
+    public static IEnumerable<string> OfSheets => Starting("R04");
 
     /// <summary>The one about the log of judging.</summary>
     public static IEnumerable<string> OfTheLog => Starting("L");

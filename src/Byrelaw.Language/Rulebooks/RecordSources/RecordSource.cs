@@ -65,6 +65,9 @@ public sealed record RecordSource(string File, SourceRows Rows, SourceSpan Span)
     public IEnumerable<string> HeadingsReadBeside(ImmutableArray<RecordSource> all) =>
         all.Where(other => other != this && !other.IsBroken && other.File == File && other.Sheet == Sheet && other.HeadingRows == HeadingRows).SelectMany(other => other.HeadingsRead);
 
+    /// <summary>Whether it holds what <c>record</c> wrote beside the farm's own files: no line names it, and no promise ends with it.</summary>
+    public bool IsRecorded { get; init; }
+
     /// <summary>Whether a line of it cannot be read, so that nothing it might have said is known.</summary>
     public bool IsBroken { get; init; }
 }

@@ -1,0 +1,247 @@
+using Byrelaw.Planning.Recording;
+using Byrelaw.Records.Ledger;
+using Byrelaw.Records.Recording;
+using Byrelaw.Reporting.Sheets;
+
+namespace Byrelaw.Cli.Commands;
+
+/// <summary>
+/// Records one sheet. Everything is read and judged while nobody else writes; the rows, the ledger and a copy of the sheet come into their places in one step, or none of them does.
+/// </summary>
+internal sealed class SheetRecorded
+{
+    private const string Kept = "recorded";
+
+    private readonly SheetToRecord _asked;
+    private readonly Doors _doors;
+    private readonly Problems _problems = new();
+    private SheetRecording? _recording;
+    private ImmutableArray<WrongButDone> _wrong = [];
+    private ImmutableArray<TimedHeat> _heats = [];
+    private IReadOnlyList<int> _open = [];
+    private IReadOnlyList<string> _notReadable = [];
+    private string? _copy;
+    private bool _isVoid;
+    private bool _isBroken;
+
+    private SheetRecorded(SheetToRecord asked, Doors doors) => (_asked, _doors) = (asked, doors);
+
+    public static int Run(SheetToRecord asked, Doors doors)
+    {
+        if (asked.Recorded > doors.Today)
+        {
+            throw new CannotDoException($"--recorded {LocalDatePattern.Iso.Format(asked.Recorded.Value)} is to come; today is {LocalDatePattern.Iso.Format(doors.Today)}");
+        }
+
+        if (asked.NotDone is not null && string.IsNullOrWhiteSpace(asked.NotDone))
+        {
+            throw new CannotDoException("--not-done wants the reason, such as --not-done \"rain\"");
+        }
+
+        return new SheetRecorded(asked, doors).Run();
+    }
+
+    private int Run()
+    {
+        var reading = LoadedProgramme.ReadProgramme(_asked.Programme, knownOn: null, _doors.Folder, _problems.Add, _doors.Today);
+        _problems.Print(_doors);
+        if (reading is null)
+        {
+            _doors.Err.WriteLine($"{_problems.Counted()}. Nothing is recorded until the rule files can be read.");
+            return ExitCode.Bad;
+        }
+
+        var folder = RecordsFolder.Of(reading.Rulebook.Records!.Folder, _doors.Full(_asked.Programme));
+        if (!Directory.Exists(folder))
+        {
+            throw new CannotDoException($"there is no folder {_doors.Show(folder)}");
+        }
+
+        var filled = _asked.NotDone is null ? Filled() : null;
+        if (_asked.NotDone is null && filled is null)
+        {
+            return ExitCode.Bad;
+        }
+
+        FilesTogether.Change(folder, () => Record(reading.Rulebook, folder, filled));
+        return _isBroken ? Refuse() : Say(folder);
+    }
+
+    private FilledSheet? Filled()
+    {
+        var full = _doors.Full(_asked.Sheet);
+        var bytes = RegularFile.Read(full) ?? throw new CannotDoException($"no such file: {_asked.Sheet}{(LooksLikeANumber(_asked.Sheet) ? "; a sheet's number goes with --not-done \"why\"" : "")}");
+        var filled = FilledSheet.Read(_doors.Show(full), bytes, out var problem);
+        if (problem is not null)
+        {
+            Tell([problem]);
+        }
+
+        return filled;
+    }
+
+    private FileToWrite[] Record(Rulebook rulebook, string folder, FilledSheet? filled)
+    {
+        (_recording, _wrong, _heats, _open, _notReadable, _copy, _isVoid, _isBroken) = (null, [], [], [], [], null, false, false);
+        var records = new RecordsAddedTo(folder, _doors.Show(folder), rulebook.Vocabulary, rulebook.Records!, _doors.Today, _asked.Recorded ?? _doors.Today) { Herd = _asked.Herd }.AsItStands();
+        if (records.Ledger is { IsBroken: true })
+        {
+            _isBroken = true;
+            return [];
+        }
+
+        var before = RecordsFolder.Read(rulebook, folder, _doors.Show(folder), herd: _asked.Herd);
+        var recording = filled is not null ? SheetRecorder.Of(records, filled) : NotDone(records, before);
+        if (!recording.IsRefused)
+        {
+            var after = recording.Herd(records);
+            _heats = TimedHeats.Of(after, rulebook.Plans, recording.Entries, records.Today);
+            recording = recording with { Entries = [.. recording.Entries, .. _heats.Where(heat => heat.WhyNot is null).Select(heat => heat.Entry(TimedHeats.KindOf(rulebook.Vocabulary)!))] };
+            _open = [.. after.OpenRows.Where(row => row.Sheet.Number == recording.Sheet.Number).Select(row => row.Row.Row).Distinct()];
+            _wrong = Wrong(rulebook, folder, recording);
+            _isVoid = recording.Ledger.Sheets.Any(sheet => sheet.Replaces.Contains(recording.Sheet.Number));
+        }
+
+        _recording = recording;
+        return [.. Files(records, recording, filled)];
+    }
+
+    /// <summary>What changes on disk: nothing where nothing is new.</summary>
+    private IEnumerable<FileToWrite> Files(RecordsAddedTo records, SheetRecording recording, FilledSheet? filled)
+    {
+        var isNewInLedger = recording.Ledger.Sheets.Length > (records.Ledger?.Sheets.Length ?? 0);
+        var isNew = !recording.IsRefused && (recording.Entries.Length > 0 || recording.Filled > 0);
+        if (!isNew && !isNewInLedger)
+        {
+            yield break;
+        }
+
+        if (isNew)
+        {
+            yield return new FileToWrite(HerdReader.EventsFile, recording.Written(recording.Entries)) { MadeFrom = records.Events ?? default(ReadOnlyMemory<byte>) };
+        }
+
+        if (isNewInLedger)
+        {
+            yield return new FileToWrite(SheetLedger.FileName, recording.Ledger.Bytes) { MadeFrom = records.Ledger?.Bytes ?? default(ReadOnlyMemory<byte>) };
+        }
+
+        if (filled is not null)
+        {
+            _copy = CopyName(records, recording, filled);
+            yield return new FileToWrite(_copy, recording.ToMend ?? filled.Bytes);
+        }
+
+        var log = Path.Combine(records.Folder, Kept, "recorded.csv");
+        var old = RegularFile.Read(log);
+        yield return new FileToWrite($"{Kept}/recorded.csv", (byte[])[
+            .. old ?? Encoding.UTF8.GetBytes(Csv.Record("recorded", "sheet", "by", "copy", "rows", "not done")),
+            .. Encoding.UTF8.GetBytes(Csv.Record(
+                LocalDatePattern.Iso.Format(records.Recorded), recording.Sheet.Number, PlainText.Clean(_asked.By ?? ""), recording.IsRefused ? "refused" : _copy is null ? "" : Path.GetFileName(_copy),
+                $"{recording.Entries.Count(entry => !entry.IsNotDone)}", $"{recording.Entries.Count(entry => entry.IsNotDone)}")),
+        ]) { MadeFrom = old ?? default(ReadOnlyMemory<byte>) };
+    }
+
+    /// <summary>By the day of entry and the number; a later copy of one day gets a number of its own.</summary>
+    private static string CopyName(RecordsAddedTo records, SheetRecording recording, FilledSheet filled)
+    {
+        var name = $"{Kept}/{LocalDatePattern.Iso.Format(records.Recorded)}-{recording.Sheet.Number}{(recording.IsRefused ? "-refused" : "")}";
+        var ending = filled.IsWorkbook && recording.ToMend is null ? ".xlsx" : ".csv";
+        for (var copy = 1; ; copy++)
+        {
+            var path = copy == 1 ? name + ending : $"{name}-{copy}{ending}";
+            if (!Path.Exists(Path.Combine(records.Folder, path)))
+            {
+                return path;
+            }
+        }
+    }
+
+    private SheetRecording NotDone(RecordsAddedTo records, Herd before)
+    {
+        var sheets = records.Ledger?.Sheets ?? [];
+        var number = _asked.Sheet;
+        if (sheets.All(sheet => sheet.Number != number))
+        {
+            var near = NearestName.To(number, sheets.Select(sheet => sheet.Number));
+            throw new CannotDoException($"no such sheet: {number}{(near is null ? "; no sheet was written yet" : $"; nearest: {near}")}");
+        }
+
+        OpenRow[] open = [.. before.OpenRows.Where(row => row.Sheet.Number == number)];
+        _notReadable = [.. open.Where(row => row.Row.Animal is null || row.Animal < 0 || row.Kind < 0).Select(row => $"{row.Row.Row}").Distinct()];
+        return SheetRecorder.NotDone(records, number, open, _asked.NotDone!);
+    }
+
+    /// <summary>Held to what was known without this sheet: being on it is no reason to doubt what was done by it.</summary>
+    private ImmutableArray<WrongButDone> Wrong(Rulebook rulebook, string folder, SheetRecording recording)
+    {
+        if (rulebook.Programme is null || recording.Entries.All(entry => entry.IsNotDone))
+        {
+            return [];
+        }
+
+        var sheet = recording.Sheet;
+        var without = rulebook with { Records = rulebook.Records! with { Drawing = new SheetsDrawn(sheet.For, [sheet.Work], sheet.Programme) } };
+        var draft = new Judge(rulebook, RecordsFolder.Read(without, folder, _doors.Show(folder), herd: _asked.Herd)).JudgeAll();
+        return WrongButDone.Of(draft, sheet, recording.Entries);
+    }
+
+    private int Refuse()
+    {
+        _doors.Err.WriteLine($"byrelaw: nothing is recorded. {OpenSheetWords.Broken}");
+        return ExitCode.Bad;
+    }
+
+    private int Say(string folder)
+    {
+        var recording = _recording!;
+        if (recording.Problems.Length > 0)
+        {
+            Tell(recording.Problems);
+        }
+
+        if (recording.IsRefused)
+        {
+            _doors.Err.WriteLine($"Nothing of {recording.Sheet.Number} is written, and it stays open: who stands on it is in doubt until it is mended and recorded."
+                + (_copy is null ? "" : $" It has the number {recording.Sheet.Number} now. Mend it in {_doors.Show(Path.Combine(folder, _copy))}, and record that file."));
+            return ExitCode.Bad;
+        }
+
+        if (_isVoid)
+        {
+            _doors.Err.WriteLine($"{recording.Sheet.Number} was made void by a later sheet of that morning; what was done by it stands on record, and closes those rows there too.");
+        }
+
+        foreach (var wrong in _wrong)
+        {
+            _doors.Err.WriteLine(RecordText.Of(wrong));
+        }
+
+        _doors.Out.Write(RecordText.Of(recording, _open));
+        foreach (var heat in _heats)
+        {
+            _doors.Out.WriteLine(RecordText.Of(heat));
+        }
+
+        if (_notReadable.Count > 0)
+        {
+            _doors.Out.WriteLine($"Rows {Phrases.And(_notReadable)} cannot be closed so, for nobody can read whose they are: mend the file in {_doors.Show(Path.Combine(folder, Kept))}, and record that.");
+        }
+
+        if (_copy is not null)
+        {
+            _doors.Out.WriteLine($"A copy of the sheet is kept: {_doors.Show(Path.Combine(folder, _copy))}");
+        }
+
+        return ExitCode.Done;
+    }
+
+    private void Tell(IEnumerable<Diagnostic> problems)
+    {
+        var told = new Problems();
+        told.Add(problems);
+        told.Print(_doors);
+    }
+
+    private static bool LooksLikeANumber(string text) => text.Length > 6 && char.IsAsciiLetterUpper(text[0]) && text[5] == '-' && text[1..5].All(char.IsAsciiDigit);
+}

@@ -1,0 +1,56 @@
+using Byrelaw.Planning.Sheets;
+using Byrelaw.Reporting.Plans;
+
+namespace Byrelaw.Reporting.Sheets;
+
+/// <summary>The page of a numbered sheet: what goes into the yards and comes back.</summary>
+internal static class DrawnPage
+{
+    /// <summary>What stands where somebody is to write.</summary>
+    public const string Blank = "……………";
+
+    /// <summary>A box to tick.</summary>
+    public const string Box = "☐";
+
+    private const string LastWord = "The person with a hand on the animal decides against using her at any time; nobody on paper decides for it.";
+
+    public static Page Of(Plan plan, NumberedSheet sheet) => new(sheet.FileName, Title(sheet), Standing(plan, sheet),
+    [
+        Main(plan, sheet).As("sheet"),
+        new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => sheet.Drawn.Work == "H" || note != SafetyNotes.Prostaglandin)).As("cautions"),
+    ]);
+
+    /// <summary>What stands on it, but for the general cautions.</summary>
+    public static DocumentBuilder Main(Plan plan, NumberedSheet sheet)
+    {
+        var part = new DocumentBuilder().Heading(1, Title(sheet)).Sentence(Standing(plan, sheet))
+            .Sentence(sheet.IsRehearsal ? Wording.Bold("REHEARSAL: nobody is handled or given anything by this paper. It stands in no ledger.") : "")
+            .Sentence(SheetWords.Silence(plan, sheet.Drawn.Morning.Session))
+            .Sentence(Replaced(sheet.Drawn));
+        switch (sheet.Drawn.Morning)
+        {
+            case HormoneSheet hormones:
+                DrawnHormones.Add(part, plan, sheet.Drawn, hormones);
+                break;
+            case FindingSheet found:
+                DrawnFindings.Add(part, plan, sheet.Drawn, found);
+                break;
+        }
+
+        DrawnTakenOff.Add(part, sheet.Drawn);
+        return part.Gap()
+            .Sentence("Every row comes back: done, or not done and why. Until it is on record it is in doubt, and nobody on it is offered anything.")
+            .Sentence($"To write it down: fill in {sheet.FileName}.csv (or the .xlsx), then byrelaw record PROGRAMME {sheet.FileName}.csv.")
+            .Sentence(LastWord);
+    }
+
+    private static string Title(NumberedSheet sheet) => $"{(sheet.IsRehearsal ? $"{NumberedSheet.Rehearsal} · " : "")}{SheetWords.Title(sheet.Drawn.Morning)} · {sheet.Number[(sheet.IsRehearsal ? NumberedSheet.Rehearsal.Length + 1 : 0)..]}";
+
+    private static string Standing(Plan plan, NumberedSheet sheet) =>
+        $"{PlanHead.Name(plan)} · {(sheet.Drawn.Morning.RecordsEnd is { } end ? $"records to {Dates.Long(end)}" : ReachWords.Of(plan.Draft.Herd))}{Said(plan)} · void after {Dates.Long(sheet.Drawn.Morning.Date)}" + DeviceWords.Head(plan.Draft);
+
+    private static string Said(Plan plan) => plan.Draft.Rulebook.Records?.RecordsTo is null ? "" : ", said for this run";
+
+    private static string Replaced(DrawnSheet drawn) => drawn.Replaces.IsEmpty ? ""
+        : $"Replaces {Phrases.And([.. drawn.Replaces])}: if {(drawn.Replaces.Length == 1 ? "that" : "one of them")} was used, record it first.";
+}

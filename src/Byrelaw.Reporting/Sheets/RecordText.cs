@@ -1,0 +1,67 @@
+using Byrelaw.Planning.Recording;
+using Byrelaw.Records.Recording;
+
+namespace Byrelaw.Reporting.Sheets;
+
+/// <summary>What recording a sheet came to, for a terminal.</summary>
+public static class RecordText
+{
+    /// <summary>What was written, and what stays open.</summary>
+    /// <param name="recording">The recording.</param>
+    /// <param name="open">Rows of the sheet that are open afterwards.</param>
+    public static string Of(SheetRecording recording, IReadOnlyList<int> open)
+    {
+        ArgumentNullException.ThrowIfNull(recording);
+        ArgumentNullException.ThrowIfNull(open);
+        var text = new DocumentBuilder();
+        var (done, not) = (recording.Entries.Where(entry => !entry.IsNotDone).ToList(), recording.Entries.Where(entry => entry.IsNotDone).ToList());
+        text.Sentence($"{Wording.Bold(recording.Sheet.Number)}: {Numbers.Count(recording.Entries.Length, "row is", "rows are")} written{(recording.AlreadyThere > 0 ? $", {recording.AlreadyThere} stood there before" : "")}{(recording.Filled > 0 ? $", {Numbers.Count(recording.Filled, "blank cell", "blank cells")} of those filled in" : "")}.");
+        text.In(1);
+        foreach (var kind in done.GroupBy(entry => entry.Kind.Name))
+        {
+            text.Sentence($"{kind.Key}: {string.Join(", ", kind.Select(Said))}");
+        }
+
+        foreach (var reason in not.GroupBy(entry => (entry.Kind.Name, entry.Note)))
+        {
+            text.Sentence($"not done, {reason.Key.Name}: {string.Join(", ", reason.Select(entry => entry.Animal))}, because: {Phrases.Stop(reason.Key.Note)}");
+        }
+
+        text.In(0);
+        foreach (var tick in recording.Unanswered.GroupBy(one => one.Kind.Name))
+        {
+            text.Sentence($"A tick is no {tick.Key}: {Rows([.. tick.Select(one => one.Row)])} {(tick.Count() == 1 ? "stays" : "stay")} open until an answer stands there.");
+        }
+
+        text.Sentence(open.Count == 0 ? "Every row of the sheet is on record." : $"{Phrases.Sentence(Rows(open))} {(open.Count == 1 ? "is" : "are")} still open, and in doubt. Fill in what was done and record the file again; or, of all that was not done: --not-done \"why\".");
+        return text.OnTerminal(Ink.Plain);
+    }
+
+    /// <summary>What was done and should not have been: it stands on record, because it happened.</summary>
+    public static string Of(WrongButDone wrong)
+    {
+        ArgumentNullException.ThrowIfNull(wrong);
+        var entry = wrong.Entry;
+        return $"Row {entry.Row}, {entry.Animal}, {Dates.Long(entry.Date)}: " + wrong.Why switch
+        {
+            WrongButDoneWhy.NotSafeToTreat => "by what was known before, she did not surely pass the safety rules for treatment on that day. What was given stands on record; tell the herd vet.",
+            WrongButDoneWhy.NotSafeToCarry => "by what was known before, she did not surely pass the safety rules for an embryo on that day. The transfer stands on record; tell the herd vet.",
+            WrongButDoneWhy.OtherEmbryo => $"embryo {entry.Detail("embryo")} is not the one on her line. It stands on record as it was written.",
+            WrongButDoneWhy.OtherSide => "the embryo went into the horn away from the corpus luteum.",
+            WrongButDoneWhy.NotReadBack => "nobody else read the straw back; that stays with the calf's parentage.",
+            _ => "that is another day than the sheet's; her later steps are counted from what stands on record.",
+        };
+    }
+
+    /// <summary>Which heats are timed, and which are not and why.</summary>
+    public static string Of(TimedHeat heat)
+    {
+        ArgumentNullException.ThrowIfNull(heat);
+        return heat.WhyNot is { } why ? $"{heat.Animal}: no timed heat is written, for {why}."
+            : $"{heat.Animal}: timed heat on {Dates.Long(heat.Day)}, after {Phrases.And([.. heat.Method.Steps.Select(step => step.Day).Distinct().Select(day => $"day {day}")])} of {heat.Method.Name}.";
+    }
+
+    private static string Said(RecordedEntry entry) => entry.Animal + (entry.Value.Length > 0 ? $" {entry.Value}" : "") + (entry.Detail("device") is { Length: > 0 } device ? $" (device {device})" : "");
+
+    private static string Rows(IReadOnlyList<int> rows) => $"{(rows.Count == 1 ? "row" : "rows")} {Phrases.And([.. rows.Select(row => $"{row}")])}";
+}
