@@ -39,7 +39,8 @@ public sealed record WrongButDone(RecordedEntry Entry, WrongButDoneWhy Why)
         ArgumentNullException.ThrowIfNull(draft);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(entries);
-        var (safety, programme) = (new SafetyOnDay(draft), draft.Rulebook.Programme!);
+        var rules = Session.Of(draft.Rulebook.Programme!).FirstOrDefault(one => one.Number == sheet.Session) is { } session ? SessionsInTurn.RulesOf(draft.Rulebook, session) : draft.Rulebook;
+        var (safety, programme) = (new SafetyOnDay(rules, draft.Herd, draft.KnownOn), rules.Programme!);
         return [.. entries.Where(entry => !entry.IsNotDone).SelectMany(entry => Of(entry).Select(why => new WrongButDone(entry, why)))];
 
         IEnumerable<WrongButDoneWhy> Of(RecordedEntry entry)

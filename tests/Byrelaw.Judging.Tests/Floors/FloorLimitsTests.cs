@@ -29,7 +29,8 @@ public sealed class FloorLimitsTests
 
         records "records"
           up to 2026-06-01
-          complete for calving, abortion, purchase, mating, transfer, drying off, bull in, bull out, pregnancy test, mob since 2019-01-01
+          complete for calving, abortion, purchase, mating, transfer, drying off, bull in, bull out, pregnancy test since 2019-01-01
+          no mob on this farm since 2019-01-01
 
         programme "All sides"
           choose recipients from females, judged on 2026-06-01
