@@ -112,7 +112,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
             return;
         }
 
-        foreach (var gap in _records.MayBe(expectation.Every.Kind).Where(gap => !gap.IsHint && (isMeant is null || (gap.Kind >= 0 && isMeant(gap.Line))) && MayFail(gap)))
+        foreach (var gap in _records.MayBe(expectation.Every.Kind, ofAny: isMeant is null).Where(gap => !gap.IsHint && isMeant?.Invoke(gap.Line) != false && MayFail(gap)))
         {
             Count(gap.Animal, new Unexpected(gap.Animal, gap.From, gap.Line, IsUnreadable: !gap.IsTooNear), fails: true);
         }

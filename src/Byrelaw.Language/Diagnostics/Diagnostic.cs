@@ -18,6 +18,9 @@ public sealed record Diagnostic(
     string Code, Severity Severity, string File, int Line, int Column, int Length,
     string Found, string? Expected, string? Help, string LineText)
 {
+    /// <summary>By its place and its code alone: there may be a million of them, each with long texts.</summary>
+    public override int GetHashCode() => HashCode.Combine(Line, Column, Length, Code);
+
     /// <summary>The message without its place: what was found, and what was expected.</summary>
     public string Message => Expected is null ? Found : $"{Found}; {Expected}";
 

@@ -6,10 +6,12 @@ namespace Byrelaw.Records.Csv;
 /// </summary>
 internal static class CellSplitter
 {
+    private const int Usual = 12;
+
     /// <summary>The cells up to and with the first one that is badly quoted; what follows that one is not split.</summary>
     public static List<Cell> Split(string line, char separator = ',')
     {
-        var cells = new List<Cell>();
+        var cells = new List<Cell>(Usual);
         var at = 0;
         while (true)
         {

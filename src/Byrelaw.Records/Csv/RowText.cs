@@ -39,7 +39,11 @@ internal sealed class RowText
             MarkCells(cells, '\uFFFD', text, CellFlaw.NotUtf8);
         }
 
-        MarkCells(cells, '\0', text, CellFlaw.Nul);
+        if (text.Contains('\0', StringComparison.Ordinal))
+        {
+            MarkCells(cells, '\0', text, CellFlaw.Nul);
+        }
+
         return new RowText(file, line, text, cells) { IsLastWithoutEnd = isLastWithoutEnd };
     }
 

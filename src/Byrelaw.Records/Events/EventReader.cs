@@ -19,7 +19,8 @@ internal sealed class EventReader
     private readonly HintReader _hints;
 
     // The same few words stand in most rows whose kind nobody declares, and to look for their likes takes long.
-    private readonly Dictionary<string, (string? Nearest, IReadOnlyList<string> Hinted)> _advice = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Found, string Help)> _advice = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Found, string Expected, string? Help)> _dates = new(StringComparer.Ordinal);
 
     /// <summary>Starts with nothing read.</summary>
     public EventReader(EventReading reading)
@@ -171,7 +172,7 @@ internal sealed class EventReader
         var (text, cut) = (row.Text(), row.CutCell);
         if (!hasDay && cut != _columns.Date)
         {
-            _stage.Problems.Add(row.Cell(_columns.Date).IsEmpty ? RecordDateProblems.NoDate(text, _columns.Date) : RecordDateProblems.NotADate(text, _columns.Date));
+            _stage.Problems.Add(row.Cell(_columns.Date).IsEmpty ? RecordDateProblems.NoDate(text, _columns.Date) : NotADate(text, _columns.Date));
         }
 
         if (subject.Sort == SubjectSort.Unreadable && cut != _columns.Animal)
@@ -190,7 +191,7 @@ internal sealed class EventReader
         {
             _stage.Problems.Add(DateCell.TryRead(row.Cell(_columns.Recorded), out _)
                 ? RecordDateProblems.EnteredAfterToday(text, _columns.Recorded)
-                : RecordDateProblems.NotADate(text, _columns.Recorded));
+                : NotADate(text, _columns.Recorded));
         }
     }
 
@@ -199,14 +200,29 @@ internal sealed class EventReader
         var word = row.Cells[_columns.Kind].Value;
         if (!_advice.TryGetValue(word, out var advice))
         {
-            advice = (NearestName.OnlyOne(word, KindNames()), KindAdvice.Hinted(word, _reading.Vocabulary));
+            advice = KindProblems.OfUndeclared(word, NearestName.OnlyOne(word, KindNames()), KindAdvice.Hinted(word, _reading.Vocabulary));
             if (_advice.Count < MostAdvised)
             {
                 _advice.Add(word, advice);
             }
         }
 
-        return KindProblems.Undeclared(row, _columns.Kind, advice.Nearest, advice.Hinted);
+        return KindProblems.Undeclared(row, _columns.Kind, advice);
+    }
+
+    private Diagnostic NotADate(RowText row, int cell)
+    {
+        var date = row.Cells[cell].Value;
+        if (!_dates.TryGetValue(date, out var said))
+        {
+            said = RecordDateProblems.OfNoDate(date);
+            if (_dates.Count < MostAdvised)
+            {
+                _dates.Add(date, said);
+            }
+        }
+
+        return RecordDateProblems.NotADate(row, cell, said);
     }
 
     /// <summary>Of a broken row, what can be saved narrows down what it might have said.</summary>

@@ -8,7 +8,10 @@ internal static class KindProblems
     public static Diagnostic NoKind(RowText row, int cell) => row.Problem(
         cell, "R0141", Severity.Error, "this row does not say what happened", Expected);
 
-    public static Diagnostic Undeclared(RowText row, int cell, string? nearest, IReadOnlyList<string> hinted) => row.Problem(
-        cell, "R0142", Severity.Error,
-        $"no rule file declares `{row.Cells[cell].Value}`", Expected, KindAdvice.InRules(row.Cells[cell].Value, nearest, hinted));
+    /// <summary>The same few words stand in most such rows: what is said of a word is made once.</summary>
+    public static Diagnostic Undeclared(RowText row, int cell, (string Found, string Help) said) => row.Problem(cell, "R0142", Severity.Error, said.Found, Expected, said.Help);
+
+    /// <summary>What is said of a word that nobody declares.</summary>
+    public static (string Found, string Help) OfUndeclared(string word, string? nearest, IReadOnlyList<string> hinted) =>
+        ($"no rule file declares `{word}`", KindAdvice.InRules(word, nearest, hinted));
 }

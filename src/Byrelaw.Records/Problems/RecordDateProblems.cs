@@ -9,20 +9,23 @@ internal static class RecordDateProblems
 
     private const string Expected = "expected year-month-day, such as `2026-10-19`";
 
-    public static Diagnostic NotADate(RowText row, int cell)
+    public static Diagnostic NotADate(RowText row, int cell) => NotADate(row, cell, OfNoDate(row.Cells[cell].Value));
+
+    public static Diagnostic NotADate(RowText row, int cell, (string Found, string Expected, string? Help) said) => row.Problem(cell, "R0121", Severity.Error, said.Found, said.Expected, said.Help);
+
+    /// <summary>What is said of a text that is no date: made once for each text, for there may be a million such rows.</summary>
+    public static (string Found, string Expected, string? Help) OfNoDate(string text)
     {
-        var text = row.Cells[cell].Value;
         if (DateCell.TryReadUntil(Encoding.UTF8.GetBytes(text), out var last))
         {
-            return row.Problem(
-                cell, "R0121", Severity.Error, "nobody says on which day this was", Expected, $"write the day; until then she counts as gone from {Iso(last)} on, and before it nobody knows");
+            return ("nobody says on which day this was", Expected, $"write the day; until then she counts as gone from {Iso(last)} on, and before it nobody knows");
         }
 
         var (found, expected) = DateCell.TryReadSpan(Encoding.UTF8.GetBytes(text), out _, out _) ? ($"`{text}` names no day", Expected)
             : !DateAdvice.IsInOrder(text) ? ($"`{text}` is not a date", Expected)
             : DateAdvice.IsLongAgo(text) ? ($"the year of `{text}` cannot be right", $"expected a year from {CivilDate.FirstYear} on")
             : ($"there is no day `{text}`", Expected);
-        return row.Problem(cell, "R0121", Severity.Error, found, expected, DateAdvice.For(text));
+        return (found, expected, DateAdvice.For(text));
     }
 
     public static Diagnostic NoDate(RowText row, int cell) => row.Problem(

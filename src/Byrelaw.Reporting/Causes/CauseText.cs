@@ -18,9 +18,9 @@ public static class CauseText
     public static string? More(ProblemCause cause)
     {
         ArgumentNullException.ThrowIfNull(cause);
-        var others = cause.Rows.Skip(1).Select(row => $"{row.Problem.Line}").ToList();
-        return others.Count == 0 ? null
-            : $"the same in {(others.Count == 1 ? "line" : "lines")} {(others.Count <= MorePlaces + 1 ? Phrases.And(others) : $"{string.Join(", ", others.Take(MorePlaces))} and {others.Count - MorePlaces} more")}: "
+        var (count, others) = (cause.Rows.Length - 1, cause.Rows.Skip(1).Take(MorePlaces + 1).Select(row => $"{row.Problem.Line}").ToList());
+        return count == 0 ? null
+            : $"the same in {(count == 1 ? "line" : "lines")} {(count <= MorePlaces + 1 ? Phrases.And(others) : $"{string.Join(", ", others.Take(MorePlaces))} and {count - MorePlaces} more")}: "
                 + $"{cause.Rows.Length} rows{(cause.Animals == 0 ? "" : $", {Numbers.Count(cause.Animals, "animal", "animals")}")} in all";
     }
 

@@ -28,10 +28,20 @@ public static class ProblemCauses
     {
         ArgumentNullException.ThrowIfNull(herd);
         var rows = new Dictionary<(string Code, string File, string Pattern), ImmutableArray<RowProblem>.Builder>();
+        var patterns = new Dictionary<(string Code, string Found), string>();
         var order = new List<ImmutableArray<RowProblem>.Builder>();
         foreach (var row in herd.RowProblems)
         {
-            var key = (row.Problem.Code, row.Problem.File, Pattern(row.Problem));
+            if (!patterns.TryGetValue((row.Problem.Code, row.Problem.Found), out var pattern))
+            {
+                pattern = Pattern(row.Problem);
+                if (patterns.Count < MostDifferent)
+                {
+                    patterns.Add((row.Problem.Code, row.Problem.Found), pattern);
+                }
+            }
+
+            var key = (row.Problem.Code, row.Problem.File, pattern);
             if (!rows.TryGetValue(key, out var same))
             {
                 same = order.Count < MostDifferent ? ImmutableArray.CreateBuilder<RowProblem>() : order[^1];
