@@ -4,10 +4,16 @@ namespace Byrelaw.Planning.Naming;
 /// Who passes the safety rules of a list and the floor on a day. Of one who is begun nothing else is asked any more, for her own hormone would speak against her; and
 /// every later day of a method asks them once more.
 /// </summary>
-internal sealed class SafetyOnDay(Draft draft)
+internal sealed class SafetyOnDay(Rulebook rulebook, Herd herd, LocalDate? knownOn)
 {
-    private readonly Judge _judge = new(draft.Rulebook with { Rules = [.. draft.Rulebook.Rules.Where(rule => rule.IsSafety)] }, draft.Herd, draft.KnownOn);
+    private readonly Judge _judge = new(rulebook with { Rules = [.. rulebook.Rules.Where(rule => rule.IsSafety)] }, herd, knownOn);
     private readonly Dictionary<(string List, LocalDate Day), Dictionary<int, Answer>> _asked = [];
+
+    /// <summary>By what a draft is judged by.</summary>
+    public SafetyOnDay(Draft draft)
+        : this(draft.Rulebook, draft.Herd, draft.KnownOn)
+    {
+    }
 
     /// <summary>Whether they surely hold of her; never without a list that has them.</summary>
     public bool Holds(Choice? list, int animal, LocalDate day) => list is not null && Of(list, day).GetValueOrDefault(animal, Answer.No).MayBeUsed();

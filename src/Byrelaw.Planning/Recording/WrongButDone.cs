@@ -31,20 +31,22 @@ public enum WrongButDoneWhy
 public sealed record WrongButDone(RecordedEntry Entry, WrongButDoneWhy Why)
 {
     /// <summary>All of a sheet.</summary>
-    /// <param name="draft">By what was known without the sheet.</param>
+    /// <param name="rulebook">With a programme.</param>
+    /// <param name="herd">By what was known without the sheet.</param>
     /// <param name="sheet">The sheet as the ledger has it.</param>
     /// <param name="entries">What is written of it.</param>
-    public static ImmutableArray<WrongButDone> Of(Draft draft, Sheet sheet, IReadOnlyList<RecordedEntry> entries)
+    public static ImmutableArray<WrongButDone> Of(Rulebook rulebook, Herd herd, Sheet sheet, IReadOnlyList<RecordedEntry> entries)
     {
-        ArgumentNullException.ThrowIfNull(draft);
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(herd);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(entries);
-        var (safety, programme) = (new SafetyOnDay(draft), draft.Rulebook.Programme!);
+        var (safety, programme) = (new SafetyOnDay(rulebook, herd, knownOn: null), rulebook.Programme!);
         return [.. entries.Where(entry => !entry.IsNotDone).SelectMany(entry => Of(entry).Select(why => new WrongButDone(entry, why)))];
 
         IEnumerable<WrongButDoneWhy> Of(RecordedEntry entry)
         {
-            var (animal, row) = (draft.Herd.Find(entry.Animal), sheet.Rows.FirstOrDefault(one => one.Row == entry.Row));
+            var (animal, row) = (herd.Find(entry.Animal), sheet.Rows.FirstOrDefault(one => one.Row == entry.Row));
             switch (entry.Kind)
             {
                 // A device that comes out needs no rule.
