@@ -4,8 +4,14 @@ namespace Byrelaw.Cli;
 internal static class LogOfJudging
 {
     /// <summary>Adds a line. A log that cannot be kept is told, and does not stop the work.</summary>
+    /// <param name="draft">What was judged.</param>
+    /// <param name="command">By which command.</param>
+    /// <param name="programme">The programme's file.</param>
+    /// <param name="by">Who judges.</param>
+    /// <param name="doors">Where it is told.</param>
+    /// <param name="drawn">Sheets that were drawn by it.</param>
     /// <returns>Where the new line stands and its hash, for the answers; empty where there is none.</returns>
-    public static string Add(Draft draft, string command, string programme, string? by, Doors doors)
+    public static string Add(Draft draft, string command, string programme, string? by, Doors doors, params IReadOnlyList<string> drawn)
     {
         if (!doors.KeepsLog)
         {
@@ -16,6 +22,7 @@ internal static class LogOfJudging
         try
         {
             var entry = LogEntry.Of(draft, command, Path.GetFileName(programme), by, doors.Clock.GetUtcNow());
+            entry = drawn.Count == 0 ? entry : entry with { Sheets = [.. (entry.Sheets ?? []).Concat(drawn).Distinct()] };
             var added = JudgingLog.Append(folder, shown, entry);
             doors.Err.Write(added.AfterHalf ? $"The last line of {shown} is only half there, as after a crash; the log goes on below it.\n" : "");
             doors.Err.Write(added.IsBroken ? $"{shown} is not as it was written; byrelaw check {PlainText.Clean(programme)} says where. The log goes on all the same.\n" : "");

@@ -138,6 +138,11 @@ public static class FilesTogether
         foreach (var file in files)
         {
             var (place, name) = (PlaceOf(folder, file.Path), (++number).ToString(CultureInfo.InvariantCulture));
+            if (File.Exists(place) && File.GetAttributes(place).HasFlag(FileAttributes.ReadOnly))
+            {
+                throw new UnauthorizedAccessException($"{place} may not be written to; nothing was changed");
+            }
+
             if (File.Exists(place))
             {
                 File.Copy(place, In(staged, $"old-{name}"));

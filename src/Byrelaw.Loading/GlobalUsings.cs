@@ -1,4 +1,5 @@
 // What most files here speak of. A namespace stands here only where none of its names clashes with another's.
+global using System.Collections.Immutable;
 global using System.Text;
 global using Byrelaw.Disk;
 global using Byrelaw.Judging;

@@ -27,10 +27,7 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
             return null;
         }
 
-        if (drawing is not null)
-        {
-            reading = reading with { Rulebook = reading.Rulebook with { Records = reading.Rulebook.Records! with { Drawing = drawing } } };
-        }
+        reading = reading with { Rulebook = reading.Rulebook with { Records = reading.Rulebook.Records! with { Drawing = drawing } } };
 
         var folder = RecordsFolder.Of(reading.Rulebook.Records!.Folder, work.Full(path));
         var records = RecordsFolder.Read(reading.Rulebook, folder, work.Show(folder), knownOn, herd);
@@ -44,9 +41,9 @@ public sealed record LoadedProgramme(RulebookReading Reading, Herd Herd)
     {
         var reading = ReadRules(path, knownOn, work, today).ReachingTo(recordsTo);
         tell(reading.Problems);
-        if (reading.Rulebook is { Programme: not null, Records: not null })
+        if (reading.Rulebook is { Programme: not null, Records: { } keeping })
         {
-            return reading;
+            return reading with { Rulebook = reading.Rulebook with { Records = keeping with { SheetsNamed = SheetsInLog.Beside(work.Full(path)) } } };
         }
 
         var missing = reading.Rulebook.Programme is null ? "programme" : "records";

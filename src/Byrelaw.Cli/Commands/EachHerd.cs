@@ -79,7 +79,7 @@ internal static class EachHerd
             yield return (line, true);
         }
 
-        yield return (HerdLines.OfHerd(draft, name), !draft.Lists.Any(list => list.IsBroken) && !(isStrict && draft.Herd.Problems.Any(problem => problem.Severity == Severity.Error)));
+        yield return (HerdLines.OfHerd(draft, name), !draft.Lists.Any(list => list.IsBroken) && !draft.Herd.LedgerIsBroken && !(isStrict && draft.Herd.Problems.Any(problem => problem.Severity == Severity.Error)));
     }
 
     private static Draft? Judged(RulebookReading reading, HerdFolder herds, string name, AskedDays days, out string why)

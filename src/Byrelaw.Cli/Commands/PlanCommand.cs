@@ -32,7 +32,7 @@ internal static class PlanCommand
                 var asked = new MorningAskedFor(parsed.GetValue(programme)!, morning, parsed.GetValue(rehearse) is not null)
                 {
                     Out = parsed.GetResult(folder) is { Implicit: false } ? parsed.GetValue(folder)! : MorningAskedFor.DefaultOut,
-                    RecordsTo = SharedOptions.Reached(parsed.GetValue(recordsTo), doors),
+                    RecordsTo = SharedOptions.Reached(parsed.GetValue(recordsTo), parsed.GetValue(rehearse) > doors.Today ? doors with { Clock = new DayClock(morning) } : doors),
                     By = parsed.GetValue(by),
                     Besides = [.. new (string Name, bool IsGiven)[]
                     {

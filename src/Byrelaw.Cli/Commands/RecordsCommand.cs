@@ -1,5 +1,6 @@
 using Byrelaw.Judging.Promises;
 using Byrelaw.Records.Doubts;
+using Byrelaw.Reporting.Sheets;
 
 namespace Byrelaw.Cli.Commands;
 
@@ -69,6 +70,7 @@ internal static class RecordsCommand
         {
             problems.Print(doors);
             doors.Out.Write($"{doors.Show(full)}, read with the words of {(programme is null ? BaseWords.Shown : doors.Show(doors.Full(programme)))}\n\n{RecordsText.Of(herd, doors.OutInk)}");
+            doors.Out.Write(string.Concat(OpenSheetWords.Of(herd).Select(line => line + "\n")));
             doors.Err.Write(problems.All.Count == 0 ? "" : $"{problems.Counted()}.\n");
         }
 
@@ -78,7 +80,7 @@ internal static class RecordsCommand
             asked.Copy.Write(read, herd, reading.Rulebook.Records, asked.IsJson ? doors.Err : doors.Out, doors);
         }
 
-        return problems.Errors > 0 ? ExitCode.Bad : ExitCode.Done;
+        return problems.Errors > 0 || herd.LedgerIsBroken ? ExitCode.Bad : ExitCode.Done;
     }
 
     /// <summary>What is asked of the records.</summary>

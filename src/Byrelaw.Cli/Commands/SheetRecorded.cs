@@ -23,6 +23,8 @@ internal sealed class SheetRecorded
     private string? _copy;
     private bool _isVoid;
     private bool _isBroken;
+    private Sheet? _rehearsed;
+    private byte[]? _ledgerBefore;
 
     private SheetRecorded(SheetToRecord asked, Doors doors) => (_asked, _doors) = (asked, doors);
 
@@ -41,8 +43,45 @@ internal sealed class SheetRecorded
         return new SheetRecorded(asked, doors).Run();
     }
 
+    /// <summary>A rehearsal's sheet is written into a copy of the farm, as if its day were today: nobody was given anything, and the farm's own book says so.</summary>
+    private int Rehearse(FilledSheet filled)
+    {
+        if (_asked.Out is null)
+        {
+            throw new CannotDoException($"{_asked.Sheet} is a rehearsal's: it is written into a copy of the farm. Say where that is to lie, with --out DIR");
+        }
+
+        var kept = Path.Combine(Path.GetDirectoryName(_doors.Full(_asked.Sheet))!, filled.Number!.Replace(' ', '-') + ".jsonl");
+        if (RegularFile.Read(kept) is not { } bytes || SheetLedger.Of(bytes) is not { IsBroken: false, Sheets: [var sheet] } || sheet.Number != filled.Number)
+        {
+            throw new CannotDoException($"beside a rehearsal's sheet lies {Path.GetFileName(kept)}, which says what stands on it; it is not there, or was changed. Draw the rehearsal again");
+        }
+
+        var copy = FarmCopy.Into(_asked.Programme, _asked.Out, _doors);
+        var doors = _doors with { Clock = new DayClock(LocalDate.Max(sheet.For, _doors.Today)), KeepsLog = false };
+        _doors.Out.WriteLine($"{NumberedSheet.Rehearsal}: written into a copy, {_doors.Show(copy)}. The farm's own records are as they were.");
+        return new SheetRecorded(_asked with { Programme = copy, Out = null, Recorded = _asked.Recorded ?? sheet.For }, doors) { _rehearsed = sheet }.Run();
+    }
+
     private int Run()
     {
+        var filled = _asked.NotDone is null ? Filled() : null;
+        if (_asked.NotDone is null && filled is null)
+        {
+            return ExitCode.Bad;
+        }
+
+        var isRehearsal = filled?.Number?.StartsWith(NumberedSheet.Rehearsal, StringComparison.Ordinal) == true;
+        if (isRehearsal && _rehearsed is null)
+        {
+            return Rehearse(filled!);
+        }
+
+        if (_asked.Out is not null)
+        {
+            throw new CannotDoException($"--out is for a rehearsal's sheet; {_asked.Sheet} is none, and is written into the farm's own records");
+        }
+
         var reading = LoadedProgramme.ReadProgramme(_asked.Programme, knownOn: null, _doors.Folder, _problems.Add, _doors.Today);
         _problems.Print(_doors);
         if (reading is null)
@@ -55,12 +94,6 @@ internal sealed class SheetRecorded
         if (!Directory.Exists(folder))
         {
             throw new CannotDoException($"there is no folder {_doors.Show(folder)}");
-        }
-
-        var filled = _asked.NotDone is null ? Filled() : null;
-        if (_asked.NotDone is null && filled is null)
-        {
-            return ExitCode.Bad;
         }
 
         FilesTogether.Change(folder, () => Record(reading.Rulebook, folder, filled));
@@ -83,14 +116,21 @@ internal sealed class SheetRecorded
     private FileToWrite[] Record(Rulebook rulebook, string folder, FilledSheet? filled)
     {
         (_recording, _wrong, _heats, _open, _notReadable, _copy, _isVoid, _isBroken) = (null, [], [], [], [], null, false, false);
+        _ledgerBefore = null;
         var records = new RecordsAddedTo(folder, _doors.Show(folder), rulebook.Vocabulary, rulebook.Records!, _doors.Today, _asked.Recorded ?? _doors.Today) { Herd = _asked.Herd }.AsItStands();
-        if (records.Ledger is { IsBroken: true })
+        if (_rehearsed is { } rehearsed && records.Ledger is not { IsBroken: true } && records.Ledger?.Sheets.Any(sheet => sheet.Number == rehearsed.Number) != true)
+        {
+            records = records with { Ledger = (records.Ledger ?? SheetLedger.Of([])).With(rehearsed) };
+            _ledgerBefore = RegularFile.Read(Path.Combine(folder, SheetLedger.FileName)) ?? [];
+        }
+
+        var before = RecordsFolder.Read(rulebook, folder, _doors.Show(folder), herd: _asked.Herd);
+        if (before.LedgerIsBroken)
         {
             _isBroken = true;
             return [];
         }
 
-        var before = RecordsFolder.Read(rulebook, folder, _doors.Show(folder), herd: _asked.Herd);
         var recording = filled is not null ? SheetRecorder.Of(records, filled) : NotDone(records, before);
         if (!recording.IsRefused)
         {
@@ -109,7 +149,7 @@ internal sealed class SheetRecorded
     /// <summary>What changes on disk: nothing where nothing is new.</summary>
     private IEnumerable<FileToWrite> Files(RecordsAddedTo records, SheetRecording recording, FilledSheet? filled)
     {
-        var isNewInLedger = recording.Ledger.Sheets.Length > (records.Ledger?.Sheets.Length ?? 0);
+        var isNewInLedger = _ledgerBefore is not null || recording.Ledger.Sheets.Length > (records.Ledger?.Sheets.Length ?? 0);
         var isNew = !recording.IsRefused && (recording.Entries.Length > 0 || recording.Filled > 0);
         if (!isNew && !isNewInLedger)
         {
@@ -123,7 +163,7 @@ internal sealed class SheetRecorded
 
         if (isNewInLedger)
         {
-            yield return new FileToWrite(SheetLedger.FileName, recording.Ledger.Bytes) { MadeFrom = records.Ledger?.Bytes ?? default(ReadOnlyMemory<byte>) };
+            yield return new FileToWrite(SheetLedger.FileName, recording.Ledger.Bytes) { MadeFrom = _ledgerBefore ?? records.Ledger?.Bytes ?? default(ReadOnlyMemory<byte>) };
         }
 
         if (filled is not null)
@@ -145,7 +185,7 @@ internal sealed class SheetRecorded
     /// <summary>By the day of entry and the number; a later copy of one day gets a number of its own.</summary>
     private static string CopyName(RecordsAddedTo records, SheetRecording recording, FilledSheet filled)
     {
-        var name = $"{Kept}/{LocalDatePattern.Iso.Format(records.Recorded)}-{recording.Sheet.Number}{(recording.IsRefused ? "-refused" : "")}";
+        var name = $"{Kept}/{LocalDatePattern.Iso.Format(records.Recorded)}-{recording.Sheet.Number.Replace(' ', '-')}{(recording.IsRefused ? "-refused" : "")}";
         var ending = filled.IsWorkbook && recording.ToMend is null ? ".xlsx" : ".csv";
         for (var copy = 1; ; copy++)
         {
@@ -182,8 +222,7 @@ internal sealed class SheetRecorded
 
         var sheet = recording.Sheet;
         var without = rulebook with { Records = rulebook.Records! with { Drawing = new SheetsDrawn(sheet.For, [sheet.Work], sheet.Programme) } };
-        var draft = new Judge(rulebook, RecordsFolder.Read(without, folder, _doors.Show(folder), herd: _asked.Herd)).JudgeAll();
-        return WrongButDone.Of(draft, sheet, recording.Entries);
+        return WrongButDone.Of(rulebook, RecordsFolder.Read(without, folder, _doors.Show(folder), herd: _asked.Herd), sheet, recording.Entries);
     }
 
     private int Refuse()

@@ -139,7 +139,7 @@ internal sealed class SheetsOfAMorning
 
         if (_sheets.Length > 0)
         {
-            var kept = SheetFiles.Write(folder, _sheets.SelectMany(sheet => sheet.Files(_plan!)));
+            var kept = SheetFiles.Write(folder, _sheets.SelectMany(sheet => sheet.Files(_plan!)).Concat(Rehearsed()));
             _doors.Out.WriteLine($"Written into {_doors.Show(folder)}: {Phrases.And([.. _sheets.Select(sheet => sheet.FileName)])}, each as .html to print, .md, and as .csv and .xlsx to fill in.");
             foreach (var file in kept)
             {
@@ -165,11 +165,15 @@ internal sealed class SheetsOfAMorning
 
         if (!_asked.IsRehearsal)
         {
-            _doors.Out.Write(LogOfJudging.Add(_plan!.Draft, "plan", _asked.Programme, _asked.By, _doors));
+            _doors.Out.Write(LogOfJudging.Add(_plan!.Draft, "plan", _asked.Programme, _asked.By, _doors, [.. _sheets.Select(sheet => sheet.Number)]));
         }
 
         return _previews.IsEmpty ? _problems.Ends(_doors) : ExitCode.Bad;
     }
+
+    /// <summary>What stands on a rehearsal's sheets, for record: no ledger knows of them.</summary>
+    private IEnumerable<FileToWrite> Rehearsed() => !_asked.IsRehearsal ? []
+        : _sheets.Select(sheet => new FileToWrite(sheet.FileName + ".jsonl", SheetLedger.Of([]).With(sheet.Drawn.InLedger(sheet.Number, Today, Path.GetFileName(_asked.Programme))).Bytes));
 
     private string Why(DrawnSheet preview) => IsTooEarly
         ? $"A preview only: {LocalDatePattern.Iso.Format(_asked.Day)} is to come, and what is ticked on a paper of next week stays ticked. Draw it up again that morning, or the evening before."

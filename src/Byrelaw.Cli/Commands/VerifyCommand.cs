@@ -1,4 +1,5 @@
 using Byrelaw.Planning.Sessions;
+using Byrelaw.Reporting.Sheets;
 using Byrelaw.Reporting.Verifying;
 
 namespace Byrelaw.Cli.Commands;
@@ -39,7 +40,8 @@ internal static class VerifyCommand
         var draft = SessionDraft.Of(loaded.Reading.Rulebook, loaded.Herd, Day(inputs.KnownOn), Day(inputs.On), inputs.Session);
         var verification = Verification.Of(kept, draft);
         doors.Out.Write(json ? VerifyJson.Of(verification) + "\n" : VerifyText.Of(verification) + InTheLog(kept, file, doors));
-        return verification.Holds ? ExitCode.Done : ExitCode.Bad;
+        doors.Err.Write(loaded.Herd.LedgerIsBroken ? OpenSheetWords.Broken + "\n" : "");
+        return verification.Holds && !loaded.Herd.LedgerIsBroken ? ExitCode.Done : ExitCode.Bad;
     }
 
     private static string InReport(KeptReport kept, string path) => Path.GetFullPath(path.Replace('/', Path.DirectorySeparatorChar), kept.Folder);

@@ -23,8 +23,8 @@ internal static class SilenceTrial
             return null;
         }
 
-        // A row that cannot be read may have been one in a year before; it breaks no silence now. One of any day may have been of each year.
-        Gap[] unread = [.. herd.Coverage.Gaps.Where(gap => (gap.Kind == kind || gap.Kind < 0) && gap.From <= reach)];
+        // A row that cannot be read may have been one in a year before; it breaks no silence now. What only hints at one, such as a move to the dry cows, is none. One of any day may have been of each year.
+        Gap[] unread = [.. herd.Coverage.Gaps.Where(gap => !gap.IsHint && (gap.Kind == kind || gap.Kind < 0) && gap.From <= reach)];
         var ofAnyDay = unread.Where(IsOfManyDays).DistinctBy(gap => (gap.Line, gap.Animal)).Count();
         int[] maybe = [.. days.Concat(unread.Where(gap => !IsOfManyDays(gap)).Select(gap => gap.From)).Distinct().Order()];
         var earliest = ofAnyDay > 0 ? since : maybe[0];

@@ -27,6 +27,9 @@ public sealed record RecordKeeping(
     /// <summary>The sheets that are being drawn, of which earlier ones are not held against them; null for none.</summary>
     public SheetsDrawn? Drawing { get; init; }
 
+    /// <summary>Sheets that somebody has seen, each with the day: the ledger must have them.</summary>
+    public ImmutableArray<(string Number, LocalDate Day)> SheetsNamed { get; init; } = [];
+
     /// <summary>The same by a person's word, for one run, that everything is written down up to a day: it stands in place of every <c>up to</c>. What
     /// promises end with, and of which day a sheet is, stays.</summary>
     public RecordKeeping ReachingTo(LocalDate day) => this with { UpTo = day, RecordsTo = day };

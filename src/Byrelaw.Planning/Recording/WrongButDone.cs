@@ -31,21 +31,23 @@ public enum WrongButDoneWhy
 public sealed record WrongButDone(RecordedEntry Entry, WrongButDoneWhy Why)
 {
     /// <summary>All of a sheet.</summary>
-    /// <param name="draft">By what was known without the sheet.</param>
+    /// <param name="rulebook">With a programme.</param>
+    /// <param name="herd">By what was known without the sheet.</param>
     /// <param name="sheet">The sheet as the ledger has it.</param>
     /// <param name="entries">What is written of it.</param>
-    public static ImmutableArray<WrongButDone> Of(Draft draft, Sheet sheet, IReadOnlyList<RecordedEntry> entries)
+    public static ImmutableArray<WrongButDone> Of(Rulebook rulebook, Herd herd, Sheet sheet, IReadOnlyList<RecordedEntry> entries)
     {
-        ArgumentNullException.ThrowIfNull(draft);
+        ArgumentNullException.ThrowIfNull(rulebook);
+        ArgumentNullException.ThrowIfNull(herd);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(entries);
-        var rules = Session.Of(draft.Rulebook.Programme!).FirstOrDefault(one => one.Number == sheet.Session) is { } session ? SessionsInTurn.RulesOf(draft.Rulebook, session) : draft.Rulebook;
-        var (safety, programme) = (new SafetyOnDay(rules, draft.Herd, draft.KnownOn), rules.Programme!);
+        var rules = Session.Of(rulebook.Programme!).FirstOrDefault(one => one.Number == sheet.Session) is { } session ? SessionsInTurn.RulesOf(rulebook, session) : rulebook;
+        var (safety, programme) = (new SafetyOnDay(rules, herd, knownOn: null), rules.Programme!);
         return [.. entries.Where(entry => !entry.IsNotDone).SelectMany(entry => Of(entry).Select(why => new WrongButDone(entry, why)))];
 
         IEnumerable<WrongButDoneWhy> Of(RecordedEntry entry)
         {
-            var (animal, row) = (draft.Herd.Find(entry.Animal), sheet.Rows.FirstOrDefault(one => one.Row == entry.Row));
+            var (animal, row) = (herd.Find(entry.Animal), sheet.Rows.FirstOrDefault(one => one.Row == entry.Row));
             switch (entry.Kind)
             {
                 // A device that comes out needs no rule.

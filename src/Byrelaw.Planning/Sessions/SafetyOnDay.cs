@@ -9,6 +9,12 @@ public sealed class SafetyOnDay(Rulebook rulebook, Herd herd, LocalDate? knownOn
     private readonly Judge _judge = new(rulebook with { Rules = [.. rulebook.Rules.Where(rule => rule.IsSafety)] }, herd, knownOn);
     private readonly Dictionary<(string List, LocalDate Day), Dictionary<int, Answer>> _asked = [];
 
+    /// <summary>By what a draft is judged by.</summary>
+    public SafetyOnDay(Draft draft)
+        : this(draft.Rulebook, draft.Herd, draft.KnownOn)
+    {
+    }
+
     /// <summary>Whether they surely hold of her; never without a list that has them.</summary>
     public bool Holds(Choice? list, int animal, LocalDate day) => list is not null && Of(list, day).GetValueOrDefault(animal, Answer.No).MayBeUsed();
 

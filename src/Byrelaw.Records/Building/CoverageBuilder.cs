@@ -16,7 +16,7 @@ internal static class CoverageBuilder
     public static Coverage Build(
         Vocabulary vocabulary, RecordKeeping? keeping, AnimalRow[] animals, int[] joined, int[] left, int knownDay, int[] reach, IEnumerable<Gap> gaps, KeptSinceLast? last)
     {
-        var sorted = GapOrder.ByKind(FilteredCoverage.Gaps(vocabulary, gaps));
+        var sorted = GapOrder.ByKind(FilteredCoverage.Gaps(vocabulary, TimedHeatCoverage.With(vocabulary, gaps)));
         var hasGaps = new bool[vocabulary.ById.Length];
         foreach (var gap in sorted)
         {
@@ -31,6 +31,7 @@ internal static class CoverageBuilder
         }
 
         var promises = Promised.Of(vocabulary, keeping, reach, knownDay);
+        TimedHeatCoverage.Follow(vocabulary, promises);
         int[] ofAll = last is null ? [] : [.. promises.Since];
         last?.AddTo(promises, animals.Length, knownDay);
         return FilteredCoverage.Following(vocabulary, new Coverage

@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Building;
 
 /// <summary>Gathers gaps. One whose date cannot be right is one on any day; one of an animal that may be another is the other's too.</summary>
-internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles doubles)
+internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles doubles, IReadOnlySet<int> ofSheets)
 {
     private readonly List<Gap> _gaps = [];
 
@@ -13,8 +13,8 @@ internal sealed class GapTable(int knownDay, AnimalRow[] animals, Doubles double
     {
         foreach (var gap in gaps)
         {
-            // A sheet may be of a day that the records do not reach yet: what it would write is of that day on.
-            var isPossible = gap.IsOfSheet || gap.From <= knownDay && (gap.Animal < 0 || gap.To >= animals[gap.Animal].BornFirst);
+            // A sheet may be of a day that the records do not reach yet: what it would write is of that day on, and what it wrote is of its day.
+            var isPossible = gap.IsOfSheet || ofSheets.Contains(gap.Line) || gap.From <= knownDay && (gap.Animal < 0 || gap.To >= animals[gap.Animal].BornFirst);
             var possible = isPossible ? gap : gap with { From = Day.Start, To = Day.End };
             _gaps.Add(possible);
             doubles.Doubt(possible, _gaps);

@@ -48,7 +48,7 @@ internal sealed class HerdBuilder
         _expanded = new EventStage(vocabulary);
         Details = new EntryDetails([.. stages.SelectMany(stage => stage.Details.All())]);
         _impossible = new ImpossibleDates(knownDay, animals, stages.Select(stage => stage.LastLine).DefaultIfEmpty(int.MaxValue).Min(), supposedAfter, ofSheets);
-        _gaps = new GapTable(knownDay, animals, doubles);
+        _gaps = new GapTable(knownDay, animals, doubles, ofSheets);
         _where = new WhoIsWhere(vocabulary, animals, stages, _expanded, _gaps);
         KnownDay = knownDay;
         TakeOutImpossible();

@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Ledger;
 
 /// <summary>
-/// What becomes of promises where the ledger cannot be trusted: its chain does not hold, or rows name a sheet that it does not have. Nobody knows then which papers are
+/// What becomes of promises where the ledger cannot be trusted: its chain does not hold, or rows, or the log of judging, name a sheet that it does not have. Nobody knows then which papers are
 /// out, so all kinds that sheets write are complete no longer than to the day before the last line that holds.
 /// </summary>
 internal static class LedgerTrust
@@ -11,13 +11,14 @@ internal static class LedgerTrust
     {
         var known = (ledger?.Sheets ?? []).Select(sheet => sheet.Number).ToHashSet(StringComparer.Ordinal);
         var strange = stages.SelectMany(stage => stage.SheetRows).Where(row => !known.Contains(row.SheetRow.Split(':')[0].Trim())).ToList();
-        if (ledger is not { IsBroken: true } && strange.Count == 0)
+        var seen = (keeping?.SheetsNamed ?? []).Where(sheet => !known.Contains(sheet.Number)).ToList();
+        if (ledger is not { IsBroken: true } && strange.Count == 0 && seen.Count == 0)
         {
             return (keeping, false);
         }
 
         // A sheet that is lost was written on the day of the last line that holds, or later.
-        var last = ledger?.LastGoodDay is { } good ? Day.Number(good) : strange.Select(row => row.Day).DefaultIfEmpty(Day.Number(Completeness.Always)).Min();
+        var last = ledger?.LastGoodDay is { } good ? Day.Number(good) : strange.Select(row => row.Day).Concat(seen.Select(sheet => Day.Number(sheet.Day))).DefaultIfEmpty(Day.Number(Completeness.Always)).Min();
         var until = Day.Date(Math.Max(last - 1, Day.Number(Completeness.Always)));
         var written = (ledger?.Sheets ?? []).SelectMany(sheet => sheet.Rows).SelectMany(row => row.Writes).Select(entry => vocabulary.FindKind(entry.Kind)?.Declaration.Id ?? -1).ToHashSet();
         return (keeping is null ? null : keeping with { Complete = [.. keeping.Complete.SelectMany(Ended)] }, true);

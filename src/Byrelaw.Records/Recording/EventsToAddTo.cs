@@ -16,10 +16,14 @@ internal sealed class EventsToAddTo
     private readonly int _width;
     private readonly Dictionary<int, Dictionary<string, string>> _filled = [];
 
+    // Lines after which a cell in quotation marks goes on.
+    private readonly HashSet<int> _goesOn;
+
     private EventsToAddTo(string mark, string lineEnd, List<string> lines, List<string> headings)
     {
         (_mark, _lineEnd, _lines, _headings) = (mark, lineEnd, lines, headings);
         _width = headings.Count;
+        _goesOn = GoingOn(lines, _width);
     }
 
     /// <summary>How many lines stand there.</summary>
@@ -153,12 +157,36 @@ internal sealed class EventsToAddTo
         {
             text.Append(',').AppendJoin(',', _headings.Skip(_width).Select(Quoted));
         }
-        else if (old.Trim().Length > 0)
+        else if (old.Trim().Length > 0 && !_goesOn.Contains(line))
         {
             text.Append(',', more);
         }
 
         text.Append(end);
+    }
+
+    /// <summary>A remark may go over several lines; its row ends with the last of them.</summary>
+    private static HashSet<int> GoingOn(List<string> lines, int width)
+    {
+        var goesOn = new HashSet<int>();
+        for (var line = 1; line < lines.Count; line++)
+        {
+            if (lines[line].Count(sign => sign == '"') % 2 == 0)
+            {
+                continue;
+            }
+
+            var row = string.Join('\n', lines.Skip(line).TakeWhile((_, at) => at < RowOverLines.Longest / 64));
+            if (RowOverLines.Of(row.AsSpan(), ',', width, isToTheEnd: true, out var length) == OverLines.Yes)
+            {
+                for (var more = row.AsSpan(0, length).Count('\n'); more > 0; more--)
+                {
+                    goesOn.Add(line++);
+                }
+            }
+        }
+
+        return goesOn;
     }
 
     /// <summary>What a row says otherwise than an entry; null for nothing. What is blank in it is noted to be filled in, where it is a row of the same sheet.</summary>

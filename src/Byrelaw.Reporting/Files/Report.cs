@@ -11,7 +11,7 @@ public sealed record ReportFile(string Path, string Text);
 public static class Report
 {
     /// <summary>How many files there will be.</summary>
-    public static int FilesOf(Draft draft) => 3 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + draft.Lists.Sum(list => 2 + (2 * list.Animals.Length));
+    public static int FilesOf(Draft draft) => 3 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + (draft.Herd.OpenRows.IsEmpty ? 0 : 1) + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + draft.Lists.Sum(list => 2 + (2 * list.Animals.Length));
 
     /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
     /// <param name="draft">The draft.</param>
@@ -26,6 +26,11 @@ public static class Report
         if (!draft.Herd.Problems.IsEmpty)
         {
             yield return new ReportFile(ProblemsCsv.File, ProblemsCsv.Of(draft.Herd));
+        }
+
+        if (!draft.Herd.OpenRows.IsEmpty)
+        {
+            yield return new ReportFile(OpenSheetsCsv.File, OpenSheetsCsv.Of(draft.Herd));
         }
 
         var folders = new FileNames();

@@ -10,6 +10,10 @@ public sealed record DraftJson(
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] InputsJson? Inputs,
     IReadOnlyList<DoubtJson> Doubts, IReadOnlyList<ListJson> Lists)
 {
+    /// <summary>Sheets that are not wholly on record, by number; left out where there is none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? OpenSheets { get; init; }
+
     /// <summary>What is supposed to stand in the book, as it was written; left out where nothing is.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<string>? Supposed { get; init; }

@@ -25,6 +25,10 @@ public sealed record LogEntry(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? RecordsTo { get; init; }
 
+    /// <summary>Sheets that were open, by number; left out where none was.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? Sheets { get; init; }
+
     /// <summary>What is to be logged of a draft; its place in the log comes later.</summary>
     public static LogEntry Of(Draft draft, string command, string file, string? by, DateTimeOffset at) => new(
         0, InstantPattern.General.Format(Instant.FromDateTimeOffset(at)), command, by is null ? null : PlainText.Clean(by),
@@ -32,8 +36,12 @@ public sealed record LogEntry(
         ReachWords.Iso(draft.Herd), draft.KnownOn is { } day ? LocalDatePattern.Iso.Format(day) : null,
         [.. draft.Lists.Select(LoggedList.Of)], AnswersDigest.Of(JsonText.Lists(draft)), null)
     {
+        Sheets = OpenNumbers(draft.Herd),
         RecordsTo = draft.Rulebook.Records?.RecordsTo is { } to ? LocalDatePattern.Iso.Format(to) : null,
     };
+
+    /// <summary>The numbers of open sheets, each once; null for none.</summary>
+    internal static IReadOnlyList<string>? OpenNumbers(Herd herd) => herd.OpenRows.IsEmpty ? null : [.. herd.OpenRows.Select(row => row.Sheet.Number).Distinct()];
 }
 
 /// <summary>One list of a judging: its days, and how many have which answer.</summary>

@@ -40,7 +40,7 @@ internal static class DrawnPage
         DrawnTakenOff.Add(part, sheet.Drawn);
         return part.Gap()
             .Sentence("Every row comes back: done, or not done and why. Until it is on record it is in doubt, and nobody on it is offered anything.")
-            .Sentence($"To write it down: fill in {sheet.FileName}.csv (or the .xlsx), then byrelaw record PROGRAMME {sheet.FileName}.csv.")
+            .Sentence($"To write it down: fill in {sheet.FileName}.csv (or the .xlsx), then byrelaw record PROGRAMME {sheet.FileName}.csv{(sheet.IsRehearsal ? " --out COPY" : "")}.")
             .Sentence(LastWord);
     }
 

@@ -6,6 +6,8 @@ namespace Byrelaw.Reporting.Sheets;
 /// <summary>What recording a sheet came to, for a terminal.</summary>
 public static class RecordText
 {
+    private const string Withholding = "What was given has withholding periods for milk and for meat: they are on its label, and are written down beside it. Nothing here is a prescription.";
+
     /// <summary>What was written, and what stays open.</summary>
     /// <param name="recording">The recording.</param>
     /// <param name="open">Rows of the sheet that are open afterwards.</param>
@@ -27,7 +29,7 @@ public static class RecordText
             text.Sentence($"not done, {reason.Key.Name}: {string.Join(", ", reason.Select(entry => entry.Animal))}, because: {Phrases.Stop(reason.Key.Note)}");
         }
 
-        text.In(0);
+        text.In(0).Sentence(done.Exists(entry => entry.Kind is EventKind { Marks: Marks.Treatment } && entry.Detail("method").Length > 0) ? Withholding : "");
         foreach (var tick in recording.Unanswered.GroupBy(one => one.Kind.Name))
         {
             text.Sentence($"A tick is no {tick.Key}: {Rows([.. tick.Select(one => one.Row)])} {(tick.Count() == 1 ? "stays" : "stay")} open until an answer stands there.");

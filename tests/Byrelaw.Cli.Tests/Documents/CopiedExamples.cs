@@ -1,14 +1,14 @@
 namespace Byrelaw.Cli.Tests.Documents;
 
-/// <summary>The two example farms and the base rules in a folder of their own, to be written to.</summary>
+/// <summary>Example farms, the two unless others are named, and the base rules in a folder of their own, to be written to.</summary>
 internal sealed class CopiedExamples : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("byrelaw-examples-").FullName;
     private readonly FixedClock _clock = new() { Now = new DateTimeOffset(2026, 10, 12, 17, 0, 0, TimeSpan.Zero) };
 
-    public CopiedExamples()
+    public CopiedExamples(string example = "examples/two-farms")
     {
-        foreach (var part in new[] { "examples/two-farms", "rulesets" })
+        foreach (var part in new[] { example, "rulesets" })
         {
             foreach (var file in Directory.EnumerateFiles(Repository.At(part), "*", SearchOption.AllDirectories).Where(file => !file.EndsWith(".jsonl", StringComparison.Ordinal)))
             {

@@ -15,12 +15,15 @@ public sealed class NoRoomTests : IDisposable
     [InlineData("pack", "large.byre", "-o", "new.pack")]
     [InlineData("unpack", "large.pack", "there", "--replace")]
     [InlineData("carry", "large.byre", "--to", "2027")]
+    [InlineData("record", "spring.byre", "vet.csv")]
     public void On_a_full_disk_nothing_is_half_written(params string[] args)
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "how far files may grow is set by bash here");
         var remarks = string.Concat(Enumerable.Range(1, 700).Select(i => $"# remark {i}\n"));
         _farm.Write("untidy.byre", "event    heat\n" + remarks);
         _farm.Write("large.byre", TemporaryFarm.Programme + remarks);
+        _farm.Append("records/events.csv", string.Concat(Enumerable.Repeat("2026-08-01,1423,body condition,5.0,,,\n", 300)));
+        _farm.Write("vet.csv", "animal,date,pregnancy test,pregnancy test: method\n1007,2026-09-18,empty,ultrasound\n");
         _farm.Run("pack", "large.byre", "-o", "large.pack").Code.ShouldBe(ExitCode.Done);
         _farm.Run("unpack", "large.pack", "there").Code.ShouldBe(ExitCode.Done);
         _farm.Write("there/large.byre", TemporaryFarm.Programme + "# mine\n");

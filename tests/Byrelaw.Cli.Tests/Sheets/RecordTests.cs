@@ -172,6 +172,57 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void A_programme_that_is_moved_by_three_days_leaves_its_sheet_open_until_somebody_says_that_it_was_not_used()
+    {
+        _farm.On(2026, 10, 3);
+        var number = _farm.Draw();
+        _farm.Treatment().ShouldBe("6 no, 7 on_course, 8 on_course, 9 on_course", "its day is to come");
+        _farm.Farm.Change("spring.byre", "collection on 2026-10-12", "collection on 2026-10-15");
+        _farm.Farm.Change("spring.byre", "up to 2026-10-03", "up to 2026-10-06");
+        _farm.On(2026, 10, 7);
+        _farm.Treatment().ShouldBe(InDoubt, "nobody knows whether they were treated on the day that was given up");
+        var run = _farm.Farm.Run("plan", "spring.byre", "--sheet", "2026-10-07");
+        run.Out.ShouldNotContain("☐");
+        Ledger().Sheets.ShouldHaveSingleItem();
+        Run("record", "spring.byre", number, "--not-done", "moved by three days").Code.ShouldBe(ExitCode.Done);
+        _farm.Draw("2026-10-07").ShouldStartWith("H1007-");
+    }
+
+    [Fact]
+    public void A_sheet_that_was_void_before_its_day_counts_no_more()
+    {
+        _farm.On(2026, 10, 3);
+        var first = _farm.Draw();
+        _farm.Farm.Append("records/events.csv", "2026-10-03,8,mating,,,the neighbour's bull\n");
+        var second = _farm.Draw();
+        second.ShouldNotBe(first);
+        _farm.On(2026, 10, 5);
+        var said = Said(_farm.Farm.Run("draft", "spring.byre").Out);
+        said.ShouldContain(second);
+        said.ShouldNotContain(first);
+        _farm.Treatment().ShouldBe("6 no, 7 ask, 8 no, 9 ask");
+    }
+
+    [Fact]
+    public void Whoever_was_scanned_that_morning_and_found_in_calf_is_on_record_and_her_hormone_was_not_given()
+    {
+        var number = _farm.Draw();
+        var run = Record(_farm.Fill(number, (1, "done", "no"), (1, "reason", "in calf"), (1, "pregnancy test", "pregnant"), (1, "pregnancy test: method", "ultrasound"), (1, "pregnancy test: done by", "vet"), (2, "done", "yes"), (3, "done", "yes")));
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        _farm.Events.ShouldContain("2026-10-04,7,pregnancy test,pregnant");
+        _farm.Farm.Run("draft", "spring.byre").Out.ShouldContain("Take as in calf: 6, 7.");
+    }
+
+    [Fact]
+    public void A_number_that_was_printed_on_another_farms_sheet_is_none_of_this_ledger()
+    {
+        var number = _farm.Draw();
+        File.WriteAllText(_farm.Farm.At("x.csv"), File.ReadAllText(_farm.Farm.At($"sheets/{number}.csv")).Replace(number, "H1004-000000", StringComparison.Ordinal));
+        Record("x.csv").Err.ShouldContain("the ledger has no sheet H1004-000000");
+        _farm.Treatment().ShouldBe(InDoubt);
+    }
+
+    [Fact]
     public void All_that_was_not_done_is_said_in_one_line_and_wants_a_reason_and_the_right_number()
     {
         var number = _farm.Draw();
@@ -242,6 +293,17 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void A_ledger_that_was_deleted_before_anything_was_recorded_is_missed_by_the_log()
+    {
+        _farm.Draw();
+        File.Delete(_farm.Farm.At("records/sheets.jsonl"));
+        var run = _farm.Farm.Run("draft", "spring.byre");
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Out.ShouldContain("The ledger of sheets was changed, or is not whole");
+        _farm.Farm.Run("plan", "spring.byre", "--sheet", "2026-10-04").Code.ShouldBe(ExitCode.Bad);
+    }
+
+    [Fact]
     public void Two_programmes_that_use_one_book_know_of_each_others_sheets_and_neither_makes_the_others_void()
     {
         var number = _farm.Draw();
@@ -272,6 +334,7 @@ public sealed class RecordTests : IDisposable
     {
         var number = _farm.Draw();
         var rows = File.ReadAllLines(_farm.Farm.At($"sheets/{number}.csv")).Select(line => line.Split(',')).ToList();
+        Byrelaw.Records.Workbooks.TextWorkbook.Of("sheet", rows).ShouldBe(File.ReadAllBytes(_farm.Farm.At($"sheets/{number}.xlsx")), "the same rows are the same bytes");
         rows[1][5] = "yes";
         File.WriteAllBytes(_farm.Farm.At("back.xlsx"), Byrelaw.Records.Workbooks.TextWorkbook.Of("sheet", rows));
         var run = Record("back.xlsx");
@@ -323,6 +386,16 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void A_remark_over_two_lines_stays_as_it_was()
+    {
+        const string Remark = "2026-09-21,9,heat,,,\"stood for 8,\nand for 7\"";
+        _farm.Farm.Append("records/events.csv", Remark + "\n");
+        Record(_farm.Fill(_farm.Draw(), (1, "done", "yes"))).Code.ShouldBe(ExitCode.Done);
+        _farm.Events.ShouldContain(Remark + ",");
+        _farm.Farm.Run("records", "records", "--rules", "spring.byre").Code.ShouldBe(ExitCode.Done);
+    }
+
+    [Fact]
     public void A_book_whose_last_line_has_no_end_is_not_written_to()
     {
         var number = _farm.Draw();
@@ -330,6 +403,69 @@ public sealed class RecordTests : IDisposable
         var run = Record(_farm.Fill(number, (1, "done", "yes")));
         run.Code.ShouldBe(ExitCode.Bad);
         run.Err.ShouldContain("R0411");
+    }
+
+    [Fact]
+    public void A_book_that_may_not_be_written_to_is_left_as_it_is_and_the_sheet_stays_open()
+    {
+        var number = _farm.Draw();
+        File.SetAttributes(_farm.Farm.At("records/events.csv"), FileAttributes.ReadOnly);
+        Record(_farm.Fill(number, (1, "done", "yes"))).ShouldBeOneClearLine("may not be written to; nothing was changed");
+        _farm.Events.ShouldNotContain("hormone given");
+        Directory.Exists(_farm.Farm.At("records/recorded")).ShouldBeFalse();
+        _farm.Treatment().ShouldBe(InDoubt);
+        File.SetAttributes(_farm.Farm.At("records/events.csv"), FileAttributes.Normal);
+    }
+
+    [Fact]
+    public void Two_people_who_record_at_once_do_it_one_after_the_other_and_nothing_is_lost_or_doubled()
+    {
+        var number = _farm.Draw();
+        string[] files = [_farm.Fill(number, (1, "done", "yes")), "second.csv"];
+        File.Copy(_farm.Farm.At(files[0]), _farm.Farm.At(files[1]));
+        _farm.Farm.Change(files[1], $"{number},2,2026-10-04,1,8,,", $"{number},2,2026-10-04,1,8,yes,");
+        var runs = new Run[4];
+        Parallel.For(0, runs.Length, at => runs[at] = Record(files[at % 2]));
+        runs.ShouldAllBe(run => run.Code == ExitCode.Done);
+        foreach (var row in new[] { 1, 2 })
+        {
+            _farm.Events.Split('\n').Count(line => line.EndsWith($"{number}:{row}", StringComparison.Ordinal)).ShouldBe(1);
+        }
+    }
+
+    [Fact]
+    public void A_rehearsal_is_written_into_a_copy_and_the_farms_own_book_is_as_it_was()
+    {
+        _farm.On(2026, 8, 1);
+        _farm.Farm.Run("plan", "spring.byre", "--rehearse", "2026-10-04").Code.ShouldBe(ExitCode.Done);
+        var name = Path.GetFileNameWithoutExtension(Directory.GetFiles(_farm.Farm.At("sheets"), "*.csv").Single());
+        var events = _farm.Events;
+        var file = _farm.Fill(name, (1, "done", "yes"), (2, "done", "yes"), (3, "done", "no"), (3, "reason", "spare"));
+        Record(file).ShouldBeOneClearLine("is a rehearsal's: it is written into a copy of the farm. Say where that is to lie, with --out DIR");
+        var run = Run("record", "spring.byre", file, "--out", "rehearsed");
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        run.Out.ShouldContain("REHEARSAL: written into a copy, rehearsed/spring.byre.");
+        _farm.Events.ShouldBe(events);
+        File.Exists(_farm.Farm.At("records/sheets.jsonl")).ShouldBeFalse();
+        File.ReadAllText(_farm.Farm.At("rehearsed/records/events.csv")).ShouldContain("2026-10-04,7,hormone given");
+        _farm.On(2026, 10, 5);
+        var draft = _farm.Farm.Run("draft", "rehearsed/spring.byre", "--out", "out2");
+        draft.Code.ShouldBe(ExitCode.Done, draft.ToString());
+        draft.Out.ShouldContain("Devices in: 7 and 8 since 4 October 2026.");
+    }
+
+    [Fact]
+    public void Open_sheets_lie_in_the_report_and_whoever_judges_it_again_doubts_the_same()
+    {
+        var number = _farm.Draw();
+        _farm.Farm.Run("draft", "spring.byre").Code.ShouldBe(ExitCode.Done);
+        File.ReadAllText(_farm.Farm.At("out/open-sheets.csv")).ReplaceLineEndings("\n").ShouldStartWith($"sheet,row,date,session,animal,embryo,kind,device\n{number},1,2026-10-04,1,7,,hormone given,in\n");
+        File.ReadAllLines(_farm.Farm.At("judging-log.jsonl"))[^1].ShouldContain($"\"sheets\":[\"{number}\"]");
+        _farm.Farm.Run("verify", "out").Code.ShouldBe(ExitCode.Done);
+        Run("record", "spring.byre", number, "--not-done", "rain").Code.ShouldBe(ExitCode.Done);
+        var verified = _farm.Farm.Run("verify", "out");
+        verified.Code.ShouldBe(ExitCode.Bad, "the records are others now");
+        verified.Out.ShouldContain("records");
     }
 
     private Run Record(string file) => Run("record", "spring.byre", file, "--by", "farmer");

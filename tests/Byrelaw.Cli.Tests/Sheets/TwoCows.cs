@@ -88,6 +88,24 @@ internal sealed class TwoCows : IDisposable
         On(2026, 10, 4);
     }
 
+    /// <summary>The same farm on the day of the machine's clock, for the program as a process of its own: all its days are moved.</summary>
+    public static TwoCows OfToday()
+    {
+        var farm = new TwoCows { Morning = DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) };
+        var days = (DateTime.Now.Date - new DateTime(2026, 10, 4)).Days;
+        foreach (var file in new[] { "spring.byre", "records/events.csv" })
+        {
+            File.WriteAllText(farm.Farm.At(file), System.Text.RegularExpressions.Regex.Replace(File.ReadAllText(farm.Farm.At(file)), @"2026-\d\d-\d\d",
+                day => DateTime.Parse(day.Value, CultureInfo.InvariantCulture).AddDays(days).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)));
+        }
+
+        farm.On(DateTime.Now.Year, DateTime.Now.Month, DateTime.Now.Day);
+        return farm;
+    }
+
+    /// <summary>The day on which two get a device.</summary>
+    public string Morning { get; private init; } = "2026-10-04";
+
     public TemporaryFarm Farm { get; } = new();
 
     public string Events => File.ReadAllText(Farm.At("records/events.csv"));

@@ -13,10 +13,11 @@ public static class FarmCsv
     public static byte[] Events(PlainFarm farm)
     {
         ImmutableArray<string> details = farm.ColumnsOfDetails;
+        string[] sheetRow = farm.Events.Any(row => row.SheetRow.Length > 0) ? ["sheet row"] : [];
         return Write(
-            ["date", "animal", "kind", "value", "unit", "recorded", .. details],
+            ["date", "animal", "kind", "value", "unit", "recorded", .. details, .. sheetRow],
             farm.Events.Select(row => new[] { row.Date, row.Animal, row.Kind, row.Value, row.Unit, row.Recorded }
-                .Concat(details.Select((_, place) => farm.DetailOf(row, place)))));
+                .Concat(details.Select((_, place) => farm.DetailOf(row, place))).Concat(sheetRow.Select(_ => row.SheetRow))));
     }
 
     private static byte[] Write(IEnumerable<string> heading, IEnumerable<IEnumerable<string>> rows) =>

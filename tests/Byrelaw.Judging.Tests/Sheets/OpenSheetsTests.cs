@@ -22,6 +22,30 @@ public sealed class OpenSheetsTests
     public void The_judge_says_of_open_sheets_what_the_slow_evaluator_says() =>
         Each.Hold(WithSheets, Math.Max(1, Cases.Count / 4), one => Difference.Of(one), Show);
 
+    /// <summary>Some of their rows came back: done on the sheet's day or later, also after what the records reach, or not done.</summary>
+    private static readonly Gen<JudgingCase> WithRowsThatCameBack =
+        from one in WithSheets
+        from back in Gen.Select(Gen.Int[0, 2], Gen.Int[0, 3], Gen.Int[0, 9]).Array[12]
+        from said in Gen.Bool
+        select Back(said ? one : one with
+        {
+            // Nobody says how far the records reach: to the latest entry, and no entry of the farm is to come.
+            Rulebook = one.Rulebook with { Records = one.Rulebook.Records! with { UpTo = null } },
+            Farm = one.Farm with { Today = new LocalDate(2100, 1, 1) },
+        }, back);
+
+    [Fact]
+    public void The_judge_says_of_rows_that_came_back_what_the_slow_evaluator_says() =>
+        Each.Hold(WithRowsThatCameBack, Math.Max(1, Cases.Count / 4), one => Difference.Of(one), Show);
+
+    [Fact]
+    public void A_row_that_came_back_moves_no_promise() => Each.Hold(
+        WithRowsThatCameBack, Math.Max(1, Cases.Count / 4), one =>
+        {
+            var (with, without) = (FarmHerd.Of(one).Coverage, FarmHerd.Of(one with { Farm = one.Farm with { Events = [.. one.Farm.Events.Where(row => row.SheetRow.Length == 0)] } }).Coverage);
+            return with.Reach.AsSpan().SequenceEqual(without.Reach) && with.Since.AsSpan().SequenceEqual(without.Since) && with.KnownDay == without.KnownDay ? null : "a kind reaches another day";
+        }, Show);
+
     [Fact]
     public void An_open_sheet_makes_nobody_usable_who_is_not_so_both_with_its_rows_done_and_without_them()
     {
@@ -89,6 +113,28 @@ public sealed class OpenSheetsTests
                 [.. rows[i].Select(row => (row.Animal < numbers.Count ? numbers[row.Animal] : "nobody's", Kinds[row.Kind % Kinds.Length]))])),
         ];
         return one with { Farm = one.Farm with { Sheets = sheets, Today = known.PlusDays(later) } };
+    }
+
+    private static JudgingCase Back(JudgingCase one, (int How, int Late, int Answer)[] back)
+    {
+        var rows = one.Farm.Sheets.SelectMany(sheet => sheet.Rows.Select((row, place) => (sheet, row, Named: $"{sheet.Number}:{place + 1}"))).Where(one => one.row.Animal != "nobody's").ToList();
+        return one with
+        {
+            Farm = one.Farm with
+            {
+                Events =
+                [
+                    .. one.Farm.Events,
+                    .. rows.Zip(back).Where(pair => pair.Second.How > 0 && pair.First.sheet.For.PlusDays(pair.Second.Late) <= one.Farm.Today).Select(pair =>
+                    {
+                        var ((sheet, row, named), (how, late, answer)) = pair;
+                        var date = LocalDatePattern.Iso.Format(sheet.For.PlusDays(late));
+                        var value = Words.Vocabulary.FindKind(row.Kind) switch { TestKind test => test.Answers[answer % test.Answers.Length], MeasureKind => "pending", _ => "" };
+                        return (how == 1 ? new EventRow(date, row.Animal, row.Kind, value) : new EventRow(date, row.Animal, "not done", row.Kind)) with { SheetRow = named, Details = [.. one.Farm.DetailNames.Select(_ => "")] };
+                    }),
+                ],
+            },
+        };
     }
 
     private static string Show(JudgingCase one) => $"{one}\ntoday {one.Farm.Today}\n" + string.Join('\n', one.Farm.Sheets.Select(sheet => $"{sheet.Number} for {sheet.For} written {sheet.Written} replaces {sheet.Replaces}: {string.Join(' ', sheet.Rows)}"));

@@ -5,6 +5,7 @@ public sealed class FarmAsRead
 {
     private readonly List<Happening>[,] _byAnimalAndKind;
     private readonly List<(Kind Kind, int Day)> _ofGroups;
+    private readonly HashSet<int> _ofSheets;
 
     public FarmAsRead(PlainFarm farm, Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn)
     {
@@ -20,8 +21,10 @@ public sealed class FarmAsRead
         var rows = seen
             .Select(row => RowAsRead.Read(row.row, row.Line, places, vocabulary))
             .Where(row => row.Kind is not null || !leaveOut.Contains(NameFolding.Fold(row.Row.Kind)))
-            .Select(WithPossibleDate)
+            .Where(row => !OpenRowsReference.SaysNotDone(row, vocabulary))
+            .Select(row => WithPossibleDate(row, farm))
             .ToList();
+        _ofSheets = seen.Where(row => farm.IsOfSheet(row.row)).Select(row => row.Line).ToHashSet();
         rows = [.. rows, .. WrongAnimalReference.MayBeBack(rows, Animals, vocabulary)];
         rows = [.. rows.Select(row => WrongAnimalReference.IsSurely(row, rows, Animals) ? row with { Whom = Whom.CannotBeRead } : row)];
 
@@ -39,7 +42,7 @@ public sealed class FarmAsRead
         Mobs = new MobsReference(this, new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds));
         var all = new RowSorting(rows, Animals, vocabulary, members: this, moves.Holds);
         Details = new DetailsAsRead(farm, vocabulary, keeping);
-        var open = OpenRowsReference.Of(farm, rows, places, vocabulary, knownOn).ToList();
+        var open = OpenRowsReference.Of(farm, rows, [.. seen.Select(row => row.row)], places, vocabulary, knownOn).ToList();
         open.AddRange(DoublesReference.Of(Animals, vocabulary, [], [.. open]).ToList());
         var calvings = new CalvingsTooNearReference(Animals, vocabulary, all.Happenings, [.. all.Unread, .. open]);
         var filtered = new FilteredAsRead(vocabulary, Details, calvings.Believed, all.MobResults, all.GroupResults);
@@ -93,7 +96,7 @@ public sealed class FarmAsRead
 
     /// <summary>The latest day on which a kind is on record, of an animal, a mob or the herd; null for none.</summary>
     public int? LatestEntry(Kind kind) =>
-        Happenings.Where(row => row.Kind.Id == kind.Declaration.Id).Select(row => row.Day).Concat(_ofGroups.Where(row => row.Kind.Id == kind.Declaration.Id).Select(row => row.Day))
+        Happenings.Where(row => row.Kind.Id == kind.Declaration.Id && !_ofSheets.Contains(row.Line)).Select(row => row.Day).Concat(_ofGroups.Where(row => row.Kind.Id == kind.Declaration.Id).Select(row => row.Day))
             .Select(day => (int?)day).Max();
 
     /// <summary>What is on record of one animal and kind, oldest first.</summary>
@@ -103,9 +106,9 @@ public sealed class FarmAsRead
     /// "A row dated after the known day is an error in the records"; so is one before her birth. Such a date says nothing:
     /// the row may be of any day.
     /// </summary>
-    private RowAsRead WithPossibleDate(RowAsRead row)
+    private RowAsRead WithPossibleDate(RowAsRead row, PlainFarm farm)
     {
-        var impossible = row.Day > Known || (row.Whom == Whom.One && row.Day < Animals[row.Animal].BornFirst);
+        var impossible = (row.Day > Known && !farm.IsOfSheet(row.Row)) || (row.Whom == Whom.One && row.Day < Animals[row.Animal].BornFirst);
         return impossible ? row with { Day = null } : row;
     }
 }

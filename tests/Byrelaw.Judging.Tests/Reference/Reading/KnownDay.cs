@@ -16,7 +16,7 @@ public static class KnownDay
         }
 
         // "A day over a year after all others, no `up to`: of any day." Of two days alone either may be the slip.
-        var days = rows.Select(Entered).OfType<int>().Distinct().OrderDescending().ToList();
+        var days = rows.Where(row => row.SheetRow.Length == 0).Select(Entered).OfType<int>().Distinct().OrderDescending().ToList();
         while (days.Count > 2 && days[0] - days[1] > 366)
         {
             days.RemoveAt(0);

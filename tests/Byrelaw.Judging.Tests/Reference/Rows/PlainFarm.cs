@@ -12,6 +12,9 @@ public sealed record PlainFarm(ImmutableArray<string> FactNames, ImmutableArray<
     /// <summary>What day it is; null where nobody says.</summary>
     public LocalDate? Today { get; init; }
 
+    /// <summary>"Rows with `sheet row` do not count where a kind's reach is taken from its latest entry, and may lie after it", but not after today.</summary>
+    public bool IsOfSheet(EventRow row) => row.SheetRow.Length > 0 && (Today is not { } today || CellReading.Day(row.Date) is not { } day || day <= DayNumber.Of(today));
+
     /// <summary>Names of the columns of details, in order.</summary>
     public ImmutableArray<string> DetailNames { get; init; } = [];
 
@@ -47,6 +50,9 @@ public sealed record EventRow(string Date, string Animal, string Kind, string Va
 {
     /// <summary>Cells of the columns of details, in the order of <see cref="PlainFarm.DetailNames"/>.</summary>
     public ImmutableArray<string> Details { get; init; } = [];
+
+    /// <summary>The row of a sheet that it is of, <c>H1:2</c>; blank for none.</summary>
+    public string SheetRow { get; init; } = "";
 }
 
 /// <summary>A paper with boxes.</summary>
