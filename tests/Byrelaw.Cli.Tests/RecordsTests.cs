@@ -72,7 +72,7 @@ public sealed class RecordsTests : IDisposable
                 animal in "No"
                 date in "Date"
                 kind in "How"
-                  - "Natural" is mating, method is natural
+                  - "Natural" is mating
                   - "in" is "bull in"
                   - "out" is "bull out"
 

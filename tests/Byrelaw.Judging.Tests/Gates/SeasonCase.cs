@@ -76,16 +76,13 @@ internal sealed record SeasonCase(PlainFarm Farm, ImmutableArray<string> Promise
           choose recipients from females, judged from first transfer to final transfer
         """;
 
-    // Each in a mob of her own: a bull put in with one of a mob is doubt for the others.
-    private static readonly ImmutableArray<string> Mobs = ["River", "Hill", "Homestead", "Lake", "Moorland", "Woods", "Creek", "Terrace", "Gully", "Paddock"];
-
     /// <summary>Cows that calved in spring with copper on record, and rows of all sorts over them.</summary>
     public static readonly Gen<SeasonCase> Any =
         from rows in Gen.Select(Gen.Int[1, Cows], Gen.Int[0, Events.Length + 1], Gen.Int[0, 130], Gen.Int[0, 3], Gen.Int[0, 12], Row).Array[Rows]
         from copper in Gen.Int[0, 70].Array[Cows]
         select new SeasonCase(
             new PlainFarm(
-                ["origin"], [.. Enumerable.Range(1, Cows).Select(cow => new AnimalRow($"{cow}", "2021-05-01", "F", Mobs[cow - 1], "", ["home-bred"]))],
+                ["origin"], [.. Enumerable.Range(1, Cows).Select(cow => new AnimalRow($"{cow}", "2021-05-01", "F", "", "", ["home-bred"]))],
                 [
                     .. Enumerable.Range(1, Cows).SelectMany(cow => new[] { Calved(cow), new EventRow(Date(copper[cow - 1]), $"{cow}", "serum copper", "20", "umol/L"), new EventRow(Date(5 + cow), $"{cow}", "heat") }),
                     .. rows,
@@ -113,7 +110,7 @@ internal sealed record SeasonCase(PlainFarm Farm, ImmutableArray<string> Promise
 
     private static Rulebook Read(ImmutableArray<string> promised)
     {
-        var reading = RulebookReader.Read("farm.byre", new Files($"{Rules}records \"records\"\n  up to 2026-08-01\n  complete for {string.Join(", ", promised)} since 2020-01-01\n\n{Programme}"))!;
+        var reading = RulebookReader.Read("farm.byre", new Files($"{Rules}records \"records\"\n  up to 2026-08-01\n  complete for {string.Join(", ", promised)} since 2020-01-01\n  no mob on this farm\n\n{Programme}"))!;
         reading.Problems.Where(problem => problem.Severity == Language.Diagnostics.Severity.Error).Select(problem => $"{problem.Line}: {problem.Found}").ShouldBeEmpty();
         return reading.Rulebook;
     }
