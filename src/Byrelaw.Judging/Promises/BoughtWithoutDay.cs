@@ -1,13 +1,13 @@
 namespace Byrelaw.Judging.Promises;
 
 /// <summary>
-/// Animals that were bought, by their row in <c>animals.csv</c>, and have no row that says when they came: what happened to them before may
+/// Animals that were bought, hired or came otherwise, by their row in <c>animals.csv</c>, and have no row that says when they came: what happened to them before may
 /// be another farm's to know, so nothing is complete for them on any day.
 /// </summary>
 internal static class BoughtWithoutDay
 {
     private const string Origin = "origin";
-    private const string Bought = "bought";
+    private const string HomeBred = "home-bred";
 
     /// <summary>Their places.</summary>
     public static List<int> Find(Herd herd)
@@ -32,8 +32,8 @@ internal static class BoughtWithoutDay
         return found;
     }
 
-    /// <summary>What cannot be read may say so.</summary>
-    private static bool MayBeBought(FactColumn origin, int animal) => origin.States[animal] == FactState.Unreadable || (origin.States[animal] == FactState.Known && origin.Texts[animal] == Bought);
+    /// <summary>What cannot be read may say so, and so may a value that the farm added: hired, leased, purchased.</summary>
+    private static bool MayBeBought(FactColumn origin, int animal) => origin.States[animal] == FactState.Unreadable || (origin.States[animal] == FactState.Known && origin.Texts[animal] != HomeBred);
 
     /// <summary>What is said of them.</summary>
     public static RowsInDoubt Doubt(Herd herd, List<int> found) =>

@@ -12,7 +12,7 @@ internal static partial class CalfWords
     private static readonly ImmutableArray<string> OfACalf =
     [
         "preg", "gravid", "gestat", "gestac", "gestant", "concei", "concep", "fetus", "foetus", "fetal", "foetal", "pd", "pspb", "incalf", "notincalf", "unpreg", "nonpreg",
-        "trimest", "ballot", "tracht", "tragend", "dracht", "dragend", "pleine", "prenad", "prenh", "encinta", "drektig", "draktig", "dræktig", "drægtig",
+        "trimest", "ballot", "springing", "springer", "tracht", "tragend", "dracht", "dragend", "pleine", "prenad", "prenh", "encinta", "drektig", "draktig", "dræktig", "drægtig",
     ];
 
     private static readonly ImmutableArray<string> OfACalfWhole = ["pag", "pags", "bpag"];
@@ -65,7 +65,8 @@ internal static partial class CalfWords
         var parts = Parts(text);
         return parts.Exists(word => OfACalfWhole.Contains(word) || OfACalf.Any(stem => word.StartsWith(stem, StringComparison.Ordinal)))
             || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i =>
-                (parts[i] is "in" && parts[i + 1] == "calf") || (parts[i] == "calf" && parts[i + 1] == "found")
+                (parts[i] is "in" && parts[i + 1] == "calf") || (parts[i] is "calf" or "calves" && parts[i + 1] is "count" or "number" or "seen") || (parts[i] is "far" && parts[i + 1] is "on" or "gone")
+                || (parts[i] == "calf" && parts[i + 1] == "found")
                 || (parts[i] is "with" && parts[i + 1] == "calf" && parts.ElementAtOrDefault(i + 2) != "at"));
     }
 

@@ -14,7 +14,7 @@ public static class FloorHeadings
             ("transfer", ["ET", "embryo", "implant", "transferred", "transfer date", "date of transfer", "last transfer"]),
             ("bull in", ["bull in", "run with", "with bull", "bull date"]),
             ("pregnancy test", ["in calf", "preg", "pregnant", "pregnancy", "PD", "scan", "scanned", "gestation", "gravid", "conceived", "conception", "foetus", "fetus", "due", "EDC", "expected calving", "calving expected", "expected to calve", "next calving", "exp calving", "ECD", "to calve", "calve by", "carrying", "DCC",
-                "days CC", "springer", "springing", "trimester", "foetal age", "fetal age"]),
+                "days CC", "springer", "springing", "trimester", "recheck", "rescan", "foetal age", "fetal age"]),
             ("drying off", ["dry", "dried", "drying"]),
         }.Select(one => (one.Kind, one.Words.Select(HintedWord.Of).ToImmutableArray())),
     ];

@@ -17,6 +17,7 @@ public static class FloorHints
         ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro", "joining", "joined", "sweeper", "clean-up bull"]),
         ("pregnancy test", ["PD", "preg", "pregnant", "pregnancy", "in calf", "scan", "conceived", "conception", "gestation", "gravid", "foetus", "fetus", "foetal age", "fetal age", "foetal size", "fetal size", "springing", "springer", "close up",
             "steaming up", "bagging up", "carrying", "holding", "settled", "PAG", "trimester", "PIC", "CIC", "PDP", "confirmed", "heavy in calf"]),
+        ("purchase", ["arrived", "arrival", "bought", "hired", "leased", "came in", "moved in", "brought in", "brought back", "on agistment"]),
         ("drying off", ["dry", "dried", "DO", "DCT", "end of lactation", "last milking", "stopped milking"]),
     ];
 

@@ -66,13 +66,16 @@ internal static class OtherTests
 
     /// <summary>A farm whose own test is a scan of ovaries too is not asked about these.</summary>
     private static ImmutableArray<string> Doubted(TestKind test) => SpeaksOfACalf(test)
-        ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer))]
+        ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer) && !(AreInShort(test) && CalfWords.FoundNoneInShort(answer)))]
         : LooksForACalf(test) ? [.. test.Answers.Where(answer => !CalfWords.FoundNone(answer) && !CalfWords.SpeakOfElse(answer))]
         : Names(test).All(CalfWords.AreOnlyOfASample) ? [.. test.Answers.Where(CalfWords.Affirm)] : [];
 
     private static bool IsAboutACalf(TestKind test) => SpeaksOfACalf(test) || LooksForACalf(test) || !Doubted(test).IsEmpty;
 
-    private static bool SpeaksOfACalf(TestKind test) => Names(test).Any(CalfWords.Speak)
+    /// <summary>P and O, or P and E: what people shorten a scan's answers to.</summary>
+    private static bool AreInShort(TestKind test) => test.Answers.Any(answer => NameFolding.Fold(answer) == "p") && test.Answers.Any(answer => NameFolding.Fold(answer) is "o" or "e" or "mt");
+
+    private static bool SpeaksOfACalf(TestKind test) => Names(test).Any(CalfWords.Speak) || AreInShort(test)
         || test.Answers.Concat(test.AnswersAlso.Select(also => also.Name)).Any(answer => CalfWords.Speak(answer) || Names(test).All(name => CalfWords.MaySpeak(answer, name)));
 
     private static bool LooksForACalf(TestKind test) => Names(test).Any(CalfWords.LookForACalf);

@@ -28,6 +28,7 @@ internal sealed class HintReader(EventReading reading, EventStage stage, MayBeAn
 
             var (heading, text) = (reading.Columns.Unknown[i], Encoding.UTF8.GetString(cell));
             var other = others.ByCell(heading, text, kind, Encoding.UTF8.GetString(row.Cell(reading.Columns.Value)))
+                ?? others.ByOwnDetail(heading, text, kind, Encoding.UTF8.GetString(row.Cell(reading.Columns.Value)))
                 ?? (_byHeading[i] is TestKind hinted && hinted.Id != kind.Id && !FloorHeadings.SaysNone(text) ? hinted : null);
             if (other is not null && !reading.IsSaidNot(heading, text, other))
             {

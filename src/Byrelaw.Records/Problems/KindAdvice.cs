@@ -1,4 +1,5 @@
 using Byrelaw.Language.Canonical;
+using Byrelaw.Language.Floors;
 
 namespace Byrelaw.Records.Problems;
 
@@ -22,7 +23,7 @@ internal static class KindAdvice
         ? $"if it means {Phrases.Or(hinted)}, say so below that column: {Phrases.Or([.. hinted.Select(kind => $"`- {NameText.Text(word)} is {NameText.Exact(kind)}`")])}"
         : $"say what it means, in a line such as `- {NameText.Text(word)} is lameness` below that column, or `- {NameText.Text(word)} is left out`";
 
-    /// <summary>The kinds that a word may mean, by the hints of the vocabulary.</summary>
+    /// <summary>The kinds that a word may mean, by the hints of the vocabulary; no calving where it is still to come.</summary>
     public static IReadOnlyList<string> Hinted(string word, Vocabulary vocabulary) =>
-        [.. vocabulary.Hints.Where(hint => HintedWord.StandsIn(word, hint.Word)).Select(hint => hint.Kind.Name).Distinct()];
+        [.. vocabulary.Hints.Where(hint => HintedWord.StandsIn(word, hint.Word) && !DaysToCome.AreMeant(word, hint.Kind)).Select(hint => hint.Kind.Name).Distinct()];
 }

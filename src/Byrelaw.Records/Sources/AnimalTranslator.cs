@@ -41,10 +41,10 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
                     TranslateEvent(column, row, found);
                 }
 
-                if (hints.TellsOfACalf(row))
+                foreach (var told in hints.In(row))
                 {
                     // It has no day.
-                    events.Add(new EventHead(new RowPlace(source.Place, row.Number), Unreadable.Of(""), source.Animal(row, found)), hints.Test!.Name, "pending", "", events.Begin());
+                    events.AddHint(new EventHead(new RowPlace(source.Place, row.Number), Unreadable.Of(""), source.Animal(row, found)), told);
                 }
 
                 if (source.Column("kind") is { } said)

@@ -68,6 +68,10 @@ internal sealed class EventRows
         Rows.Add(head.Place, row);
     }
 
+    /// <summary>Adds a row that may be of a kind: a test whose result is not in, or what nobody can tell for sure.</summary>
+    public void AddHint(EventHead head, Kind kind) =>
+        Add(kind is TestKind ? head : head with { Recorded = Unreadable.Of("") }, kind.Name, kind is TestKind ? "pending" : "", "", Begin());
+
     /// <summary>Adds a row that may say anything of a kind, or of any kind, of anybody on any day.</summary>
     public void AddUnreadable(RowPlace place, string? kind)
     {

@@ -56,9 +56,9 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             OfOwnColumn(column, row, head);
         }
 
-        if (hints.TellsOfACalf(row))
+        foreach (var told in hints.In(row))
         {
-            rows.Add(head, hints.Test!.Name, "pending", "", rows.Begin());
+            rows.AddHint(head, told);
         }
 
         if (_isSheetOfTests && head.Date.Length > 0 && Array.TrueForAll(_kinds, column => source.Cell(column, row, out var meaning).Length == 0 && meaning is null))

@@ -3,7 +3,7 @@ using Byrelaw.Language.Floors;
 namespace Byrelaw.Records.Sources;
 
 /// <summary>
-/// What a row of a source tells of a calf in cells that nobody reads: a column without a line, or a text of the kind column that is left out. Such a row is a pregnancy test too, whose result is not in.
+/// What a row of a source tells of in cells that nobody reads: a column without a line, one that a text reads only beside other texts, or a text of the kind column that is left out. Such a row may be a pregnancy test, or a service, too.
 /// </summary>
 internal sealed class SourceHints
 {
@@ -19,36 +19,41 @@ internal sealed class SourceHints
     public SourceHints(TranslatedSource source, Vocabulary vocabulary, RecordKeeping keeping)
     {
         (_source, _saidNot, _signs) = (source, keeping.LeaveOut, new FloorSigns(vocabulary));
-        Test = source.Source.IsAde ? null : vocabulary.FindKind("pregnancy test") as TestKind;
-        var read = source.Source.Columns.Select(column => column.Heading)
-            .Concat(source.Source.Columns.SelectMany(column => column.Cells.SelectMany(cell => cell.Parts.Select(part => part.Heading).Append(cell.Where?.Heading)).Append(column.DatedIn)).OfType<string>())
+        var read = source.Source.Columns.Select(column => column.Heading).Concat(source.Source.Columns.Select(column => column.DatedIn).OfType<string>())
             .Concat(source.Source.RowsLeftOut.Select(row => row.Heading)).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
-        _notRead = [.. source.Table.Headings.Select((heading, place) => (place, heading)).Where(one => one.heading.Length > 0 && !read.Contains(NameFolding.Fold(one.heading)) && !FloorSigns.IsOfOthers(one.heading))];
+
+        // What the exchange makes of its own words is the program's to know.
+        _notRead = source.Source.IsAde ? [] : [.. source.Table.Headings.Select((heading, place) => (place, heading)).Where(one => one.heading.Length > 0 && !read.Contains(NameFolding.Fold(one.heading)) && !FloorSigns.IsOfOthers(one.heading))];
     }
 
-    /// <summary>The pregnancy test; null where there is none, or where a row says what it is by itself.</summary>
-    public TestKind? Test { get; }
-
-    /// <summary>Whether a row tells of a calf beside what is read of it.</summary>
-    public bool TellsOfACalf(SourceRow row)
+    /// <summary>The kinds that a row may tell of beside what is read of it.</summary>
+    public IEnumerable<Kind> In(SourceRow row)
     {
-        if (Test is null)
+        if (_source.Source.IsAde)
         {
-            return false;
+            yield break;
         }
 
+        CellMeaning? meaning = null;
+        var cell = _source.Column("kind") is { } kinds ? _source.Cell(kinds, row, out meaning) : "";
         foreach (var (place, heading) in _notRead)
         {
-            if (Says(row[place], heading))
+            if (!IsReadBy(meaning, heading) && Sign(row[place], heading) is { } told)
             {
-                return true;
+                yield return told;
             }
         }
 
-        return _source.Column("kind") is { } kinds && _source.Cell(kinds, row, out var meaning) is var cell && meaning is { Is: IsLeftOut } left
-            && !(left.Where is { } where && FloorHeadings.SaysNone(where.Cell)) && Says(cell, kinds.Heading);
+        if (meaning is { Is: IsLeftOut } left && !(left.Where is { } where && FloorHeadings.SaysNone(where.Cell)) && Sign(cell, "") is TestKind test)
+        {
+            yield return test;
+        }
     }
 
-    private bool Says(string cell, string heading) =>
-        cell.Length is > 0 and <= Longest && _signs.In(cell) is { } kind && kind.Id == Test!.Id && !_saidNot.IsSaid(heading, cell, kind);
+    /// <summary>Whether the text of the row's kind says what stands in a column.</summary>
+    private static bool IsReadBy(CellMeaning? meaning, string heading) => meaning is not null
+        && (meaning.Parts.Any(part => part.Heading is { } its && NameFolding.Fold(its) == NameFolding.Fold(heading)) || (meaning.Where is { } where && NameFolding.Fold(where.Heading) == NameFolding.Fold(heading)));
+
+    private Kind? Sign(string cell, string heading) =>
+        cell.Length is > 0 and <= Longest && _signs.In(cell) is { } kind && !_saidNot.IsSaid(heading, cell, kind) ? kind : null;
 }

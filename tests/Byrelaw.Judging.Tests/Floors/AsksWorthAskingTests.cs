@@ -65,7 +65,7 @@ public sealed class AsksWorthAskingTests
         Born = row.Born.Length == 10 ? row.Born : Text(known.PlusDays(-1000)),
         Sex = row.Sex.Length > 0 ? row.Sex : "F",
         Mob = row.Mob.Length > 0 ? row.Mob : "Apart " + row.Number,
-        Facts = [.. row.Facts.Select(fact => fact is "home-bred" or "bought" ? fact : "home-bred")],
+        Facts = row.Facts.SetItem(0, row.Facts[0] is "bought" ? "bought" : "home-bred"),
     };
 
     private static string Text(LocalDate date) => LocalDatePattern.Iso.Format(date);

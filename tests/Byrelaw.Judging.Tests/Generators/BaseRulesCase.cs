@@ -31,7 +31,11 @@ public sealed record BaseRulesCase(string Text, PlainFarm Farm, LocalDate Known)
 
             """,
             // A parity that calvings on record speak against is a contradiction, which nothing that is found out settles: one of the two has to be mended.
-            farm with { Animals = [.. farm.Animals.Select(row => row with { Parity = "" })] },
+            farm with
+            {
+                FactNames = [.. farm.FactNames, "official identity"],
+                Animals = [.. farm.Animals.Select((row, i) => row with { Parity = "", Facts = [.. row.Facts, $"55400070004100{i}"] })],
+            },
             season.Known);
 
     /// <summary>The rules, read as the program reads them.</summary>

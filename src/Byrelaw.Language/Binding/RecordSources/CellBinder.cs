@@ -20,6 +20,11 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
             return context.Fail<CellMeaning>(SourceProblems.SaysOtherwise(line.Cell.Span, said));
         }
 
+        if (meaning is IsKind ends && DaysToCome.AreMeant(line.Cell.Value, ends.Kind))
+        {
+            return context.Fail<CellMeaning>(WordProblems.StillToCome(line.Cell.Span, line.Cell.Value, ends.Kind.Name));
+        }
+
         var parts = line.Clauses.OfType<CellPartSyntax>().Where(part => part != answer).Select(part => Part(part, meaning)).OfType<CellPart>();
         return new CellMeaning(line.Cell.Value, line.WhereHeading is { } heading ? new CellSaid(heading.Value, line.WhereCell!.Value) : null, meaning, line.Span)
         {

@@ -13,6 +13,11 @@ internal sealed class ColumnBinder(Context context, SourceRows rows)
             return null;
         }
 
+        if (what is KindTarget { Kind: var ends } && DaysToCome.AreMeant(line.Heading.Value, ends))
+        {
+            return context.Fail<SourceColumn>(WordProblems.StillToCome(line.Heading.Span, line.Heading.Value, ends.Name));
+        }
+
         var dated = Only<DatedSyntax>(line.Clauses);
         var column = new SourceColumn(what, line.Heading.Value, line.Span)
         {

@@ -34,6 +34,12 @@ internal static class KindBuilder
 
     private static EventKind Event(Declared declared, int id, Context context)
     {
+        foreach (var name in declared.Also.FindAll(name => DaysToCome.AreMeant(name.Text, declared.Line.Name.Text)))
+        {
+            context.Problems.Add(WordProblems.StillToCome(name.Span, name.Text, declared.Line.Name.Text));
+            declared.Also.Remove(name);
+        }
+
         return new EventKind(declared.Line.Name.Text, declared.AlsoNames, declared.Line.Name.Span)
         {
             Id = id,

@@ -30,6 +30,10 @@ internal static class WordProblems
         "B0516", at, $"{Quoted.Of(name)} may say that a calf was found, and {Quoted.Of(answer)} does not", "another name for an answer says the same as the answer",
         "if it is another answer, declare a test of your own that has it");
 
+    public static Diagnostic StillToCome(SourceSpan at, string name, string kind) => Problem.Error(
+        "B0518", at, $"{Quoted.Of(name)} may say that a {kind} is still to come", $"another name for {Quoted.Of(kind)} says that it has happened",
+        "a row of this word then ends no pregnancy: declare it as an event of its own");
+
     public static Diagnostic NoValuesToAddTo(SourceSpan at, string name, bool isTest) => Problem.Error(
         "B0517", at, isTest ? $"{Quoted.Of(name)} is a test, and its answers stand with the test" : $"{Quoted.Of(name)} has no values that somebody listed", "values are added to a fact that is declared with `is one of`",
         isTest ? "declare a test of your own that has that answer" : null);
