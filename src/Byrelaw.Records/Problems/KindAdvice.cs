@@ -1,5 +1,6 @@
 using Byrelaw.Language.Canonical;
 using Byrelaw.Language.Floors;
+using Byrelaw.Records.Suggesting;
 
 namespace Byrelaw.Records.Problems;
 
@@ -19,9 +20,17 @@ internal static class KindAdvice
             + $"where no rule needs it, declare it, such as `event {NameText.Exact(word)}`, or pass over it with `leave out {NameText.Exact(word)}` under `records`";
 
     /// <summary>What to write below the column of a farm's own file.</summary>
-    public static string BelowColumn(string word, IReadOnlyList<string> hinted) => hinted.Count > 0
-        ? $"if it means {Phrases.Or(hinted)}, say so below that column: {Phrases.Or([.. hinted.Select(kind => $"`- {NameText.Text(word)} is {NameText.Exact(kind)}`")])}"
-        : $"say what it means, in a line such as `- {NameText.Text(word)} is lameness` below that column, or `- {NameText.Text(word)} is left out`";
+    public static string BelowColumn(string word, Vocabulary vocabulary)
+    {
+        Kind[] hinted = [.. vocabulary.Hints.Where(hint => HintedWord.StandsIn(word, hint.Word) && !DaysToCome.AreMeant(word, hint.Kind)).Select(hint => hint.Kind).Distinct()];
+        return hinted.Length > 0
+            ? $"if it means {Phrases.Or([.. hinted.Select(kind => kind.Name)])}, say so below that column: {Phrases.Or([.. hinted.Select(kind => $"`- {NameText.Text(word)} is {NameText.Exact(kind.Name)}{Answer(word, kind)}`")])}"
+            : $"say what it means, in a line such as `- {NameText.Text(word)} is lameness` below that column, or `- {NameText.Text(word)} is left out`";
+    }
+
+    /// <summary>The answer that a word such as <c>PD+</c> says besides.</summary>
+    private static string Answer(string word, Kind kind) =>
+        kind is TestKind test && AnswerHints.Find(word, test) is { } answer && test.Answers.Contains(answer) ? $", {NameText.Exact(answer)}" : "";
 
     /// <summary>The kinds that a word may mean, by the hints of the vocabulary; no calving where it is still to come.</summary>
     public static IReadOnlyList<string> Hinted(string word, Vocabulary vocabulary) =>

@@ -57,7 +57,7 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Found = landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed),
             Expected = Expected(problem, source, heading),
             Help = problem.Code == "R0140" && source.Column("animal") is { } animal ? $"where it is one animal's number with and without zeros, write `animal in {NameText.Text(animal.Heading)}, by number`"
-                : problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, KindAdvice.Hinted(landed, vocabulary))
+                : problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, vocabulary)
                 : problem.Code == "R0173" && column >= 0 && landed.Length > 0 && !Unreadable.Is(landed) && problem.Help is null ? $"say what it means, in a line such as `- {NameText.Text(landed)} is blank` below that column, with the value that it stands for in place of `blank`"
                 : Written(problem, source, heading, Unreadable.Unmarked(landed)) is { } written ? written
                 : !Unreadable.Is(landed) || problem.Code == "R0139" ? problem.Help : null,
@@ -139,7 +139,9 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
         return null;
     }
 
-    private static bool IsOfDay(Diagnostic problem, string heading) => problem.Code is "R0121" or "R0125" || heading is "date" or "recorded" or "parity on";
+    /// <summary>Whether a cell is no day; what is only hard to believe of one that is read (R02) is said in other words.</summary>
+    private static bool IsOfDay(Diagnostic problem, string heading) =>
+        problem.Code is "R0121" or "R0125" || (heading is "date" or "recorded" or "parity on" && !problem.Code.StartsWith("R02", StringComparison.Ordinal));
 
     /// <summary>What was expected, as this source writes it.</summary>
     private static string? Expected(Diagnostic problem, TranslatedSource source, string heading) =>

@@ -69,7 +69,7 @@ public static class RecordsSuggester
         var animals = new AnimalColumnFinder(files, meanings);
         foreach (var file in files)
         {
-            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings, latest).Lines())
+            foreach (var line in new SourceSuggestion(file, animals.In(file), meanings, latest, files).Lines())
             {
                 yield return line;
             }

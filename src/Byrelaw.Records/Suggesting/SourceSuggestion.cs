@@ -7,7 +7,8 @@ namespace Byrelaw.Records.Suggesting;
 /// <param name="animals">The columns that may name its animals.</param>
 /// <param name="meanings">What headings may mean.</param>
 /// <param name="latest">The latest day in all files; null for none.</param>
-internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalColumn> animals, HeadingMeanings meanings, string? latest)
+/// <param name="all">All files.</param>
+internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalColumn> animals, HeadingMeanings meanings, string? latest, IReadOnlyList<SuggestedFile> all)
 {
     private const int FromIndent = 2;
     private const int Indent = 4;
@@ -28,7 +29,7 @@ internal sealed class SourceSuggestion(SuggestedFile file, IReadOnlyList<AnimalC
         yield return new SuggestedLine(
             FromIndent, string.Join(", ", file.Written.Concat(said is null ? [] : [said])), IsOpen: false,
             said is null ? "write behind it: a row for each animal, or a row for each event" : null);
-        foreach (var line in WrittenLines.Dates(file).Concat(WrittenLines.Decimals(file)).Concat(Animal()))
+        foreach (var line in WrittenLines.Dates(file, all).Concat(WrittenLines.Decimals(file)).Concat(Animal()))
         {
             yield return line;
         }

@@ -5,8 +5,18 @@ internal static class WrittenLines
 {
     private const int Indent = 4;
 
+    /// <summary>The one order in which the dates of a file can be read, by more than one cell; null where several can be, or none.</summary>
+    public static DateOrder? Order(SuggestedFile file)
+    {
+        ColumnProfile[] columns = [.. file.Columns.Where(column => column.HoldsDates)];
+        var wrong = ColumnProfile.Orders.ToDictionary(order => order, order => columns.Sum(column => column.NoDates(order).Count));
+        return columns.Length > 0 && wrong.Where(one => one.Value <= wrong.Values.Min() + 1).ToList() is [var only] ? only.Key : null;
+    }
+
     /// <summary>In which order dates stand, and whether years are short. Where cells allow several orders, a person chooses.</summary>
-    public static IEnumerable<SuggestedLine> Dates(SuggestedFile file)
+    /// <param name="file">The file.</param>
+    /// <param name="all">All files: how the others write their dates speaks for one order.</param>
+    public static IEnumerable<SuggestedLine> Dates(SuggestedFile file, IReadOnlyList<SuggestedFile> all)
     {
         ColumnProfile[] columns = [.. file.Columns.Where(column => column.HoldsDates)];
         if (columns.Length == 0 || (file.Table.IsSheet && Array.TrueForAll(columns, column => column.NoDates(DateOrder.YearFirst).Count == 0)))
@@ -28,7 +38,7 @@ internal static class WrittenLines
             // One cell may be a slip: by itself it decides nothing.
             yield return new SuggestedLine(
                 Indent, order == DateOrder.DayFirst ? "dates day first" : "dates month first", IsOpen: fitting.Count > 1 || wrong.Count > 0 || isByOne,
-                wrong.Count > 0 ? $"{Cells(wrong.Count)} no date so, such as {Quoted.Of(wrong[0])}" : orders.Find(other => other.Order == DateOrder.YearFirst).Wrong.FirstOrDefault(cell => cell.Any(char.IsAsciiLetter)) is { } named && !columns.Any(column => column.Texts.Keys.Any(Differs)) ? $"such as {Quoted.Of(named)}" : fitting.Count > 1 ? $"no cell decides: {Ambiguous(columns, order)}" : Deciding(columns));
+                wrong.Count > 0 ? $"{Cells(wrong.Count)} no date so, such as {Quoted.Of(wrong[0])}" : orders.Find(other => other.Order == DateOrder.YearFirst).Wrong.FirstOrDefault(cell => cell.Any(char.IsAsciiLetter)) is { } named && !columns.Any(column => column.Texts.Keys.Any(Differs)) ? $"such as {Quoted.Of(named)}" : fitting.Count > 1 ? $"no cell decides: {Ambiguous(columns, order)}{Beside(order, file, all)}" : Deciding(columns));
         }
 
         if (columns.Any(column => column.HasShortYears))
@@ -71,6 +81,13 @@ internal static class WrittenLines
 
     /// <summary>Whether a text is another day in another order.</summary>
     private static bool Differs(string cell) => cell.Split(['/', '.', '-']) is [{ Length: <= 2 } first, { Length: <= 2 } second, _] && first != second;
+
+    /// <summary>Which of the other files have the same order, beyond doubt.</summary>
+    private static string Beside(DateOrder order, SuggestedFile file, IReadOnlyList<SuggestedFile> all)
+    {
+        string[] others = [.. all.Where(other => other != file && Order(other) == order).Select(other => other.Name).Distinct().Take(2)];
+        return others.Length == 0 ? "" : $"; so {(others.Length == 1 ? "has" : "have")} {Phrases.And(others)}";
+    }
 
     private static string Cells(int count) => count == 1 ? "1 cell is" : $"{count} cells are";
 

@@ -19,6 +19,7 @@ public sealed class WhyGoneTests
               - "verkauft" is sale
               - "blieb" is left out
               - "leer" is pregnancy test, empty
+              - "unklar" is pregnancy test, pending
           from "diary.csv", a row for each event
             date in "Day"
             animal in "No"
@@ -45,6 +46,13 @@ public sealed class WhyGoneTests
 
     [Fact]
     public void An_answer_may_stand_there_too() => Herd("leer,2026-06-01").Runs[Herd("").Vocabulary.FindKind("pregnancy test")!.Id].Days.ShouldBe([Day.Number(Words.Date("2026-06-01"))]);
+
+    [Fact]
+    public void A_result_that_is_not_in_is_pending()
+    {
+        var run = Herd("unklar,2026-06-01").Runs[Herd("").Vocabulary.FindKind("pregnancy test")!.Id];
+        run.Answers.ShouldBe([KindRun.NotKnown]);
+    }
 
     [Theory]
     [InlineData("kind in \"Why gone\"", "B0865")]

@@ -205,6 +205,29 @@ public sealed class SuggesterTests
     [InlineData("\u0001\u0002\u0003\u0004,a\u0005\nb,c\n")]
     public void What_is_no_list_is_none(string text) => Suggest(("a.csv", Bytes(text))).ShouldContain("# a.csv: no text that can be read: a list that byrelaw can read is a CSV");
 
+    [Fact]
+    public void A_sheet_of_one_visit_is_suggested_as_results_of_its_day_and_the_other_files_speak_for_an_order()
+    {
+        var said = Suggest(
+            ("cows.csv", Bytes("No,Born,Sex\n1,27/08/2017,F\n2,30/01/2018,F\n3,14/02/2018,F\n4,02/03/2019,F\n")),
+            ("vet.csv", Bytes("Visit,Cow,Result\n11/10/2026,1,PD+\n11/10/2026,2,PD-\n11/10/2026,3,PD+\n")));
+        said.ShouldContain("from \"vet.csv\", a row for each event");
+        said.ShouldContain("# ? dates day first  # no cell decides: `11/10/2026` is 11 October; so has cows.csv\n");
+        said.ShouldContain("# ? dates month first  # no cell decides: `11/10/2026` is 10 November\n");
+        said.ShouldContain("date in \"Visit\"");
+        said.ShouldContain("# ? pregnancy test in \"Result\"");
+        said.ShouldContain("# ? - \"PD+\" is pregnant");
+        said.ShouldNotContain("leave out columns \"Visit\"");
+    }
+
+    [Fact]
+    public void Nobody_is_offered_only_to_leave_out_days_or_results()
+    {
+        var lines = Lines(("cows.csv", "No,geboren,Geschlecht,Belegt am,Befund\n1,2017-08-27,w,2026-09-01,tragend\n2,2018-01-30,w,2026-09-02,tragend\n3,2018-02-14,w,,leer\n"));
+        lines.ShouldContain("# ? FILL-IN in \"Belegt am\"");
+        lines.Where(line => line.Contains("leave out columns", StringComparison.Ordinal)).ShouldAllBe(line => !line.Contains("Belegt", StringComparison.Ordinal) && !line.Contains("Befund", StringComparison.Ordinal));
+    }
+
     /// <summary>Whatever lies in a folder, the lines can be read, or say what is missing; nothing breaks.</summary>
     [Fact]
     public void Any_bytes_get_an_answer() => Each.Hold(

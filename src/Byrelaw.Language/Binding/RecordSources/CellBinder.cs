@@ -131,6 +131,7 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
         }
 
         return kind is not TestKind test ? context.Fail<IsKind>(SourceProblems.DoesNotGoWith(answer.Span, kind.Name))
+            : NameFolding.Fold(answer.What.Text) == "pending" ? new IsKind(kind, "pending")
             : Value(context, new KindTarget(test), answer.What) is { } said ? new IsKind(kind, said)
             : null;
     }
