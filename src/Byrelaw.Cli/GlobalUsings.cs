@@ -1,6 +1,6 @@
 // What most files here speak of. A namespace stands here only where none of its names clashes with another's.
-global using System.CommandLine;
 global using System.Collections.Immutable;
+global using System.CommandLine;
 global using System.Text;
 global using Byrelaw.Cli.Files;
 global using Byrelaw.Disk;

@@ -179,7 +179,10 @@ internal sealed class SheetRecorded
             .. Encoding.UTF8.GetBytes(Csv.Record(
                 LocalDatePattern.Iso.Format(records.Recorded), recording.Sheet.Number, PlainText.Clean(_asked.By ?? ""), recording.IsRefused ? "refused" : _copy is null ? "" : Path.GetFileName(_copy),
                 $"{recording.Entries.Count(entry => !entry.IsNotDone)}", $"{recording.Entries.Count(entry => entry.IsNotDone)}")),
-        ]) { MadeFrom = old ?? default(ReadOnlyMemory<byte>) };
+        ])
+        {
+            MadeFrom = old ?? default(ReadOnlyMemory<byte>),
+        };
     }
 
     /// <summary>By the day of entry and the number; a later copy of one day gets a number of its own.</summary>

@@ -139,6 +139,7 @@ public static class Believed
             return herd;
         }
 
+        FollowGiven(herd.Vocabulary, reach, holes, fallen);
         var (since, setAside) = ((int[])herd.Coverage.Since.Clone(), Array.ConvertAll(herd.Coverage.Since, _ => Day.End));
         foreach (var kind in fallen)
         {
@@ -238,7 +239,24 @@ public static class Believed
             .Where(waiver => waiver.Expectation == expectation.Name && !(waiver.Until < herd.KnownDay))
             .Select(waiver => herd.Find(waiver.Animal)).Where(animal => animal >= 0)];
 
-    private static ImmutableArray<Kind> Promised(Herd herd, ImmutableArray<Kind> kinds) => [.. kinds.Where(kind => herd.Coverage.Since[kind.Id] < Day.End)];
+    private static ImmutableArray<Kind> Promised(Herd herd, ImmutableArray<Kind> kinds) => [.. kinds.Where(kind => herd.Coverage.Since[kind.Id] < Day.End && kind.Id != herd.Vocabulary.TimedHeat?.Timed.Id)];
+
+    /// <summary>A timed heat is known where what was given is, and no promise of its own is held against the records.</summary>
+    private static void FollowGiven(Vocabulary vocabulary, int[] reach, List<Hole> holes, HashSet<int> fallen)
+    {
+        if (vocabulary.TimedHeat is not { Timed.Id: var timed, Given.Id: var given })
+        {
+            return;
+        }
+
+        reach[timed] = reach[given];
+        holes.RemoveAll(hole => hole.Kind == timed);
+        holes.AddRange(holes.Where(hole => hole.Kind == given).Select(hole => hole with { Kind = timed }).ToList());
+        if (fallen.Contains(given))
+        {
+            fallen.Add(timed);
+        }
+    }
 
     private static void Fall(ImmutableArray<Kind> kinds, HashSet<int> fallen) => fallen.UnionWith(kinds.Select(kind => kind.Id));
 

@@ -47,7 +47,7 @@ public sealed class TimedHeats
     public static EventKind? KindOf(Vocabulary vocabulary)
     {
         ArgumentNullException.ThrowIfNull(vocabulary);
-        return vocabulary.FindKind("timed heat") as EventKind;
+        return vocabulary.TimedHeat?.Timed;
     }
 
     /// <summary>Those that come of some entries.</summary>

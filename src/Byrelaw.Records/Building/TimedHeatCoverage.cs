@@ -9,7 +9,7 @@ internal static class TimedHeatCoverage
     /// <summary>Puts the promise of what is given in place of its own.</summary>
     public static void Follow(Vocabulary vocabulary, Promised promises)
     {
-        if (Kinds(vocabulary) is not var (timed, given))
+        if (vocabulary.TimedHeat is not { Timed.Id: var timed, Given.Id: var given })
         {
             return;
         }
@@ -23,17 +23,14 @@ internal static class TimedHeatCoverage
     /// <summary>Gaps, with those that it shares.</summary>
     public static IEnumerable<Gap> With(Vocabulary vocabulary, IEnumerable<Gap> gaps)
     {
-        var kinds = Kinds(vocabulary);
+        var kinds = vocabulary.TimedHeat;
         foreach (var gap in gaps)
         {
             yield return gap;
-            if (kinds is var (timed, given) && gap.Kind == given)
+            if (kinds is { } both && gap.Kind == both.Given.Id)
             {
-                yield return gap with { Kind = timed };
+                yield return gap with { Kind = both.Timed.Id };
             }
         }
     }
-
-    private static (int Timed, int Given)? Kinds(Vocabulary vocabulary) =>
-        vocabulary.FindKind("timed heat") is EventKind timed && vocabulary.Kinds.OfType<EventKind>().FirstOrDefault(kind => kind.Marks == Marks.Treatment) is { } given ? (timed.Id, given.Id) : null;
 }

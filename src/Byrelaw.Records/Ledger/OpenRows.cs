@@ -58,9 +58,10 @@ internal sealed class OpenRows
 
     private bool IsVoidBeforeItsDay(Sheet sheet) => _sheets.Any(other => other.Written < sheet.For && Replaces(other, sheet));
 
-    /// <summary>Void on its day or later: what the new one would write of her is held against that one, and everything else stays open here.</summary>
+    /// <summary>Void on its day or later: what the new one would write of her is held against that one, and everything else stays open here. A row of somebody's own file whose animal could not be
+    /// read is the one of that place in the file that was mended.</summary>
     private bool IsTakenOver(Sheet sheet, SheetRow row, SheetEntry entry) => _sheets.Any(other => Replaces(other, sheet)
-        && other.Rows.Any(one => one.Animal is not null && one.Animal == row.Animal && one.Embryo == row.Embryo && one.Writes.Contains(entry)));
+        && other.Rows.Any(one => one.Animal is not null && (row.Animal is null ? one.Row == row.Row : one.Animal == row.Animal && one.Embryo == row.Embryo && one.Writes.Contains(entry))));
 
     private static bool Replaces(Sheet other, Sheet sheet) => other.For == sheet.For && other.Work == sheet.Work && other.Replaces.Contains(sheet.Number);
 

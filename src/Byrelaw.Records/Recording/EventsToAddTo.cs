@@ -176,7 +176,7 @@ internal sealed class EventsToAddTo
                 continue;
             }
 
-            var row = string.Join('\n', lines.Skip(line).TakeWhile((_, at) => at < RowOverLines.Longest / 64));
+            var row = string.Join('\n', lines.Skip(line).Take(RowOverLines.Longest / 64)) + '\n';
             if (RowOverLines.Of(row.AsSpan(), ',', width, isToTheEnd: true, out var length) == OverLines.Yes)
             {
                 for (var more = row.AsSpan(0, length).Count('\n'); more > 0; more--)

@@ -45,6 +45,7 @@ public sealed class SheetRecorder
         if (isOwn)
         {
             sheet = new Sheet(number, reading.Rows.Select(row => row.For).Where(day => day is not null).DefaultIfEmpty(records.Today).Min()!.Value, records.Today, null, "V", [], recorder.OfAnimals(reading.Rows));
+            sheet = sheet with { Replaces = recorder.Mended(sheet) };
         }
 
         return recorder.Record(sheet!, isOwn, reading.Entries, filled) with { Unanswered = [.. reading.Unanswered] };
@@ -72,6 +73,13 @@ public sealed class SheetRecorder
             RecordInput.In(_records.Folder, _records.ShownFolder, _records.Vocabulary, _records.Keeping, _records.Herd), _records.Vocabulary, _records.Keeping, null, ReadingOptions.Default).Herd;
         return [.. rows.Select(row => row.Animal is { } number && herd.Find(number) < 0 ? row with { Animal = null } : row)];
     }
+
+    /// <summary>Earlier forms of the same file, in which an animal could not be read: as many rows, of the same day, and each of the same animal and kinds where it could be.</summary>
+    private ImmutableArray<string> Mended(Sheet sheet) =>
+    [
+        .. _ledger.Sheets.Where(other => other.Work == sheet.Work && other.For == sheet.For && other.Number != sheet.Number && other.Rows.Length == sheet.Rows.Length
+            && other.Rows.Zip(sheet.Rows).All(pair => (pair.First.Animal is null || pair.First.Animal == pair.Second.Animal) && pair.First.Writes.Length == pair.Second.Writes.Length)).Select(other => other.Number),
+    ];
 
     private SheetRecording Record(Sheet sheet, bool isOwn, IReadOnlyList<RecordedEntry> entries, FilledSheet? filled)
     {

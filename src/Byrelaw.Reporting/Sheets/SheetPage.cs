@@ -25,7 +25,11 @@ internal static class SheetPage
                 break;
         }
 
-        part.Sentence(!isInPlan ? "" : $"{Wording.Link("The plan", "../index.md")} says why these and not others, and what else is to be done.");
+        if (isInPlan)
+        {
+            part.Sentence($"{Wording.Link("The plan", "../index.md")} says why these and not others, and what else is to be done.");
+        }
+
         return new Page(SheetWords.Path(sheet), $"Preview: {SheetWords.Title(sheet)}", standing,
         [
             part.As("sheet"),

@@ -15,7 +15,8 @@ public static class DoubtWords
     public static string Nothing(Herd herd)
     {
         ArgumentNullException.ThrowIfNull(herd);
-        var stand = herd.Coverage.Since.Count(since => since < Day.End);
+        // A timed heat goes by the promise of what was given: nobody made one of its own.
+        var stand = herd.Coverage.Since.Where((since, kind) => since < Day.End && kind != herd.Vocabulary.TimedHeat?.Timed.Id).Count();
         return $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.";
     }
 

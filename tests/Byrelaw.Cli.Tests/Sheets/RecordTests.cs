@@ -256,6 +256,18 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void A_vets_own_file_that_was_refused_may_be_mended_where_it_lies_and_recorded_again()
+    {
+        _farm.Farm.Write("vet.csv", "date,animal,pregnancy test,pregnancy test: method,pregnancy test: done by\n2026-10-04,6,empty,ultrasound,vet\n2026-10-04,1O7,pregnant,ultrasound,vet\n");
+        Record("vet.csv").Code.ShouldBe(ExitCode.Bad);
+        _farm.Farm.Change("vet.csv", "1O7", "7");
+        var run = Record("vet.csv");
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        Said(_farm.Farm.Run("draft", "spring.byre").Out).ShouldBe("");
+        _farm.Treatment().ShouldBe("6 no, 7 no, 8 on_course, 9 on_course");
+    }
+
+    [Fact]
     public void A_row_of_another_animal_or_of_no_row_of_the_sheet_is_refused_and_the_sheet_stays_open()
     {
         var number = _farm.Draw();

@@ -49,6 +49,9 @@ public sealed class Vocabulary
     /// <summary>The event named <c>calving</c>, which tells cows from heifers; null where no file declares it.</summary>
     public EventKind? Calving => FindKind("calving") as EventKind;
 
+    /// <summary>The event <c>timed heat</c>, which is worked out from what was given, and the event that says what was: it is known where that is. Null where no file declares both.</summary>
+    public (EventKind Timed, EventKind Given)? TimedHeat => FindKind("timed heat") is EventKind timed && Kinds.OfType<EventKind>().FirstOrDefault(kind => kind.Marks == Marks.Treatment) is { } given ? (timed, given) : null;
+
     /// <summary>The kind with this name, by any of its spellings.</summary>
     public Kind? FindKind(string name) => _kinds.GetValueOrDefault(NameFolding.Fold(name));
 
