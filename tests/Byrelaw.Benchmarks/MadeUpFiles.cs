@@ -30,21 +30,44 @@ internal static class MadeUpFiles
         using var events = new StreamWriter(Path.Combine(folder, "events.csv"), false, new UTF8Encoding(false), 1 << 20);
         events.Write("date,animal,kind,value,unit,note,recorded\n");
         var written = 0;
+        var calvings = new List<int>();
         for (var animal = 0; animal < count; animal++)
         {
+            calvings.Clear();
             foreach (var kind in MadeUpHerd.Words.Kinds)
             {
                 var run = herd.Runs[kind.Id];
                 for (var i = run.Starts[animal]; i < run.Starts[animal + 1]; i++)
                 {
                     events.Write(string.Create(
-                        CultureInfo.InvariantCulture, $"{Date(run.Days[i])},{herd.Numbers[animal]},{kind.Name},{Value(kind, run, i)},,,\n"));
+                        CultureInfo.InvariantCulture, $"{Date(run.Days[i])},{herd.Numbers[animal]},{CanBe(kind.Name, run.Days[i], calvings)},{Value(kind, run, i)},,,\n"));
                     written++;
                 }
             }
         }
 
         return written;
+    }
+
+    /// <summary>What is drawn at random may be what no cow can do: a calving too soon after another, or after a service. Then it is a heat, for what cannot be is doubted, and a plain loop doubts nothing.</summary>
+    /// <param name="kind">What was drawn; calvings come first.</param>
+    /// <param name="day">When.</param>
+    /// <param name="calvings">Hers so far.</param>
+    private static string CanBe(string kind, int day, List<int> calvings)
+    {
+        const int Soonest = 200;
+        switch (kind)
+        {
+            case "calving" when calvings.Count > 0 && day - calvings[^1] < Soonest:
+                return "heat";
+            case "calving":
+                calvings.Add(day);
+                return kind;
+            case "mating" or "transfer" when calvings.Exists(calving => calving >= day && calving - day < Soonest):
+                return "heat";
+            default:
+                return kind;
+        }
     }
 
     private static string Date(int day) => LocalDatePattern.Iso.Format(Day.Date(day));
