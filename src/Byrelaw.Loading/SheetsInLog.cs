@@ -16,11 +16,19 @@ internal static class SheetsInLog
     public static ImmutableArray<(string Number, LocalDate Day)> Beside(string programme)
     {
         var path = Path.Combine(Path.GetDirectoryName(programme)!, Log);
-        if (!RegularFile.Exists(path))
+        try
         {
+            return !RegularFile.Exists(path) ? [] : Named(path);
+        }
+        catch (IOException)
+        {
+            // A pipe in its place names nothing; that no log can be kept there is told where it should be written.
             return [];
         }
+    }
 
+    private static ImmutableArray<(string Number, LocalDate Day)> Named(string path)
+    {
         var named = new Dictionary<string, LocalDate>(StringComparer.Ordinal);
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         using var lines = new StreamReader(file);

@@ -76,7 +76,8 @@ internal sealed class MobSpells
     private void Look(Lines lines, int animal, int mob, bool isHere, int from, int to, ref int sure, ref int maybe, Notes? notes)
     {
         var (own, ownMaybe) = (int.MinValue, int.MinValue);
-        lines.For(mob, _days.Herd.Sexes[animal] == Sex.Female ? -1 : animal).Latest(from, to, ref own, ref ownMaybe);
+        var isFemale = _days.Herd.Sexes[animal] == Sex.Female;
+        lines.For(mob, isFemale ? -1 : animal).Latest(from, to, ref own, ref ownMaybe);
         if (!isHere)
         {
             (own, ownMaybe) = (int.MinValue, Math.Max(own, ownMaybe));
@@ -84,6 +85,13 @@ internal sealed class MobSpells
 
         sure = Math.Max(sure, own);
         maybe = Math.Max(maybe, ownMaybe);
+        if (notes is not null && isFemale && lines.HasOwn(animal))
+        {
+            // A bull put in with her is told by her own row: for whether she is in the spell it makes no difference, and to leave her out of every day's company takes long.
+            (own, ownMaybe) = (int.MinValue, int.MinValue);
+            lines.For(mob, animal).Latest(from, to, ref own, ref ownMaybe);
+        }
+
         if (notes is not null && Math.Max(own, ownMaybe) >= from)
         {
             Note(lines, animal, mob, Math.Max(own, ownMaybe), own < ownMaybe, notes);
@@ -144,6 +152,7 @@ internal sealed class MobSpells
     {
         // Several threads look at animals side by side, each at one for many days before the next: a few places keep them apart.
         private readonly Others?[] _others = new Others?[64];
+        private readonly HashSet<int> _own;
 
         public Lines(int mobs, SpellsByMobRows rows, MalesInMobs males, FemalesLetIn letIn, bool strict)
         {
@@ -159,6 +168,7 @@ internal sealed class MobSpells
             var anywhere = CompanyLine.Of(Anywhere);
             OfMob = Array.ConvertAll(Stretches, own => CompanyLine.Of([.. own, .. InDoubt(anywhere)]));
             Any = CompanyLine.SameForAll(OfMob);
+            _own = [.. Stretches.SelectMany(own => own).Concat(Anywhere).Select(one => one.Male).Where(animal => animal >= 0)];
         }
 
         public List<SpellStretch>[] Stretches { get; }
@@ -170,6 +180,8 @@ internal sealed class MobSpells
         /// <summary>For an animal that may be in any mob.</summary>
         public CompanyLine Any { get; }
 
+        /// <summary>Whether an animal makes company herself: she is none of her own.</summary>
+        public bool HasOwn(int animal) => _own.Contains(animal);
 
         /// <summary>The company of a mob; where that is not known, of any. One of unknown sex is no company of its own.</summary>
         public CompanyLine For(int mob, int without)
