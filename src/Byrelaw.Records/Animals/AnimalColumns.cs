@@ -5,6 +5,9 @@ internal sealed class AnimalColumns
 {
     private const string Expected = "expected `animal`, `born`, `sex`, `mob`, `parity`, `parity on` or a fact that the rule files declare";
 
+    /// <summary>A cell of a source that nobody reads and that may tell of a calf or a service.</summary>
+    public const string ToldBesides = "told besides";
+
     private static readonly string[] Required = ["animal"];
 
     private AnimalColumns(ColumnMap map, Vocabulary vocabulary)
@@ -34,6 +37,7 @@ internal sealed class AnimalColumns
             ["mob"] = "mob",
             ["parity"] = "parity",
             ["parity on"] = "parity on",
+            [ToldBesides] = ToldBesides,
         };
         foreach (var fact in vocabulary.Facts)
         {

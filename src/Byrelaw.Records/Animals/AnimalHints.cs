@@ -30,6 +30,11 @@ internal sealed class AnimalHints
             Add(columns.Map.Unknown[i], columns.Map.UnknownHeads[i], isText: true, vocabulary);
         }
 
+        if (columns.Map[AnimalColumns.ToldBesides] is var told and >= 0)
+        {
+            Add(told, AnimalColumns.ToldBesides, isText: true, vocabulary);
+        }
+
         foreach (var fact in vocabulary.Facts.Where(fact => columns.Facts[fact.Id] >= 0 && fact.Type != FactType.Identity))
         {
             Add(columns.Facts[fact.Id], fact.Name, fact.Type is FactType.Text or FactType.OneOf, vocabulary);

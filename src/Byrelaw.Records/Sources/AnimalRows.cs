@@ -78,7 +78,7 @@ internal sealed class AnimalRows
         string[] headings =
         [
             "animal", .. fixedColumns.Skip(1).Where(said.Contains),
-            .. _vocabulary.Facts.Select(fact => fact.Name).Where(said.Contains),
+            .. _vocabulary.Facts.Select(fact => fact.Name).Append(AnimalColumns.ToldBesides).Where(said.Contains),
         ];
         var rows = new LandedRows(headings);
         foreach (var (place, values, number) in _rows)

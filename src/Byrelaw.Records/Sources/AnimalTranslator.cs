@@ -41,12 +41,6 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
                     TranslateEvent(column, row, found);
                 }
 
-                foreach (var told in hints.In(row))
-                {
-                    // It has no day.
-                    events.AddHint(new EventHead(new RowPlace(source.Place, row.Number), Unreadable.Of(""), source.Animal(row, found)), told);
-                }
-
                 if (source.Column("kind") is { } said)
                 {
                     TranslateSaid(said, row, found);
@@ -106,6 +100,11 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             {
                 said[every.What.Name] = every.Value;
             }
+        }
+
+        foreach (var (_, cell) in hints.In(row).Take(1))
+        {
+            said[AnimalColumns.ToldBesides] = cell;
         }
 
         animals.End(said);

@@ -56,7 +56,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             OfOwnColumn(column, row, head);
         }
 
-        foreach (var told in hints.In(row))
+        foreach (var (told, _) in hints.In(row))
         {
             rows.AddHint(head, told);
         }

@@ -26,8 +26,8 @@ internal sealed class SourceHints
         _notRead = source.Source.IsAde ? [] : [.. source.Table.Headings.Select((heading, place) => (place, heading)).Where(one => one.heading.Length > 0 && !read.Contains(NameFolding.Fold(one.heading)) && !FloorSigns.IsOfOthers(one.heading))];
     }
 
-    /// <summary>The kinds that a row may tell of beside what is read of it.</summary>
-    public IEnumerable<Kind> In(SourceRow row)
+    /// <summary>The kinds that a row may tell of beside what is read of it, with the cells that say so.</summary>
+    public IEnumerable<(Kind Kind, string Cell)> In(SourceRow row)
     {
         if (_source.Source.IsAde)
         {
@@ -40,13 +40,13 @@ internal sealed class SourceHints
         {
             if (!IsReadBy(meaning, heading) && Sign(row[place], heading) is { } told)
             {
-                yield return told;
+                yield return (told, row[place]);
             }
         }
 
         if (meaning is { Is: IsLeftOut } left && !(left.Where is { } where && FloorHeadings.SaysNone(where.Cell)) && Sign(cell, "") is TestKind test)
         {
-            yield return test;
+            yield return (test, cell);
         }
     }
 

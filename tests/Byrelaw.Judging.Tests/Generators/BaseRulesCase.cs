@@ -15,7 +15,7 @@ public sealed record BaseRulesCase(string Text, PlainFarm Farm, LocalDate Known)
 
     public static readonly Gen<BaseRulesCase> Any =
         from season in Season.Any
-        from farm in GenFloorRecords.For(season, Words, tidy: false)
+        from farm in GenFloorRecords.For(season, Words, tidy: true)
         from left in Gen.Int[0, Promised.Length - 1].Array[0, 3]
         from since in Gen.OneOf(2000, 2000, 200)
         from wait in Gen.Int[0, 20]
