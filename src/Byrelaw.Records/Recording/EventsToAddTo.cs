@@ -6,6 +6,8 @@ namespace Byrelaw.Records.Recording;
 /// </summary>
 internal sealed class EventsToAddTo
 {
+    private static readonly string[] Required = ["date", "animal", "kind"];
+
     private const string SheetRow = "sheet row";
     private static readonly string[] Begin = ["date", "animal", "kind", "value", "unit", "note", "recorded", SheetRow];
 
@@ -59,7 +61,7 @@ internal sealed class EventsToAddTo
 
         lines.RemoveAt(lines.Count - 1);
         var headings = lines.Count == 0 ? [] : CellSplitter.Split(lines[0].TrimEnd('\r')).Select(cell => ColumnMap.Fold(cell.Value)).ToList();
-        if (new[] { "date", "animal", "kind" }.Any(heading => headings.Count(one => one == heading) != 1))
+        if (Required.Any(heading => headings.Count(one => one == heading) != 1))
         {
             problem = SheetProblems.CannotBeWritten(shown, lines.Count == 0 ? "" : lines[0].TrimEnd('\r'));
             return null;

@@ -3,6 +3,8 @@ namespace Byrelaw.Records.Recording;
 /// <summary>A sheet as it comes back: rows under headings, in a file of comma-separated text or in a workbook.</summary>
 public sealed class FilledSheet
 {
+    private static readonly string[] Required = ["animal", "date"];
+
     private static readonly char[] Separators = [',', ';', '\t'];
 
     private FilledSheet(SourceTable table, bool isWorkbook, byte[] bytes) => (Table, IsWorkbook, Bytes) = (table, isWorkbook, bytes);
@@ -45,7 +47,7 @@ public sealed class FilledSheet
             return null;
         }
 
-        problem = new[] { "animal", "date" }.Where(heading => table.Find(heading) < 0).ToList() is { Count: > 0 } missing ? SheetProblems.WithoutColumns(table, missing) : null;
+        problem = Required.Where(heading => table.Find(heading) < 0).ToList() is { Count: > 0 } missing ? SheetProblems.WithoutColumns(table, missing) : null;
         return problem is null ? new FilledSheet(table, isWorkbook, bytes) : null;
     }
 
