@@ -82,7 +82,7 @@ internal sealed partial class Notes
 
     /// <summary>One row that could not be read.</summary>
     public void Unreadable(in Gap gap, int kind) =>
-        AddMissing(gap.IsLostStart ? MissingReason.StartNotOnRecord : IsOfDetails(gap) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
+        AddMissing(gap.IsLostStart ? MissingReason.StartNotOnRecord : gap.IsHint ? MissingReason.ToldBeside : IsOfDetails(gap) ? MissingReason.DetailNotKnown : MissingReason.UnreadableRow, kind, gap.From, gap.To, SettledBy.Yards, gap.Line);
 
     /// <summary>Whether the row can be read and only its details do not say whether it is meant: then it is no gap of the kind itself.</summary>
     private bool IsOfDetails(Gap gap) =>

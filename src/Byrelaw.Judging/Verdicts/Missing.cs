@@ -24,6 +24,9 @@ public enum MissingReason : byte
     /// <summary>A row ends what nothing on record began; it is that row's line.</summary>
     StartNotOnRecord,
 
+    /// <summary>A row that can be read may tell of it besides: whether it was so is not known.</summary>
+    ToldBeside,
+
     /// <summary>Something is on record, and a detail of it, blank or not readable, would tell whether it is what is asked for.</summary>
     DetailNotKnown,
 

@@ -10,7 +10,7 @@ public sealed class FloorSigns
     [
         ("pregnancy test", ["PG", "P+", "springer", "springing", "close up", "carrying", "holding", "settled"]),
         ("mating", ["served", "serviced", "mated", "inseminated", "AI", "AIed", "AI done", "TAI", "FTAI", "bred", "covered", "joined", "service", "mating", "insemination", "to AI", "besamt", "IA", "KI"]),
-        ("transfer", ["ET", "ET done", "implanted", "embryo", "embryo transferred", "transferred", "recipient"]),
+        ("transfer", ["ET", "ET done", "implanted", "embryo", "embryo transferred", "embryo transfer", "transferred", "recipient"]),
         ("bull in", ["with bull", "run with bull", "bull in", "natural service"]),
         ("drying off", ["dry", "dried", "dried off", "dry cow", "dry cows", "drying off", "dry off"]),
     ];

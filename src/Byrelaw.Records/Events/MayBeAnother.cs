@@ -29,20 +29,28 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
         : ByCell(column.Name, text, kind, "");
 
     /// <summary>Whether the name of a detail may tell of any.</summary>
-    public bool IsHinted(string name) => OfAName(name) is not null || Hinted(name) is not null;
+    public bool IsHinted(string name) => NameFolding.Fold(name) is "sure" or "certain" or "recheck" or "days" or "weeks" or "age" || OfAName(name) is not null || Hinted(name) is not null;
 
     /// <summary>By a heading or the name of a detail; beside what is no calving, a calf is one inside her.</summary>
     private Kind? OfAName(string name) => FloorHeadings.MayBe(name, vocabulary) ?? (NameFolding.Fold(name) is "calf" or "calves" ? _test : null);
 
     /// <summary>The kind that a detail of this one may tell of, by its name; null for none, and where it says no. Beside a pregnancy test that found none it may be that it found one.</summary>
     public Kind? ByOwnDetail(string name, string text, Kind kind, string value) =>
-        IsEmptyTest(kind, value) ? FloorHeadings.MayBe(name, vocabulary)?.Id == kind.Id && !FloorHeadings.SaysNone(text) ? kind : null
+        IsEmptyTest(kind, value) ? IsUnsure(name, text) || FloorHeadings.MayBe(name, vocabulary)?.Id == kind.Id && !FloorHeadings.SaysNone(text) ? kind : null
         : Takes(kind) && (OfAName(name) ?? (NameFolding.Fold(kind.Name) == "heat" ? Hinted(name) : null)) is { } other && other.Id != kind.Id && !FloorHeadings.SaysNone(text) ? other : null;
 
     /// <summary>The kind that a text of a detail, or of a column that nobody reads, may tell of, by what it says.</summary>
     public Kind? ByCell(string name, string text, Kind kind, string value) => FloorSigns.IsOfOthers(name) ? null
         : IsEmptyTest(kind, value) ? _signs.In(text) is { } same && same.Id == kind.Id ? kind : null
         : Takes(kind) && _signs.In(text) is { } other && other.Id != kind.Id ? other : null;
+
+    /// <summary>Whether a detail of a pregnancy test that found none says how old a calf is, that nobody is sure, or that she is to be looked at again.</summary>
+    private static bool IsUnsure(string name, string text) => NameFolding.Fold(name) switch
+    {
+        "sure" or "certain" => FloorHeadings.SaysNone(text) && text.Any(char.IsLetter),
+        "recheck" or "days" or "weeks" or "age" => !FloorHeadings.SaysNone(text),
+        _ => false,
+    };
 
     private bool IsEmptyTest(Kind kind, string value) => kind.Id == _test?.Id && FloorHeadings.SaysNone(value);
 

@@ -26,9 +26,10 @@ internal static class FilesBeside
     {
         string[] read = sources.IsEmpty ? [HerdReader.AnimalsFile, HerdReader.EventsFile] : [.. sources.Select(source => source.File.Replace('\\', '/'))];
         string[] others = [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path)!).Where(name => !read.Contains(name, StringComparer.Ordinal) && IsText(name)).Order(StringComparer.Ordinal)];
+        string[] sheets = [.. SheetsBeside.Of(folder, sources, vocabulary).Select(sheet => InFolder(shownFolder, sheet))];
         if (others.Length == 0)
         {
-            return [];
+            return [.. sheets];
         }
 
         HashSet<string>[] known = [.. read.Where(IsText).Select(name => Lines(folder, name)).OfType<List<string>>().Where(lines => lines.Count > 0).Select(lines => lines.ToHashSet(StringComparer.Ordinal))];
@@ -37,10 +38,16 @@ internal static class FilesBeside
         [
             .. others.Where(name => Lines(folder, name) is { Count: > 1 } lines
                 && lines.Skip(1).Any(line => line.Length > 0 && !Array.Exists(known, all => all.Contains(line)))
-                && (Array.FindIndex(headings, heading => HasAll(lines[0], heading)) >= 0 || TellsOfCalves(lines, vocabulary)))
-                .Select(name => shownFolder.Length == 0 ? name : $"{shownFolder.TrimEnd('/')}/{name}"),
+                && (Array.FindIndex(headings, heading => HasAll(lines[0], heading)) >= 0 || IsCalledSo(Path.GetFileNameWithoutExtension(name), vocabulary) || TellsOfCalves(Split(lines), vocabulary)))
+                .Select(name => InFolder(shownFolder, name)),
+            .. sheets,
         ];
     }
+
+    /// <summary>Whether the name of a file or a sheet speaks of a service or a calf: <c>services.csv</c>.</summary>
+    internal static bool IsCalledSo(string name, Vocabulary vocabulary) => FloorHeadings.MayBe(name.Replace('_', ' '), vocabulary) is not null;
+
+    private static string InFolder(string shownFolder, string name) => shownFolder.Length == 0 ? name : $"{shownFolder.TrimEnd('/')}/{name}";
 
     private static bool IsText(string name) => name.Replace(".gz", "", StringComparison.OrdinalIgnoreCase) is var plain
         && (plain.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || plain.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) || plain.EndsWith(".tsv", StringComparison.OrdinalIgnoreCase));
@@ -62,10 +69,8 @@ internal static class FilesBeside
     }
 
     /// <summary>Whether a heading in its first rows, or the cells of a column, speak of a service or a calf.</summary>
-    private static bool TellsOfCalves(List<string> lines, Vocabulary vocabulary)
+    internal static bool TellsOfCalves(string[][] rows, Vocabulary vocabulary)
     {
-        var separator = Separators.MaxBy(sign => lines.Take(FirstRows).Sum(line => line.Count(one => one == sign)));
-        string[][] rows = [.. lines.Select(line => Array.ConvertAll(line.Split(separator), cell => cell.Trim('"', ' ')))];
         if (rows.Take(FirstRows).Any(row => Array.Exists(row, cell => cell.Length is > 0 and < LongestHeading && FloorHeadings.MayBe(cell, vocabulary) is not null)))
         {
             return true;
@@ -81,6 +86,12 @@ internal static class FilesBeside
         }
 
         return false;
+    }
+
+    private static string[][] Split(List<string> lines)
+    {
+        var separator = Separators.MaxBy(sign => lines.Take(FirstRows).Sum(line => line.Count(one => one == sign)));
+        return [.. lines.Select(line => Array.ConvertAll(line.Split(separator), cell => cell.Trim('"', ' ')))];
     }
 
     private static IEnumerable<string> Cells(string heading) => heading.Split(',', ';', '\t', '|').Select(cell => ColumnMap.Fold(cell.Trim('"')).Trim()).Where(cell => cell.Length > 0);

@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Spellings;
 
 /// <summary>
-/// Finds names of mobs that one animal alone is given, in all the records, and that are one slip of the pen away from another that stands there: nobody can tell
+/// Finds names of mobs that one animal alone is given, in all the records, and that are one slip of the pen away from another that stands there, or hold all of its words: nobody can tell
 /// whether it is a mob of its own, in which a bull, or a cow, would stand alone.
 /// </summary>
 internal static class MobSlips
@@ -64,8 +64,11 @@ internal static class MobSlips
         var (words, others) = (Words(name), Words(other));
         return Digits(name) == Digits(other)
             && (words.Length != others.Length || words.Zip(others).All(pair => pair.First == pair.Second || Math.Min(pair.First.Length, pair.Second.Length) >= ShortestWord))
-            && NearestName.To(name, [other]) is not null;
+            && (NearestName.To(name, [other]) is not null || HoldsAll(words, others) || HoldsAll(others, words));
     }
+
+    /// <summary><c>River cows</c> may be <c>River</c>, and <c>Hill mob</c> may be <c>Hill</c>.</summary>
+    private static bool HoldsAll(string[] words, string[] fewer) => words.Length > fewer.Length && Array.TrueForAll(fewer, words.Contains);
 
     private static string[] Words(string name) => NameFolding.Fold(name).Split(' ');
 

@@ -15,7 +15,7 @@ internal sealed class ResultColumns(ColumnProfile? declared, ColumnProfile? deta
     public ColumnProfile? For(Kind kind, SourceRow[] rows)
     {
         ColumnProfile?[] inOrder = [declared, detail, .. rest.OrderBy(column => kind is EventKind { IsMobMove: true } && KindOfFile.IsHeadedMob(column) ? NameFolding.Fold(column.Name).Contains("to", StringComparison.Ordinal) ? 0 : 1 : 2)];
-        var best = inOrder.OfType<ColumnProfile>().Distinct().Select(column => (Column: column, Fit: rows.Count(row => Fits(kind, row[column.Index])))).MaxBy(one => one.Fit);
+        var best = inOrder.OfType<ColumnProfile>().Distinct().Select(column => (Column: column, Fit: rows.Count(row => Fits(kind, row[column.Index])))).DefaultIfEmpty().MaxBy(one => one.Fit);
         return best.Fit * 2 <= rows.Length ? detail : best.Column == declared ? null : best.Column;
     }
 

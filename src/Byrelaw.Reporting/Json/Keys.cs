@@ -39,6 +39,7 @@ internal static class Keys
         MissingReason.NeverRecorded => "never_recorded",
         MissingReason.UnreadableRow => "unreadable_row",
         MissingReason.StartNotOnRecord => "start_not_on_record",
+        MissingReason.ToldBeside => "told_beside",
         MissingReason.FactMissing => "fact_missing",
         MissingReason.FactUnreadable => "fact_unreadable",
         MissingReason.TooFewOfTheMob => "too_few_of_the_mob",

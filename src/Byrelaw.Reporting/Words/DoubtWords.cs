@@ -3,6 +3,9 @@ namespace Byrelaw.Reporting.Words;
 /// <summary>What is doubted about the records, one sentence function for each sort of doubt.</summary>
 public static class DoubtWords
 {
+    /// <summary>Stands between a workbook and its sheet, where one of its sheets is told of.</summary>
+    private const string SheetOf = ".xlsx, ";
+
     /// <summary>All doubts: first what may be the cause of others, then those that take promises away, of these the ones about most animals first.</summary>
     public static ImmutableArray<SaidDoubt> Of(Herd herd)
     {
@@ -173,7 +176,7 @@ public static class DoubtWords
 
     private static SaidDoubt Beside(FilesNotRead doubt) =>
         new("files_not_read", $"Beside the records {(doubt.Files.Length == 1 ? "lies" : "lie")} {Phrases.And([.. doubt.Files])}, and nobody reads {(doubt.Files.Length == 1 ? "it, though it has" : "them, though they have")} rows that the records do not have, with the same columns or of services and calves",
-            NotCounted(doubt.Fallen), $"Put these rows into the records, or name the file in a line such as “from \"{doubt.Files[0][(doubt.Files[0].LastIndexOf('/') + 1)..]}\"”; what is no part of them belongs into another folder.")
+            NotCounted(doubt.Fallen), $"Put these rows into the records, or name {(doubt.Files[0].Contains(SheetOf, StringComparison.Ordinal) ? "the sheet" : "the file")} in a line such as “from \"{doubt.Files[0][(doubt.Files[0].LastIndexOf('/') + 1)..].Replace(SheetOf, ".xlsx\", sheet \"", StringComparison.Ordinal)}\"”; what is no part of them belongs into another folder.")
         { Fallen = doubt.Fallen };
 
     private static SaidDoubt NotRead(NotReadByRules doubt)

@@ -67,6 +67,53 @@ public sealed class ColumnsThatTellTests
         }
     }
 
+    [Theory]
+    [InlineData("Diary", "2026b", "Day,No,What", "2026-09-10,2,AI", true)]
+    [InlineData("Diary", "Copy", "Day,No,What", "2026-05-01,1,AI", false)]
+    [InlineData("Diary", "Feed", "Day,Tonnes,Field", "2026-05-01,3,Flat", false)]
+    [InlineData("Diary", "Services", "Day,Cow", "2026-09-10,2", true)]
+    [InlineData("Diary", "Vet", "Day,Cow,Found", "2026-09-10,2,PD+", true)]
+    public void A_sheet_that_nobody_reads_is_told_of(string read, string other, string headings, string row, bool tells)
+    {
+        var folder = Directory.CreateTempSubdirectory("byrelaw-sheets-").FullName;
+        try
+        {
+            var workbook = Byrelaw.Records.Workbooks.WorkbookWriter.Of([(read, [["Day", "No", "What"], ["2026-05-01", "1", "AI"]]), (other, [headings.Split(','), row.Split(',')])]);
+            File.WriteAllBytes(Path.Combine(folder, "diary.xlsx"), workbook);
+            File.WriteAllText(Path.Combine(folder, "cows.csv"), "No\n1\n2\n");
+            var rules = FarmFiles.Rules("""
+                event calving
+                event mating
+                test pregnancy test  answers pregnant, empty
+
+                records "records"
+                  up to 2026-09-30
+                  complete for mating since 2026-01-01
+                  from "cows.csv", a row for each animal
+                    animal in "No"
+                    sex is F
+                  from "diary.xlsx", sheet "Diary", a row for each event
+                    animal in "No"
+                    date in "Day"
+                    kind in "What"
+                      - "AI" is mating
+
+                """);
+            string.Join(", ", RecordInput.In(folder, "records", rules.Rulebook.Vocabulary, rules.Rulebook.Records).FilesNotRead).ShouldBe(tells ? $"records/diary.xlsx, {other}" : "");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_mob_that_holds_all_words_of_another_and_is_one_animals_alone_may_be_that_one()
+    {
+        int[] given = [0, 0, 0, 1, 2, 2];
+        Byrelaw.Records.Spellings.MobSlips.Of(["River", "River cows", "Hill mob", "Bulls"], [.. given, 3], []).ShouldBe(new Dictionary<int, int> { [1] = 0 }, "a mob of two is one of its own, and so is that of the bulls");
+    }
+
     private static Herd Herd(string farm, string heading, string first, string second) =>
         FarmFiles.Herd(farm, ("cows.csv", $"No,{heading}\n1,{first}\n2,{second}\n3,\n"), ("diary.csv", "Day,No\n2026-05-01,1\n"));
 }

@@ -21,6 +21,13 @@ public sealed class SuggesterTests
         lines.Where(Waits).Select(line => line[..12]).ShouldBe(["# ? up to 20", "# ? complete", "# ? - \"weigh"]);
     }
 
+    [Fact]
+    public void A_diary_of_three_columns_has_none_for_results()
+    {
+        var lines = Lines(("diary.csv", "Date;No;Event\n" + string.Concat(Enumerable.Range(10, 12).Select(day => $"{day}.02.2026;{day % 4};{(day % 2 == 0 ? "PD" : "HT")}\n"))));
+        lines.ShouldContain(line => line.StartsWith("# ? - \"PD\" is pregnancy test", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("25/03/2026,26/03/2026", "dates day first")]
     [InlineData("03/25/2026,03/26/2026", "dates month first")]
