@@ -68,7 +68,7 @@ internal static class MobSlips
     }
 
     /// <summary><c>River cows</c> may be <c>River</c>, and <c>Hill mob</c> may be <c>Hill</c>.</summary>
-    private static bool HoldsAll(string[] words, string[] fewer) => words.Length > fewer.Length && Array.TrueForAll(fewer, words.Contains);
+    private static bool HoldsAll(string[] words, string[] fewer) => words.Length > fewer.Length && Array.TrueForAll(fewer, words.Contains) && Array.TrueForAll(words, word => word.All(char.IsLetterOrDigit));
 
     private static string[] Words(string name) => NameFolding.Fold(name).Split(' ');
 

@@ -70,7 +70,7 @@ public static class Garbling
         || one.Farm.Events.Any(other => other.Animal == row.Animal
             && ((other.Kind == "death" && string.CompareOrdinal(other.Date, row.Date) < 0) || (row.Kind == "death" && string.CompareOrdinal(row.Date, other.Date) < 0)));
 
-    /// <summary>A bull put in with one cow is doubt for her mob mates; a row of hers of which nobody can read the kind is doubt for her alone (decision 208).</summary>
+    /// <summary>A bull put in with one cow is doubt for her mob mates; a row of hers of which nobody can read the kind is doubt for her alone (decision 212).</summary>
     private static bool LetsMatesIn(JudgingCase one, EventRow row) =>
         row.Kind is "bull in" or "bull out" && one.Farm.Animals.Any(animal => animal.Number == row.Animal && animal.Sex == "F");
 
