@@ -69,7 +69,8 @@ internal sealed class SheetsOfAMorning
         }
 
         var earlier = Earlier(ledger, drawing);
-        var drawn = DrawnSheets.Of(_plan, _asked.Day, _asked.Day > Today || earlier.IsEmpty ? [] : OpenOn(loaded, drawing, earlier));
+        var open = _asked.Day > Today || earlier.IsEmpty ? [] : OpenOn(loaded, drawing, earlier);
+        var drawn = DrawnSheets.Of(_plan, _asked.Day, open);
         _previews = [.. drawn.Where(sheet => !sheet.Short.IsEmpty || IsTooEarly)];
         if (IsTooEarly)
         {
@@ -80,7 +81,7 @@ internal sealed class SheetsOfAMorning
         foreach (var sheet in rows)
         {
             var replacing = sheet with { Replaces = [.. earlier.Where(other => ReferenceEquals(sheet, DrawnSheets.Successor(other, rows))).Select(other => other.Number)] };
-            var numbered = NumberedSheet.Of(_plan, replacing, ledger, _asked.IsRehearsal);
+            var numbered = NumberedSheet.Of(_plan, replacing, ledger, other => IsUsedUp(other, drawing, open, Today), _asked.IsRehearsal);
             if (written.Sheets.All(other => other.Number != numbered.Number))
             {
                 written = written.With(replacing.InLedger(numbered.Number, Today, drawing.Programme!));
@@ -95,6 +96,10 @@ internal sealed class SheetsOfAMorning
 
         return _asked.IsRehearsal || written.Sheets.Length == (ledger?.Sheets.Length ?? 0) ? [] : [new FileToWrite(SheetLedger.FileName, written.Bytes) { MadeFrom = ledger?.Bytes ?? default(ReadOnlyMemory<byte>) }];
     }
+
+    /// <summary>A row of it is closed, or it is another programme's.</summary>
+    private static bool IsUsedUp(Sheet sheet, SheetsDrawn drawing, IReadOnlyList<OpenRow> open, LocalDate today) => sheet.Programme != drawing.Programme
+        || (sheet.For <= today && sheet.Rows.Any(row => row.Writes.Any(entry => !open.Any(one => one.Sheet.Number == sheet.Number && one.Row.Row == row.Row && one.Entry == entry))));
 
     private LocalDate Today => _asked.IsRehearsal ? _asked.Day : _doors.Today;
 

@@ -1,3 +1,5 @@
+using NodaTime.Text;
+
 namespace Byrelaw.Records.Recording;
 
 /// <summary>What can be wrong with a sheet that comes back. Any of it, and nothing of the sheet is written.</summary>
@@ -34,6 +36,15 @@ internal static class SheetProblems
         "R0405", table, row, cell, cell.Length == 0 ? "this row has no date" : $"`{cell}` is not a date", "expected year-month-day, such as `2026-10-19`", "write the day on which it was done");
 
     public static Diagnostic AfterToday(SourceTable table, SourceRow row, string cell) => OfRow("R0405", table, row, cell, $"{cell} is to come", "expected a day that has come", "write the day on which it was done");
+
+    public static Diagnostic BeforeTheSheet(SourceTable table, SourceRow row, string cell, string number, LocalDate written) => OfRow(
+        "R0405", table, row, cell, $"sheet {number} was not written before {LocalDatePattern.Iso.Format(written)}, and this row says {cell}", "expected that day or a later one", "write the day on which it was done; blank is the sheet's own day");
+
+    public static Diagnostic DetailOfNothing(SourceTable table, SourceRow row, string cell, string kind, string detail) => OfRow(
+        "R0406", table, row, cell, $"`{kind}: {detail}` is filled in, and nothing says whether there was a {kind}", $"expected `yes`, `no` or an answer under `{kind}`", $"write it there; add the column `{kind}` where it is missing");
+
+    public static Diagnostic DoneOfNothing(SourceTable table, SourceRow row, string cell) => OfRow(
+        "R0406", table, row, cell, $"`{cell}` under `done`, and nothing says of what", "expected `yes`, `no` or an answer under a column for each kind of record", "`done` is for sheets of byrelaw's own; in a file of your own write under `transfer`, `hormone given` or whatever it was");
 
     public static Diagnostic NotYesOrNo(SourceTable table, SourceRow row, string cell, string column) => OfRow(
         "R0406", table, row, cell, $"`{cell}` under `{column}`", "expected `yes`, `no` or nothing", "blank is open: nothing is written of it, and she stays in doubt");

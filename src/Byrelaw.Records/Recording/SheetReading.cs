@@ -79,6 +79,11 @@ internal sealed class SheetReading
             Rows.Add(new SheetRow(number, animal, null, [.. Written(row)]) { For = date });
         }
 
+        if (IsSomebodysOwn)
+        {
+            RefuseWhatSaysNotWhether(row);
+        }
+
         if (animal is null || date is not { } day)
         {
             return;
@@ -89,6 +94,27 @@ internal sealed class SheetReading
             Read(row, number, animal, day, column.Kind, column.Column, column.Details, known?.Writes.FirstOrDefault(entry => entry.Kind == column.Kind.Name));
         }
     }
+
+    private bool IsSomebodysOwn => _sheet is null or { Work: "V" };
+
+    /// <summary>Of somebody's own file: an embryo's label, and nothing that says whether she got it, is no row that may close.</summary>
+    private void RefuseWhatSaysNotWhether(SourceRow row)
+    {
+        foreach (var (kind, _, details) in Columns.Kinds.Where(kind => IsBlank(row, kind.Column)))
+        {
+            if (details.FindIndex(detail => !IsBlank(row, detail.Column)) is >= 0 and var at)
+            {
+                Problems.Add(SheetProblems.DetailOfNothing(_table, row, FilledSheet.Cell(row, details[at].Column), kind.Name, details[at].Detail.Name));
+            }
+        }
+
+        if (Columns[row, "done"].Length > 0 && Columns.Kinds.All(kind => IsBlank(row, kind.Column)))
+        {
+            Problems.Add(SheetProblems.DoneOfNothing(_table, row, Columns[row, "done"]));
+        }
+    }
+
+    private static bool IsBlank(SourceRow row, int column) => FilledSheet.Cell(row, column).Length == 0;
 
     /// <summary>The row of the ledger that a row of the file is of.</summary>
     private SheetRow? OnTheSheet(SourceRow row)
@@ -145,15 +171,24 @@ internal sealed class SheetReading
             return null;
         }
 
+        if (!IsSomebodysOwn && said < LocalDate.Min(_sheet!.Written, own!.Value))
+        {
+            Problems.Add(SheetProblems.BeforeTheSheet(_table, row, cell, Number, _sheet.Written));
+            return null;
+        }
+
         return said;
     }
 
     /// <summary>What a row of somebody's own file would write, whether it can be read or not.</summary>
     private IEnumerable<SheetEntry> Written(SourceRow row) =>
     [
-        .. Columns.Kinds.Where(kind => FilledSheet.Cell(row, kind.Column) is { Length: > 0 } said && !No.Contains(NameFolding.Fold(said))).Select(kind => new SheetEntry(kind.Kind.Name, Device(row, kind.Details))),
+        .. Columns.Kinds.Where(kind => IsMeant(row, kind.Column, kind.Details)).Select(kind => new SheetEntry(kind.Kind.Name, Device(row, kind.Details))),
         .. Columns.Unknown.Where(column => FilledSheet.Cell(row, column.Column).Length > 0).Select(column => new SheetEntry(column.Heading)),
     ];
+
+    private bool IsMeant(SourceRow row, int column, List<(EntryDetail Detail, int Column)> details) =>
+        IsBlank(row, column) ? details.Exists(detail => !IsBlank(row, detail.Column)) || Columns[row, "done"].Length > 0 : !No.Contains(NameFolding.Fold(FilledSheet.Cell(row, column)));
 
     private static string? Device(SourceRow row, List<(EntryDetail Detail, int Column)> details) =>
         details.Where(detail => NameFolding.Fold(detail.Detail.Name) == "device").Select(detail => NameFolding.Fold(FilledSheet.Cell(row, detail.Column))).FirstOrDefault(said => said is "in" or "out");

@@ -16,18 +16,20 @@ public sealed record NumberedSheet(DrawnSheet Drawn, string Number, bool IsRehea
 
     private const int FewestDigits = 6;
 
-    /// <summary>Numbers a sheet. The same sheet drawn again has the same number; where the ledger has that number for another, or for one that is void since, it is longer.</summary>
+    /// <summary>Numbers a sheet. The same sheet drawn again has the same number; where the ledger has that number for another, or for one that is used up or void since, it is longer.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="drawn">The sheet.</param>
     /// <param name="ledger">The sheets that were written; null for none.</param>
+    /// <param name="isUsedUp">Whether somebody said something of such a sheet already, or it is another programme's: a paper with its number would be closed before it is used.</param>
     /// <param name="isRehearsal">Whether it only rehearses.</param>
-    public static NumberedSheet Of(Plan plan, DrawnSheet drawn, SheetLedger? ledger, bool isRehearsal = false)
+    public static NumberedSheet Of(Plan plan, DrawnSheet drawn, SheetLedger? ledger, Func<Sheet, bool> isUsedUp, bool isRehearsal = false)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(drawn);
+        ArgumentNullException.ThrowIfNull(isUsedUp);
         var hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(SheetCsv.Of(SheetCsv.Rows(plan, drawn, "")))));
         var digits = FewestDigits;
-        while (ledger?.Sheets.FirstOrDefault(sheet => sheet.Number == With(digits)) is { } other && (!IsSame(other, drawn) || ledger.Sheets.Any(sheet => sheet.Replaces.Contains(other.Number))) && digits < hash.Length)
+        while (ledger?.Sheets.FirstOrDefault(sheet => sheet.Number == With(digits)) is { } other && (!IsSame(other, drawn) || isUsedUp(other) || ledger.Sheets.Any(sheet => sheet.Replaces.Contains(other.Number))) && digits < hash.Length)
         {
             digits++;
         }

@@ -153,6 +153,46 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void No_sheet_was_done_before_it_was_written()
+    {
+        var number = _farm.Draw();
+        _farm.On(2026, 10, 7);
+        var run = Record(_farm.Fill(number, (1, "done", "yes"), (1, "date", "2025-10-04"), (2, "done", "yes")));
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Err.ShouldContain($"sheet {number} was not written before 2026-10-04, and this row says 2025-10-04");
+        _farm.Events.ShouldNotContain("hormone given");
+        _farm.Treatment().ShouldBe(InDoubt, "a year that was mistyped closes nothing");
+    }
+
+    [Fact]
+    public void A_sheet_that_is_drawn_again_after_the_first_was_not_done_is_another_and_open()
+    {
+        var first = _farm.Draw();
+        Run("record", "spring.byre", first, "--not-done", "rain").Code.ShouldBe(ExitCode.Done);
+        _farm.Treatment().ShouldBe("6 no, 7 on_course, 8 on_course, 9 on_course");
+        var second = _farm.Draw();
+        second.ShouldNotBe(first);
+        _farm.Draw().ShouldBe(second, "nothing is said of it yet, so it is the same sheet");
+        _farm.Treatment().ShouldBe(InDoubt, "the second paper may be in use");
+        var run = Record(_farm.Fill(second, (1, "done", "yes"), (2, "done", "yes"), (3, "done", "no"), (3, "reason", "spare")));
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        _farm.Treatment().ShouldBe("6 no, 7 no, 8 no, 9 on_course");
+    }
+
+    [Theory]
+    [InlineData("animal,date,transfer,transfer: embryo,transfer: side\n7,2026-10-01,,E7,left\n", "`transfer: embryo` is filled in, and nothing says whether there was a transfer")]
+    [InlineData("animal,date,transfer: embryo,transfer: side\n7,2026-10-01,E7,left\n", "`transfer: embryo` is filled in, and nothing says whether there was a transfer")]
+    [InlineData("animal,date,done,transfer\n7,2026-10-01,yes,\n", "`yes` under `done`, and nothing says of what")]
+    public void A_vets_own_row_that_does_not_say_whether_it_was_done_is_refused_and_she_is_in_doubt(string rows, string told)
+    {
+        _farm.Farm.Write("vet.csv", rows);
+        var run = Record("vet.csv");
+        run.Code.ShouldBe(ExitCode.Bad, run.ToString());
+        run.Err.ShouldContain(told);
+        _farm.Treatment().ShouldStartWith("6 no, 7 ask, 8 on_course");
+    }
+
+    [Fact]
     public void A_void_sheet_that_comes_back_is_recorded_with_a_warning_and_closes_the_rows_of_the_new_one()
     {
         var first = _farm.Draw();
