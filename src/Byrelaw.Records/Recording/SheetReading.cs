@@ -79,7 +79,7 @@ internal sealed class SheetReading
             Rows.Add(new SheetRow(number, animal, null, [.. Written(row)]) { For = date });
         }
 
-        if (IsSomebodysOwn)
+        if (IsSomebodysOwn && Columns.Unknown.Count == 0)
         {
             RefuseWhatSaysNotWhether(row);
         }
@@ -97,7 +97,8 @@ internal sealed class SheetReading
 
     private bool IsSomebodysOwn => _sheet is null or { Work: "V" };
 
-    /// <summary>Of somebody's own file: an embryo's label, and nothing that says whether she got it, is no row that may close.</summary>
+    /// <summary>Of somebody's own file: an embryo's label, and nothing that says whether she got it, is no row that may close.
+    /// Below a heading that nobody knows it may well be said; that is refused by itself.</summary>
     private void RefuseWhatSaysNotWhether(SourceRow row)
     {
         foreach (var (kind, _, details) in Columns.Kinds.Where(kind => IsBlank(row, kind.Column)))
