@@ -27,8 +27,8 @@ public static class MovedProgramme
         var days = programme.Dates.ToDictionary(date => NameFolding.Fold(date.Name), date => date.Date);
         days[NameFolding.Fold(name)] = day;
 
-        // A chain is no longer than there are dates; each session settles at least one more link of it.
-        for (var session = 0; session < programme.Dates.Length; session++)
+        // A chain is no longer than there are dates; each round settles at least one more link of it.
+        for (var round = 0; round < programme.Dates.Length; round++)
         {
             foreach (var date in programme.Dates)
             {

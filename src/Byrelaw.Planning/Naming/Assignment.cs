@@ -115,7 +115,7 @@ internal sealed class Assignment
             var moves = Moves(now, count);
             var (gains, by) = (new Gain?[count], new (int Animal, int From)[count]);
             gains[start] = now._nothing;
-            for (var (session, changed) = (1, true); changed && session < count; session++)
+            for (var (round, changed) = (1, true); changed && round < count; round++)
             {
                 changed = false;
                 for (var from = 0; from < count; from++)

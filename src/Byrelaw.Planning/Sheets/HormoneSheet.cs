@@ -39,6 +39,9 @@ public sealed record HormoneRow(SheetAnimal Who, Method Method, LocalDate Start,
     /// <summary>Whether the steps of day 0 are done once more, because she was not seen in heat in time.</summary>
     public bool IsSecondChance { get; init; }
 
+    /// <summary>The step as it goes on record: a second chance is a new day 0 of hers.</summary>
+    public int StepOnRecord => IsSecondChance ? 0 : Day;
+
     /// <summary>Whether a device of hers comes out, whatever else is said of her.</summary>
     public bool DeviceComesOut => Steps.Any(step => step.Device == DeviceMove.Out);
 

@@ -33,7 +33,7 @@ public static class SafetyNotes
     {
         bool Says(string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
         return Says("prostaglandin") ? Prostaglandin
-            : Says("hormone") || Says("GnRH") || Says("progesterone") || Says("oestradiol") || Says("estradiol") ? Hormone
+            : Says("hormone") || Says("FSH") || Says("GnRH") || Says("progesterone") || Says("oestradiol") || Says("estradiol") ? Hormone
             : null;
     }
 }

@@ -51,7 +51,7 @@ internal static class HormonePart
     };
 
     /// <summary>Declared cautions once; where the files declare none for what is given, those of the program.</summary>
-    public static IEnumerable<string> Cautions(HormoneSheet sheet) => sheet.Rows.SelectMany(row => row.Steps)
+    public static IEnumerable<string> Cautions(HormoneSheet sheet) => sheet.Rows.Concat(sheet.Spares).SelectMany(row => row.Steps)
         .Concat(sheet.ToAsk.SelectMany(animal => sheet.Session.Methods.Where(method => method.Method.Name == animal.Method).SelectMany(method => method.Method.Steps.Where(step => step.Day == 0))))
         .SelectMany(step => step.Cautions.IsEmpty ? [SafetyNotes.For(step.Text) ?? ""] : step.Cautions.Select(caution => caution.Text)).Where(text => text.Length > 0).Distinct();
 

@@ -1,23 +1,23 @@
-using Byrelaw.Planning.Recording;
-using Byrelaw.Records.Recording;
+using Byrelaw.Planning.Entering;
+using Byrelaw.Records.Entering;
 
 namespace Byrelaw.Reporting.Sheets;
 
-/// <summary>What recording a sheet came to, for a terminal.</summary>
+/// <summary>What came of a sheet that was recorded, for a terminal.</summary>
 public static class RecordText
 {
-    private const string Withholding = "What was given has withholding periods for milk and for meat: they are on its label, and are written down beside it. Nothing here is a prescription.";
+    private const string Withholding = "What was given has withholding periods for milk and for meat: they are on its label; write them down beside it. Nothing here is a prescription.";
 
     /// <summary>What was written, and what stays open.</summary>
-    /// <param name="recording">The recording.</param>
+    /// <param name="outcome">What came of it.</param>
     /// <param name="open">Rows of the sheet that are open afterwards.</param>
-    public static string Of(SheetRecording recording, IReadOnlyList<int> open)
+    public static string Of(SheetOutcome outcome, IReadOnlyList<int> open)
     {
-        ArgumentNullException.ThrowIfNull(recording);
+        ArgumentNullException.ThrowIfNull(outcome);
         ArgumentNullException.ThrowIfNull(open);
         var text = new DocumentBuilder();
-        var (done, not) = (recording.Entries.Where(entry => !entry.IsNotDone).ToList(), recording.Entries.Where(entry => entry.IsNotDone).ToList());
-        text.Sentence($"{Wording.Bold(recording.Sheet.Number)}: {Numbers.Count(recording.Entries.Length, "row is", "rows are")} written{(recording.AlreadyThere > 0 ? $", {recording.AlreadyThere} stood there before" : "")}{(recording.Filled > 0 ? $", {Numbers.Count(recording.Filled, "blank cell", "blank cells")} of those filled in" : "")}.");
+        var (done, not) = (outcome.Entries.Where(entry => !entry.IsNotDone).ToList(), outcome.Entries.Where(entry => entry.IsNotDone).ToList());
+        text.Sentence($"{Wording.Bold(outcome.Sheet.Number)}: {Numbers.Count(outcome.Entries.Length, "row is", "rows are")} written{(outcome.AlreadyThere > 0 ? $", {outcome.AlreadyThere} stood there before" : "")}{(outcome.Filled > 0 ? $", {Numbers.Count(outcome.Filled, "blank cell", "blank cells")} of those filled in" : "")}.");
         text.In(1);
         foreach (var kind in done.GroupBy(entry => entry.Kind.Name))
         {
@@ -29,8 +29,8 @@ public static class RecordText
             text.Sentence($"not done, {reason.Key.Name}: {string.Join(", ", reason.Select(entry => entry.Animal))}, because: {Phrases.Stop(reason.Key.Note)}");
         }
 
-        text.In(0).Sentence(done.Exists(entry => entry.Kind is EventKind { Marks: Marks.Treatment } && entry.Detail("method").Length > 0) ? Withholding : "");
-        foreach (var tick in recording.Unanswered.GroupBy(one => one.Kind.Name))
+        text.In(0).Sentence(done.Exists(entry => entry.GivesSomething) ? Withholding : "");
+        foreach (var tick in outcome.Unanswered.GroupBy(one => one.Kind.Name))
         {
             text.Sentence($"A tick is no {tick.Key}: {Rows([.. tick.Select(one => one.Row)])} {(tick.Count() == 1 ? "stays" : "stay")} open until an answer stands there.");
         }

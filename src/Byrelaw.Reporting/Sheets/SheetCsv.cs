@@ -57,11 +57,14 @@ internal static class SheetCsv
         }
     }
 
+    /// <summary>A donor's insemination on such a morning is no step of a hormone: its method is how she was served.</summary>
+    private static bool IsTreated(DrawnRow row, Kind kind) => row.Hormone is not null && kind is EventKind { Marks: Marks.Treatment };
+
     /// <summary>What stands there already: her method, its day, what becomes of the device; of a test the method that the farm's file says.</summary>
     private static string Known(Plan plan, DrawnRow row, SheetEntry entry, Kind kind, EntryDetail detail) => NameFolding.Fold(detail.Name) switch
     {
-        "method" when row.Hormone is not null => row.IsGiven ? row.Hormone.Method.Name : "",
-        "step" when row.Hormone is { } hormone => $"{hormone.Day}",
+        "method" when IsTreated(row, kind) => row.IsGiven ? row.Hormone!.Method.Name : "",
+        "step" when IsTreated(row, kind) => $"{row.Hormone!.StepOnRecord}",
         "device" => entry.Device ?? "",
         _ => plan.Draft.Rulebook.Records?.Blanks.FirstOrDefault(blank => blank.Kind.Id == kind.Id && kind.Details[blank.Place] == detail)?.Value ?? "",
     };

@@ -176,7 +176,7 @@ public static class DoubtWords
 
     private static SaidDoubt Beside(FilesNotRead doubt) =>
         new("files_not_read", $"Beside the records {(doubt.Files.Length == 1 ? "lies" : "lie")} {Phrases.And([.. doubt.Files])}, and nobody reads {(doubt.Files.Length == 1 ? "it, though it has" : "them, though they have")} rows that the records do not have, with the same columns or of services and calves",
-            NotCounted(doubt.Fallen), $"Put these rows into the records, or name {(doubt.Files[0].Contains(SheetOf, StringComparison.Ordinal) ? "the sheet" : "the file")} in a line such as “from \"{doubt.Files[0][(doubt.Files[0].LastIndexOf('/') + 1)..].Replace(SheetOf, ".xlsx\", sheet \"", StringComparison.Ordinal)}\"”; what is no part of them belongs into another folder.")
+            NotCounted(doubt.Fallen), $"Put these rows into the records, or name {(doubt.Files[0].Contains(SheetOf, StringComparison.Ordinal) ? "the sheet" : "the file")} in a line such as “from \"{doubt.Files[0][(doubt.Files[0].LastIndexOf('/') + 1)..].Replace(SheetOf, ".xlsx\", sheet \"", StringComparison.Ordinal)}\"”; what is no part of them belongs in another folder.")
         { Fallen = doubt.Fallen };
 
     private static SaidDoubt NotRead(NotReadByRules doubt)

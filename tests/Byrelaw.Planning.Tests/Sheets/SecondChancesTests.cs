@@ -50,7 +50,17 @@ public sealed class SecondChancesTests
 
     [Fact]
     public void Who_may_not_carry_in_the_session_that_the_heat_serves_is_given_nothing() =>
-        Again(Farm with { Events = [.. Farm.Events.Where(row => !row.Contains(",2,serum copper", StringComparison.Ordinal))] }).ShouldNotContain(row => row.StartsWith("2 ", StringComparison.Ordinal));
+        Again(Farm with { Events = [.. Farm.Events.Where(row => !row.Contains(",2,serum copper", StringComparison.Ordinal))] }).ShouldBe(["3 on 21 October, day 11, session 2", "4 on 21 October, day 11, session 2"]);
+
+    [Fact]
+    public void It_goes_on_record_as_a_new_day_0_and_nobody_is_treated_a_third_time()
+    {
+        var rulebook = Farm.Rulebook;
+        var rows = MorningSheets.Of(Planner.Plan(rulebook, Farm.Herd(rulebook), Farm.UpTo)).OfType<HormoneSheet>().SelectMany(sheet => sheet.Rows.Where(row => row.IsSecondChance)).ToList();
+        rows.Select(row => row.StepOnRecord).Distinct().ShouldBe([0]);
+        var done = Farm with { Events = [.. Farm.Events, .. rows.Select(row => $"2026-10-21,{row.Who.Number},hormone given,,,Prostaglandin once,2,{row.StepOnRecord}")], UpTo = new(2026, 10, 22) };
+        Again(done).ShouldBeEmpty();
+    }
 
     private static IEnumerable<string> Again(WrittenPlan farm)
     {
