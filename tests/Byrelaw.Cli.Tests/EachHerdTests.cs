@@ -36,9 +36,16 @@ public sealed class EachHerdTests : IDisposable
 
     public void Dispose() => _farm.Dispose();
 
-    [Fact]
-    public void Each_herds_lines_are_those_of_the_herd_alone()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Each_herds_lines_are_those_of_the_herd_alone(bool hasForgottenFile)
     {
+        if (hasForgottenFile)
+        {
+            _farm.Write("records/Events-2026.csv", File.ReadAllLines(_farm.At("records/events.csv"))[0] + "\n2026-09-30,1007,heat,,,,\n");
+        }
+
         var each = _farm.Run("draft", "spring.byre", "--each-herd", "--format", "ndjson");
 
         each.Code.ShouldBe(ExitCode.Done, each.Err);
@@ -48,6 +55,7 @@ public sealed class EachHerdTests : IDisposable
         foreach (var herd in new[] { "Long Acre", "Hill" })
         {
             var alone = _farm.Run("draft", "spring.byre", "--herd", herd, "--format", "json");
+            alone.Out.Contains("Events-2026.csv", StringComparison.Ordinal).ShouldBe(hasForgottenFile);
             using var draft = JsonDocument.Parse(alone.Out);
             draft.RootElement.GetProperty("inputs").GetProperty("herd").GetString().ShouldBe(herd);
             foreach (var animal in draft.RootElement.GetProperty("lists")[0].GetProperty("animals").EnumerateArray())

@@ -85,7 +85,7 @@ internal static class PlanCommand
 
     /// <summary>All sessions, or the one that is asked for.</summary>
     private static Plan Only(Plan plan, int? session) => session is not { } number ? plan
-        : OneSession.Of(plan, number) ?? throw new CannotDoException(plan.Calendar.Sessions.Any(session => session.Number == number)
+        : OneSession.Of(plan, number) ?? throw new CannotDoException(plan.Calendar.Sessions.Any(one => one.Number == number)
             ? $"session {number} is over, or nobody is named for it: the programme draws up no list of recipients"
             : $"the plan has {Numbers.Count(plan.Calendar.Sessions.Length, "session", "sessions")}; there is no session {number}");
 

@@ -1,6 +1,6 @@
-using Byrelaw.Planning.Recording;
+using Byrelaw.Planning.Entering;
+using Byrelaw.Records.Entering;
 using Byrelaw.Records.Ledger;
-using Byrelaw.Records.Recording;
 using Byrelaw.Reporting.Sheets;
 
 namespace Byrelaw.Cli.Commands;
@@ -15,7 +15,7 @@ internal sealed class SheetRecorded
     private readonly SheetToRecord _asked;
     private readonly Doors _doors;
     private readonly Problems _problems = new();
-    private SheetRecording? _recording;
+    private SheetOutcome? _outcome;
     private ImmutableArray<WrongButDone> _wrong = [];
     private ImmutableArray<TimedHeat> _heats = [];
     private IReadOnlyList<int> _open = [];
@@ -115,7 +115,7 @@ internal sealed class SheetRecorded
 
     private FileToWrite[] Record(Rulebook rulebook, string folder, FilledSheet? filled)
     {
-        (_recording, _wrong, _heats, _open, _notReadable, _copy, _isVoid, _isBroken) = (null, [], [], [], [], null, false, false);
+        (_outcome, _wrong, _heats, _open, _notReadable, _copy, _isVoid, _isBroken) = (null, [], [], [], [], null, false, false);
         _ledgerBefore = null;
         var records = new RecordsAddedTo(folder, _doors.Show(folder), rulebook.Vocabulary, rulebook.Records!, _doors.Today, _asked.Recorded ?? _doors.Today) { Herd = _asked.Herd }.AsItStands();
         if (_rehearsed is { } rehearsed && records.Ledger is not { IsBroken: true } && records.Ledger?.Sheets.Any(sheet => sheet.Number == rehearsed.Number) != true)
@@ -131,26 +131,26 @@ internal sealed class SheetRecorded
             return [];
         }
 
-        var recording = filled is not null ? SheetRecorder.Of(records, filled) : NotDone(records, before);
-        if (!recording.IsRefused)
+        var outcome = filled is not null ? SheetRecorder.Of(records, filled) : NotDone(records, before);
+        if (!outcome.IsRefused)
         {
-            var after = recording.Herd(records);
-            _heats = TimedHeats.Of(after, rulebook.Plans, recording.Entries, records.Today);
-            recording = recording with { Entries = [.. recording.Entries, .. _heats.Where(heat => heat.WhyNot is null).Select(heat => heat.Entry(TimedHeats.KindOf(rulebook.Vocabulary)!))] };
-            _open = [.. after.OpenRows.Where(row => row.Sheet.Number == recording.Sheet.Number).Select(row => row.Row.Row).Distinct()];
-            _wrong = Wrong(rulebook, folder, recording);
-            _isVoid = recording.Ledger.Sheets.Any(sheet => sheet.Replaces.Contains(recording.Sheet.Number));
+            var after = outcome.Herd(records);
+            _heats = TimedHeats.Of(after, rulebook.Plans, outcome.Entries, records.Today);
+            outcome = outcome with { Entries = [.. outcome.Entries, .. _heats.Where(heat => heat.WhyNot is null).Select(heat => heat.Entry(TimedHeats.KindOf(rulebook.Vocabulary)!))] };
+            _open = [.. after.OpenRows.Where(row => row.Sheet.Number == outcome.Sheet.Number).Select(row => row.Row.Row).Distinct()];
+            _wrong = Wrong(rulebook, folder, outcome);
+            _isVoid = outcome.Ledger.Sheets.Any(sheet => sheet.Replaces.Contains(outcome.Sheet.Number));
         }
 
-        _recording = recording;
-        return [.. Files(records, recording, filled)];
+        _outcome = outcome;
+        return [.. Files(records, outcome, filled)];
     }
 
     /// <summary>What changes on disk: nothing where nothing is new.</summary>
-    private IEnumerable<FileToWrite> Files(RecordsAddedTo records, SheetRecording recording, FilledSheet? filled)
+    private IEnumerable<FileToWrite> Files(RecordsAddedTo records, SheetOutcome outcome, FilledSheet? filled)
     {
-        var isNewInLedger = _ledgerBefore is not null || recording.Ledger.Sheets.Length > (records.Ledger?.Sheets.Length ?? 0);
-        var isNew = !recording.IsRefused && (recording.Entries.Length > 0 || recording.Filled > 0);
+        var isNewInLedger = _ledgerBefore is not null || outcome.Ledger.Sheets.Length > (records.Ledger?.Sheets.Length ?? 0);
+        var isNew = !outcome.IsRefused && (outcome.Entries.Length > 0 || outcome.Filled > 0);
         if (!isNew && !isNewInLedger)
         {
             yield break;
@@ -158,18 +158,18 @@ internal sealed class SheetRecorded
 
         if (isNew)
         {
-            yield return new FileToWrite(HerdReader.EventsFile, recording.Written(recording.Entries)) { MadeFrom = records.Events ?? default(ReadOnlyMemory<byte>) };
+            yield return new FileToWrite(HerdReader.EventsFile, outcome.Written(outcome.Entries)) { MadeFrom = records.Events ?? default(ReadOnlyMemory<byte>) };
         }
 
         if (isNewInLedger)
         {
-            yield return new FileToWrite(SheetLedger.FileName, recording.Ledger.Bytes) { MadeFrom = _ledgerBefore ?? records.Ledger?.Bytes ?? default(ReadOnlyMemory<byte>) };
+            yield return new FileToWrite(SheetLedger.FileName, outcome.Ledger.Bytes) { MadeFrom = _ledgerBefore ?? records.Ledger?.Bytes ?? default(ReadOnlyMemory<byte>) };
         }
 
         if (filled is not null)
         {
-            _copy = CopyName(records, recording, filled);
-            yield return new FileToWrite(_copy, recording.ToMend ?? filled.Bytes);
+            _copy = CopyName(records, outcome, filled);
+            yield return new FileToWrite(_copy, outcome.ToMend ?? filled.Bytes);
         }
 
         var log = Path.Combine(records.Folder, Kept, "recorded.csv");
@@ -177,8 +177,8 @@ internal sealed class SheetRecorded
         yield return new FileToWrite($"{Kept}/recorded.csv", (byte[])[
             .. old ?? Encoding.UTF8.GetBytes(Csv.Record("recorded", "sheet", "by", "copy", "rows", "not done")),
             .. Encoding.UTF8.GetBytes(Csv.Record(
-                LocalDatePattern.Iso.Format(records.Recorded), recording.Sheet.Number, PlainText.Clean(_asked.By ?? ""), recording.IsRefused ? "refused" : _copy is null ? "" : Path.GetFileName(_copy),
-                $"{recording.Entries.Count(entry => !entry.IsNotDone)}", $"{recording.Entries.Count(entry => entry.IsNotDone)}")),
+                LocalDatePattern.Iso.Format(records.Recorded), outcome.Sheet.Number, PlainText.Clean(_asked.By ?? ""), outcome.IsRefused ? "refused" : _copy is null ? "" : Path.GetFileName(_copy),
+                $"{outcome.Entries.Count(entry => !entry.IsNotDone)}", $"{outcome.Entries.Count(entry => entry.IsNotDone)}")),
         ])
         {
             MadeFrom = old ?? default(ReadOnlyMemory<byte>),
@@ -186,10 +186,10 @@ internal sealed class SheetRecorded
     }
 
     /// <summary>By the day of entry and the number; a later copy of one day gets a number of its own.</summary>
-    private static string CopyName(RecordsAddedTo records, SheetRecording recording, FilledSheet filled)
+    private static string CopyName(RecordsAddedTo records, SheetOutcome outcome, FilledSheet filled)
     {
-        var name = $"{Kept}/{LocalDatePattern.Iso.Format(records.Recorded)}-{recording.Sheet.Number.Replace(' ', '-')}{(recording.IsRefused ? "-refused" : "")}";
-        var ending = filled.IsWorkbook && recording.ToMend is null ? ".xlsx" : ".csv";
+        var name = $"{Kept}/{LocalDatePattern.Iso.Format(records.Recorded)}-{outcome.Sheet.Number.Replace(' ', '-')}{(outcome.IsRefused ? "-refused" : "")}";
+        var ending = filled.IsWorkbook && outcome.ToMend is null ? ".xlsx" : ".csv";
         for (var copy = 1; ; copy++)
         {
             var path = copy == 1 ? name + ending : $"{name}-{copy}{ending}";
@@ -200,7 +200,7 @@ internal sealed class SheetRecorded
         }
     }
 
-    private SheetRecording NotDone(RecordsAddedTo records, Herd before)
+    private SheetOutcome NotDone(RecordsAddedTo records, Herd before)
     {
         var sheets = records.Ledger?.Sheets ?? [];
         var number = _asked.Sheet;
@@ -216,16 +216,16 @@ internal sealed class SheetRecorded
     }
 
     /// <summary>Held to what was known without this sheet: being on it is no reason to doubt what was done by it.</summary>
-    private ImmutableArray<WrongButDone> Wrong(Rulebook rulebook, string folder, SheetRecording recording)
+    private ImmutableArray<WrongButDone> Wrong(Rulebook rulebook, string folder, SheetOutcome outcome)
     {
-        if (rulebook.Programme is null || recording.Entries.All(entry => entry.IsNotDone))
+        if (rulebook.Programme is null || outcome.Entries.All(entry => entry.IsNotDone))
         {
             return [];
         }
 
-        var sheet = recording.Sheet;
+        var sheet = outcome.Sheet;
         var without = rulebook with { Records = rulebook.Records! with { Drawing = new SheetsDrawn(sheet.For, [sheet.Work], sheet.Programme) } };
-        return WrongButDone.Of(rulebook, RecordsFolder.Read(without, folder, _doors.Show(folder), herd: _asked.Herd), sheet, recording.Entries);
+        return WrongButDone.Of(rulebook, RecordsFolder.Read(without, folder, _doors.Show(folder), herd: _asked.Herd), sheet, outcome.Entries);
     }
 
     private int Refuse()
@@ -236,22 +236,22 @@ internal sealed class SheetRecorded
 
     private int Say(string folder)
     {
-        var recording = _recording!;
-        if (recording.Problems.Length > 0)
+        var outcome = _outcome!;
+        if (outcome.Problems.Length > 0)
         {
-            Tell(recording.Problems);
+            Tell(outcome.Problems);
         }
 
-        if (recording.IsRefused)
+        if (outcome.IsRefused)
         {
-            _doors.Err.WriteLine($"Nothing of {recording.Sheet.Number} is written, and it stays open: who stands on it is in doubt until it is mended and recorded."
-                + (_copy is null ? "" : $" It has the number {recording.Sheet.Number} now. Mend it in {_doors.Show(Path.Combine(folder, _copy))}, and record that file."));
+            _doors.Err.WriteLine($"Nothing of {outcome.Sheet.Number} is written, and it stays open: who stands on it is in doubt until it is mended and recorded."
+                + (_copy is null ? "" : $" It has the number {outcome.Sheet.Number} now. Mend it in {_doors.Show(Path.Combine(folder, _copy))}, and record that file."));
             return ExitCode.Bad;
         }
 
         if (_isVoid)
         {
-            _doors.Err.WriteLine($"{recording.Sheet.Number} was made void by a later sheet of that morning; what was done by it stands on record, and closes those rows there too.");
+            _doors.Err.WriteLine($"{outcome.Sheet.Number} was made void by a later sheet of that morning; what was done by it stands on record, and closes those rows there too.");
         }
 
         foreach (var wrong in _wrong)
@@ -259,7 +259,7 @@ internal sealed class SheetRecorded
             _doors.Err.WriteLine(RecordText.Of(wrong));
         }
 
-        _doors.Out.Write(RecordText.Of(recording, _open));
+        _doors.Out.Write(RecordText.Of(outcome, _open));
         foreach (var heat in _heats)
         {
             _doors.Out.WriteLine(RecordText.Of(heat));

@@ -55,6 +55,7 @@ internal static partial class CalfWords
 
     /// <summary>What is written where nobody looked.</summary>
     private static readonly ImmutableArray<string> NotDone = ["na", "nd", "n/a", "nil", "never", "unknown", "not done", "not tested", "not scanned", "not seen", "not presented", "absent", "no test", "no sample", "cancelled"];
+    private const string Nothing = "-–—−_./\\|,;:'\"()☐✗✘×";
     private static readonly ImmutableArray<string> Looked = ["pd", "pag", "pspb", "scan", "test"];
     private static readonly ImmutableArray<string> Beside = ["in", "with", "a", "any", "found", "present"];
     private static readonly ImmutableArray<string> Positive = ["positive", "positiv", "positif", "positivo", "pos", "yes", "y", "+", "found", "heavy", "twin", "twins", "carrying", "bred"];
@@ -105,8 +106,8 @@ internal static partial class CalfWords
     /// <summary>Whether a text is what a scan is shortened to: that one was found, that none was, or that it is not known.</summary>
     public static bool IsShortOfAScan(string text) => FoundOneInShort(text) || FoundNoneInShort(text) || SayNothing(text) || Parts(text) is ["r" or "rc" or "recheck" or "?"];
 
-    /// <summary>Whether a text says that nobody looked, or nothing at all: signs, and what is written instead of a result.</summary>
-    public static bool SayNothing(string text) => NotDone.Contains(NameFolding.Fold(text).TrimEnd('.')) || !text.Any(char.IsLetterOrDigit) && !text.Contains('+', StringComparison.Ordinal);
+    /// <summary>Whether a text says that nobody looked, or nothing at all: dashes and the like, and what is written instead of a result. A tick, a star or a question mark says something.</summary>
+    public static bool SayNothing(string text) => NotDone.Contains(NameFolding.Fold(text).TrimEnd('.')) || text.All(sign => char.IsWhiteSpace(sign) || Nothing.Contains(sign));
 
     private static bool IsPositive(List<string> parts) => parts.Exists(word => Positive.Contains(word))
         || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i => Denying.Contains(parts[i]) && None.Contains(parts[i + 1]));

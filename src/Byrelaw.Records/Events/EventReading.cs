@@ -16,7 +16,7 @@ internal sealed record EventReading(
     /// <summary>The animals, by their places.</summary>
     public IReadOnlyList<AnimalRow> Births { get; init; } = [];
 
-    /// <summary>Nothing is entered after this day: a row that says so counts as entered on its own date.</summary>
+    /// <summary>Nothing is entered after this day: a row that says so is in doubt on its own date.</summary>
     public int Today { get; init; } = Day.End;
 
     /// <summary>Lines that are as if they were not there.</summary>

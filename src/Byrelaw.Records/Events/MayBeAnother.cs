@@ -47,7 +47,7 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
     /// <summary>Whether a detail of a pregnancy test that found none says how old a calf is, that nobody is sure, or that she is to be looked at again.</summary>
     private static bool IsUnsure(string name, string text) => NameFolding.Fold(name) switch
     {
-        "sure" or "certain" => FloorHeadings.SaysNone(text) && text.Any(char.IsLetter),
+        "sure" or "certain" => text.Trim() == "?" || (FloorHeadings.SaysNone(text) && text.Any(char.IsLetter)),
         "recheck" or "days" or "weeks" or "age" => !FloorHeadings.SaysNone(text),
         _ => false,
     };

@@ -20,6 +20,9 @@ public sealed class HerdFolder
     /// <summary>The sheets that were written, for all herds together; null where there is no ledger.</summary>
     private SheetLedger? Ledger { get; init; }
 
+    /// <summary>Files beside those that are read, the farm's own and what <c>record</c> wrote: they may tell of any herd.</summary>
+    private ImmutableArray<string> FilesNotRead { get; init; } = [];
+
     /// <summary>The herds, in order; none where no source says which herd a row is of.</summary>
     public ImmutableArray<string> Herds => _sources.Herds;
 
@@ -48,7 +51,7 @@ public sealed class HerdFolder
                 file => shownFolder.Length == 0 ? file : $"{shownFolder.TrimEnd('/')}/{file}", vocabulary, read, file => Messages(folder, file)),
             vocabulary, keeping)
         {
-            Sources = read.Sources,
+            FilesNotRead = FilesBeside.Of(folder, shownFolder, read.Sources, vocabulary),
             Ledger = SheetLedger.In(folder),
         };
     }
@@ -59,11 +62,10 @@ public sealed class HerdFolder
     /// <exception cref="RecordsNotFoundException">There is no such herd.</exception>
     public Herd Read(string herd, LocalDate? knownOn = null) => HerdReading.Read(Input(herd) with { Ledger = Ledger }, _vocabulary, _keeping, knownOn, ReadingOptions.Default).Herd;
 
-    /// <summary>The farm's own sources, and what <c>record</c> wrote beside them.</summary>
-    internal ImmutableArray<RecordSource> Sources { get; private init; } = [];
-
     /// <summary>What a herd is read from.</summary>
-    internal RecordInput Input(string? herd)
+    internal RecordInput Input(string? herd) => RowsOf(herd) with { FilesNotRead = FilesNotRead };
+
+    private RecordInput RowsOf(string? herd)
     {
         if (herd is null)
         {

@@ -102,7 +102,8 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             }
         }
 
-        foreach (var (_, cell) in hints.In(row).Take(1))
+        // One cell is handed on: a calf that somebody felt before what only comes of one.
+        foreach (var (_, cell) in hints.In(row).OrderBy(told => told.Kind is TestKind ? 0 : 1).Take(1))
         {
             said[AnimalColumns.ToldBesides] = cell;
         }

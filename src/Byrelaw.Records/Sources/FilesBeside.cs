@@ -59,7 +59,7 @@ internal static class FilesBeside
             ? [.. text.Split('\n').Select(line => line.TrimEnd('\r'))] : null;
     }
 
-    /// <summary>Whether a heading has the columns of another that nobody can do without: its first three, in whatever order and case.</summary>
+    /// <summary>Whether a heading has the columns of another that nobody can do without, in whatever order and case: the day, animal and kind of what happened, else all of them.</summary>
     private static bool HasAll(string heading, string other)
     {
         var cells = Cells(heading).ToHashSet(StringComparer.Ordinal);

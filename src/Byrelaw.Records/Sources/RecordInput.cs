@@ -56,8 +56,7 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     {
         if (keeping is not null && !keeping.Sources.IsEmpty)
         {
-            var sources = HerdFolder.Open(folder, shownFolder, vocabulary, keeping, instead?.Events);
-            return sources.Input(herd) with { FilesNotRead = FilesBeside.Of(folder, shownFolder, sources.Sources, vocabulary) };
+            return HerdFolder.Open(folder, shownFolder, vocabulary, keeping, instead?.Events).Input(herd);
         }
 
         if (herd is null)

@@ -30,7 +30,12 @@ internal sealed class CodeLines(SuggestedFile file, ColumnProfile codes, ColumnP
 
         if (codes.Texts.Count > Most)
         {
-            yield return new SuggestedLine(Bullet, $"- {NameText.Text(InOrder().ElementAt(Most))} is left out", IsOpen: true, $"and {codes.Texts.Count - Most - 1} more such texts");
+            yield return new SuggestedLine(Bullet, $"- {NameText.Text(InOrder().ElementAt(Most))} is left out", IsOpen: true, (codes.Texts.Count - Most - 1) switch
+            {
+                0 => null,
+                1 => "and 1 more such text",
+                var more => $"and {more} more such texts",
+            });
         }
     }
 

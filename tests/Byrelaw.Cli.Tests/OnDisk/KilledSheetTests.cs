@@ -6,7 +6,7 @@ namespace Byrelaw.Cli.Tests.OnDisk;
 
 /// <summary>
 /// <c>record</c> and <c>plan --sheet</c>, killed at a random instant: the book and the ledger are as they were or as they should be, byte for byte, no paper lies there that the ledger
-/// does not know of, and the next run comes to the same end. CI tries a few instants; <c>DEVELOPERS.md</c> has the line that tries 200.
+/// does not know of, and the next run comes to the same end. CI tries a few instants; <c>DEVELOPERS.md</c> has the line that tries 100.
 /// </summary>
 public sealed class KilledSheetTests : IDisposable
 {

@@ -112,7 +112,9 @@ public sealed class SheetTests : IDisposable
         run.Code.ShouldBe(ExitCode.Done, run.ToString());
         File.Exists(_farm.Farm.At("records/sheets.jsonl")).ShouldBeFalse();
         File.Exists(_farm.Farm.At("judging-log.jsonl")).ShouldBeFalse();
-        foreach (var page in Directory.GetFiles(_farm.Farm.At("sheets"), "*.md").Concat(Directory.GetFiles(_farm.Farm.At("sheets"), "*.html")))
+        string[] pages = [.. Directory.GetFiles(_farm.Farm.At("sheets"), "*.md"), .. Directory.GetFiles(_farm.Farm.At("sheets"), "*.html")];
+        pages.Length.ShouldBe(2);
+        foreach (var page in pages)
         {
             File.ReadAllText(page).ShouldContain("REHEARSAL: nobody is handled or given anything by this paper.");
         }

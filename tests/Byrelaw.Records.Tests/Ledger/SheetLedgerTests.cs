@@ -70,11 +70,10 @@ public sealed class SheetLedgerTests : IRuleFiles
     }
 
     [Theory]
-    [InlineData("H1004-5b20e1:1", "2026-10-04", "7")]
-    [InlineData("", "2026-10-03", "7")]
-    public void A_sheet_drawn_again_leaves_those_taken_off_open_and_one_void_before_its_day_counts_no_more(string open, string written, string takenOff)
+    [InlineData("H1004-5b20e1:1", "2026-10-04")]
+    [InlineData("", "2026-10-03")]
+    public void A_sheet_drawn_again_leaves_those_taken_off_open_and_one_void_before_its_day_counts_no_more(string open, string written)
     {
-        takenOff.ShouldBe("7");
         var again = First with { Number = "H1004-77aa01", Written = NodaTime.Text.LocalDatePattern.Iso.Parse(written).Value, Replaces = [First.Number], Rows = [First.Rows[1]] };
         Said(Read("", ledger: SheetLedger.Of([]).With(First).With(again))).ShouldBe((open + " H1004-77aa01:2").Trim());
     }

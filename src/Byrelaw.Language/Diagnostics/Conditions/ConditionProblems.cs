@@ -32,7 +32,7 @@ internal static class ConditionProblems
 
     public static Diagnostic BelowNought(SourceSpan at, bool isLoss) => Problem.Error(
         "B0337", at, isLoss ? "a loss counts upwards" : "a gain counts upwards", "a number that is not below nought",
-        isLoss ? $"less than nothing lost is something gained: `gained at least {at.Text.TrimStart('-', '\u2212')}`" : $"less than nothing gained is something lost: `lost at most {at.Text.TrimStart('-', '\u2212')}`");
+        isLoss ? "less than nothing lost is something gained: say `gained`, and turn `at most` and `at least` round" : "less than nothing gained is something lost: say `lost`, and turn `at most` and `at least` round");
 
     public static Diagnostic OneResult(SourceSpan at, string name) => Problem.Error(
         "B0338", at, "of one result there is no series", "two results or more", $"write `latest {name}`");

@@ -31,7 +31,7 @@ internal static class WordProblems
         "if it is another answer, declare a test of your own that has it");
 
     public static Diagnostic StillToCome(SourceSpan at, string name, string kind) => Problem.Error(
-        "B0518", at, $"{Quoted.Of(name)} may say that a {kind} is still to come", $"another name for {Quoted.Of(kind)} says that it has happened",
+        "B0518", at, $"{Quoted.Of(name)} may say that its {kind} is still to come", $"another name for {Quoted.Of(kind)} says that it has happened",
         "a row of this word then ends no pregnancy: declare it as an event of its own");
 
     public static Diagnostic NoValuesToAddTo(SourceSpan at, string name, bool isTest) => Problem.Error(
