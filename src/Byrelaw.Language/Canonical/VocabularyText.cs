@@ -37,6 +37,7 @@ internal static class VocabularyText
         kind.NotBeforeAge is { } age ? $"not before {age} of age" : null,
         kind.Effect switch { HerdEffect.Joins => "joins the herd", HerdEffect.Leaves when kind.IsForGood => "leaves the herd for good", HerdEffect.Leaves => "leaves the herd", _ => null },
         kind.Marks == Marks.Nothing ? null : $"marks {kind.Marks.ToString().ToLowerInvariant()}",
+        kind.IsOfEmbryos ? "of embryos" : null,
         Details(kind));
 
     private static string Of(MeasureKind kind) => Line(

@@ -32,6 +32,10 @@ internal static class Declarations
         (start, what) => new MarksClause(what) { Span = start.Span.To(what.Span) },
         Leaf.Word("marks", "`marks treatment`"), Leaf.OneWord(token => token.Kind == TokenKind.Word && token.IsNamePart, "`collection`, `treatment` or `transfer`"));
 
+    private static readonly Parser<Token, ClauseSyntax> OfEmbryos = Map<Token, Token, Token, ClauseSyntax>(
+        (start, embryos) => new OfEmbryosClause { Span = start.Span.To(embryos.Span) },
+        Leaf.Word("of", "`of embryos`"), Leaf.Word("embryos"));
+
     private static readonly Parser<Token, ClauseSyntax> OnScale = Map<Token, Token, NumberSyntax, NumberSyntax, ClauseSyntax>(
         (start, from, to) => new ScaleClause(from, to) { Span = start.Span.To(to.Span) },
         Leaf.Word("on", "`on scale`"), Leaf.Word("scale").Then(Leaf.Number), Leaf.Word("to").Then(Leaf.Number));
@@ -64,7 +68,7 @@ internal static class Declarations
         (start, value) => new BlankIsClause(value) { Span = start.Span.To(value.Span) },
         Leaf.Word("blank", "`blank is`"), Leaf.Word("is").Then(Leaf.DeclaredName("a value of the detail before it")));
 
-    public static readonly Parser<Token, LineSyntax> Event = Declared(DeclarationKind.Event, Also, NotBefore, Herd, Marks, Detail, BlankIs);
+    public static readonly Parser<Token, LineSyntax> Event = Declared(DeclarationKind.Event, Also, NotBefore, Herd, Marks, OfEmbryos, Detail, BlankIs);
 
     public static readonly Parser<Token, LineSyntax> Measure = Declared(
         DeclarationKind.Measure, Also, Try(InTheYards), InUnit, OnScale, MolarMass, Plausible, Detail, BlankIs);

@@ -21,6 +21,7 @@ internal static class ClauseStarts
             "is" => head == "fact" && next is "one" or "number" or "date" or "text" or "identity" or "",
             "joins" or "leaves" => head == "event" && next == "the",
             "not" => head == "event" && next == "before",
+            "of" => head == "event" && next == "embryos",
             "marks" => head == "event" && at + 1 < line.Tokens.Length && line.Tokens[at + 1].Kind == TokenKind.Word,
             "molar" => next == "mass",
             "with" => head is not ("fact" or "call") && DetailTypes.Follows(line, at + 1),

@@ -157,5 +157,5 @@ internal sealed class AnimalFile
 
     /// <summary>Whether no animal goes by it: by what cannot be read none does.</summary>
     private static bool IsReserved(string number) => Unreadable.Is(number) ||
-        number.Equals("herd", StringComparison.OrdinalIgnoreCase) || number.StartsWith("mob:", StringComparison.OrdinalIgnoreCase);
+        number.Equals("herd", StringComparison.OrdinalIgnoreCase) || number.StartsWith("mob:", StringComparison.OrdinalIgnoreCase) || number.StartsWith("embryo:", StringComparison.OrdinalIgnoreCase);
 }

@@ -1,3 +1,5 @@
+using Byrelaw.Records.Embryos;
+
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads rows of <c>events.csv</c>. For one thread.</summary>
@@ -82,6 +84,14 @@ internal sealed class EventReader
             _stage.Doubted.Add((RowDoubt.LastCellCut, new RowInDoubt(subject.AnimalOfGap, hasDay ? day : Day.Start, line)));
         }
 
+        if (kind >= 0 && _reading.Vocabulary.Kinds[kind] is EventKind { IsOfEmbryos: true } ofEmbryos && cut < 0)
+        {
+            ReadEmbryo(row, ofEmbryos, subject, hasDay ? Day.Date(day) : null);
+            return;
+        }
+
+        // A label where an animal is meant leaves open whose the row is.
+        subject = subject.Sort == SubjectSort.Embryo ? default : subject;
         if (hasDay && hasEntry && kind >= 0 && subject.Sort != SubjectSort.Unreadable)
         {
             if (entered < day)
@@ -136,6 +146,23 @@ internal sealed class EventReader
         }
 
         bool IsCut(int cell) => cut >= 0 && cut == cell;
+    }
+
+    /// <summary>What happened to an embryo puts nothing of any animal in doubt, whatever is wrong with it.</summary>
+    private void ReadEmbryo(CsvRows row, EventKind kind, RowSubject subject, LocalDate? date)
+    {
+        if (date is null)
+        {
+            _stage.Problems.Add(row.Cell(_columns.Date).IsEmpty ? RecordDateProblems.NoDate(row.Text(), _columns.Date) : NotADate(row.Text(), _columns.Date));
+        }
+
+        var isEmbryo = subject.Sort == SubjectSort.Embryo;
+        if (!isEmbryo)
+        {
+            _stage.Problems.Add(EmbryoProblems.NoEmbryo(row.Text(), _columns.Kind));
+        }
+
+        _stage.Embryos.Add(new EmbryoRow(isEmbryo ? SubjectReader.EmbryoLabel(row.Cell(_columns.Animal)) : null, kind, -1, date, row.Line));
     }
 
     /// <summary>Of one who left on some day up to one: from that day on she is gone, and before it nobody knows.</summary>

@@ -1,3 +1,5 @@
+using Byrelaw.Records.Embryos;
+
 namespace Byrelaw.Records.Events;
 
 /// <summary>What one thread has read of <c>events.csv</c>.</summary>
@@ -25,6 +27,9 @@ internal sealed class EventStage
 
     /// <summary>Details of entries.</summary>
     public ChunkedList<DetailCell> Details { get; } = new();
+
+    /// <summary>What happened to embryos.</summary>
+    public List<EmbryoRow> Embryos { get; } = [];
 
     /// <summary>Rows of sheets that an entry, or a row that says that it was not done, names: with the kind that it closes.</summary>
     public List<(string SheetRow, int Kind, int Animal, int Day, int Line)> SheetRows { get; } = [];

@@ -14,6 +14,9 @@ internal enum SubjectSort : byte
 
     /// <summary>The whole herd.</summary>
     Herd,
+
+    /// <summary>An embryo, by its label.</summary>
+    Embryo,
 }
 
 /// <summary>Whom a row is about.</summary>

@@ -23,6 +23,11 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
             return new RowSubject(SubjectSort.Herd, 0);
         }
 
+        if (EmbryoLabel(cell) is { Length: > 0 })
+        {
+            return new RowSubject(SubjectSort.Embryo, 0);
+        }
+
         return IsMob(cell) && MobName(cell) is { IsEmpty: false } name
             ? new RowSubject(SubjectSort.Mob, MobNumber(name))
             : new RowSubject(SubjectSort.Unreadable, 0);
@@ -54,6 +59,7 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
         var text = row.Cells[cell].Value;
         return Unreadable.NumbersIn(text) is { Length: > 1 } numbers ? AnimalProblems.OneOfSeveral(row, cell, Unreadable.Unmarked(text), numbers)
             : text.Length == 0 ? AnimalProblems.NoAnimal(row, cell)
+            : EmbryoLabel(Encoding.UTF8.GetBytes(text)) is not null ? EmbryoProblems.NotOfEmbryos(row, cell)
             : IsMob(Encoding.UTF8.GetBytes(text)) ? AnimalProblems.NoMobName(row, cell)
             : NearestNumber.ButForZeros(text, animals) is { } padded ? AnimalProblems.OtherZeros(row, cell, animalsFile, padded)
             : AnimalProblems.UnknownAnimal(row, cell, animalsFile, Nearest(text));
@@ -89,10 +95,16 @@ internal sealed class SubjectReader(AnimalPlaces animals, MobNames mobs, string 
     public bool HasOtherZeros(ReadOnlySpan<byte> cell) => cell.Length <= NearestNumber.Longest && NearestNumber.ButForZeros(Encoding.UTF8.GetString(cell), animals) is not null;
 
     /// <summary>Whether a cell that cannot be read is a number, which nobody listed.</summary>
-    public static bool IsStranger(ReadOnlySpan<byte> cell) => !cell.IsEmpty && !IsMob(cell);
+    public static bool IsStranger(ReadOnlySpan<byte> cell) => !cell.IsEmpty && !IsMob(cell) && EmbryoLabel(cell) is null;
 
     /// <summary>The number of the mob that one nobody listed moves to; less than 0 where that cannot be read.</summary>
     public int MobOfStranger(ReadOnlySpan<byte> name) => name.IsEmpty || NotKnownCell.Is(name) ? MobStays.NotKnown : MobNumber(name);
+
+    /// <summary>The label behind <c>embryo:</c>, empty where there is none; null where no embryo is named.</summary>
+    public static string? EmbryoLabel(ReadOnlySpan<byte> cell) =>
+        cell.Length >= Embryo.Length && Ascii.EqualsIgnoreCase(cell[..Embryo.Length], Embryo) ? Encoding.UTF8.GetString(cell[Embryo.Length..]).Trim() : null;
+
+    private static ReadOnlySpan<byte> Embryo => "embryo:"u8;
 
     private static bool IsMob(ReadOnlySpan<byte> cell) => cell.Length >= 4 && Ascii.EqualsIgnoreCase(cell[..4], "mob:"u8);
 

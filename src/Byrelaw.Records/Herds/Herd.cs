@@ -1,3 +1,5 @@
+using Byrelaw.Records.Embryos;
+
 namespace Byrelaw.Records.Herds;
 
 /// <summary>
@@ -115,6 +117,9 @@ public sealed class Herd
     /// <summary>What rows of open sheets would write: each is in doubt until it is on record, or said not to have been done.</summary>
     public ImmutableArray<OpenRow> OpenRows { get; init; } = [];
 
+    /// <summary>The farm's embryos.</summary>
+    public EmbryoBook Embryos { get; init; } = EmbryoBook.None;
+
     /// <summary>Whether the ledger of sheets was changed, or is gone though rows name its sheets.</summary>
     public bool LedgerIsBroken { get; init; }
 
@@ -207,6 +212,7 @@ public sealed class Herd
         FilesNotRead = FilesNotRead,
         ReadAgain = ReadAgain,
         OpenRows = OpenRows,
+        Embryos = Embryos,
         LedgerIsBroken = LedgerIsBroken,
     };
 

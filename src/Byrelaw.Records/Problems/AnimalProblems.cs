@@ -39,8 +39,8 @@ internal static class AnimalProblems
     public static Diagnostic ReservedNumber(RowText row, int cell) => row.Problem(
         cell, "R0134", Severity.Error,
         $"`{row.Cells[cell].Value}` cannot be an animal's number",
-        "expected a number that is not `herd` and does not start with `mob:`",
-        "give her another number: in events.csv these words stand for all animals, or for all of a mob");
+        "expected a number that is not `herd` and does not start with `mob:` or `embryo:`",
+        "give her another number: in events.csv these words stand for all animals, for all of a mob, or for an embryo");
 
     public static Diagnostic UnknownMob(RowText row, int cell, string mob, string? nearest) => row.Problem(
         cell, "R0135", Severity.Error,

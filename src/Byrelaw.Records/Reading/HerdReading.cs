@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Security.Cryptography;
+using Byrelaw.Records.Embryos;
 
 namespace Byrelaw.Records.Reading;
 
@@ -15,6 +16,7 @@ internal sealed class HerdReading
     private ImmutableArray<RowProblem> _rowProblems = [];
     private readonly List<Diagnostic> _animalProblems = [];
     private readonly List<Diagnostic> _eventProblems = [];
+    private readonly List<Diagnostic> _embryoProblems = [];
     private readonly List<(RowDoubt Why, RowInDoubt Row)> _doubted = [];
     private readonly MobNames _mobs = new();
     private readonly Supposed _supposed;
@@ -65,6 +67,7 @@ internal sealed class HerdReading
         }
 
         ReadEvents(vocabulary, keeping, knownOn, stage is null || _input.HasNoAnimals ? null : animals, digest);
+        var ofEmbryos = EmbryoRows.Of(vocabulary, Stages);
         (keeping, var isBroken) = LedgerTrust.Of(keeping, _input.Ledger, [.. Stages, .. _supposedStages], vocabulary);
         var (sheets, today) = SheetsKnownOf(keeping, knownOn);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
@@ -73,6 +76,8 @@ internal sealed class HerdReading
 
         // Rows that cannot be true are taken out by now: they close nothing.
         var open = OpenRows.Of(sheets, today, number => animals.Places.TryFind(Encoding.UTF8.GetBytes(number), out var place) ? place : -1, [.. Stages, .. _supposedStages], vocabulary);
+        var embryos = EmbryoReading.Read(
+            _input, animals, vocabulary, Day.Date(keeping?.Today is { } now ? Day.Number(now) : days.Today), knownOn, ofEmbryos, EmbryoReading.MayBe(Stages.SelectMany(stage => stage.Gaps), open, vocabulary), _embryoProblems);
         builder.Doubt(OpenRows.Gaps(open, today));
         builder.Doubt(HintsOf(animals.Rows, vocabulary));
         builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room, animals.Places);
@@ -82,6 +87,7 @@ internal sealed class HerdReading
         if (EventColumns is { } columns)
         {
             _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, vocabulary, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
+            _eventProblems.AddRange(EmbryoReading.Problems(embryos, columns, FindEventLines));
         }
 
         _doubted.AddRange(late.BornTooEarly.Select(line => (RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));
@@ -99,7 +105,7 @@ internal sealed class HerdReading
 
         var placed = new PlacedProblems(_input.Places, animals, EventColumns);
         _rowProblems = [.. placed.Of(_animalProblems, ofAnimals: true), .. placed.Of(_eventProblems, ofAnimals: false)];
-        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest, open, isBroken);
+        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest, open, embryos, isBroken);
     }
 
     /// <summary>What animals' cells tell of besides may have been on any day.</summary>
@@ -175,7 +181,7 @@ internal sealed class HerdReading
     /// <summary>A file that cannot be read might have said anything.</summary>
     private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
-    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest, ImmutableArray<OpenRow> open, bool isBroken) => new()
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest, ImmutableArray<OpenRow> open, EmbryoBook embryos, bool isBroken) => new()
     {
         Vocabulary = vocabulary,
         Numbers = animals.Numbers,
@@ -203,14 +209,15 @@ internal sealed class HerdReading
         ReachesADay = days.IsReached,
         SupposedBelow = _supposed.Rows.IsEmpty ? int.MaxValue : _supposedAfter,
         SupposesLater = _supposed.Rows.Any(row => Day.Number(row.Date) > builder.KnownDay),
-        Problems = [.. _input.Problems, .. _rowProblems.Select(row => row.Problem)],
+        Problems = [.. _input.Problems, .. _rowProblems.Select(row => row.Problem), .. _embryoProblems],
         RowProblems = _rowProblems,
         Places = _input.Places,
         HeadingsNotRead = [.. _input.HeadingsNotRead, .. animals.Columns?.Map.UnknownHeads ?? [], .. EventColumns?.Unknown ?? []],
         HeadingsThatTell = _input.HeadingsThatTell,
         FilesNotRead = _input.FilesNotRead,
-        Fingerprint = WithSheets(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
+        Fingerprint = WithWhatLiesBeside(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
         OpenRows = open,
+        Embryos = embryos,
         LedgerIsBroken = isBroken,
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
@@ -232,8 +239,29 @@ internal sealed class HerdReading
         return [.. Stages.SelectMany(stage => stage.SheetRows).Where(row => row.Day <= today).Select(row => row.Line)];
     }
 
-    private string WithSheets(string fingerprint) => _input.Ledger is not { } ledger ? fingerprint
-        : "sha256:" + Convert.ToHexStringLower(SHA256.HashData([.. Encoding.UTF8.GetBytes(fingerprint + "\n"), .. ledger.Bytes.Span]));
+    /// <summary>The digest over what lies beside the two files too; one of a farm without such files is as it always was.</summary>
+    private string WithWhatLiesBeside(string fingerprint)
+    {
+        foreach (var bytes in new[] { _input.Ledger?.Bytes.ToArray(), BytesOf(_input.Embryos), BytesOf(_input.Pedigree) })
+        {
+            fingerprint = bytes is null ? fingerprint : "sha256:" + Convert.ToHexStringLower(SHA256.HashData([.. Encoding.UTF8.GetBytes(fingerprint + "\n"), .. bytes]));
+        }
+
+        return fingerprint;
+    }
+
+    private static byte[]? BytesOf(RecordFile? file)
+    {
+        if (file is null)
+        {
+            return null;
+        }
+
+        using var stream = file.Open();
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        return bytes.ToArray();
+    }
 
     private LatestDays LatestEntries()
     {

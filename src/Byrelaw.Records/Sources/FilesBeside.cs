@@ -1,5 +1,5 @@
 using Byrelaw.Language.Floors;
-using Byrelaw.Records.Csv;
+using Byrelaw.Records.Embryos;
 
 namespace Byrelaw.Records.Sources;
 
@@ -25,7 +25,7 @@ internal static class FilesBeside
     public static ImmutableArray<string> Of(string folder, string shownFolder, ImmutableArray<RecordSource> sources, Vocabulary vocabulary)
     {
         string[] read = sources.IsEmpty ? [HerdReader.AnimalsFile, HerdReader.EventsFile] : [.. sources.Select(source => source.File.Replace('\\', '/'))];
-        string[] others = [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path)!).Where(name => !read.Contains(name, StringComparer.Ordinal) && IsText(name)).Order(StringComparer.Ordinal)];
+        string[] others = [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path)!).Where(name => !read.Contains(name, StringComparer.Ordinal) && name is not (EmbryoBook.EmbryosFile or EmbryoBook.PedigreeFile) && IsText(name)).Order(StringComparer.Ordinal)];
         string[] sheets = [.. SheetsBeside.Of(folder, sources, vocabulary).Select(sheet => InFolder(shownFolder, sheet))];
         if (others.Length == 0)
         {

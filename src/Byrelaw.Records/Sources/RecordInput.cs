@@ -1,3 +1,5 @@
+using Byrelaw.Records.Embryos;
+
 namespace Byrelaw.Records.Sources;
 
 /// <summary>What a herd is read from: the two landed files, or sources put into their form.</summary>
@@ -35,13 +37,26 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>The sheets that were written, in the records' folder; null where there is no ledger.</summary>
     public SheetLedger? Ledger { get; init; }
 
+    /// <summary>The farm's embryos; null where there is no such file.</summary>
+    public RecordFile? Embryos { get; init; }
+
+    /// <summary>Bulls, bought donors and ancestors; null where there is no such file.</summary>
+    public RecordFile? Pedigree { get; init; }
+
     /// <summary>What lies in a folder, the ledger of its sheets among it.</summary>
     /// <inheritdoc cref="FilesIn"/>
     public static RecordInput In(string folder, string shownFolder, Vocabulary vocabulary, RecordKeeping? keeping, string? herd = null, RecordsInstead? instead = null)
     {
         // What a run that was cut off has decided is put into its place before anybody looks.
         FilesTogether.FinishAround(Path.Combine(folder, HerdReader.EventsFile));
-        return FilesIn(folder, shownFolder, vocabulary, keeping, herd, instead) with { Ledger = instead is null ? SheetLedger.In(folder) : instead.Ledger };
+        return FilesIn(folder, shownFolder, vocabulary, keeping, herd, instead) with
+        {
+            Ledger = instead is null ? SheetLedger.In(folder) : instead.Ledger,
+            Embryos = IfThere(EmbryoBook.EmbryosFile),
+            Pedigree = IfThere(EmbryoBook.PedigreeFile),
+        };
+
+        RecordFile? IfThere(string name) => RegularFile.Exists(Path.Combine(folder, name)) ? HerdReader.FileIn(folder, shownFolder, name) : null;
     }
 
     /// <summary>What lies in a folder.</summary>

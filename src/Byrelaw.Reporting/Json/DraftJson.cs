@@ -88,7 +88,12 @@ public sealed record ProblemsJson(IReadOnlyList<ProblemJson> Problems);
 
 /// <summary>Problems in records, and what of them is doubted, for programs.</summary>
 public sealed record RecordsJson(
-    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, RecordCountsJson Counts, IReadOnlyList<KindJson> Kinds, IReadOnlyList<PromisedKindJson> Promises, IReadOnlyList<DoubtJson> Doubts);
+    IReadOnlyList<ProblemJson> Problems, IReadOnlyList<ProblemCauseJson> Causes, int Animals, RecordCountsJson Counts, IReadOnlyList<KindJson> Kinds, IReadOnlyList<PromisedKindJson> Promises, IReadOnlyList<DoubtJson> Doubts)
+{
+    /// <summary>The farm's embryos; left out where it lists none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<EmbryoJson>? Embryos { get; init; }
+}
 
 /// <summary>One reason why rows cannot be read, for programs; <c>AloneInAsk</c> counts the animals that it alone keeps in Ask, and is null where that was not tried.</summary>
 public sealed record ProblemCauseJson(string Code, string File, string Found, string? Mend, int Rows, int Animals, IReadOnlyList<int> Lines, int? AloneInAsk);

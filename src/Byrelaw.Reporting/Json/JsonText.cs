@@ -31,7 +31,10 @@ public static class JsonText
     /// <summary>Problems in records, and what of them is doubted.</summary>
     public static string Of(IEnumerable<Diagnostic> problems, Herd herd, IEnumerable<ProblemCause> causes) => SeenJson.Of(
         new RecordsJson(
-            [.. problems.Select(Problem)], [.. causes.Select(Cause)], herd.Count, RecordCountsJson.Of(herd, problems), [.. KindJson.Of(herd)], [.. PromisedKindJson.Of(herd)], DoubtJson.Of(herd)), JsonShapes.Readable.RecordsJson);
+            [.. problems.Select(Problem)], [.. causes.Select(Cause)], herd.Count, RecordCountsJson.Of(herd, problems), [.. KindJson.Of(herd)], [.. PromisedKindJson.Of(herd)], DoubtJson.Of(herd))
+        {
+            Embryos = herd.Embryos.Embryos.IsEmpty ? null : [.. EmbryoJson.Of(herd)],
+        }, JsonShapes.Readable.RecordsJson);
 
     /// <summary>Which promises would open how much.</summary>
     public static string Of(IEnumerable<PromiseGains> gains, Herd herd) => SeenJson.Of(new PromisesJson([.. gains.Select(list => PromisesOfListJson.Of(list, herd))]), JsonShapes.Readable.PromisesJson);

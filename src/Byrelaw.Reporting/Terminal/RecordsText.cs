@@ -30,6 +30,17 @@ public static class RecordsText
     private static DocumentBuilder Doubted(DocumentBuilder text, Herd herd)
     {
         text.Gap().In(0);
+        string[] embryos = [.. EmbryoWords.All(herd)];
+        foreach (var sentence in embryos)
+        {
+            text.Sentence(sentence);
+        }
+
+        if (embryos.Length > 0)
+        {
+            text.Gap();
+        }
+
         return herd.Doubted.IsEmpty ? text.Sentence(DoubtWords.Nothing(herd))
             : text.Heading(2, "What is doubted").In(1).Numbered(DoubtWords.Of(herd).Select(said => said.Whole()));
     }

@@ -15,7 +15,7 @@ internal sealed class RecordsOfAnExample(ExampleFiles example) : IRuleFiles
         var (words, keeping) = (rules.Rulebook.Vocabulary, rules.Rulebook.Records);
         var check = keeping is { Sources.IsEmpty: false }
             ? RecordsCheck.Check(SourceReader.Read(file => example.All.GetValueOrDefault(file), file => file, words, keeping), words, keeping, null)
-            : RecordsCheck.Read(File("animals.csv"), File("events.csv"), words, keeping);
+            : RecordsCheck.Check(new RecordInput(RecordFile.Of("animals.csv", File("animals.csv")), RecordFile.Of("events.csv", File("events.csv"))) { Embryos = IfThere("embryos.csv"), Pedigree = IfThere("pedigree.csv") }, words, keeping, null);
         return [.. rules.Problems, .. check.Herd.Problems, .. check.Doubts];
     }
 
@@ -26,6 +26,8 @@ internal sealed class RecordsOfAnExample(ExampleFiles example) : IRuleFiles
     public byte[]? Read(string path) => example.All.GetValueOrDefault(path);
 
     private RulebookReading Rules(string root) => RulebookReader.Read(root, this)!;
+
+    private RecordFile? IfThere(string name) => example.All.GetValueOrDefault(name) is { } bytes ? RecordFile.Of(name, bytes) : null;
 
     private byte[] File(string name) => example.All.GetValueOrDefault(name) ?? Usual.All[name];
 

@@ -13,7 +13,7 @@ public static class ProblemPages
     public static IEnumerable<string> OfTrying => Starting("B10", "B11");
 
     /// <summary>Those about problems that show when records are read.</summary>
-    public static IEnumerable<string> OfRecords => Starting("R01", "R02", "R03");
+    public static IEnumerable<string> OfRecords => Starting("R01", "R02", "R03", "R05");
 
     /// <summary>The one about sheets that come back.</summary>
     public static IEnumerable<string> OfSheets => Starting("R04");

@@ -3,9 +3,14 @@ namespace Byrelaw.Language.Binding.Conditions;
 /// <summary>Binds filters: what a detail's name and values mean, of the kind before them.</summary>
 internal static class FilterBinding
 {
-    /// <summary>The kind that a name and its filters mean; null, and a problem, where a filter does not fit.</summary>
+    /// <summary>The kind that a name and its filters mean; null, and a problem, where a filter does not fit, or where it happens to embryos and to no animal.</summary>
     public static T? Filtered<T>(this Context context, T kind, NameSyntax name) where T : Kind
     {
+        if (kind is EventKind { IsOfEmbryos: true })
+        {
+            return context.Fail<T>(ConditionProblems.OfEmbryos(name.Named.Span, kind.Name));
+        }
+
         if (name.Filters.IsEmpty)
         {
             return kind;

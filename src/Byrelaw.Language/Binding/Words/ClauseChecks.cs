@@ -43,6 +43,7 @@ internal static class ClauseChecks
         AnswersClause => "answers",
         NotBeforeClause => "not before",
         MarksClause => "marks",
+        OfEmbryosClause => "embryos",
         PlausibleClause => "plausible",
         _ => "herd",
     };

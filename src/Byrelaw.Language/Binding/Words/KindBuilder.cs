@@ -46,6 +46,7 @@ internal static class KindBuilder
             Effect = declared.Clause<HerdClause>() is { } herd ? herd.Joins ? HerdEffect.Joins : HerdEffect.Leaves : HerdEffect.None,
             IsForGood = declared.Clause<HerdClause>() is { ForGood: true },
             Marks = declared.Clause<MarksClause>() is { } marks ? MarksOf(marks, context) : Marks.Nothing,
+            IsOfEmbryos = declared.Clause<OfEmbryosClause>() is not null,
             NotBeforeAge = declared.Clause<NotBeforeClause>() is { } before ? context.Length(before.Age) : null,
         };
     }

@@ -37,6 +37,9 @@ internal static class ConditionProblems
     public static Diagnostic OneResult(SourceSpan at, string name) => Problem.Error(
         "B0338", at, "of one result there is no series", "two results or more", $"write `latest {name}`");
 
+    public static Diagnostic OfEmbryos(SourceSpan at, string name) => Problem.Error(
+        "B0345", at, $"{Quoted.Of(name)} happens to embryos, and a rule asks about an animal", "expected something that happens to animals");
+
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
         "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
         firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}")

@@ -73,6 +73,9 @@ public sealed record EventKind(string Name, ImmutableArray<string> AlsoNames, So
     /// <summary>Which step of a programme an entry is.</summary>
     public Marks Marks { get; init; }
 
+    /// <summary>True for what happens to embryos, such as that one is frozen: its rows name <c>embryo:</c> and a label, and no condition may ask for it.</summary>
+    public bool IsOfEmbryos { get; init; }
+
     /// <summary>True for the built-in event <c>mob</c>.</summary>
     public bool IsMobMove { get; init; }
 }

@@ -46,6 +46,9 @@ internal sealed record HerdClause(bool Joins, bool ForGood) : ClauseSyntax;
 /// <summary><c>marks treatment</c>: which step of a programme an entry of the event is.</summary>
 internal sealed record MarksClause(NameSyntax What) : ClauseSyntax;
 
+/// <summary><c>of embryos</c>: it happens to embryos, not to animals.</summary>
+internal sealed record OfEmbryosClause : ClauseSyntax;
+
 /// <summary><c>with method is one of ultrasound, hand</c>: what more is known of an entry.</summary>
 /// <param name="Name">The detail's name.</param>
 /// <param name="Type">What its value looks like: a unit, a scale, values or a type.</param>

@@ -49,6 +49,7 @@ internal static class DeclarationPrinter
             One<NotBeforeClause>(clauses) is { } age ? $"not before {Words.Duration(age.Age)} of age" : "",
             One<HerdClause>(clauses) is { } herd ? $"{(herd.Joins ? "joins" : "leaves")} the herd{(herd.ForGood ? " for good" : "")}" : "",
             One<MarksClause>(clauses) is { } marks ? $"marks {NameFolding.Fold(marks.What.Text)}" : "",
+            One<OfEmbryosClause>(clauses) is null ? "" : "of embryos",
             Details(clauses),
         ];
         return string.Join(", ", parts.Where(part => part.Length > 0));
