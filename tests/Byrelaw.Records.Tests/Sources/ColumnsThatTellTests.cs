@@ -137,8 +137,8 @@ public sealed class ColumnsThatTellTests
     [Fact]
     public void A_mob_that_holds_all_words_of_another_and_is_one_animals_alone_may_be_that_one()
     {
-        int[] given = [0, 0, 0, 1, 2, 2];
-        Byrelaw.Records.Spellings.MobSlips.Of(["River", "River cows", "Hill mob", "Bulls"], [.. given, 3], []).ShouldBe(new Dictionary<int, int> { [1] = 0 }, "a mob of two is one of its own, and so is that of the bulls");
+        (int Mob, int Whose)[] given = [(0, 0), (0, 1), (0, 2), (1, 3), (1, 3), (2, 4), (2, 5), (3, 6)];
+        Byrelaw.Records.Spellings.MobSlips.Of(["River", "River cows", "Hill mob", "Bulls"], given, []).ShouldBe(new Dictionary<int, int> { [1] = 0 }, "a mob of two is one of its own, and so is that of the bulls; written twice of one, it is one's");
     }
 
     private static Herd Herd(string farm, string heading, string first, string second, string diary = "Day,No\n2026-05-01,1\n") =>
