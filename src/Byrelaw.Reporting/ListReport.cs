@@ -1,3 +1,5 @@
+using Byrelaw.Planning.Naming;
+
 namespace Byrelaw.Reporting;
 
 /// <summary>One list of a draft, with what every page about it says of its days.</summary>
@@ -9,12 +11,16 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     private readonly Lazy<ImmutableArray<EventKind>> _unwanted = new(() => [.. RuleKinds.UnwantedBy(Draft.Rulebook, List.Choice.List)]);
 
     private readonly Lazy<string> _devices = new(() => DeviceWords.Head(Draft));
+    private readonly Lazy<Dictionary<int, LocalDate>> _devicesIn = new(() => DeviceIn.Of(Draft.Herd, Draft.Rulebook.Plans).ToDictionary(device => device.Animal, device => device.Since));
 
     /// <summary>Every kind of record that the list's rules look at.</summary>
     public ImmutableArray<Kind> Kinds => _kinds.Value;
 
     /// <summary>Events of which a rule of the list wants none, or at most so many.</summary>
     public ImmutableArray<EventKind> UnwantedKinds => _unwanted.Value;
+
+    /// <summary>Whose device went in on which day and never came out, by their places in the herd.</summary>
+    public IReadOnlyDictionary<int, LocalDate> DevicesIn => _devicesIn.Value;
 
     /// <summary>The rules.</summary>
     public Rulebook Rulebook => Draft.Rulebook;

@@ -37,7 +37,7 @@ internal static class PlanCommand
                     Besides = [.. new (string Name, bool IsGiven)[]
                     {
                         ("--sheet with --rehearse", parsed.GetValue(sheet) is not null && parsed.GetValue(rehearse) is not null), ("--today", parsed.GetValue(today) is not null),
-                        ("--known-on", parsed.GetValue(knownOn) is not null), ("--slip", parsed.GetValue(slip) is not null), ("--session", parsed.GetValue(session) is not null), ("--format json", parsed.GetValue(format) == "json"),
+                        ("--known-on", parsed.GetValue(knownOn) is not null), ("--slip", parsed.GetValue(slip) is not null), ("--heard-on", parsed.GetValue(heard) is not null), ("--session", parsed.GetValue(session) is not null), ("--format json", parsed.GetValue(format) == "json"),
                     }.Where(one => one.IsGiven).Select(one => one.Name)],
                 };
                 return SheetsOfAMorning.Write(asked, doors with { IsStrict = parsed.GetValue(strict) });

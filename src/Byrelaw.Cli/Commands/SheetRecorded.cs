@@ -139,7 +139,7 @@ internal sealed class SheetRecorded
             outcome = outcome with { Entries = [.. outcome.Entries, .. _heats.Where(heat => heat.WhyNot is null).Select(heat => heat.Entry(TimedHeats.KindOf(rulebook.Vocabulary)!))] };
             _open = [.. after.OpenRows.Where(row => row.Sheet.Number == outcome.Sheet.Number).Select(row => row.Row.Row).Distinct()];
             _wrong = Wrong(rulebook, folder, outcome);
-            _isVoid = outcome.Ledger.Sheets.Any(sheet => sheet.Replaces.Contains(outcome.Sheet.Number));
+            _isVoid = outcome.Ledger.Sheets.Any(sheet => !sheet.IsWithdrawal && sheet.Replaces.Contains(outcome.Sheet.Number));
         }
 
         _outcome = outcome;
@@ -206,12 +206,12 @@ internal sealed class SheetRecorded
         var number = _asked.Sheet;
         if (sheets.All(sheet => sheet.Number != number))
         {
-            var near = NearestName.To(number, sheets.Select(sheet => sheet.Number));
-            throw new CannotDoException($"no such sheet: {number}{(near is null ? "; no sheet was written yet" : $"; nearest: {near}")}");
+            var (papers, near) = (sheets.Where(sheet => !sheet.IsWithdrawal).ToList(), NearestName.To(number, sheets.Where(sheet => !sheet.IsWithdrawal).Select(sheet => sheet.Number)));
+            throw new CannotDoException($"no such sheet: {number}; {(near is not null ? $"nearest: {near}" : papers.Count == 0 ? "no sheet was written yet" : $"the last that was written is {papers[^1].Number}")}");
         }
 
         OpenRow[] open = [.. before.OpenRows.Where(row => row.Sheet.Number == number)];
-        _notReadable = [.. open.Where(row => row.Row.Animal is null || row.Animal < 0 || row.Kind < 0).Select(row => $"{row.Row.Row}").Distinct()];
+        _notReadable = sheets.First(sheet => sheet.Number == number).IsOwn ? [] : [.. open.Where(row => row.Row.Animal is null || row.Animal < 0 || row.Kind < 0).Select(row => $"{row.Row.Row}").Distinct()];
         return SheetRecorder.NotDone(records, number, open, _asked.NotDone!);
     }
 

@@ -25,7 +25,7 @@ internal static class FarmCopy
 
         var (root, target) = (CommonFolder.Of([.. files.Keys, full]), doors.Full(folder));
         var copy = Path.Combine(target, Path.GetRelativePath(root, full));
-        if (target.StartsWith(records, StringComparison.Ordinal))
+        if ((target + Path.DirectorySeparatorChar).StartsWith(Path.TrimEndingDirectorySeparator(records) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
         {
             throw new CannotDoException($"{folder} lies within the records themselves; give another folder");
         }

@@ -141,8 +141,8 @@ internal sealed partial class Notes
     private void AddMissing(MissingReason reason, int kind, int from, int to, SettledBy settledBy, int line = 0, int needed = 0) =>
         AddMissing(new Missing(reason, days.Herd.Vocabulary.ById[kind].Declaration.Name, DateOrNull(from), DateOrNull(to), settledBy, line, needed)
         {
-            // What the farm keeps, or what one row says, is the same with a filter or without.
-            Filter = reason is MissingReason.NoResult or MissingReason.DetailNotKnown or MissingReason.TooFewOfTheMob && days.Herd.Vocabulary.ById[kind].Filter is { } filter ? filter.Text : "",
+            // What the farm keeps, or what a row that cannot be read says, is the same with a filter or without.
+            Filter = reason is MissingReason.NoResult or MissingReason.NeverRecorded or MissingReason.DetailNotKnown or MissingReason.TooFewOfTheMob && days.Herd.Vocabulary.ById[kind].Filter is { } filter ? filter.Text : "",
         });
 
     private void AddMissing(Missing missing)

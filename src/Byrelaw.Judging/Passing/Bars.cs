@@ -36,7 +36,7 @@ internal sealed class Bars
             AgeCondition => new AgeBar(_days, _bad),
             ParityCondition => OfSort(),
             TimeSinceCondition => new OwnBar(_days, _bad, [], false, [kinds], facts, null),
-            CountCondition count => new OwnBar(_days, _bad, kinds, true, AnchorsOf(count.Windows), facts, windows),
+            CountCondition count => new CountBar(_days, count, windows!, new OwnBar(_days, _bad, kinds, true, AnchorsOf(count.Windows), facts, windows)),
             SpellCondition spell => new HerdBar(OfAnyBull(spell.Spell), new OwnBar(_days, _bad, [], false, AnchorsOf(spell.Windows), facts, null)),
             InMobCondition mob => OfItsMob(mob, new OwnBar(_days, _bad, [], false, [], facts, null)),
             StandingCondition => new HerdBar(OfAnyStanding(facts), new OwnBar(_days, _bad, [], false, [], facts, null)),

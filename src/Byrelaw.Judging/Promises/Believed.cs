@@ -220,14 +220,24 @@ public static class Believed
         }
     }
 
-    /// <summary>Promises that nobody gave a reason for and agreed to, by the day they begin. That some kinds do not exist on the farm needs none, as long as others need not be on record.</summary>
-    private static IEnumerable<(int Since, ImmutableArray<Kind> Kinds)> BegunWithoutReason(Rulebook rulebook, ImmutableArray<Kind> promised, EntryExpectation expectation) =>
-        from promise in rulebook.Records?.Complete ?? []
-        where promise.Because is null || promise.Agreement is null
-        group promise by promise.Since into sameDay
-        let kinds = sameDay.SelectMany(promise => promise.Kinds).Where(promised.Contains).Distinct().ToImmutableArray()
-        where !kinds.IsEmpty && (sameDay.Any(promise => !promise.IsNone && promise.Kinds.Any(promised.Contains)) || expectation.Else.All(kinds.Contains))
-        select (Day.Number(sameDay.Key), kinds);
+    /// <summary>Promises that nobody gave a reason for and agreed to, by the day they begin. That some kinds do not exist on the farm needs none, as long as others need not be on record:
+    /// where none of them exists, by whatever lines, what was before the last of these is looked at.</summary>
+    private static IEnumerable<(int Since, ImmutableArray<Kind> Kinds)> BegunWithoutReason(Rulebook rulebook, ImmutableArray<Kind> promised, EntryExpectation expectation)
+    {
+        var without = (rulebook.Records?.Complete ?? []).Where(promise => (promise.Because is null || promise.Agreement is null) && promise.Kinds.Any(promised.Contains)).ToList();
+        foreach (var sameDay in without.GroupBy(promise => promise.Since).Where(sameDay => sameDay.Any(promise => !promise.IsNone)))
+        {
+            yield return (Day.Number(sameDay.Key), KindsOf(sameDay));
+        }
+
+        var none = without.FindAll(promise => promise.IsNone);
+        if (none.Count > 0 && KindsOf(none) is var kinds && expectation.Else.All(kinds.Contains))
+        {
+            yield return (Day.Number(none.Max(promise => promise.Since)), kinds);
+        }
+
+        ImmutableArray<Kind> KindsOf(IEnumerable<Completeness> promises) => [.. promises.SelectMany(promise => promise.Kinds).Where(promised.Contains).Distinct()];
+    }
 
     /// <summary>Whether nothing at all is on record of anybody.</summary>
     private static bool IsEmpty(Herd herd) =>

@@ -15,6 +15,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
 
     private readonly EntriesOnRecord _records = new(herd);
     private readonly Coverage _coverage = herd.Coverage;
+    private readonly PregnancyEnds? _ends = expectation.IsOfOnePregnancy ? new PregnancyEnds(herd) : null;
     private readonly List<Unexpected> _failing = [];
 
     /// <summary>How many entries count, those that a person waived left out.</summary>
@@ -74,7 +75,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
                     continue;
                 }
 
-                var (from, to) = DaysFor(day);
+                var (from, to) = DaysFor(animal, day);
                 var fails = !HasOther(animal, from, to);
                 if (counts(animal, from, to, fails) && (!expectation.IsBefore || IsOver(animal, day, to)))
                 {
@@ -157,8 +158,8 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     /// <summary>Whether an entry of hers on this day would fail: nothing that would do is on record, and a promise had begun by then.</summary>
     private bool MayFailOn(int animal, int day)
     {
-        var (from, to) = DaysFor(day);
-        return !HasOther(animal, from, to) && AtStake(kind => HadBegun(kind, animal, from, to));
+        var (from, to) = DaysFor(animal, day);
+        return !HasOther(animal, from, to) && AtStake(from, kind => HadBegun(kind, animal, from, to));
     }
 
     /// <summary>Whether the promise of a kind had begun, for her, on the first of these days. What takes days out of the promise later on takes none out here: a row that
@@ -169,10 +170,17 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         return _coverage.Since[kind.Id] < Day.End && (to < needed || Math.Max(from, needed) >= Math.Max(_coverage.Since[kind.Id], herd.Membership.JoinedOnRecord[animal]));
     }
 
-    /// <summary>The days on which another entry is looked for.</summary>
-    private (int From, int To) DaysFor(int day) => expectation.IsBefore
-        ? (expectation.From.After(day), expectation.To.After(day))
-        : (expectation.To.FirstBefore(day), expectation.From.LastBefore(day));
+    /// <summary>The days on which another entry is looked for: of a pregnancy, those on which it may have begun.</summary>
+    private (int From, int To) DaysFor(int animal, int day)
+    {
+        if (expectation.IsBefore)
+        {
+            return (expectation.From.After(day), expectation.To.After(day));
+        }
+
+        var (from, to) = (expectation.To.FirstBefore(day), expectation.From.LastBefore(day));
+        return (Math.Max(from, _ends?.FirstDayAfter(animal, to) ?? from), to);
+    }
 
     private bool HasOther(int animal, int from, int to)
     {
@@ -203,16 +211,16 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
     private bool IsPromised(int animal, int from, int to, bool fails)
     {
         var members = herd.Membership;
-        return AtStake(kind => _coverage.Since[kind.Id] < Day.End && (fails
+        return AtStake(from, kind => _coverage.Since[kind.Id] < Day.End && (fails
             ? _coverage.IsKept(animal, kind.Id, from, to, strict: true, members.JoinedOnRecord[animal], members.LeftOnRecord[animal])
             : _coverage.IsKept(animal, kind.Id, from, to, strict: true) && !_coverage.AnyGapOf(animal, kind.Id, from, to)));
     }
 
     /// <summary>
     /// Whether a promise says what ought to stand there: that a kind is written down. That a kind does not exist on the farm says so only together with all others: a calf without a father
-    /// speaks of no embryo where services need not be on record.
+    /// speaks of no embryo where services need not be on record. A kind that ceased to exist was written down on the days before.
     /// </summary>
-    private bool AtStake(Predicate<Kind> isPromised)
+    private bool AtStake(int from, Predicate<Kind> isPromised)
     {
         var areAll = true;
         foreach (var kind in expectation.Else)
@@ -221,7 +229,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
             {
                 areAll = false;
             }
-            else if (expectation.Others.IsEmpty || _coverage.NoneOf(kind.Id) >= Day.End)
+            else if (expectation.Others.IsEmpty || _coverage.NoneOf(kind.Id) > from)
             {
                 return true;
             }

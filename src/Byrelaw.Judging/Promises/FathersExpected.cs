@@ -24,12 +24,12 @@ internal static class FathersExpected
         {
             if (words.FindKind("pregnancy test") is TestKind test && test.Answers.IndexOf("pregnant") is >= 0 and var pregnant)
             {
-                yield return (calves with { Every = new Counted(test, pregnant), From = Nearest, To = Farthest }, Any);
+                yield return (calves with { Every = new Counted(test, pregnant), From = Nearest, To = Farthest, IsOfOnePregnancy = true }, Any);
             }
 
             if (words.FindKind("abortion") is EventKind abortion)
             {
-                yield return (calves with { Every = new Counted(abortion), From = Nearest, To = Farthest }, Any);
+                yield return (calves with { Every = new Counted(abortion), From = Nearest, To = Farthest, IsOfOnePregnancy = true }, Any);
             }
 
             if (words.FindKind("flushing") is EventKind flushing)

@@ -19,6 +19,9 @@ public sealed class FloorSigns
     private static readonly ImmutableArray<string> OfOthers =
         ["sire", "dam", "father", "mother", "bull", "straw", "semen", "name", "breed", "breeder", "origin", "colour", "color", "tag", "identity", "farm", "owner", "vendor", "technician", "calf", "calves", "twin"];
 
+    /// <summary>The letters of the longest cell that tells of something: what says more is a remark.</summary>
+    public const int LongestCell = 40;
+
     private readonly ImmutableArray<(string Joined, Kind Kind)> _whole;
     private readonly Kind? _test;
     private readonly Dictionary<string, Kind?> _known = new(StringComparer.Ordinal);
@@ -39,7 +42,7 @@ public sealed class FloorSigns
         {
             // The same few words stand in most cells.
             kind = Find(cell);
-            if (_known.Count < 10_000)
+            if (_known.Count < 10_000 && cell.Length <= LongestCell)
             {
                 _known.Add(cell, kind);
             }
@@ -60,7 +63,7 @@ public sealed class FloorSigns
 
     private Kind? Find(string cell)
     {
-        if (cell.Length == 0 || FloorHeadings.SaysNone(cell))
+        if (cell.Length is 0 or > LongestCell || FloorHeadings.SaysNone(cell))
         {
             return null;
         }

@@ -56,6 +56,9 @@ public sealed record EntryExpectation : RecordExpectation
     /// <summary>True where an entry that fails makes the kinds not known of its animal only.</summary>
     public bool ForHer { get; init; }
 
+    /// <summary>Whether what comes before will do only where no calving, abortion or empty test stands between: the pregnancy of the service before has ended.</summary>
+    public bool IsOfOnePregnancy { get; init; }
+
     /// <summary>Above which share of failing entries the promises fall, in per cent; 0 where <see cref="ForHer"/>.</summary>
     public double OverPercent { get; init; }
 }

@@ -26,9 +26,9 @@ public sealed record StillCosts(Money Money, bool IsAll, Money? Lost)
         }
 
         // With one all-in price nothing is paid where nothing is transferred.
-        if (collection < day && plans.Cost(CostUnit.EmbryoTransferred) is null && plan.Numbers.Forecast is { } forecast && place < forecast.Sessions.Length)
+        if (collection < day && plans.Cost(CostUnit.EmbryoTransferred) is null && plan.Numbers.Forecast is { } forecast && plan.Season.NumbersNamed.IndexOf(session) is >= 0 and var meeting && meeting < forecast.Sessions.Length)
         {
-            var embryos = forecast.Sessions[place].Embryos.Mean;
+            var embryos = forecast.Sessions[meeting].Embryos.Mean;
             if (plan.Inputs.Aims.Embryos == EmbryoOrigin.CollectedEggs)
             {
                 Add(plans.Cost(CostUnit.Embryo), embryos);

@@ -12,6 +12,9 @@ public enum WrongButDoneWhy
     /// <summary>She did not surely pass the safety rules of the recipients' list on that day.</summary>
     NotSafeToCarry,
 
+    /// <summary>The sheet itself says that a test found her in calf.</summary>
+    FoundInCalf,
+
     /// <summary>The embryo is not the one on her line.</summary>
     OtherEmbryo,
 
@@ -63,11 +66,18 @@ public sealed record WrongButDone(RecordedEntry Entry, WrongButDoneWhy Why)
                     break;
             }
 
-            if (sheet.Work != "V" && entry.Date != (row?.For ?? sheet.For))
+            if ((entry.Kind is EventKind { Marks: Marks.Transfer } || entry.GivesSomething) && entries.Any(other => other.Animal == entry.Animal && other.Date <= entry.Date && IsFoundInCalf(other)))
+            {
+                yield return WrongButDoneWhy.FoundInCalf;
+            }
+
+            if (!sheet.IsOwn && entry.Date != (row?.For ?? sheet.For))
             {
                 yield return WrongButDoneWhy.OtherDay;
             }
         }
+
+        bool IsFoundInCalf(RecordedEntry entry) => !entry.IsNotDone && entry.Kind == herd.Vocabulary.FindKind("pregnancy test") && entry.Kind is TestKind test && test.PlaceOf(entry.Value) is >= 0 and var place && place == test.PlaceOf("pregnant");
 
         IEnumerable<WrongButDoneWhy> OfTransfer(RecordedEntry entry, SheetRow? row, int animal)
         {

@@ -14,6 +14,7 @@ public sealed record Season
         var programme = rulebook.Programme!;
         (Rulebook, Today, Named) = (rulebook, today, named);
         Sessions = Session.Of(programme);
+        NumbersNamed = [.. named.Select(one => one.Number)];
         Tasks = TaskDates.Of(rulebook.Plans, programme, lists, today, named);
         Donors = ProgrammeLists.Donors(programme) is { } donors ? standing(donors) : null;
         Recipients = ProgrammeLists.Recipients(programme) is { } recipients
@@ -31,6 +32,9 @@ public sealed record Season
 
     /// <summary>Who is made ready for which session, of those that are not over; none where no list of recipients is drawn up, or nobody asks who.</summary>
     public ImmutableArray<NamedSession> Named { get; init; }
+
+    /// <summary>Their numbers, in the order of the forecast's sessions; all of them, also where only one session is told of.</summary>
+    public ImmutableArray<int> NumbersNamed { get; }
 
     /// <summary>What must be done by when.</summary>
     public ImmutableArray<TaskDates> Tasks { get; }

@@ -7,9 +7,6 @@ namespace Byrelaw.Records.Animals;
 /// </summary>
 internal sealed class AnimalHints
 {
-    /// <summary>What says more than so many letters is a remark.</summary>
-    private const int Longest = 40;
-
     private static readonly string[] Names = ["pregnancy test", "mating", "transfer", "bull in", "drying off"];
 
     private readonly List<(int Cell, string Heading, Kind? ByHeading, bool ByCell)> _columns = [];
@@ -50,7 +47,7 @@ internal sealed class AnimalHints
         var marks = 0;
         foreach (var (cell, heading, byHeading, byCell) in _columns)
         {
-            if (cell != row.CutCell && row.Cell(cell) is { IsEmpty: false } bytes && bytes.Length <= Longest)
+            if (cell != row.CutCell && row.Cell(cell) is { IsEmpty: false } bytes && (byHeading is not null || bytes.Length <= FloorSigns.LongestCell))
             {
                 var text = Encoding.UTF8.GetString(bytes);
                 Mark(byCell ? _signs.In(text) : null, heading, text, ref marks);

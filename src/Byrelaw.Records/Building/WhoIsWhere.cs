@@ -60,7 +60,8 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
     private List<GroupRow> TakeOutSlips(IReadOnlyList<string> mobNames, List<GroupRow> groups)
     {
         IEnumerable<Staged<int>> moves = stages.SelectMany(stage => stage.Moves.All()).Where(row => row.Animal != Staged<int>.TakenOut);
-        var slips = MobSlips.Of(mobNames, animals.Select(animal => animal.Mob).Concat(moves.Select(row => row.Result)).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => row.Target)),
+        var slips = MobSlips.Of(
+            mobNames, animals.Select((animal, place) => (animal.Mob, place)).Concat(moves.Select(row => (row.Result, row.Animal))).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => (row.Target, -1 - row.Mob))),
             groups.Select(row => row.Mob));
         if (slips.Count == 0)
         {

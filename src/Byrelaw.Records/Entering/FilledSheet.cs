@@ -48,6 +48,7 @@ public sealed class FilledSheet
         }
 
         problem = Required.Where(heading => table.Find(heading) < 0).ToList() is { Count: > 0 } missing ? SheetProblems.WithoutColumns(table, missing) : null;
+        problem ??= table.Find("kind") >= 0 ? SheetProblems.AreRecords(table) : null;
         return problem is null ? new FilledSheet(table, isWorkbook, bytes) : null;
     }
 

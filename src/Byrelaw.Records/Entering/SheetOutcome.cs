@@ -14,6 +14,9 @@ public sealed record SheetOutcome(
     /// <summary>Whether it is somebody's own file, with a number given to it here.</summary>
     public bool IsOwn { get; init; }
 
+    /// <summary>Whether it was taken by mistake, and nothing of it is in doubt any more.</summary>
+    public bool IsWithdrawn { get; init; }
+
     /// <summary>Whether anything is wrong, so that nothing of it is written.</summary>
     public bool IsRefused => Problems.Any(problem => problem.Severity == Severity.Error);
 

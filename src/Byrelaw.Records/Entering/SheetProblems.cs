@@ -47,7 +47,8 @@ internal static class SheetProblems
         "R0406", table, row, cell, $"`{cell}` under `done`, and nothing says of what", "expected `yes`, `no` or an answer under a column for each kind of record", "`done` is for sheets of byrelaw's own; in a file of your own write under `transfer`, `hormone given` or whatever it was");
 
     public static Diagnostic NotYesOrNo(SourceTable table, SourceRow row, string cell, string column) => OfRow(
-        "R0406", table, row, cell, $"`{cell}` under `{column}`", "expected `yes`, `no` or nothing", "blank is open: nothing is written of it, and she stays in doubt");
+        "R0406", table, row, cell, $"`{cell}` under `{column}`", "expected `yes`, `no` or nothing",
+        NameFolding.Fold(cell) == "x" ? "a cross may tick it or cross it out: write the word" : "blank is open: nothing is written of it, and she stays in doubt");
 
     public static Diagnostic BothYesAndNo(SourceTable table, SourceRow row, string kind) => OfRow(
         "R0406", table, row, "", $"`done` says yes, and `{kind}` says no", "expected one of them", "where a device went in, something was given; where nothing was done, say `no` under `done`");
@@ -68,6 +69,10 @@ internal static class SheetProblems
 
     public static Diagnostic CannotBeWritten(string file, string text) => new(
         "R0411", Severity.Error, file, 1, 1, Math.Max(1, text.Length), "under these headings nothing can be written", "expected one column each of `date`, `animal` and `kind`, in UTF-8 with commas between", "mend the headings; nothing was written", text);
+
+    public static Diagnostic AreRecords(SourceTable table) => new(
+        "R0412", Severity.Error, table.Shown, table.HeadingRow, Place(table.HeadingText, "kind"), "kind".Length, "these are records already: a row for each event, with what happened under `kind`", "expected a sheet, with a column for each kind of record",
+        "records are read where they lie, and nothing is to be recorded of them; on a sheet stands `hormone given` or `transfer` where these rows have `kind`", table.HeadingText);
 
     private static Diagnostic OfFile(string code, string file, string found, string expected, string help) => new(code, Severity.Error, file, 1, 1, 1, found, expected, help, "");
 

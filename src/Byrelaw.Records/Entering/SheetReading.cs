@@ -5,7 +5,7 @@ namespace Byrelaw.Records.Entering;
 /// </summary>
 internal sealed class SheetReading
 {
-    private static readonly HashSet<string> Yes = new(["yes", "y", "x", "✓", "☑", "true", "done"], StringComparer.Ordinal);
+    private static readonly HashSet<string> Yes = new(["yes", "y", "✓", "☑", "true", "done"], StringComparer.Ordinal);
     private static readonly HashSet<string> No = new(["no", "n", "false"], StringComparer.Ordinal);
 
     private readonly SourceTable _table;
@@ -224,7 +224,7 @@ internal sealed class SheetReading
 
     private void Done(SourceRow row, RecordedEntry entry, Kind kind, string cell, List<(EntryDetail Detail, int Column)> details, SheetEntry? writes)
     {
-        var isTick = cell.Length == 0 || Yes.Contains(NameFolding.Fold(cell));
+        var isTick = cell.Length == 0 || (Yes.Contains(NameFolding.Fold(cell)) && (kind is not TestKind test || test.PlaceOf(cell) < 0));
         if (kind is not EventKind && isTick && kind is not (TestKind { InTheYards: false } or MeasureKind { InTheYards: false }))
         {
             Unanswered.Add((entry.Row, kind));

@@ -48,7 +48,8 @@ public sealed class SheetRecorder
             sheet = sheet with { Replaces = recorder.Mended(sheet) };
         }
 
-        return recorder.Record(sheet!, isOwn, reading.Entries, filled) with { Unanswered = [.. reading.Unanswered] };
+        var outcome = recorder.Record(sheet!, isOwn, reading.Entries, filled) with { Unanswered = [.. reading.Unanswered] };
+        return outcome.IsRefused || isOwn || !sheet!.IsOwn ? outcome : outcome with { Ledger = recorder.Withdrawn(outcome.Ledger, sheet, ColumnsTakenOut.Of(filled, sheet, records.Vocabulary), "the column was taken out") };
     }
 
     /// <summary>Says of every row of a sheet that is still open that it was not done.</summary>
@@ -61,9 +62,23 @@ public sealed class SheetRecorder
         ArgumentNullException.ThrowIfNull(records);
         var recorder = new SheetRecorder(records);
         var sheet = recorder._ledger.Sheets.First(one => one.Number == number);
+        if (sheet.IsOwn)
+        {
+            // Taken by mistake, whatever stands in it: no row of the book can speak for columns and animals that nobody knows.
+            return recorder.Record(sheet, isOwn: false, [], filled: null) with { Ledger = recorder.Withdrawn(recorder._ledger, sheet, sheet.Rows, reason), IsWithdrawn = true };
+        }
+
         RecordedEntry[] entries = [.. open.Where(row => row is { Animal: >= 0, Kind: >= 0 } && row.Row.Animal is not null).Select(row => new RecordedEntry(
             LocalDate.Min(row.For, records.Today), row.Row.Animal!, records.Vocabulary.ById[row.Kind], row.Row.Row, 0) { IsNotDone = true, Note = reason })];
         return recorder.Record(sheet, isOwn: false, entries, filled: null);
+    }
+
+    /// <summary>The ledger with a person's word that what these rows would write was never to be written; the same where they would write nothing.</summary>
+    private SheetLedger Withdrawn(SheetLedger ledger, Sheet sheet, IEnumerable<SheetRow> rows, string why)
+    {
+        var withdrawn = rows.Where(row => !row.Writes.IsEmpty).ToImmutableArray();
+        var number = string.Create(CultureInfo.InvariantCulture, $"W{sheet.Number[1..]}-{ledger.Sheets.Length + 1}");
+        return withdrawn.IsEmpty ? ledger : ledger.With(new Sheet(number, _records.Today, _records.Today, null, "W", [sheet.Number], withdrawn) { Why = why });
     }
 
     /// <summary>A number that is no animal's may be anyone's.</summary>
@@ -131,7 +146,17 @@ public sealed class SheetRecorder
     private string OwnNumber(FilledSheet filled)
     {
         var first = filled.Table.Rows.Select(row => FilledSheet.Cell(row, filled.Table.Find("date"))).Select(cell => NodaTime.Text.LocalDatePattern.Iso.Parse(cell)).Where(day => day.Success).Select(day => day.Value).DefaultIfEmpty(_records.Today).Min();
-        return string.Create(CultureInfo.InvariantCulture, $"V{first.Month:00}{first.Day:00}-{Convert.ToHexStringLower(SHA256.HashData(filled.Bytes.Span))[..6]}");
+        var hash = Convert.ToHexStringLower(SHA256.HashData(filled.Bytes.Span));
+        string With(int digits) => string.Create(CultureInfo.InvariantCulture, $"V{first.Month:00}{first.Day:00}-{hash[..digits]}");
+
+        // One that was withdrawn is used up: taken again it is known of anew.
+        var digits = 6;
+        while (digits < hash.Length && _ledger.Sheets.Any(sheet => sheet.IsWithdrawal && sheet.Replaces.Contains(With(digits))))
+        {
+            digits++;
+        }
+
+        return With(digits);
     }
 
     /// <summary>The file with its number and its rows' numbers filled in, to be mended and recorded.</summary>

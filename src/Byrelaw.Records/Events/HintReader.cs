@@ -5,9 +5,6 @@ namespace Byrelaw.Records.Events;
 /// <summary>Reads what a row tells of beside what it is read as: by the name of a farm's own kind, and in columns that nobody reads. For one thread.</summary>
 internal sealed class HintReader(EventReading reading, EventStage stage, MayBeAnother others)
 {
-    /// <summary>What says more than so many letters is a remark.</summary>
-    private const int Longest = 40;
-
     private readonly Kind?[] _byHeading = [.. reading.Columns.Unknown.Select(heading => FloorHeadings.MayBe(heading, reading.Vocabulary))];
 
     /// <summary>Reads a row whose date, animal and kind are known.</summary>
@@ -21,7 +18,7 @@ internal sealed class HintReader(EventReading reading, EventStage stage, MayBeAn
         for (var i = 0; i < reading.Columns.UnknownCells.Length; i++)
         {
             var cell = row.Cell(reading.Columns.UnknownCells[i]);
-            if (cell.IsEmpty || cell.Length > Longest || reading.Columns.UnknownCells[i] == row.CutCell)
+            if (cell.IsEmpty || (cell.Length > FloorSigns.LongestCell && _byHeading[i] is not TestKind) || reading.Columns.UnknownCells[i] == row.CutCell)
             {
                 continue;
             }

@@ -17,8 +17,9 @@ internal static class LedgerTrust
             return (keeping, false);
         }
 
-        // A sheet that is lost was written on the day of the last line that holds, or later.
-        var last = ledger?.LastGoodDay is { } good ? Day.Number(good) : strange.Select(row => row.Day).Concat(seen.Select(sheet => Day.Number(sheet.Day))).DefaultIfEmpty(Day.Number(Completeness.Always)).Min();
+        // A sheet that is lost was written on the day of the last line that holds, or later; what was done by it, and what the log says of it, may be of an earlier day.
+        var last = strange.Select(row => row.Day).Concat(seen.Select(sheet => Day.Number(sheet.Day))).Concat(ledger?.LastGoodDay is { } good ? [Day.Number(good)] : [])
+            .DefaultIfEmpty(Day.Number(Completeness.Always)).Min();
         var until = Day.Date(Math.Max(last - 1, Day.Number(Completeness.Always)));
         var written = (ledger?.Sheets ?? []).SelectMany(sheet => sheet.Rows).SelectMany(row => row.Writes).Select(entry => vocabulary.FindKind(entry.Kind)?.Declaration.Id ?? -1).ToHashSet();
         return (keeping is null ? null : keeping with { Complete = [.. keeping.Complete.SelectMany(Ended)] }, true);

@@ -8,13 +8,16 @@ namespace Byrelaw.Records.Ledger;
 /// <param name="Kind">The kind's id; -1 where nobody declares it: then it may be any.</param>
 public sealed record OpenRow(Sheet Sheet, SheetRow Row, SheetEntry Entry, int Animal, int Kind)
 {
-    /// <summary>The day from which on it may have been done.</summary>
+    /// <summary>The day that it is for.</summary>
     public LocalDate For => Row.For ?? Sheet.For;
+
+    /// <summary>The day from which on it may have been done: a sheet may be used before its day, once it is written.</summary>
+    public LocalDate From => LocalDate.Min(For, Sheet.Written);
 }
 
 /// <summary>
-/// The rows of sheets that are open on a day. Each kind that one would write is in doubt, as by a row that cannot be read, of some day from the sheet's to today. A row is
-/// closed by an entry that names it, by one of that animal, kind and day from any source, or by a row that says that it was not done.
+/// The rows of sheets that are open on a day. Each kind that one would write is in doubt, as by a row that cannot be read, of some day from the sheet's, or from the earlier one on which it was written, to today. A row is
+/// closed by an entry that names it, by one of that animal, kind and day from any source, or by a row that says that it was not done; one of somebody's own file also by a later line of the ledger that withdraws it.
 /// </summary>
 internal sealed class OpenRows
 {
@@ -22,11 +25,13 @@ internal sealed class OpenRows
     private readonly Vocabulary _vocabulary;
     private readonly ImmutableArray<Sheet> _sheets;
     private readonly HashSet<(string Row, int Kind, int Animal)> _closed;
+    private readonly HashSet<(string Sheet, int Row, SheetEntry Entry)> _withdrawn;
 
     private OpenRows(ImmutableArray<Sheet> sheets, EventStage[] stages, Vocabulary vocabulary)
     {
         (_sheets, _stages, _vocabulary) = (sheets, stages, vocabulary);
         _closed = [.. stages.SelectMany(stage => stage.SheetRows).Select(row => (row.SheetRow.Trim(), row.Kind, row.Animal))];
+        _withdrawn = [.. from word in sheets where word.IsWithdrawal from number in word.Replaces from row in word.Rows from entry in row.Writes select (number, row.Row, entry)];
     }
 
     /// <summary>All that are open.</summary>
@@ -41,20 +46,20 @@ internal sealed class OpenRows
         return
         [
             .. from sheet in sheets
-               where !open.IsVoidBeforeItsDay(sheet)
+               where !sheet.IsWithdrawal && !open.IsVoidBeforeItsDay(sheet)
                from row in sheet.Rows
                where Day.Number(row.For ?? sheet.For) <= today
                let animal = row.Animal is { } number ? placeOf(number) : -1
                from entry in row.Writes
                let kind = vocabulary.FindKind(entry.Kind)?.Declaration.Id ?? -1
-               where !open.IsTakenOver(sheet, row, entry) && !open.IsClosed(sheet, row, entry, animal, kind)
+               where !open._withdrawn.Contains((sheet.Number, row.Row, entry)) && !open.IsTakenOver(sheet, row, entry) && !open.IsClosed(sheet, row, entry, animal, kind)
                select new OpenRow(sheet, row, entry, Math.Max(-1, animal), kind),
         ];
     }
 
     /// <summary>What they put in doubt; each is named by its place among them, counted down from -1.</summary>
     public static IEnumerable<Gap> Gaps(ImmutableArray<OpenRow> open, int today) =>
-        open.Select((row, place) => new Gap(row.Animal, row.Kind, Day.Number(row.For), Math.Max(today, Day.Number(row.For)), -1 - place) { IsOfSheet = true });
+        open.Select((row, place) => new Gap(row.Animal, row.Kind, Day.Number(row.From), Math.Max(today, Day.Number(row.For)), -1 - place) { IsOfSheet = true });
 
     private bool IsVoidBeforeItsDay(Sheet sheet) => _sheets.Any(other => other.Written < sheet.For && Replaces(other, sheet));
 

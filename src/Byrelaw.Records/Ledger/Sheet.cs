@@ -5,13 +5,22 @@ namespace Byrelaw.Records.Ledger;
 /// <param name="For">The day that it is for.</param>
 /// <param name="Written">The day on which it was written.</param>
 /// <param name="Session">The session; null where none is meant.</param>
-/// <param name="Work">The kind of work: H, S, L, T, C or V.</param>
+/// <param name="Work">The kind of work: H, S, L, T, C or V; W for no paper, but a person's word that what these rows would write was never to be written.</param>
 /// <param name="Replaces">Sheets that it makes void.</param>
 /// <param name="Rows">Its rows, spares among them.</param>
 public sealed record Sheet(string Number, LocalDate For, LocalDate Written, int? Session, string Work, ImmutableArray<string> Replaces, ImmutableArray<SheetRow> Rows)
 {
     /// <summary>The programme that it was drawn for, by its file's name; null where nobody said. One programme's sheet never makes another's void.</summary>
     public string? Programme { get; init; }
+
+    /// <summary>Of a person's word: why. Null for a paper.</summary>
+    public string? Why { get; init; }
+
+    /// <summary>Whether it takes back what somebody's own file would write: a wrong file, or a column that was none.</summary>
+    public bool IsWithdrawal => Work == "W";
+
+    /// <summary>Whether it is somebody's own file.</summary>
+    public bool IsOwn => Work == "V";
 }
 
 /// <summary>A row of a sheet.</summary>

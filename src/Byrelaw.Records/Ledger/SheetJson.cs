@@ -24,6 +24,11 @@ internal static class SheetJson
             WriteNumber(json, "session", sheet.Session);
             json.WriteString("work", sheet.Work);
             json.WriteString("programme", sheet.Programme);
+            if (sheet.Why is not null)
+            {
+                json.WriteString("why", sheet.Why);
+            }
+
             json.WriteStartArray("replaces");
             foreach (var other in sheet.Replaces)
             {
@@ -58,6 +63,7 @@ internal static class SheetJson
                     [.. said.GetProperty("replaces").EnumerateArray().Select(other => other.GetString()!)], [.. said.GetProperty("rows").EnumerateArray().Select(Row)])
                 {
                     Programme = said.TryGetProperty("programme", out var programme) ? programme.GetString() : null,
+                    Why = said.TryGetProperty("why", out var why) ? why.GetString() : null,
                 });
         }
         catch (Exception exception) when (exception is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)

@@ -102,10 +102,10 @@ internal sealed class AnimalTranslator(TranslatedSource source, AnimalRows anima
             }
         }
 
-        // One cell is handed on: a calf that somebody felt before what only comes of one.
-        foreach (var (_, cell) in hints.In(row).OrderBy(told => told.Kind is TestKind ? 0 : 1).Take(1))
+        // One of them is handed on: a calf that somebody felt before what only comes of one.
+        foreach (var (_, told) in hints.In(row).OrderBy(hint => hint.Kind is TestKind ? 0 : 1).Take(1))
         {
-            said[AnimalColumns.ToldBesides] = cell;
+            said[AnimalColumns.ToldBesides] = told;
         }
 
         animals.End(said);

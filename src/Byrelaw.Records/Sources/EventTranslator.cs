@@ -1,3 +1,5 @@
+using Byrelaw.Language.Floors;
+
 namespace Byrelaw.Records.Sources;
 
 /// <summary>Turns the rows of a source with a row for each event into rows of <c>events.csv</c>.</summary>
@@ -13,6 +15,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
     private readonly (SourceColumn Column, int Place)[] _details = [.. source.Source.Columns.Where(column => column.What is DetailTarget).Select(column => (column, rows.PlaceOf(column.What.Name)))];
     private readonly (int Kind, int Place, string Value)[] _everyRow = [.. source.Source.EveryRow.Where(every => every.Kind is not null).Select(every => (every.Kind!.Id, rows.PlaceOf(every.What.Name), every.Value))];
     private readonly Dictionary<CellPart, (int Place, int Column)> _parts = new(ReferenceEqualityComparer.Instance);
+    private readonly List<(int Kind, string Value)> _read = [];
     private readonly Dictionary<string, Kind?> _kindsNamed = new(StringComparer.Ordinal);
     private readonly int? _date = source.Column("date") is { } date ? source.Table.Find(date.Heading) : null;
 
@@ -35,6 +38,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
 
     private void Translate(SourceRow row, RowPlace place)
     {
+        _read.Clear();
         var head = new EventHead(place, source.EventDate(Landed("date", row)), source.Animal(row, animals))
         {
             Recorded = source.Date(Landed("recorded", row)),
@@ -58,7 +62,11 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
 
         foreach (var (told, _) in hints.In(row))
         {
-            rows.AddHint(head, told);
+            // What is read of the row as a calf is no doubt of one.
+            if (!_read.Exists(one => one.Kind == told.Id && !FloorHeadings.SaysNone(one.Value)))
+            {
+                rows.AddHint(head, told);
+            }
         }
 
         if (_isSheetOfTests && head.Date.Length > 0 && Array.TrueForAll(_kinds, column => source.Cell(column, row, out var meaning).Length == 0 && meaning is null))
@@ -139,6 +147,7 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
 
         // What a missing column would have said is not known; of what has no value or no unit it would have said nothing.
         value = value == Unreadable.NotThere && declared is EventKind { IsMobMove: false } ? "" : value;
+        _read.Add((declared?.Id ?? -1, value));
         unit = unit == Unreadable.NotThere && declared is not (null or MeasureKind { Unit: not null }) ? "" : unit;
         rows.Add(head, kind, value, unit ?? "", cells);
     }

@@ -3,31 +3,30 @@ using Byrelaw.Language.Floors;
 namespace Byrelaw.Records.Sources;
 
 /// <summary>
-/// What a row of a source tells of in cells that nobody reads: a column without a line, one that a text reads only beside other texts, or a text of the kind column that is left out. Such a row may be a pregnancy test, or a service, too.
+/// What a row of a source tells of in cells that nobody reads: a column without a line, one that a text reads only beside other texts, or a text of the kind column that is left out. Such a row may be a pregnancy test, or a service, too:
+/// by what the cell says, or, under a heading such as <c>In calf</c>, by saying anything but no.
 /// </summary>
 internal sealed class SourceHints
 {
-    /// <summary>What says more than so many letters is a remark.</summary>
-    private const int Longest = 40;
-
     private readonly TranslatedSource _source;
     private readonly ImmutableArray<LeftOut> _saidNot;
     private readonly FloorSigns _signs;
-    private readonly (int Place, string Heading)[] _notRead;
+    private readonly (int Place, string Heading, TestKind? ByHeading, bool ByCell)[] _notRead;
 
     /// <summary>Of one source.</summary>
     public SourceHints(TranslatedSource source, Vocabulary vocabulary, RecordKeeping keeping)
     {
         (_source, _saidNot, _signs) = (source, keeping.LeaveOut, new FloorSigns(vocabulary));
         var read = source.Source.Columns.Select(column => column.Heading).Concat(source.Source.Columns.Select(column => column.DatedIn).OfType<string>())
-            .Concat(source.Source.RowsLeftOut.Select(row => row.Heading)).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
+            .Concat(source.Source.RowsLeftOut.Select(row => row.Heading)).Concat(source.Source.HeadingsReadBeside(keeping.Sources)).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
 
         // What the exchange makes of its own words is the program's to know.
-        _notRead = source.Source.IsAde ? [] : [.. source.Table.Headings.Select((heading, place) => (place, heading)).Where(one => one.heading.Length > 0 && !read.Contains(NameFolding.Fold(one.heading)) && !FloorSigns.IsOfOthers(one.heading))];
+        _notRead = source.Source.IsAde ? [] : [.. source.Table.Headings.Select((heading, place) => (place, heading, FloorHeadings.MayBe(heading, vocabulary) as TestKind, !FloorSigns.IsOfOthers(heading)))
+            .Where(one => one.heading.Length > 0 && !read.Contains(NameFolding.Fold(one.heading)))];
     }
 
-    /// <summary>The kinds that a row may tell of beside what is read of it, with the cells that say so.</summary>
-    public IEnumerable<(Kind Kind, string Cell)> In(SourceRow row)
+    /// <summary>The kinds that a row may tell of beside what is read of it, with what says so: a cell, or where only its heading does the kind's name.</summary>
+    public IEnumerable<(Kind Kind, string Said)> In(SourceRow row)
     {
         if (_source.Source.IsAde)
         {
@@ -36,11 +35,20 @@ internal sealed class SourceHints
 
         CellMeaning? meaning = null;
         var cell = _source.Column("kind") is { } kinds ? _source.Cell(kinds, row, out meaning) : "";
-        foreach (var (place, heading) in _notRead)
+        foreach (var (place, heading, byHeading, byCell) in _notRead)
         {
-            if (!IsReadBy(meaning, heading) && Sign(row[place], heading) is { } told)
+            if (IsReadBy(meaning, heading))
+            {
+                continue;
+            }
+
+            if (byCell && Sign(row[place], heading) is { } told)
             {
                 yield return (told, row[place]);
+            }
+            else if (byHeading is not null && !FloorHeadings.SaysNone(row[place]) && !_saidNot.IsSaid(heading, row[place], byHeading))
+            {
+                yield return (byHeading, byHeading.Name);
             }
         }
 
@@ -55,5 +63,5 @@ internal sealed class SourceHints
         && (meaning.Parts.Any(part => part.Heading is { } its && NameFolding.Fold(its) == NameFolding.Fold(heading)) || (meaning.Where is { } where && NameFolding.Fold(where.Heading) == NameFolding.Fold(heading)));
 
     private Kind? Sign(string cell, string heading) =>
-        cell.Length is > 0 and <= Longest && _signs.In(cell) is { } kind && !_saidNot.IsSaid(heading, cell, kind) ? kind : null;
+        _signs.In(cell) is { } kind && !_saidNot.IsSaid(heading, cell, kind) ? kind : null;
 }

@@ -2,7 +2,7 @@ namespace Byrelaw.Records.Spellings;
 
 /// <summary>
 /// Finds names of mobs that one animal alone is given, in all the records, and that are one slip of the pen away from another that stands there, or hold all of its words: nobody can tell
-/// whether it is a mob of its own, in which a bull, or a cow, would stand alone.
+/// whether it is a mob of its own, in which a bull, or a cow, would stand alone. A name that is written twice of the same animal is one person's habit, and no mob the more.
 /// </summary>
 internal static class MobSlips
 {
@@ -13,14 +13,15 @@ internal static class MobSlips
 
     /// <summary>For each such mob the one that is perhaps meant.</summary>
     /// <param name="names">By number.</param>
-    /// <param name="given">The mob of each cell and each move, by number; less than 0 for none.</param>
+    /// <param name="given">The mob of each cell and each move, by number, less than 0 for none; and to whom it is given: an animal, or any other number for a mob whose move it is.</param>
     /// <param name="spoken">The mob that each row is about, in the same way: it names a mob, and gives it to nobody.</param>
-    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<int> given, IEnumerable<int> spoken)
+    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<(int Mob, int Whose)> given, IEnumerable<int> spoken)
     {
-        var (times, rows) = (Times(names.Count, given), Times(names.Count, spoken));
+        var (times, isOnes) = Times(names.Count, given);
+        var (rows, _) = Times(names.Count, spoken.Select(mob => (mob, 0)));
         var slips = new Dictionary<int, int>();
         int[] named = [.. Enumerable.Range(0, times.Length).Where(mob => times[mob] + rows[mob] > 0).OrderByDescending(mob => times[mob] + rows[mob])];
-        foreach (var once in named.Where(mob => times[mob] == 1))
+        foreach (var once in named.Where(mob => isOnes[mob]))
         {
             foreach (var other in named)
             {
@@ -45,18 +46,21 @@ internal static class MobSlips
         return slips;
     }
 
-    private static int[] Times(int mobs, IEnumerable<int> named)
+    /// <summary>How often each is named, and whether it is so and all of it is one's.</summary>
+    private static (int[] Times, bool[] AreOnes) Times(int mobs, IEnumerable<(int Mob, int Whose)> named)
     {
-        var times = new int[mobs];
-        foreach (var mob in named)
+        var (times, whose, areOnes) = (new int[mobs], new int[mobs], new bool[mobs]);
+        foreach (var (mob, one) in named)
         {
             if (mob >= 0)
             {
+                areOnes[mob] = times[mob] == 0 || (areOnes[mob] && whose[mob] == one);
+                whose[mob] = one;
                 times[mob]++;
             }
         }
 
-        return times;
+        return (times, areOnes);
     }
 
     private static bool IsSlip(string name, string other)

@@ -1,6 +1,6 @@
 namespace Byrelaw.Reporting.Explaining;
 
-/// <summary>An animal's story up to the judging days, in one line: calved, last heat, last served, last transfer, checked, last ill.</summary>
+/// <summary>An animal's story up to the judging days, in one line: calved, last heat, last served, last transfer, checked, last ill, and a device that is in.</summary>
 public static class Story
 {
     private const string Calving = "calving";
@@ -34,6 +34,11 @@ public static class Story
         if (LastAgainst(report) is { } ill)
         {
             parts.Add(ill);
+        }
+
+        if (list.DevicesIn.TryGetValue(animal, out var since))
+        {
+            parts.Add($"device in since {list.Short(since)}");
         }
 
         return parts;

@@ -55,8 +55,14 @@ internal static class HormonePart
         .Concat(sheet.ToAsk.SelectMany(animal => sheet.Session.Methods.Where(method => method.Method.Name == animal.Method).SelectMany(method => method.Method.Steps.Where(step => step.Day == 0))))
         .SelectMany(step => step.Cautions.IsEmpty ? [SafetyNotes.For(step.Text) ?? ""] : step.Cautions.Select(caution => caution.Text)).Where(text => text.Length > 0).Distinct();
 
-    public static string ComesOut(HormoneSheet sheet) => sheet.Rows.Where(row => row.DeviceGoesIn).Select(row => row.Method.Steps.FirstOrDefault(step => step.Device == DeviceMove.Out) is { } step ? (LocalDate?)row.Start.PlusDays(step.Day) : null)
-        .FirstOrDefault() is { } day ? $"{Dates.WithWeekday(day)}: out comes all that went in." : "";
+    /// <summary>On which day what goes in comes out, method by method where they differ.</summary>
+    public static string ComesOut(HormoneSheet sheet)
+    {
+        var days = sheet.Rows.Where(row => row.DeviceGoesIn).SelectMany(row => row.Method.Steps.Where(step => step.Device == DeviceMove.Out).Take(1).Select(step => (Day: row.Start.PlusDays(step.Day), row.Method.Name)))
+            .Distinct().GroupBy(one => one.Day, one => one.Name).OrderBy(day => day.Key).ToList();
+        return days.Count == 1 ? $"{Dates.WithWeekday(days[0].Key)}: out comes all that went in."
+            : string.Join(' ', days.Select(day => $"{Dates.WithWeekday(day.Key)}: out comes what went in for {Phrases.And([.. day])}."));
+    }
 
     /// <summary>A line for the programme's file, so that the next plan keeps these names.</summary>
     public static string ToKeep(HormoneSheet sheet) => string.Join(' ', sheet.Rows.Where(row => row is { IsGiven: true, Day: 0, IsDonor: false } && !IsBooked(sheet.Session, row)).GroupBy(row => row.Method.Name)

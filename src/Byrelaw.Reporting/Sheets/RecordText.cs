@@ -16,6 +16,11 @@ public static class RecordText
         ArgumentNullException.ThrowIfNull(outcome);
         ArgumentNullException.ThrowIfNull(open);
         var text = new DocumentBuilder();
+        if (outcome.IsWithdrawn)
+        {
+            return text.Sentence($"{Wording.Bold(outcome.Sheet.Number)} is withdrawn: nothing of it is written, and nothing of it is in doubt any more. What stands on record of it stays there.").OnTerminal(Ink.Plain);
+        }
+
         var (done, not) = (outcome.Entries.Where(entry => !entry.IsNotDone).ToList(), outcome.Entries.Where(entry => entry.IsNotDone).ToList());
         text.Sentence($"{Wording.Bold(outcome.Sheet.Number)}: {Numbers.Count(outcome.Entries.Length, "row is", "rows are")} written{(outcome.AlreadyThere > 0 ? $", {outcome.AlreadyThere} stood there before" : "")}{(outcome.Filled > 0 ? $", {Numbers.Count(outcome.Filled, "blank cell", "blank cells")} of those filled in" : "")}.");
         text.In(1);
@@ -32,10 +37,10 @@ public static class RecordText
         text.In(0).Sentence(done.Exists(entry => entry.GivesSomething) ? Withholding : "");
         foreach (var tick in outcome.Unanswered.GroupBy(one => one.Kind.Name))
         {
-            text.Sentence($"A tick is no {tick.Key}: {Rows([.. tick.Select(one => one.Row)])} {(tick.Count() == 1 ? "stays" : "stay")} open until an answer stands there.");
+            text.Sentence($"A tick is no {tick.Key}: nothing is written of it in {Rows([.. tick.Select(one => one.Row).Distinct()])} until an answer stands there.");
         }
 
-        text.Sentence(open.Count == 0 ? "Every row of the sheet is on record." : $"{Phrases.Sentence(Rows(open))} {(open.Count == 1 ? "is" : "are")} still open, and in doubt. Fill in what was done and record the file again; or, of all that was not done: --not-done \"why\".");
+        text.Sentence(open.Count == 0 ? outcome.Unanswered.IsEmpty ? "Every row of the sheet is on record." : "All that the sheet has boxes for is on record." : $"{Phrases.Sentence(Rows(open))} {(open.Count == 1 ? "is" : "are")} still open, and in doubt. Fill in what was done and record the file again; or, of all that was not done: --not-done \"why\".");
         return text.OnTerminal(Ink.Plain);
     }
 
@@ -48,6 +53,7 @@ public static class RecordText
         {
             WrongButDoneWhy.NotSafeToTreat => "by what was known before, she did not surely pass the safety rules for treatment on that day. What was given stands on record; tell the herd vet.",
             WrongButDoneWhy.NotSafeToCarry => "by what was known before, she did not surely pass the safety rules for an embryo on that day. The transfer stands on record; tell the herd vet.",
+            WrongButDoneWhy.FoundInCalf => "the same sheet says that she was found in calf on that day or before. What was done stands on record; tell the herd vet at once.",
             WrongButDoneWhy.OtherEmbryo => $"embryo {entry.Detail("embryo")} is not the one on her line. It stands on record as it was written.",
             WrongButDoneWhy.OtherSide => "the embryo went into the horn away from the corpus luteum.",
             WrongButDoneWhy.NotReadBack => "nobody else read the straw back; that stays with the calf's parentage.",

@@ -226,7 +226,7 @@ public static class DoubtWords
         }
 
         var days = from.Count == 0 ? $"in the {to}" : from.Unit == to.Unit ? $"{from.Count} to {to}" : $"{from} to {to}";
-        return $"no {others} {days} {(expectation.IsBefore ? "after" : "before")}";
+        return $"no {others} {days} {(expectation.IsBefore ? "after" : "before")}{(expectation.IsOfOnePregnancy ? " and since the last calving, abortion or empty test" : "")}";
     }
 
     private static string WayOut(EntryExpectation expectation) => expectation.Spells.IsEmpty

@@ -46,7 +46,7 @@ public sealed class SheetsPageTests
             farm.Dispose();
         }
 
-        told.ShouldBe(11);
+        told.ShouldBe(12);
         mended.ShouldBe(told);
     }
 

@@ -131,7 +131,7 @@ public sealed class RecordTests : IDisposable
         Record("s.csv").Err.ShouldContain("a pregnancy test without its method");
         _farm.Farm.Write("s.csv", Sheet("yes,,ultrasound,vet,,"));
         var tick = Record("s.csv");
-        tick.Out.ShouldContain("A tick is no pregnancy test: row 1 stays open until an answer stands there.");
+        tick.Out.ShouldContain("A tick is no pregnancy test: nothing is written of it in row 1 until an answer stands there.");
         _farm.Events.ShouldNotContain("pregnancy test");
         _farm.Farm.Write("s.csv", Sheet(",empty,ultrasound,vet,,"));
         Record("s.csv").Out.ShouldContain("Every row of the sheet is on record.");
@@ -265,6 +265,61 @@ public sealed class RecordTests : IDisposable
         run.Code.ShouldBe(ExitCode.Done, run.ToString());
         _farm.Events.ShouldContain("2026-10-04,7,pregnancy test,pregnant");
         _farm.Farm.Run("draft", "spring.byre").Out.ShouldContain("Take as in calf: 6, 7.");
+    }
+
+    [Fact]
+    public void The_book_itself_is_no_sheet_and_gets_no_number()
+    {
+        var run = Record("records/events.csv");
+        run.Code.ShouldBe(ExitCode.Bad);
+        run.Err.ShouldContain("R0412");
+        File.Exists(_farm.Farm.At("records/sheets.jsonl")).ShouldBeFalse();
+        Directory.Exists(_farm.Farm.At("records/recorded")).ShouldBeFalse();
+    }
+
+    [Fact]
+    public void A_wrong_file_is_withdrawn_whatever_stands_in_it_and_taken_again_it_is_in_doubt_again()
+    {
+        var before = _farm.Treatment();
+        _farm.Farm.Write("vet.csv", "animal,date,transfer,weather\n7,2026-10-01,yes,dry\nnobody's,2026-10-01,yes,dry\n");
+        Record("vet.csv").Code.ShouldBe(ExitCode.Bad);
+        var number = Ledger().Sheets[^1].Number;
+        _farm.Treatment().ShouldBe(InDoubt);
+        var run = _farm.Farm.Run("record", "spring.byre", number, "--not-done", "wrong file");
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        run.Out.ShouldContain($"{number} is withdrawn");
+        Ledger().Sheets[^1].Why.ShouldBe("wrong file");
+        _farm.Treatment().ShouldBe(before);
+        Record("vet.csv").Code.ShouldBe(ExitCode.Bad);
+        _farm.Treatment().ShouldBe(InDoubt);
+    }
+
+    [Theory]
+    [InlineData("animal,date,transfer,transfer: embryo\n7,2026-10-01,yes,E-03\n8,2026-10-01,,\n", "6 no, 7 no, 8 on_course, 9 on_course")]
+    [InlineData("animal,date,transfer\n7,2026-10-01,yes\n8,2026-10-01,\n", "6 no, 7 no, 8 on_course, 9 on_course")]
+    [InlineData("animal,date,transfer,mating\n7,2026-10-01,yes,\n8,2026-10-01,,\n", "6 no, 7 no, 8 ask, 9 on_course")]
+    public void A_column_that_was_taken_out_keeps_no_row_open_but_one_that_may_have_become_another(string mended, string answers)
+    {
+        _farm.Farm.Write("vet.csv", "animal,date,transfer,weather\n7,2026-10-01,yes,dry\n8,2026-10-01,,dry\n");
+        Record("vet.csv").Code.ShouldBe(ExitCode.Bad);
+        var number = Ledger().Sheets[^1].Number;
+        string[] lines = mended.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        _farm.Farm.Write("mended.csv", $"sheet,row,{lines[0]}\n{string.Concat(lines.Skip(1).Select((line, at) => $"{number},{at + 1},{line}\n"))}");
+        var run = Record("mended.csv");
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        _farm.Treatment().ShouldBe(answers);
+    }
+
+    [Fact]
+    public void A_cross_is_no_tick_and_whoever_is_found_in_calf_and_treated_on_one_sheet_is_told()
+    {
+        var number = _farm.Draw();
+        Record(_farm.Fill(number, (1, "done", "x"))).Err.ShouldContain("a cross may tick it or cross it out");
+        _farm.Farm.Write("vet.csv", "animal,date,hormone given,pregnancy test,pregnancy test: method,pregnancy test: done by\n7,2026-10-04,yes,pregnant,ultrasound,vet\n8,2026-10-04,yes,empty,ultrasound,vet\n");
+        var run = Record("vet.csv");
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        run.Err.ShouldContain("Row 1, 7, 4 October 2026: the same sheet says that she was found in calf");
+        run.Err.ShouldNotContain("Row 2, 8, 4 October 2026: the same");
     }
 
     [Fact]

@@ -18,12 +18,12 @@ public sealed class StillCostsTests
 
         """;
 
-    private static Plan Planned(string prices)
+    private static Plan Planned(string prices, string again = "")
     {
         var farm = new WrittenPlan
         {
             Cows = 5,
-            Programme = "collection on 2026-09-07\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\nprepare 2 recipients by \"Progesterone insert\"",
+            Programme = $"collection on 2026-09-07{again}\ntransfer 8 days after collection, over 2 days\ndate first treatment 8 days before collection\nprepare 2 recipients by \"Progesterone insert\"",
             Lists = "\n  choose donors from \"4\", \"5\", judged on collection\n  choose treatment from females, judged on first treatment\n  choose recipients from females, judged from first transfer to final transfer\n",
             More = prices,
             Events = [.. Enumerable.Range(1, 3).SelectMany(cow => new[] { $"2026-05-01,{cow},calving,,", $"2026-08-01,{cow},serum copper,20,umol/L" })],
@@ -46,6 +46,17 @@ public sealed class StillCostsTests
         late.Money.Amount.ShouldBe(5 * (90 + (0.6 * 30)), 1e-6);
         late.Lost.ShouldBe(new Money(240, "NZD"));
         StillCosts.Of(plan, 2, collection).ShouldBeNull();
+    }
+
+    [Fact]
+    public void Told_of_one_session_it_is_that_ones_embryos_that_are_paid_for()
+    {
+        var plan = Planned(Prices, ", 2 times every 14 days");
+        var day = new LocalDate(2026, 9, 28);
+        var second = OneSession.Of(plan, 2)!;
+        StillCosts.Of(second, 2, day).ShouldBe(StillCosts.Of(plan, 2, day));
+        StillCosts.Of(second with { Numbers = second.Numbers with { Forecast = second.Numbers.Forecast! with { Sessions = [second.Numbers.Forecast.Sessions[0] with { Embryos = Counts.Exactly(0) }, second.Numbers.Forecast.Sessions[1]] } } }, 2, day)!.Money.Amount
+            .ShouldBeGreaterThan(0, "the first session's embryos are not the second's");
     }
 
     [Fact]

@@ -63,6 +63,17 @@ public sealed class SheetLedgerTests : IRuleFiles
     }
 
     [Fact]
+    public void A_sheet_that_was_written_the_day_before_may_have_been_used_then()
+    {
+        var evening = SheetLedger.Of([]).With(First with { Written = First.For.PlusDays(-1) });
+        var (cow, kind) = (Read("", ledger: evening).Find("7"), _rulebook.Vocabulary.FindKind("hormone given")!.Id);
+        bool Covers(LocalDate day, LocalDate today) => Read("", today, ledger: evening).Coverage.Covers(cow, kind, Day.Number(day), Day.Number(day), strict: false);
+        Covers(new(2026, 10, 3), new(2026, 10, 8)).ShouldBeFalse();
+        Covers(new(2026, 10, 2), new(2026, 10, 8)).ShouldBeTrue();
+        Covers(new(2026, 10, 3), new(2026, 10, 3)).ShouldBeTrue("it is not open before its day");
+    }
+
+    [Fact]
     public void A_sheet_is_not_open_before_its_day_and_one_written_since_is_not_known_of()
     {
         Said(Read("", today: new(2026, 10, 3))).ShouldBe("");
@@ -117,6 +128,16 @@ public sealed class SheetLedgerTests : IRuleFiles
         var kind = _rulebook.Vocabulary.FindKind("hormone given")!.Id;
         herd.Coverage.Covers(herd.Find("8"), kind, Day.Number(new(2026, 10, 1)), Day.Number(new(2026, 10, 1)), strict: false).ShouldBeFalse();
         herd.Coverage.Covers(herd.Find("8"), kind, Day.Number(new(2026, 9, 30)), Day.Number(new(2026, 9, 30)), strict: false).ShouldBeTrue();
+    }
+
+    [Fact]
+    public void A_ledger_with_a_line_that_holds_ends_promises_before_what_a_sheet_that_it_does_not_have_did()
+    {
+        var herd = Read("2026-10-01,7,hormone given,,in,H1001-000000:1", ledger: SheetLedger.Of([]).With(First));
+        var kind = _rulebook.Vocabulary.FindKind("hormone given")!.Id;
+        bool Covers(LocalDate day) => herd.Coverage.Covers(herd.Find("8"), kind, Day.Number(day), Day.Number(day), strict: false);
+        Covers(new(2026, 10, 2)).ShouldBeFalse();
+        Covers(new(2026, 9, 30)).ShouldBeTrue();
     }
 
     [Fact]

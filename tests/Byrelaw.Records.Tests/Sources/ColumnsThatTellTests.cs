@@ -37,6 +37,33 @@ public sealed class ColumnsThatTellTests
         string.Join(", ", Herd(Farm.Replace("animal in \"No\"\n  from", $"animal in \"No\"\n    leave out columns \"{heading}\"\n  from", StringComparison.Ordinal), heading, first, second).HeadingsThatTell).ShouldBe(expected);
     }
 
+    [Theory]
+    [InlineData("In calf", "yes", true)]
+    [InlineData("PD", "✓", true)]
+    [InlineData("Due", "2026-11-20", true)]
+    [InlineData("Scan", "looked at by two people and both say that she holds", true)]
+    [InlineData("In calf", "no", false)]
+    [InlineData("In calf", "-", false)]
+    [InlineData("Weather", "yes", false)]
+    [InlineData("Served", "yes", false)]
+    public void A_cell_below_a_heading_of_calves_is_a_result_that_nobody_knows(string heading, string cell, bool isDoubt)
+    {
+        var herd = Herd(Farm, heading, cell, "");
+        var test = herd.Vocabulary.FindKind("pregnancy test")!.Id;
+        herd.Coverage.Gaps.Any(gap => gap.Animal == herd.Find("1") && gap.Kind == test).ShouldBe(isDoubt);
+        herd.Coverage.Gaps.ShouldNotContain(gap => gap.Animal != herd.Find("1"));
+    }
+
+    [Fact]
+    public void What_a_row_is_read_as_is_no_doubt_of_it()
+    {
+        var herd = Herd(Farm.Replace("kind is mating", "pregnancy test in \"PD\"\n      - \"P\" is pregnant\n      - \"E\" is empty", StringComparison.Ordinal), "Rank", "", "", "Day,No,PD,Due\n2026-05-01,1,P,2026-12-01\n2026-05-01,2,E,2026-12-01\n");
+        var test = herd.Vocabulary.FindKind("pregnancy test")!;
+        (Results("1"), Results("2")).ShouldBe(("0", "1 unknown"));
+
+        string Results(string number) => string.Join(' ', herd.Runs[test.Id].Answers[herd.Runs[test.Id].Starts[herd.Find(number)]..herd.Runs[test.Id].Starts[herd.Find(number) + 1]].Select(answer => answer == KindRun.NotKnown ? "unknown" : $"{answer}"));
+    }
+
     [Fact]
     public void What_another_source_reads_of_the_same_table_is_read()
     {
@@ -110,10 +137,10 @@ public sealed class ColumnsThatTellTests
     [Fact]
     public void A_mob_that_holds_all_words_of_another_and_is_one_animals_alone_may_be_that_one()
     {
-        int[] given = [0, 0, 0, 1, 2, 2];
-        Byrelaw.Records.Spellings.MobSlips.Of(["River", "River cows", "Hill mob", "Bulls"], [.. given, 3], []).ShouldBe(new Dictionary<int, int> { [1] = 0 }, "a mob of two is one of its own, and so is that of the bulls");
+        (int Mob, int Whose)[] given = [(0, 0), (0, 1), (0, 2), (1, 3), (1, 3), (2, 4), (2, 5), (3, 6)];
+        Byrelaw.Records.Spellings.MobSlips.Of(["River", "River cows", "Hill mob", "Bulls"], given, []).ShouldBe(new Dictionary<int, int> { [1] = 0 }, "a mob of two is one of its own, and so is that of the bulls; written twice of one, it is one's");
     }
 
-    private static Herd Herd(string farm, string heading, string first, string second) =>
-        FarmFiles.Herd(farm, ("cows.csv", $"No,{heading}\n1,{first}\n2,{second}\n3,\n"), ("diary.csv", "Day,No\n2026-05-01,1\n"));
+    private static Herd Herd(string farm, string heading, string first, string second, string diary = "Day,No\n2026-05-01,1\n") =>
+        FarmFiles.Herd(farm, ("cows.csv", $"No,{heading}\n1,{first}\n2,{second}\n3,\n"), ("diary.csv", diary));
 }

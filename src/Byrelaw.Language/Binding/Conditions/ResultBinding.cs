@@ -118,9 +118,9 @@ internal static class ResultBinding
         var last = tails.Take<OfTheLastSyntax>();
         var results = last is null ? 0 : context.Count(last.Count);
         var fits = tails.Finish(demandFound: true);
-        if (results == 1)
+        if (last is not null && results is 0 or 1)
         {
-            return context.Fail<SeriesCondition>(ConditionProblems.OneResult(last!.Span, of.Name));
+            return context.Fail<SeriesCondition>(ConditionProblems.OneResult(last!.Span, of.Name, results.Value));
         }
 
         if (last is null)
@@ -159,7 +159,7 @@ internal static class ResultBinding
             : context.Fail<NumberTest>(ConditionProblems.NoDemand(tails.Span, measure.Name, Compared));
 
     private static int? Animals(this Context context, TailSorter tails) =>
-        tails.Take<FromAnimalsSyntax>() is { } from ? context.Count(from.Count) : context.None<int>(ConditionProblems.MobWithoutAnimals(tails.Span));
+        tails.Take<FromAnimalsSyntax>() is { } from ? context.Count(from.Count) is not 0 and var animals ? animals : context.None<int>(ConditionProblems.MobWithoutAnimals(from.Span, saysNone: true)) : context.None<int>(ConditionProblems.MobWithoutAnimals(tails.Span));
 
     private static void WarnWithoutWindow(this Context context, ImmutableArray<Window>? windows, TailSorter tails)
     {

@@ -23,9 +23,9 @@ internal static class ConditionProblems
     public static Diagnostic SecondDemand(SourceSpan at) => Problem.Error(
         "B0306", at, $"{Quoted.Of(at)} is a second demand", "a condition makes one", "use `all of` and give each a line that starts with `- `");
 
-    public static Diagnostic MobWithoutAnimals(SourceSpan at) => Problem.Error(
-        "B0318", at, "nothing says how many of the mob must have results", "expected `from at least N animals`",
-        "add `, from at least 5 animals`");
+    public static Diagnostic MobWithoutAnimals(SourceSpan at, bool saysNone = false) => Problem.Error(
+        "B0318", at, saysNone ? "of no animal's result anything is true" : "nothing says how many of the mob must have results",
+        saysNone ? "expected 1 animal or more" : "expected `from at least N animals`", saysNone ? "write `from at least 5 animals`" : "add `, from at least 5 animals`");
 
     public static Diagnostic NotOverAMob(SourceSpan at, string how) => Problem.Error(
         "B0319", at, $"{Quoted.Of(how)} is not asked of a mob", "a mob has an `average`, a `lowest` and a `highest`");
@@ -34,8 +34,8 @@ internal static class ConditionProblems
         "B0337", at, isLoss ? "a loss counts upwards" : "a gain counts upwards", "a number that is not below nought",
         isLoss ? "less than nothing lost is something gained: say `gained`, and turn `at most` and `at least` round" : "less than nothing gained is something lost: say `lost`, and turn `at most` and `at least` round");
 
-    public static Diagnostic OneResult(SourceSpan at, string name) => Problem.Error(
-        "B0338", at, "of one result there is no series", "two results or more", $"write `latest {name}`");
+    public static Diagnostic OneResult(SourceSpan at, string name, int results) => Problem.Error(
+        "B0338", at, results == 0 ? "of no result anything is true" : "of one result there is no series", "two results or more", $"write `latest {name}`");
 
     public static Diagnostic OfEmbryos(SourceSpan at, string name) => Problem.Error(
         "B0345", at, $"{Quoted.Of(name)} happens to embryos, and a rule asks about an animal", "expected something that happens to animals");

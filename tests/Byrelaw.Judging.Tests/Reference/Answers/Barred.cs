@@ -18,7 +18,7 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         AgeCondition => Her.BornFirst is not null,
         ParityCondition => OfSort(),
         TimeSinceCondition since => After(since.Kinds),
-        CountCondition count => Anchors(count.Windows) || count.Counted.Select(counted => counted.Kind).Any(kind => In(count.Windows, kind, isCounted: true)),
+        CountCondition count => Anchors(count.Windows) || IsOverrun(count) || count.Counted.Select(counted => counted.Kind).Any(kind => In(count.Windows, kind, isCounted: true)),
         TestCondition test => Anchors(test.Windows) || In(test.Windows, test.Test, isCounted: false),
         MeasuredCondition measured => Anchors(measured.Windows) || In(measured.Windows, measured.Measure, isCounted: false),
         SeriesCondition series => Anchors(series.Windows) || In(series.Windows, series.Of, isCounted: false),
@@ -62,6 +62,26 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         var stretches = Stretches(windows);
         var (from, to) = (stretches.Min(stretch => stretch.FromFor(kind)), stretches.Max(stretch => stretch.To));
         return MayBe(kind, from, to) || IsUncertain(knowledge.Farm.Of(animal, kind).Where(row => row.Day >= from && row.Day <= to)) || (isCounted && Contradicted(kind, from, to));
+    }
+
+    /// <summary>"Nor where more stand on record than are allowed, in the widest window that there may be."</summary>
+    private bool IsOverrun(CountCondition count)
+    {
+        var (stretches, found) = (Stretches(count.Windows), 0);
+        foreach (var kind in count.Counted.GroupBy(counted => counted.Kind.Id))
+        {
+            var (from, to) = (stretches.Min(stretch => stretch.FromFor(kind.First().Kind)), stretches.Max(stretch => stretch.To));
+            var rows = knowledge.Farm.Of(animal, kind.First().Kind).Where(row => row.Day >= from && row.Day <= to);
+            found += (kind.First().Kind is TestKind ? rows.Where(row => kind.Any(counted => counted.Answer == row.Answer)).Select(row => (row.Day, Answer: (int)row.Answer)) : rows.Select(row => (row.Day, Answer: -1))).Distinct().Count();
+        }
+
+        return count.Test.Comparison switch
+        {
+            Comparison.AtMost or Comparison.Exactly => found > count.Test.Low,
+            Comparison.LessThan => found >= count.Test.Low,
+            Comparison.Between => found > count.Test.High,
+            _ => false,
+        };
     }
 
     /// <summary>Anything else's, of anybody, that the results of a mob hang on.</summary>

@@ -29,7 +29,7 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
         {
             yield return IsForWantOfHerBirth(kind, from, to)
                 ? new Missing(MissingReason.FactMissing, "born", null, null, SettledBy.Yards)
-                : new Missing(reason, kind.Declaration.Name, Date(from), Date(to), SettledBy.Yards);
+                : new Missing(reason, kind.Declaration.Name, Date(from), Date(to), SettledBy.Yards) { Filter = reason == MissingReason.NeverRecorded ? MissingReference.FilterOf(kind) : "" };
         }
 
         foreach (var missing in Unread(kind, from, to))

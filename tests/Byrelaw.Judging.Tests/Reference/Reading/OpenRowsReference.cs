@@ -6,7 +6,7 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// </summary>
 public static class OpenRowsReference
 {
-    /// <summary>"In doubt meanwhile, for her whose row is open: each kind that it would write, as by a row that cannot be read, of some day from the sheet's to today."</summary>
+    /// <summary>"In doubt meanwhile, for her whose row is open: each kind that it would write, as by a row that cannot be read, of some day from the sheet's, or the one on which it was written where that is earlier, to today."</summary>
     public static IEnumerable<Unread> Of(PlainFarm farm, IReadOnlyList<RowAsRead> rows, IReadOnlyList<EventRow> seen, IReadOnlyDictionary<string, int> places, Vocabulary vocabulary, LocalDate? knownOn)
     {
         var sheets = farm.Sheets.Where(sheet => knownOn is not { } known || sheet.Written <= known).ToList();
@@ -40,7 +40,7 @@ public static class OpenRowsReference
                 {
                     yield return new Unread(places.TryGetValue(row.Animal, out var animal) ? animal : null, kind, null, --line)
                     {
-                        SheetFrom = DayNumber.Of(sheet.For),
+                        SheetFrom = Math.Min(DayNumber.Of(sheet.For), DayNumber.Of(sheet.Written)),
                         SheetTo = today,
                     };
                 }

@@ -1,0 +1,60 @@
+namespace Byrelaw.Judging.Promises;
+
+/// <summary>
+/// What ended the pregnancies of each animal: her calvings, her slipped calves, and tests that found none. A calf that is found or slipped later was begotten
+/// since, so that no service before is its father. What may be such an end, and cannot be read, counts as one: else a smudge would lend her a father.
+/// </summary>
+internal sealed class PregnancyEnds
+{
+    // A test does not see a younger calf: as the base rules have it, common practice, no source.
+    private const int SeenFromDay = 28;
+
+    private readonly Herd _herd;
+    private readonly int[] _kinds;
+    private readonly TestKind? _test;
+    private readonly int _empty;
+    private readonly ILookup<int, Gap> _mayBe;
+
+    public PregnancyEnds(Herd herd)
+    {
+        _herd = herd;
+        _kinds = [.. new Kind?[] { herd.Vocabulary.Calving, herd.Vocabulary.FindKind("abortion") }.OfType<Kind>().Select(kind => kind.Id)];
+        _test = herd.Vocabulary.FindKind("pregnancy test") as TestKind;
+        _empty = _test?.Answers.IndexOf("empty") ?? -1;
+        _mayBe = herd.Coverage.Gaps
+            .Where(gap => gap is { Animal: >= 0, IsHint: false, IsOfSheet: false, IsOfDouble: false } && (gap.Kind < 0 || gap.Kind == _test?.Id || _kinds.Contains(gap.Kind)))
+            .ToLookup(gap => gap.Animal);
+    }
+
+    /// <summary>The first day on which a pregnancy may have begun that had by a day, by the last end until then; <see cref="Day.Start"/> where there is none.</summary>
+    public int FirstDayAfter(int animal, int day)
+    {
+        var first = Day.Start;
+        foreach (var kind in _kinds)
+        {
+            foreach (var end in _herd.Runs[kind].DaysOf(animal))
+            {
+                first = end <= day ? Math.Max(first, end) : first;
+            }
+        }
+
+        if (_test is not null)
+        {
+            var run = _herd.Runs[_test.Id];
+            for (var place = run.Starts[animal]; place < run.Starts[animal + 1]; place++)
+            {
+                if (run.Days[place] <= day && (run.Answers[place] == _empty || run.Answers[place] == KindRun.NotKnown))
+                {
+                    first = Math.Max(first, run.Days[place] - SeenFromDay + 1);
+                }
+            }
+        }
+
+        foreach (var gap in _mayBe[animal])
+        {
+            first = gap.From <= day ? Math.Max(first, Math.Min(gap.To, day)) : first;
+        }
+
+        return first;
+    }
+}
