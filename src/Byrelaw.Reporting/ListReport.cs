@@ -10,7 +10,7 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     private readonly Lazy<ImmutableArray<Kind>> _kinds = new(() => [.. RuleKinds.Of(Draft.Rulebook, List.Choice.List)]);
     private readonly Lazy<ImmutableArray<EventKind>> _unwanted = new(() => [.. RuleKinds.UnwantedBy(Draft.Rulebook, List.Choice.List)]);
 
-    private readonly Lazy<string> _devices = new(() => DeviceWords.Head(Draft));
+    private readonly Lazy<DevicesIn?> _devices = new(() => DeviceWords.Of(Draft));
     private readonly Lazy<Dictionary<int, LocalDate>> _devicesIn = new(() => DeviceIn.Of(Draft.Herd, Draft.Rulebook.Plans).ToDictionary(device => device.Animal, device => device.Since));
 
     /// <summary>Every kind of record that the list's rules look at.</summary>
@@ -53,9 +53,12 @@ public sealed record ListReport(Draft Draft, ListJudgement List)
     public string Programme => Rulebook.Programme?.Name ?? "";
 
     /// <summary>What it is judged for, what the records reach to and when the answers are void, and as known when.</summary>
-    public string Standing =>
-        $"judged for {Days} · {ReachWords.Of(Herd)} · void after {Dates.Long(List.Choice.JudgedTo)}"
-        + (Draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "") + _devices.Value;
+    public PageHead Head => new(Programme,
+        [new("judged for", Days), ReachWords.Fact(Herd), new("void after", Dates.Long(List.Choice.JudgedTo)), .. Draft.KnownOn is { } day ? [new HeadFact("as known on", Dates.Long(day))] : ImmutableArray<HeadFact>.Empty])
+    {
+        Devices = _devices.Value,
+        HoldsTo = List.Choice.JudgedTo,
+    };
 
     /// <summary>Whether the list says who may be given a hormone.</summary>
     public bool IsForTreatment => Name.Contains("treatment", StringComparison.OrdinalIgnoreCase);

@@ -12,7 +12,7 @@ public sealed class DraftTests : IDisposable
         Snapshot.Verify(Without.Digests(_farm.Run("draft", "spring.byre").ToString()));
         Files("out").ShouldBe(
         [
-            "draft.json", "index.html", "index.md",
+            "draft.json", "index.html", "index.md", "page.css", "page.js",
             .. new[] { "1007", "1012", "1019", "1033", "1423" }.SelectMany(number => new[] { $"recipients/animals/{number}.html", $"recipients/animals/{number}.md" }),
             "recipients/draft.csv", "recipients/index.html", "recipients/index.md", "report-files.txt",
         ]);

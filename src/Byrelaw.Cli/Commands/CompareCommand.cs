@@ -50,7 +50,7 @@ internal static class CompareCommand
         };
         if (folder is not null)
         {
-            ReportFolder.Write(doors.Full(folder), Report.Both(ComparePage.Of(report)));
+            ReportFolder.Write(doors.Full(folder), Report.Alone(ComparePage.Of(report)));
         }
 
         doors.Out.Write(json ? CompareJson.Of(report) + "\n" : CompareText.Of(report, doors.OutInk)

@@ -31,7 +31,7 @@ internal static class PracticeOfAFile
         var page = LocalPracticePage.Of(reading.Rulebook, reading.Problems.Where(problem => problem.Code == "B0830").Select(problem => $"{problem.File} line {problem.Line}: {problem.Found}."));
         if (folder is not null)
         {
-            ReportFolder.Write(doors.Full(folder), Report.Both(page));
+            ReportFolder.Write(doors.Full(folder), Report.Alone(page));
         }
 
         doors.Out.Write(folder is null ? page.ToMarkdown() : $"To be signed: {doors.Show(doors.Full(folder))}/local-practice.html\n");

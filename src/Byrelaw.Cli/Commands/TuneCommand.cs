@@ -49,7 +49,7 @@ internal static class TuneCommand
         var tuned = Tune(loaded, asked, doors);
         if (folder is not null)
         {
-            ReportFolder.Write(doors.Full(folder), Report.Both(TunePage.Of(tuned)));
+            ReportFolder.Write(doors.Full(folder), Report.Alone(TunePage.Of(tuned)));
         }
 
         doors.Out.Write(json ? TuneJson.Of(tuned) + "\n" : TuneText.Of(tuned, doors.OutInk)

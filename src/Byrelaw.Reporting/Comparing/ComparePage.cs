@@ -7,8 +7,7 @@ public static class ComparePage
     public static Page Of(ComparisonReport report)
     {
         var title = $"From {report.OldFile} to {report.NewFile}";
-        var standing = report.Herd is { } herd ? ReachWords.Of(herd.New.Herd) : "rules only, no records";
-        return new Page("compare", title, standing,
+        return new Page("compare", title, Head(report),
         [
             new DocumentBuilder().Heading(1, title).Sentence(CompareSummary.Of(report)).As("top"),
             .. report.Sections.Select(section => new DocumentBuilder().Heading(2, section.Heading).Bullets(section.Differences.Select<Difference, Wording>(difference =>
@@ -24,6 +23,10 @@ public static class ComparePage
             ]).As("fingerprints"),
         ]);
     }
+
+    private static PageHead Head(ComparisonReport report) => report.Herd is { } herd
+        ? new("", ReachWords.Fact(herd.New.Herd)) { Devices = DeviceWords.Of(herd.New.Herd, report.Rules.New) }
+        : new("", new HeadFact("", "rules only, no records"));
 
     private static IEnumerable<Part> Animals(HerdComparison herd)
     {

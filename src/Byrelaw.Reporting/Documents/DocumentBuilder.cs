@@ -25,6 +25,9 @@ public sealed class DocumentBuilder
     /// <summary>A sentence; nothing for no words.</summary>
     public DocumentBuilder Sentence(Wording words) => words.IsEmpty ? this : Add(new Sentence(words));
 
+    /// <summary>A sentence of this tone; nothing for no words.</summary>
+    public DocumentBuilder Sentence(Wording words, Tone tone) => words.IsEmpty ? this : Add(new Sentence(words, tone));
+
     /// <summary>A sentence that starts with a phrase in bold.</summary>
     public DocumentBuilder Led(string lead, string words) => Sentence($"{Wording.Bold(lead)} {words}");
 
@@ -54,9 +57,24 @@ public sealed class DocumentBuilder
     /// <summary>A drawing; nothing for none.</summary>
     public DocumentBuilder Picture(string? html) => html is null ? this : Add(new Picture(html));
 
+    /// <summary>What HTML draws, and the others say in words; nothing for nothing.</summary>
+    public DocumentBuilder Draw(Drawn? drawn) => drawn is null ? this : Add(drawn);
+
+    /// <summary>What stands in a frame; nothing for no words.</summary>
+    public DocumentBuilder Framed(Frame frame, params IEnumerable<Wording> sentences) =>
+        sentences.Where(words => !words.IsEmpty).ToImmutableArray() is { IsEmpty: false } some ? Add(new Framed(frame, some)) : this;
+
+    /// <summary>What is folded away until somebody asks; nothing for nothing.</summary>
+    public DocumentBuilder Fold(Wording summary, DocumentBuilder inside, bool onScreenOnly = false)
+    {
+        ArgumentNullException.ThrowIfNull(inside);
+        return inside._blocks.Count == 0 ? this : Add(new Folded(summary, inside._blocks.ToImmutable(), onScreenOnly));
+    }
+
     /// <summary>The part.</summary>
     /// <param name="name">What it is, for the style sheet.</param>
-    public Part As(string name) => new(name, _blocks.ToImmutable());
+    /// <param name="anchor">The place that links lead to; null for none.</param>
+    public Part As(string name, string? anchor = null) => new(name, _blocks.ToImmutable(), anchor);
 
     /// <summary>The text for a terminal, with line ends LF.</summary>
     public string OnTerminal(Ink ink) => TerminalWriter.Write(_blocks, ink);

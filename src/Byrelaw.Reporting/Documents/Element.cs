@@ -7,6 +7,13 @@ public abstract record Element
     public int Depth { get; init; }
 }
 
+/// <summary>What HTML draws. Markdown and a terminal say the same in plain elements, and so can never say something else.</summary>
+public abstract record Drawn : Element
+{
+    /// <summary>The same in headings, sentences, lists and tables; nothing for what only helps to use a page.</summary>
+    public abstract IEnumerable<Element> InWords();
+}
+
 /// <summary>An empty line on a terminal.</summary>
 public sealed record EmptyLine : Element;
 
@@ -15,9 +22,26 @@ public sealed record EmptyLine : Element;
 /// <param name="Words">What it says.</param>
 public sealed record Heading(int Level, Wording Words) : Element;
 
+/// <summary>How loud a sentence is on a page.</summary>
+public enum Tone
+{
+    /// <summary>As loud as the others.</summary>
+    Plain,
+
+    /// <summary>The one that is read first.</summary>
+    Lead,
+
+    /// <summary>Somewhat larger.</summary>
+    Large,
+
+    /// <summary>Softer: what is the same for many.</summary>
+    Soft,
+}
+
 /// <summary>A sentence, or several that belong together.</summary>
 /// <param name="Words">What it says.</param>
-public sealed record Sentence(Wording Words) : Element;
+/// <param name="Tone">How loud it is.</param>
+public sealed record Sentence(Wording Words, Tone Tone = Tone.Plain) : Element;
 
 /// <summary>A list.</summary>
 /// <param name="Items">At least one.</param>

@@ -34,9 +34,25 @@ public sealed class Wording
     /// <summary>Words made faint on a terminal; none for none.</summary>
     public static Wording Faint(string words) => new Wording().Add(PlainText.Clean(words), RunStyle.Faint);
 
-    /// <summary>Words that lead to a file of this report.</summary>
+    /// <summary>What the floor says of her, as a label; nothing for nothing.</summary>
+    public static Wording Danger(InCalf inCalf) => new Wording().Add(InCalfWords.Of(inCalf), inCalf == InCalf.TakeAsInCalf ? RunStyle.Danger : RunStyle.MayBe);
+
+    /// <summary>Words in a frame; none for none.</summary>
+    public static Wording Note(string words) => new Wording().Add(PlainText.Clean(words), RunStyle.Note);
+
+    /// <summary>An answer, as on a list of this use.</summary>
+    public static Wording Answer(Answer answer, ListUse use = default) => new Wording().Add(AnswerWords.Both(answer, use), answer switch
+    {
+        Judging.Verdicts.Answer.Ready => RunStyle.Ready,
+        Judging.Verdicts.Answer.OnCourse => RunStyle.OnCourse,
+        Judging.Verdicts.Answer.Later => RunStyle.Later,
+        Judging.Verdicts.Answer.Ask => RunStyle.Ask,
+        _ => RunStyle.No,
+    });
+
+    /// <summary>Words that lead to a file of this report, or to a place of this page.</summary>
     /// <param name="words">What is shown.</param>
-    /// <param name="target">Made by <see cref="Files.FileNames"/>: no blanks, brackets or quotes.</param>
+    /// <param name="target">Made by <see cref="Files.FileNames"/> or <see cref="Anchors"/>: no blanks, brackets or quotes.</param>
     public static Wording Link(Wording words, string target)
     {
         var link = new Wording();

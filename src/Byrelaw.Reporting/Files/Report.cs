@@ -11,7 +11,7 @@ public sealed record ReportFile(string Path, string Text);
 public static class Report
 {
     /// <summary>How many files there will be.</summary>
-    public static int FilesOf(Draft draft) => 3 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + (draft.Herd.OpenRows.IsEmpty ? 0 : 1) + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + draft.Lists.Sum(list => 2 + (2 * list.Animals.Length));
+    public static int FilesOf(Draft draft) => 5 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + (draft.Herd.OpenRows.IsEmpty ? 0 : 1) + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + draft.Lists.Sum(list => 2 + (2 * list.Animals.Length));
 
     /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
     /// <param name="draft">The draft.</param>
@@ -31,6 +31,11 @@ public static class Report
         if (!draft.Herd.OpenRows.IsEmpty)
         {
             yield return new ReportFile(OpenSheetsCsv.File, OpenSheetsCsv.Of(draft.Herd));
+        }
+
+        foreach (var file in PageFiles.Files)
+        {
+            yield return file;
         }
 
         var folders = new FileNames();
@@ -72,7 +77,11 @@ public static class Report
     private static (string, string)? Neighbour(ListReport list, int at, FileNames animals) =>
         at >= 0 && at < list.List.Animals.Length && list.List.Animals[at].Number is var number ? (number, $"{animals.For(number)}.md") : null;
 
-    /// <summary>A page as Markdown and as HTML.</summary>
+    /// <summary>A page as Markdown and as HTML, with its style sheet and script beside it in the report.</summary>
     public static ReportFile[] Both(Page page) =>
         [new($"{page.Path}.md", page.ToMarkdown()), new($"{page.Path}.html", HtmlDocument.Of(page))];
+
+    /// <summary>The same of a page that goes alone.</summary>
+    public static ReportFile[] Alone(Page page) =>
+        [new($"{page.Path}.md", page.ToMarkdown()), new($"{page.Path}.html", HtmlDocument.Alone(page))];
 }

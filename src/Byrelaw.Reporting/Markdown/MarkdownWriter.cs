@@ -7,7 +7,7 @@ public static class MarkdownWriter
     public static string Write(IEnumerable<Element> blocks)
     {
         var text = new StringBuilder();
-        foreach (var block in blocks.Where(block => block is not (Picture or EmptyLine)))
+        foreach (var block in blocks.SelectMany(InWords).Where(block => block is not (Picture or EmptyLine)))
         {
             text.Append(text.Length > 0 ? "\n" : "");
             Write(text, block);
@@ -15,6 +15,9 @@ public static class MarkdownWriter
 
         return text.ToString();
     }
+
+    /// <summary>What is drawn is written as it is said in words; what is folded in it may be drawn too.</summary>
+    private static IEnumerable<Element> InWords(Element block) => block is Drawn drawn ? drawn.InWords().SelectMany(InWords) : [block];
 
     /// <summary>Words on one line.</summary>
     public static string Write(Wording words)
@@ -89,23 +92,27 @@ public static class MarkdownWriter
         for (var i = 0; i < words.Runs.Count; i++)
         {
             var run = words.Runs[i];
-            if (run.Target is not null && (i == 0 || words.Runs[i - 1].Target != run.Target))
+            var target = FileOf(run.Target);
+            if (target is not null && (i == 0 || words.Runs[i - 1].Target != run.Target))
             {
                 text.Append('[');
             }
 
-            var mark = run.Style == RunStyle.Bold ? "**" : "";
+            var mark = run.Style is RunStyle.Bold or RunStyle.Danger or RunStyle.MayBe ? "**" : "";
             var clean = PlainText.CleanWithin(run.Text);
             clean = text.Length == start || text[^1] == ' ' ? clean.TrimStart(' ') : clean;
-            text.Append(mark).Append(MarkdownText.Escaped(clean, startsLine: text.Length == start || mark.Length > 0 || run.Target is not null, isLink: run.Target is not null)).Append(mark);
-            if (run.Target is not null && (i == words.Runs.Count - 1 || words.Runs[i + 1].Target != run.Target))
+            text.Append(mark).Append(MarkdownText.Escaped(clean, startsLine: text.Length == start || mark.Length > 0 || target is not null, isLink: target is not null)).Append(mark);
+            if (target is not null && (i == words.Runs.Count - 1 || words.Runs[i + 1].Target != run.Target))
             {
-                text.Append("](").Append(run.Target).Append(')');
+                text.Append("](").Append(target).Append(')');
             }
         }
 
         Trim(text, start);
     }
+
+    /// <summary>A place within a page is one of the HTML only: Markdown leads to the page, or nowhere on the page itself.</summary>
+    private static string? FileOf(string? target) => target is null or ['#', ..] ? null : target.IndexOf('#', StringComparison.Ordinal) is var at and > 0 ? target[..at] : target;
 
     /// <summary>Longer than any run of backquotes in the lines.</summary>
     private static string Fence(ImmutableArray<string> lines)

@@ -9,7 +9,7 @@ public static class AnimalPage
     /// <param name="previous">The number and page of the one before her on the list, if any.</param>
     /// <param name="next">The number and page of the one after her, if any.</param>
     public static Page Of(AnimalReport report, string path, (string Number, string Link)? previous = null, (string Number, string Link)? next = null) =>
-        new(path, $"{report.Animal.Number} · {Headline.Of(report)}", $"{Phrases.Sentence(report.On.Name)} · {report.On.Standing}",
+        new(path, $"{report.Animal.Number} · {Headline.Of(report)}", report.On.Head,
         [
             Top(report),
             Why(report),
@@ -21,7 +21,6 @@ public static class AnimalPage
             Points(report),
             new DocumentBuilder().Heading(2, "Why these rules").Bullets(report.Animal.Rules.Where(rule => rule.Rule is not null).Select(rule => WhyRule.Of(rule, report))).As("reasons"),
             Waivers(report),
-            new DocumentBuilder().Quotation(SafetyNotes.General[0]).As("paper"),
             Way(report, previous, next),
         ]);
 

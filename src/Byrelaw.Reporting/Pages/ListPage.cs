@@ -8,7 +8,7 @@ public static class ListPage
     /// <param name="path">Where it lies in the report, without an ending.</param>
     /// <param name="linkTo">The path of an animal's page, relative to this one.</param>
     public static Page Of(ListReport list, string path, Func<string, string> linkTo) =>
-        new(path, list.Title, list.Standing,
+        new(path, list.Title, list.Head,
         [
             Top(list),
             WhatIsDoubted.Of(list),
@@ -30,7 +30,6 @@ public static class ListPage
     {
         var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer, list.Use)}"));
         var part = new DocumentBuilder().Heading(1, list.Title)
-            .Sentence(list.Programme.Length == 0 ? list.Standing : $"{list.Programme} · {list.Standing}")
             .Sentence(list.UseSentence)
             .Sentence(PlannedWords.Of(list))
             .Sentence(DangerLine.Of(list.Draft, list.List))

@@ -14,7 +14,7 @@ public static class LocalPracticePage
             .Distinct().Select(list => (List: list, Items: LocalPractice.ItemsOf(rulebook, list))).Where(list => list.Items.Count > 0).ToList();
         var top = new DocumentBuilder().Heading(1, $"What is done differently: {name}")
             .Sentence($"All rules stand as the files used say, but for what is written here. Files used: {Phrases.And([.. rulebook.Files.Skip(1).Select(file => file.Path)])}.");
-        return new Page("local-practice", $"What is done differently: {name}", "to be signed",
+        return new Page("local-practice", $"What is done differently: {name}", new PageHead(rulebook.Programme?.Name ?? "", new HeadFact("", "to be signed")),
         [
             (items.Count == 0 ? top.Sentence("Nothing is done differently.") : top).As("top"),
             .. items.Select(list => new DocumentBuilder().Heading(2, Phrases.Sentence(list.List)).Bullets(list.Items).As("local")),

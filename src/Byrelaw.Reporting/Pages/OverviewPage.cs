@@ -10,12 +10,9 @@ public static class OverviewPage
     public static Page Of(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)
     {
         var title = draft.Rulebook.Programme?.Name ?? "Draft lists";
-        var standing = ReachWords.Of(draft.Herd)
-            + (draft.Lists.IsEmpty ? "" : $" · void after {Dates.Long(draft.Lists.Max(list => list.Choice.JudgedTo))}")
-            + (draft.KnownOn is { } day ? $" · as known on {Dates.Long(day)}" : "") + DeviceWords.Head(draft);
-        return new Page("index", title, standing,
+        return new Page("index", title, Head(draft),
         [
-            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).Sentence(Danger(draft)).As("top"),
+            new DocumentBuilder().Heading(1, title).Sentence(Danger(draft)).As("top"),
             Lists(draft, folderOf, tableOf),
             WhatIsDoubted.Of(draft.Herd),
             Calendar(draft),
@@ -23,6 +20,18 @@ public static class OverviewPage
             new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
         ]);
     }
+
+    /// <summary>How far the records reach, and until when any list of the draft holds.</summary>
+    private static PageHead Head(Draft draft) => new(draft.Rulebook.Programme?.Name ?? "",
+        [
+            ReachWords.Fact(draft.Herd),
+            .. draft.Lists.IsEmpty ? ImmutableArray<HeadFact>.Empty : [new("void after", Dates.Long(draft.Lists.Max(list => list.Choice.JudgedTo)))],
+            .. draft.KnownOn is { } day ? [new("as known on", Dates.Long(day))] : ImmutableArray<HeadFact>.Empty,
+        ])
+    {
+        Devices = DeviceWords.Of(draft),
+        HoldsTo = draft.Lists.IsEmpty ? null : draft.Lists.Max(list => list.Choice.JudgedTo),
+    };
 
     /// <summary>On the days of the first list of recipients that is judged; where there is none, of the first list.</summary>
     private static Wording Danger(Draft draft)

@@ -10,10 +10,9 @@ internal static class ExpectationsPage
     public static Page Of(Plan plan)
     {
         var title = $"What to expect: {PlanHead.Name(plan)}";
-        var standing = PlanHead.Standing(plan);
-        return new Page("expectations", title, standing,
+        return new Page("expectations", title, PlanHead.Of(plan),
         [
-            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing)).As("top"),
+            new DocumentBuilder().Heading(1, title).As("top"),
             new DocumentBuilder().Heading(2, "What is wanted").Sentence(Objective(plan)).Bullets(Summary.Of(plan)).As("wanted"),
             ByWhen(plan),
             Outcomes(plan),
@@ -86,6 +85,5 @@ internal static class ExpectationsPage
         [
             "Every treatment is ordered by a licensed vet, under the label and the law of the place. Withholding periods for milk and meat stand on the label.",
             "A forecast is a range, not a promise: one season in ten turns out worse than the poor one above.",
-            SafetyNotes.General[0],
         ]);
 }

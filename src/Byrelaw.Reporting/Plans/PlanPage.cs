@@ -9,10 +9,9 @@ internal static class PlanPage
     public static Page Of(Plan plan, ImmutableArray<MorningSheet> sheets)
     {
         var title = $"Plan: {PlanHead.Name(plan)}";
-        var standing = PlanHead.Standing(plan);
-        return new Page("index", title, standing,
+        return new Page("index", title, PlanHead.Of(plan),
         [
-            Top(plan, title, standing),
+            Top(plan, title),
             SessionsPart.Of(plan),
             VisitsPart.Of(plan),
             PastPart.Of(plan),
@@ -37,9 +36,9 @@ internal static class PlanPage
         ]);
     }
 
-    private static Part Top(Plan plan, string title, string standing)
+    private static Part Top(Plan plan, string title)
     {
-        var part = new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing));
+        var part = new DocumentBuilder().Heading(1, title);
         part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
         part.Sentence(DangerPart.Of(plan)).Bullets(OpenSheetWords.Of(plan.Draft.Herd));
         if (!plan.Sessions.IsEmpty)

@@ -11,6 +11,11 @@ public static class PlanReport
     public static IEnumerable<ReportFile> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        foreach (var file in PageFiles.Files)
+        {
+            yield return file;
+        }
+
         var sheets = MorningSheets.Of(plan);
         foreach (var file in new[] { PlanPage.Of(plan, sheets), ExpectationsPage.Of(plan) }.Concat(sheets.Select(sheet => SheetPage.Of(plan, sheet))).SelectMany(Report.Both))
         {
@@ -24,7 +29,7 @@ public static class PlanReport
     public static IEnumerable<FileToWrite> Preview(Plan plan, MorningSheet sheet)
     {
         var page = SheetPage.Of(plan, sheet, isInPlan: false);
-        return Report.Both(page with { Path = $"preview-{Path.GetFileName(page.Path)}" }).Select(file => new FileToWrite(file.Path, Encoding.UTF8.GetBytes(file.Text)));
+        return Report.Alone(page with { Path = $"preview-{Path.GetFileName(page.Path)}" }).Select(file => new FileToWrite(file.Path, Encoding.UTF8.GetBytes(file.Text)));
     }
 
     private static CalendarEvent Event(Plan plan, PlanEntry entry) => new(
@@ -35,12 +40,8 @@ public static class PlanReport
 /// <summary>What several parts of a plan's pages say alike.</summary>
 internal static class PlanHead
 {
-    /// <summary>The line below a page's title, for its printed head too.</summary>
-    public static string Standing(Plan plan)
-    {
-        var herd = plan.Draft.Herd;
-        return $"planned on {Dates.Long(plan.Today)} · {ReachWords.Of(herd)} · void after the next record" + DeviceWords.Head(plan.Draft);
-    }
+    /// <summary>What stands over every page of a plan.</summary>
+    public static PageHead Of(Plan plan) => new(Name(plan), new("planned on", Dates.Long(plan.Today)), ReachWords.Fact(plan.Draft.Herd), new("void after", "the next record")) { Devices = DeviceWords.Of(plan.Draft) };
 
     /// <summary>The programme.</summary>
     public static Aims Aims(Plan plan) => plan.Draft.Rulebook.Programme!.Aims;

@@ -9,7 +9,7 @@ public static class PlanSummaryText
     public static string Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var text = new DocumentBuilder().Sentence($"{PlanHead.Name(plan)} · {PlanHead.Standing(plan)}").Gap().In(1);
+        var text = new DocumentBuilder().Sentence(PlanHead.Of(plan).InALine).Gap().In(1);
         foreach (var line in Summary.Of(plan))
         {
             text.Sentence(line);

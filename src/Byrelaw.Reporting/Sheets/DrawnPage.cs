@@ -12,19 +12,19 @@ internal static class DrawnPage
     /// <summary>A box to tick.</summary>
     public const string Box = "☐";
 
-    private const string LastWord = "The person with a hand on the animal decides against using her at any time; nobody on paper decides for it.";
-
-    public static Page Of(Plan plan, NumberedSheet sheet) => new(sheet.FileName, Title(sheet), Standing(plan, sheet),
+    public static Page Of(Plan plan, NumberedSheet sheet) => new(sheet.FileName, Title(sheet), Head(plan, sheet),
     [
-        Main(plan, sheet).As("sheet"),
+        Main(plan, sheet, new DocumentBuilder().Heading(1, Title(sheet))).As("sheet"),
         new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => sheet.Drawn.Work == "H" || note != SafetyNotes.Prostaglandin)).As("cautions"),
     ]);
 
-    /// <summary>What stands on it, but for the general cautions.</summary>
-    public static DocumentBuilder Main(Plan plan, NumberedSheet sheet)
+    /// <summary>The same for a terminal, but for the general cautions.</summary>
+    public static string OnTerminal(Plan plan, NumberedSheet sheet, Ink ink) =>
+        Main(plan, sheet, new DocumentBuilder().Heading(1, Title(sheet)).Sentence(Head(plan, sheet).InALine)).Sentence(Page.Foot).OnTerminal(ink);
+
+    private static DocumentBuilder Main(Plan plan, NumberedSheet sheet, DocumentBuilder part)
     {
-        var part = new DocumentBuilder().Heading(1, Title(sheet)).Sentence(Standing(plan, sheet))
-            .Sentence(sheet.IsRehearsal ? Wording.Bold("REHEARSAL: nobody is handled or given anything by this paper. It stands in no ledger.") : "")
+        part.Sentence(sheet.IsRehearsal ? Wording.Bold("REHEARSAL: nobody is handled or given anything by this paper. It stands in no ledger.") : "")
             .Sentence(SheetWords.Silence(plan, sheet.Drawn.Morning.Session))
             .Sentence(Replaced(sheet.Drawn));
         switch (sheet.Drawn.Morning)
@@ -40,14 +40,18 @@ internal static class DrawnPage
         DrawnTakenOff.Add(part, sheet.Drawn);
         return part.Gap()
             .Sentence("Every row comes back: done, or not done and why. Until it is on record it is in doubt, and nobody on it is offered anything.")
-            .Sentence($"To write it down: fill in {sheet.FileName}.csv (or the .xlsx), then byrelaw record PROGRAMME {sheet.FileName}.csv{(sheet.IsRehearsal ? " --out COPY" : "")}.")
-            .Sentence(LastWord);
+            .Sentence($"To write it down: fill in {sheet.FileName}.csv (or the .xlsx), then byrelaw record PROGRAMME {sheet.FileName}.csv{(sheet.IsRehearsal ? " --out COPY" : "")}.");
     }
 
     private static string Title(NumberedSheet sheet) => $"{(sheet.IsRehearsal ? $"{NumberedSheet.Rehearsal} · " : "")}{SheetWords.Title(sheet.Drawn.Morning)} · {sheet.Number[(sheet.IsRehearsal ? NumberedSheet.Rehearsal.Length + 1 : 0)..]}";
 
-    private static string Standing(Plan plan, NumberedSheet sheet) =>
-        $"{PlanHead.Name(plan)} · {(sheet.Drawn.Morning.RecordsEnd is { } end ? $"records to {Dates.Long(end)}" : ReachWords.Of(plan.Draft.Herd))}{Said(plan)} · void after {Dates.Long(sheet.Drawn.Morning.Date)}" + DeviceWords.Head(plan.Draft);
+    private static PageHead Head(Plan plan, NumberedSheet sheet) => new(PlanHead.Name(plan), Reached(plan, sheet), new("void after", Dates.Long(sheet.Drawn.Morning.Date)))
+    {
+        Devices = DeviceWords.Of(plan.Draft),
+        HoldsTo = sheet.Drawn.Morning.Date,
+    };
+
+    private static HeadFact Reached(Plan plan, NumberedSheet sheet) => SheetWords.Reached(plan, sheet.Drawn.Morning) is var fact && Said(plan) is var said ? fact with { Value = fact.Value + said } : fact;
 
     private static string Said(Plan plan) => plan.Draft.Rulebook.Records?.RecordsTo is null ? "" : ", said for this run";
 

@@ -46,7 +46,7 @@ public sealed record NumberedSheet(DrawnSheet Drawn, string Number, bool IsRehea
     public IEnumerable<FileToWrite> Files(Plan plan)
     {
         var (page, rows, name) = (DrawnPage.Of(plan, this), SheetCsv.Rows(plan, Drawn, Number).ToList(), FileName);
-        foreach (var file in Report.Both(page))
+        foreach (var file in Report.Alone(page))
         {
             yield return new FileToWrite(name + Path.GetExtension(file.Path), Encoding.UTF8.GetBytes(file.Text));
         }
@@ -56,7 +56,7 @@ public sealed record NumberedSheet(DrawnSheet Drawn, string Number, bool IsRehea
     }
 
     /// <summary>As the terminal shows it.</summary>
-    public string OnTerminal(Plan plan, Ink ink) => DrawnPage.Main(plan, this).OnTerminal(ink);
+    public string OnTerminal(Plan plan, Ink ink) => DrawnPage.OnTerminal(plan, this, ink);
 
     private static bool IsSame(Sheet other, DrawnSheet drawn) => other.For == drawn.Morning.Date && other.Rows.Length == drawn.Rows.Length
         && other.Rows.Zip(drawn.Rows).All(pair => pair.First.Animal == pair.Second.Number && pair.First.Writes.SequenceEqual(pair.Second.Writes));

@@ -7,9 +7,7 @@ internal static class SheetPage
 {
     public static Page Of(Plan plan, MorningSheet sheet, bool isInPlan = true)
     {
-        var standing = SheetWords.Standing(plan, sheet);
         var part = new DocumentBuilder().Heading(1, SheetWords.Title(sheet))
-            .Sentence(standing)
             .Sentence(SheetWords.Silence(plan, sheet.Session))
             .Sentence(SheetWords.Preview(sheet));
         switch (sheet)
@@ -30,7 +28,7 @@ internal static class SheetPage
             part.Sentence($"{Wording.Link("The plan", "../index.md")} says why these and not others, and what else is to be done.");
         }
 
-        return new Page(SheetWords.Path(sheet), $"Preview: {SheetWords.Title(sheet)}", standing,
+        return new Page(SheetWords.Path(sheet), $"Preview: {SheetWords.Title(sheet)}", SheetWords.Head(plan, sheet),
         [
             part.As("sheet"),
             new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => sheet.Work == SheetWork.Hormones || note != SafetyNotes.Prostaglandin)).As("cautions"),

@@ -26,9 +26,11 @@ internal static class SheetWords
     /// <summary>That it is none to work by, and until when the records reach.</summary>
     public static string Preview(MorningSheet sheet) => $"A preview: no box stands here, and nobody is {(sheet.Work is SheetWork.Hormones ? "given anything" : "handled")} by it. Draw it up again that morning: {Reach(sheet)}.";
 
-    /// <summary>For the head of a printed page.</summary>
-    public static string Standing(Plan plan, MorningSheet sheet) =>
-        $"{PlanHead.Name(plan)} · preview of {Dates.Long(sheet.Date)} · {(sheet.RecordsEnd is { } end ? $"records to {Dates.Long(end)}" : ReachWords.Of(plan.Draft.Herd))} · void after the next record" + DeviceWords.Head(plan.Draft);
+    /// <summary>What stands over its preview.</summary>
+    public static PageHead Head(Plan plan, MorningSheet sheet) => new(PlanHead.Name(plan), new("preview of", Dates.Long(sheet.Date)), Reached(plan, sheet), new("void after", "the next record")) { Devices = DeviceWords.Of(plan.Draft) };
+
+    /// <summary>How far the records reach of the kinds that the sheet goes by.</summary>
+    public static HeadFact Reached(Plan plan, MorningSheet sheet) => sheet.RecordsEnd is { } end ? new("records to", Dates.Long(end)) : ReachWords.Fact(plan.Draft.Herd);
 
     /// <summary>Both danger lists, and whether anybody of them stands on the sheet.</summary>
     public static Wording InCalf(MorningSheet sheet, IEnumerable<string> here)

@@ -48,6 +48,13 @@ public static class TerminalWriter
             case Table table:
                 TerminalTable.Lines(table, ink).ForEach(line => Line(text, block, line));
                 break;
+            case Drawn drawn:
+                foreach (var said in drawn.InWords())
+                {
+                    Write(text, said with { Depth = block.Depth }, ink);
+                }
+
+                break;
             default:
                 break;
         }
@@ -65,6 +72,6 @@ public static class TerminalWriter
         }
 
         return string.Concat(words.Runs.Select(run => (Text: PlainText.CleanWithin(run.Text), run.Style)).Select(run =>
-            run.Style switch { RunStyle.Bold => ink.Bold(run.Text), RunStyle.Faint => ink.Faint(run.Text), _ => run.Text })).TrimEnd(' ');
+            run.Style switch { RunStyle.Bold or RunStyle.Danger or RunStyle.MayBe => ink.Bold(run.Text), RunStyle.Faint => ink.Faint(run.Text), _ => run.Text })).TrimEnd(' ');
     }
 }

@@ -13,6 +13,13 @@ internal static class TuneHead
         return $"{choice.List}, judged for {Dates.Range(choice.JudgedFrom, choice.JudgedTo)}; {ReachWords.Of(tuned.Herd)}";
     }
 
+    /// <summary>What stands over its page.</summary>
+    public static PageHead Of(RuleTuning tuned) => new(
+        tuned.Rulebook.Programme?.Name ?? "", new HeadFact("list", tuned.Judged.Choice.List), new HeadFact("judged for", Dates.Range(tuned.Judged.Choice.JudgedFrom, tuned.Judged.Choice.JudgedTo)), ReachWords.Fact(tuned.Herd))
+    {
+        Devices = DeviceWords.Of(tuned.Herd, tuned.Rulebook),
+    };
+
     /// <summary><c>Asks for: at least 56 days since last calving, for cows.</c></summary>
     public static string Asks(RuleTuning tuned)
     {

@@ -7,10 +7,10 @@ public static class TunePage
     public static Page Of(RuleTuning tuned)
     {
         ArgumentNullException.ThrowIfNull(tuned);
-        var (title, standing) = ($"Tuning: {tuned.Rule.Name}", TuneHead.Standing(tuned));
-        return new Page("tune", title, standing,
+        var title = $"Tuning: {tuned.Rule.Name}";
+        return new Page("tune", title, TuneHead.Of(tuned),
         [
-            new DocumentBuilder().Heading(1, title).Sentence(Phrases.Sentence(standing) + ".").Sentence(TuneHead.Asks(tuned)).Sentence(TuneCautions.Always).As("top"),
+            new DocumentBuilder().Heading(1, title).Sentence(TuneHead.Asks(tuned)).Sentence(TuneCautions.Always).As("top"),
             .. tuned.Numbers.SelectMany(number => Number(tuned, number)),
             .. tuned.Pairs.Select(Pair),
             new DocumentBuilder().Heading(2, "Fingerprints").Bullets(

@@ -10,6 +10,13 @@ public static class ReachWords
         return herd.ReachesADay ? $"records to {Dates.Long(herd.KnownDay)}" : "no record with a date could be read";
     }
 
+    /// <summary>The same for the head of a page.</summary>
+    public static HeadFact Fact(Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        return herd.ReachesADay ? new("records to", Dates.Long(herd.KnownDay)) : new("", Of(herd));
+    }
+
     /// <summary><c>20 September 2026</c>, or <c>none: no record with a date could be read</c>.</summary>
     public static string Day(Herd herd)
     {
