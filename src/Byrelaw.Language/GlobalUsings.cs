@@ -24,6 +24,7 @@ global using Byrelaw.Language.Rulebooks.Plans;
 global using Byrelaw.Language.Rulebooks.RecordSources;
 global using Byrelaw.Language.Rulebooks.Words;
 global using Byrelaw.Language.Sources;
+global using Byrelaw.Language.Spellings;
 global using Byrelaw.Language.Syntax;
 global using Byrelaw.Language.Syntax.Conditions;
 global using Byrelaw.Language.Syntax.Lines;

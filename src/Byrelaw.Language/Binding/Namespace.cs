@@ -43,6 +43,9 @@ internal sealed class Namespace
     /// <summary>What a name means; null for an unknown one.</summary>
     public Symbol? Find(string name) => _symbols.GetValueOrDefault(NameFolding.Fold(name));
 
+    /// <summary>Whether a name is an event's.</summary>
+    public bool IsEvent(NameSyntax name) => Find(name.Text) is KindSymbol { Kind: EventKind };
+
     /// <summary>Every declared spelling, other names included, with what it means.</summary>
     public IEnumerable<(string Spelling, Symbol Symbol)> All => _spellings.Select(entry => (entry.Value, _symbols[entry.Key]));
 

@@ -80,6 +80,13 @@ internal sealed class BlockReader
 
         _current.HasBody = true;
         var kind = _current.Kind;
+        if (kind == BlockKind.Rule && RuleForSome.In(_phrases.Fuse(line, 1), _current) is { } forSome)
+        {
+            _problems.Add(forSome);
+            _current.IsBroken = true;
+            return;
+        }
+
         if (line.Tokens[0].Kind == TokenKind.Bullet && LineTable.TakesBullets(kind))
         {
             AddBullet(line);
@@ -215,6 +222,17 @@ internal sealed class BlockReader
             return null;
         }
 
+        if (HoldsCondition(grammar, line))
+        {
+            if (UnclearForms.In(fused, namesFrom, _phrases) is { } unclear)
+            {
+                _problems.Add(unclear);
+                return null;
+            }
+
+            fused = OneForm.Of(fused, namesFrom, _phrases);
+        }
+
         _notes?.Begin(fused, block);
         var result = grammar.Parse(fused.Tokens, _notes);
         if (result.Success)
@@ -226,6 +244,9 @@ internal sealed class BlockReader
         _problems.Add(ParseProblems.Of(fused, result.Error!));
         return null;
     }
+
+    private static bool HoldsCondition(Parser<Token, LineSyntax> grammar, LogicalLine line) =>
+        grammar == Condition || grammar == Bullet || line.WordAt(0) is "needs" or "suits";
 
     // With the word before it, so that in `event event heat` no event is declared by the name `event heat`.
     private static Token? RepeatedInAName(LogicalLine line) =>

@@ -27,10 +27,10 @@ internal static class ParseProblems
         var before = at > 0 ? line.Tokens[at - 1] : null;
         return found switch
         {
-            _ when found.Is("and") && before?.Is("between") != true => LineProblems.AndJoinsNothing(found.Span),
-            _ when found.Is("or") => LineProblems.OrJoinsKinds(found.Span),
-            _ when before is not null && before.Is("or") && LanguageWords.Has(found.Folded, WordRole.StartsCondition) => LineProblems.OrJoinsKinds(before.Span),
-            _ when before?.Kind == TokenKind.Comma && LanguageWords.Has(found.Folded, WordRole.StartsCondition) => LineProblems.CommaJoinsNothing(before.Span),
+            _ when found.Is("and") && before?.Is("between") != true => LineProblems.AndJoinsNothing(found.Span).AsList(line, found, "all of"),
+            _ when found.Is("or") => LineProblems.OrJoinsKinds(found.Span).AsList(line, found, "any of"),
+            _ when before is not null && before.Is("or") && LanguageWords.Has(found.Folded, WordRole.StartsCondition) => LineProblems.OrJoinsKinds(before.Span).AsList(line, before, "any of"),
+            _ when before?.Kind == TokenKind.Comma && LanguageWords.Has(found.Folded, WordRole.StartsCondition) => LineProblems.CommaJoinsNothing(before.Span).AsList(line, before, "all of"),
             _ when found.Is("old") => LineProblems.DaysOld(found.Span),
             _ when at > 1 && line.WordAt(at - 1) == "of" && line.WordAt(at - 2) is "any" or "all" or "none" => LineProblems.ListOnOneLine(found.Span),
             { Kind: TokenKind.Number } when before is not null && before.Is("choose") || line.WordAt(0) == "choose" && found.Kind == TokenKind.Number

@@ -39,6 +39,12 @@ public sealed record Diagnostic(
     /// <summary>The same problem with more changes that may mend it, worked out only if someone tries them.</summary>
     internal Diagnostic OrAny(IEnumerable<Proposal> proposals) => this with { Proposed = Proposed.Concat(proposals) };
 
+    /// <summary>Whether <see cref="Help"/> is only to be shown once one of the changes it speaks of was tried and mends: it says what was likely meant.</summary>
+    internal bool IsHelpTried { get; init; }
+
+    /// <summary>Lines to write, ready to paste, on lines parted by LF; null where <see cref="Help"/> says it all.</summary>
+    public string? Lines { get; init; }
+
     /// <summary>An example that shows the problem, such as an animal's records, on lines parted by LF; null for none.</summary>
     public string? Shown { get; init; }
 }

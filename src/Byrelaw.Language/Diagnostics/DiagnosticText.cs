@@ -31,6 +31,11 @@ public static class DiagnosticText
             text.Append(CultureInfo.InvariantCulture, $"  help: {Printable(problem.Help)}\n");
         }
 
+        foreach (var line in problem.Lines?.Split('\n') ?? [])
+        {
+            text.Append(line.Length == 0 ? "\n" : $"    {Printable(line)}\n");
+        }
+
         return text.ToString();
     }
 

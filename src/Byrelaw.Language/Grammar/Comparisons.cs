@@ -50,8 +50,10 @@ internal static class Comparisons
         // `one` is free elsewhere, so a value may start with it; `one of` may not.
         Try(Leaf.Word("one", "`one of`").Then(Leaf.Word("of"))).Then(Lists.Of(Value, Leaf.Comma)).Select<Func<SourceSpan, bool, TailSyntax>>(
             values => (start, not) => new IsSyntax(not, values) { Span = start.To(values[^1].Span) }),
-        Value.Select<Func<SourceSpan, bool, TailSyntax>>(
-            value => (start, not) => new IsSyntax(not, [value]) { Span = start.To(value.Span) }));
+        Map(
+            (first, others) => ImmutableArray.CreateRange(others.Prepend(first)), Value, Try(Leaf.Word("or", "").Then(Value).Before(Not(Leaf.Word("is", "")))).Several())
+            .Select<Func<SourceSpan, bool, TailSyntax>>(
+                values => (start, not) => new IsSyntax(not, values) { IsJoinedByOr = values.Length > 1, Span = start.To(values[^1].Span) }));
 
     public static readonly Parser<Token, TailSyntax> Is = Map(
         (start, not, finish) => finish(start.Span, not.HasValue),

@@ -30,8 +30,12 @@ internal static class Conditions
         },
         Leaf.Word("no"), Lists.Kinds("what is counted, such as `heat`"), Tails);
 
-    private static readonly Parser<Token, ConditionSyntax> Result = Map<Token, (Aggregate How, SourceSpan Span), NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
-        (how, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Span, tails), Tails = tails },
+    /// <summary><c>of the last 3</c> before the measure, as some say it.</summary>
+    private static readonly Parser<Token, TailSyntax> OfTheLastBefore = Leaf.Word("of", "").Then(Leaf.Word("the", "")).Then(Map<Token, Token, NumberSyntax, TailSyntax>(
+        (last, count) => new OfTheLastSyntax(count) { Span = last.Span.To(count.Span) }, Leaf.Word("last"), Leaf.Number));
+
+    private static readonly Parser<Token, ConditionSyntax> Result = Map<Token, (Aggregate How, SourceSpan Span), Maybe<TailSyntax>, NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>(
+        (how, last, name, tails) => new ResultSyntax(how.How, name) { Span = Cover(how.Span, name.Span, tails), Tails = last.HasValue ? tails.Insert(0, last.Value) : tails },
         OneOf(
             Leaf.Word("latest").Select(token => (Aggregate.Latest, token.Span)),
             Leaf.Word("lowest").Select(token => (Aggregate.Lowest, token.Span)),
@@ -39,7 +43,7 @@ internal static class Conditions
             Leaf.Word("average").Select(token => (Aggregate.Average, token.Span)),
             Leaf.Word("every").Select(token => (Aggregate.Every, token.Span)),
             Map((change, @in) => (Aggregate.Change, change.Span.To(@in.Span)), Leaf.Word("change"), Leaf.Word("in"))),
-        FilterClauses.Of(Leaf.Name("a measure or a test")), Tails);
+        OfTheLastBefore.Optional(), FilterClauses.Of(Leaf.Name("a measure or a test")), Tails);
 
     private static readonly Parser<Token, Func<NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>> ByHowMuch =
         Map<Token, Token, (Comparison How, SourceSpan Span), AmountSyntax, Func<NameSyntax, ImmutableArray<TailSyntax>, ConditionSyntax>>(

@@ -46,7 +46,14 @@ internal static class WindowClauses
         Leaf.Word("since", Label),
         OneOf(
             LastKinds.Select<Func<SourceSpan, TailSyntax>>(kinds => start => new SinceLastSyntax(kinds) { Span = start.To(kinds[^1].Span) }),
-            DateReference.Select<Func<SourceSpan, TailSyntax>>(date => start => new SinceDateSyntax(date) { Span = start.To(date.Span) })));
+            Leaf.Date.Select<Func<SourceSpan, TailSyntax>>(
+                date => start => new SinceDateSyntax(new DateReferenceSyntax(date, null) { Span = date.Span }) { Span = start.To(date.Span) }),
+            Lists.Kinds("the name of a date").Select<Func<SourceSpan, TailSyntax>>(names => start => SinceNames(start, names))));
+
+    /// <summary><c>since calving or abortion</c> can only speak of events; <c>since collection</c> may speak of a date.</summary>
+    private static WindowSyntax SinceNames(SourceSpan start, ImmutableArray<NameSyntax> names) => names is [{ Filters.IsEmpty: true } only]
+        ? new SinceDateSyntax(new DateReferenceSyntax(null, only) { Span = only.Span }) { Span = start.To(only.Span) }
+        : new SinceLastSyntax(names) { Span = start.To(names[^1].Span) };
 
     /// <summary><c>day 28 of last transfer</c>.</summary>
     public static readonly Parser<Token, (DurationSyntax Day, ImmutableArray<NameSyntax> Kinds)> DayOfLast = Map(

@@ -7,6 +7,7 @@ namespace Byrelaw.Language.PhraseBooks;
 internal sealed class PhraseBook
 {
     private readonly PhraseTree _names = new();
+    private readonly HashSet<string> _words = new(StringComparer.Ordinal);
 
     /// <summary>Starts with the one built-in name that holds a reserved word.</summary>
     public PhraseBook() => _names.Add(Binding.Farm.ProgrammeDates.StartOfMating.Split(' '));
@@ -26,8 +27,15 @@ internal sealed class PhraseBook
             {
                 _names.Add(words);
             }
+            else if (words.Length == 1)
+            {
+                _words.Add(words[0]);
+            }
         }
     }
+
+    /// <summary>Whether a folded word is a whole name that is declared.</summary>
+    public bool IsName(string folded) => _words.Contains(folded);
 
     /// <summary>Learns one name, folded.</summary>
     public void Learn(string name)

@@ -10,19 +10,19 @@ public static class UnitTable
     {
         var spellings = new (Unit Unit, string[] Also)[]
         {
-            (new("kg", Quantity.Mass, 1), []),
-            (new("g", Quantity.Mass, 1e-3), []),
+            (new("kg", Quantity.Mass, 1), ["kgs", "kilo", "kilos", "kilogram", "kilograms"]),
+            (new("g", Quantity.Mass, 1e-3), ["gram", "grams"]),
             (new("mg", Quantity.Mass, 1e-6), []),
             (new("ug", Quantity.Mass, 1e-9), []),
 
             // The international pound is 0.45359237 kg exactly (international agreement of 1959; from memory).
-            (new("lb", Quantity.Mass, 0.45359237), ["lbs"]),
+            (new("lb", Quantity.Mass, 0.45359237), ["lbs", "pound", "pounds"]),
 
-            (new("m", Quantity.Length, 1), []),
+            (new("m", Quantity.Length, 1), ["metre", "metres", "meter", "meters"]),
             (new("cm", Quantity.Length, 1e-2), []),
             (new("mm", Quantity.Length, 1e-3), []),
 
-            (new("L", Quantity.Volume, 1), []),
+            (new("L", Quantity.Volume, 1), ["litre", "litres", "liter", "liters"]),
             (new("mL", Quantity.Volume, 1e-3), []),
 
             (new("g/L", Quantity.MassPerVolume, 1), ["mg/mL"]),

@@ -23,7 +23,7 @@ public static class Corrector
         return reading with
         {
             Problems = [.. reading.Problems.Select(problem =>
-                (problem.Severity == Severity.Error && left-- > 0 ? Mended(problem, draft, trial) : problem) with { Proposed = [] })],
+                (problem.Severity == Severity.Error && left-- > 0 ? Mended(problem, draft, trial) : Untried(problem)) with { Proposed = [] })],
         };
     }
 
@@ -46,25 +46,33 @@ public static class Corrector
         {
             if (Slip(Slips.OfTheHand) is { At.File: not null } byHand)
             {
-                return problem with { Correction = Correction(byHand), Help = Question(byHand) };
+                return problem with { Correction = Correction(byHand), Help = Question(byHand), Lines = null };
             }
 
             if (problem.Proposed.FirstOrDefault(proposal => trial.Mends(problem, proposal, leavesOthers)) is { At.File: not null } proposed)
             {
-                return problem with { Correction = Correction(proposed), Help = Says(problem.Help, proposed) ?? Question(proposed) };
+                return Proposed(problem, proposed);
             }
 
             if (Slip(Slips.InWords) is { At.File: not null } inWords)
             {
-                return problem with { Correction = Correction(inWords), Help = Question(inWords) };
+                return problem with { Correction = Correction(inWords), Help = Question(inWords), Lines = null };
             }
 
             Proposal Slip(Func<Diagnostic, TypedStatement, RereadParts, IEnumerable<Proposal>> slips) =>
                 statement is null ? default : trial.First(problem, statement, slips(problem, statement, draft).Distinct(), leavesOthers);
         }
 
-        return problem;
+        return Untried(problem);
     }
+
+    /// <summary>The problem without a help that nobody has found to mend it.</summary>
+    private static Diagnostic Untried(Diagnostic problem) => problem.IsHelpTried ? problem with { Help = null, Lines = null } : problem with { Lines = null };
+
+    /// <summary>A change of several lines is shown by its lines; of one, by its words.</summary>
+    private static Diagnostic Proposed(Diagnostic problem, Proposal made) => made.Text.Contains('\n', StringComparison.Ordinal)
+        ? problem with { Correction = Correction(made) }
+        : problem with { Correction = Correction(made), Help = Says(problem.Help, made) ?? Question(made), Lines = null };
 
     /// <summary>The help as it was worded, where it speaks of this very change.</summary>
     private static string? Says(string? help, Proposal made) => help is not null && help.Contains(made.Text.Trim(' ', '"'), StringComparison.Ordinal) ? help : null;

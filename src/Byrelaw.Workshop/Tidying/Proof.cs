@@ -9,7 +9,7 @@ namespace Byrelaw.Workshop.Tidying;
 internal sealed record Proof(Rulebook Rulebook, WrittenFile File)
 {
     /// <summary>What is held of a reading.</summary>
-    public static Proof Of(RulebookReading reading) => new(reading.Rulebook, WrittenFile.Of(reading.Parts!.Files[0], reading.Parts.Phrases));
+    public static Proof Of(RulebookReading reading) => new(reading.Rulebook, WrittenFile.Of(reading.Parts!.Files[0], reading.Parts));
 
     /// <summary>What differs, in words; null where nothing does.</summary>
     public static string? Difference(Proof before, Proof after) =>

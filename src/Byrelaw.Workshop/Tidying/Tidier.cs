@@ -26,7 +26,7 @@ public static class Tidier
             return new TidyResult(file.Source, null) { Errors = errors };
         }
 
-        var text = FilePrinter.Print(WrittenFile.Of(file, parts.Phrases));
+        var text = FilePrinter.Print(WrittenFile.Of(file, parts));
         if (Difference(reading, RulebookReader.Read(path, ReplacedFiles.With(files, path, text))!) is { } difference)
         {
             return new TidyResult(file.Source, null) { WouldChange = difference };

@@ -30,12 +30,18 @@ internal static class NamedBinding
                 return context.Fail<Condition>(WindowProblems.CountTheEvent(named.Name.Span, happened.Name));
             case KindSymbol found:
                 return context.Fail<Condition>(WindowProblems.AskForAResult(named.Name.Span, found.Name, found.Sort));
+            case null when context.TestWithAnswer(named.Name.Text) is { } test:
+                return context.Fail<Condition>(ConditionProblems.AnswerAlone(
+                    named.Span, $"latest {test.Name}{(context.Names.Find("calving") is KindSymbol ? " since last calving" : "")} is {(named.Not ? "not " : "")}{named.Name.Text}"));
             default:
                 return context.Fail<Condition>(context.NotFound(
                     named.Name, other => named.Not ? other is DefineSymbol or SpellSymbol : other is DefineSymbol or SpellSymbol or FactSymbol,
                     named.Not ? "a defined name or a spell" : "a fact, a spell or a defined name"));
         }
     }
+
+    private static TestKind? TestWithAnswer(this Context context, string answer) =>
+        context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind).OfType<TestKind>().FirstOrDefault(test => test.PlaceOf(answer) >= 0);
 
     private static Condition? BuiltIn(this Context context, NamedSyntax named, BuiltInSymbol builtIn, TailSorter tails)
     {
@@ -82,6 +88,11 @@ internal static class NamedBinding
 
     private static Condition? Is(this Context context, NamedSyntax named, Fact fact, IsSyntax @is)
     {
+        if (@is is { Not: true, IsJoinedByOr: true })
+        {
+            return context.Fail<Condition>(ConditionProblems.NotEither(named.Span, named.Name.Span.Text, [.. @is.Values.Select(value => value.Span.Text)]));
+        }
+
         if (IsNumber(fact))
         {
             return context.Fail<Condition>(WindowProblems.IsWithNumber(@is.Span, fact.Name));

@@ -97,6 +97,12 @@ internal static class ResultBinding
             return context.Fail<TestCondition>(ConditionProblems.NoDemand(result.Span, test.Name, "`is` and an answer"));
         }
 
+        if (@is is { Not: true, IsJoinedByOr: true })
+        {
+            var before = result.Span with { Length = @is.Span.Start - result.Span.Start };
+            return context.Fail<Condition>(ConditionProblems.NotEither(result.Span, before.Text.Trim(), [.. @is.Values.Select(value => value.Span.Text)]));
+        }
+
         var answers = context.Answers(test, @is.Values);
         if (IsOfASeries(result))
         {

@@ -38,6 +38,7 @@ internal static class WindowBinding
         SinceLastSyntax since => context.Kinds(since.Kinds) is { } kinds ? new SinceLast(kinds) { Span = syntax.Span } : null,
         FromAfterLastSyntax from => context.FromAfter(from),
         SinceDateSyntax { Date.Name: { } name } when context.Names.Find(name.Text) is BuiltInSymbol { Name: "birth" } => new SinceBirth { Span = syntax.Span },
+        SinceDateSyntax { Date.Name: { } name } when context.Names.IsEvent(name) => context.Kinds([name]) is { } kinds ? new SinceLast(kinds) { Span = syntax.Span } : null,
         SinceDateSyntax since => context.Date(since.Date) is { } date ? new SinceDate(date) { Span = syntax.Span } : null,
         _ => new Ever { Span = syntax.Span },
     };

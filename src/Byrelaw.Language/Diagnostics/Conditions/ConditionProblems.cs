@@ -40,6 +40,21 @@ internal static class ConditionProblems
     public static Diagnostic OfEmbryos(SourceSpan at, string name) => Problem.Error(
         "B0345", at, $"{Quoted.Of(name)} happens to embryos, and a rule asks about an animal", "expected something that happens to animals");
 
+    public static Diagnostic Unclear(SourceSpan at, string why, SourceSpan condition, string mended) => Problem.Error(
+        "B0339", at, $"{Quoted.Of(at)} {why}", null, $"write `{mended}`")
+        .Or(new Proposal(condition, mended)) with { IsHelpTried = true };
+
+    public static Diagnostic AnswerAlone(SourceSpan at, string mended) => Unclear(at, "does not say by which test, nor since when", at, mended);
+
+    public static Diagnostic NotEither(SourceSpan at, string name, IReadOnlyList<string> values)
+    {
+        var neither = $"{name} is not one of {string.Join(", ", values)}";
+        return Problem.Error(
+            "B0340", at, "`or` after `is not` can be meant two ways", "neither of them, or only one",
+            $"for neither write `{neither}`, or `none of` and below it `- {name} is one of {string.Join(", ", values)}`")
+            .Or(new Proposal(at, neither)) with { IsHelpTried = true };
+    }
+
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
         "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
         firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}")

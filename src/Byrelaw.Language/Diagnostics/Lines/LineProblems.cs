@@ -41,8 +41,8 @@ internal static partial class LineProblems
         "write `any of` and give each condition a line that starts with `- `");
 
     public static Diagnostic DaysOld(SourceSpan at) => Problem.Error(
-        "B0407", at, "`old` is not how an age is asked for", null, "write `age at least 13 months`")
-        .OrAny(AsAge(at));
+        "B0407", at, "`old` is not how an age is asked for", null, AsAge(at) is [var age, ..] ? $"write `{age.Text}`" : "write `age at least 13 months`")
+        .OrAny(AsAge(at)).Or(Proposal.WithSpaceBefore(at));
 
     public static Diagnostic BulletWithoutList(SourceSpan at) => Problem.Error(
         "B0408", at, "this line of a list has no list above it", "`- ` stands under `any of`, `all of`, `none of` or `at least 2 of`");
@@ -70,17 +70,17 @@ internal static partial class LineProblems
         "B0414", at, $"{Quoted.Of(at)} stands twice in a row", "once is enough", "leave it out here, or put a name that really repeats a word in quotes")
         .Or(Proposal.WithSpaceBefore(at));
 
-    /// <summary>`at least 400 days old`, and `age at least 13 months old`.</summary>
-    private static IEnumerable<Proposal> AsAge(SourceSpan old)
+    /// <summary>`at least 400 days old` as an age.</summary>
+    private static ImmutableArray<Proposal> AsAge(SourceSpan old)
     {
         var before = old.File.Line(old.Line)[..(old.Column - 1)];
-        if (Demand().Match(before) is { Success: true } demand)
+        if (Demand().Match(before) is not { Success: true } demand)
         {
-            var start = old.File.StartOf(old.Line) + demand.Index;
-            yield return new Proposal(old with { Start = start, Length = old.End - start }, "age " + demand.Value.Trim());
+            return [];
         }
 
-        yield return Proposal.WithSpaceBefore(old);
+        var start = old.File.StartOf(old.Line) + demand.Index;
+        return [new Proposal(old with { Start = start, Length = old.End - start }, "age " + demand.Value.Trim())];
     }
 
     /// <summary>Every number of the line from here on, in quotes.</summary>

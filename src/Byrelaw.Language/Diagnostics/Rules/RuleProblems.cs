@@ -22,4 +22,8 @@ internal static class RuleProblems
     public static Diagnostic SafetyPasses(SourceSpan at) => Problem.Error(
         "B0606", at, "a safety rule cannot be passed where it is not known", "expected `ask` or `exclude`")
         .Or(new Proposal(at, "if not known ask"));
+
+    public static Diagnostic ForSome(SourceSpan at, string? lines) => Problem.Error(
+        "B0341", at, $"{Quoted.Of(at)} says whom a rule is for", "a rule says so with `applies to` and a defined name",
+        lines is null ? null : "write these lines") with { Lines = lines, IsHelpTried = true };
 }

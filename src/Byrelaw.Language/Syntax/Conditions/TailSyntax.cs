@@ -14,7 +14,11 @@ internal sealed record CompareSyntax(Comparison Comparison, AmountSyntax Low, Am
 internal sealed record AmountSyntax(NumberSyntax Value, UnitSyntax? Unit, bool IsPercent, NameSyntax? Of) : SyntaxNode;
 
 /// <summary><c>is negative</c>, <c>is not one of A, B</c>.</summary>
-internal sealed record IsSyntax(bool Not, ImmutableArray<ValueSyntax> Values) : TailSyntax;
+internal sealed record IsSyntax(bool Not, ImmutableArray<ValueSyntax> Values) : TailSyntax
+{
+    /// <summary>Whether <c>or</c> stands between the values: <c>is Jersey or Friesian</c>.</summary>
+    public bool IsJoinedByOr { get; init; }
+}
 
 /// <summary>A value after <c>is</c>: words, a number or a day.</summary>
 internal sealed record ValueSyntax(string Text, NumberSyntax? Number, DateSyntax? Date) : SyntaxNode;

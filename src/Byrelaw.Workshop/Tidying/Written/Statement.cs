@@ -6,6 +6,9 @@ namespace Byrelaw.Workshop.Tidying.Written;
 /// <param name="Noted">What the grammar took each word for; null for the same.</param>
 internal sealed record Statement(LogicalLine Line, LineSyntax? Syntax, NotedLine? Noted)
 {
+    /// <summary>What the names in it mean.</summary>
+    public required Namespace Names { get; init; }
+
     /// <summary>Comments on lines of their own above it.</summary>
     public List<Comment> Above { get; } = [];
 

@@ -7,8 +7,8 @@ internal sealed record WrittenFile(IReadOnlyList<WrittenBlock> Blocks, IReadOnly
 {
     /// <summary>Takes a file that was read without errors.</summary>
     /// <param name="file">The file.</param>
-    /// <param name="phrases">The declared names of all files.</param>
-    public static WrittenFile Of(RuleFile file, PhraseBook phrases) => new WrittenFileReader(file, phrases).Read();
+    /// <param name="parts">The reading that it is part of: the declared names of all files.</param>
+    public static WrittenFile Of(RuleFile file, ReadParts parts) => new WrittenFileReader(file, parts).Read();
 
     /// <summary>Every statement, in order.</summary>
     public IEnumerable<Statement> Statements => Blocks.SelectMany(block => block.Body.Prepend(block.Head));

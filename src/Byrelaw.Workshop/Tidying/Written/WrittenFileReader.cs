@@ -4,6 +4,7 @@ namespace Byrelaw.Workshop.Tidying.Written;
 internal sealed class WrittenFileReader
 {
     private readonly RuleFile _file;
+    private readonly Namespace _names;
     private readonly LexedFile _lexed;
     private readonly Dictionary<int, Block> _blocksByStart;
     private readonly Dictionary<int, LineSyntax> _syntaxByStart;
@@ -14,15 +15,16 @@ internal sealed class WrittenFileReader
     private int _lastLine;
     private int _nextComment;
 
-    public WrittenFileReader(RuleFile file, PhraseBook phrases)
+    public WrittenFileReader(RuleFile file, ReadParts parts)
     {
         _file = file;
+        _names = parts.Names;
         _lexed = Lexer.Lex(file.Source);
         _blocksByStart = file.Blocks.ToDictionary(block => block.Span.Start);
         _syntaxByStart = file.Blocks.SelectMany(block => block.Lines.Concat<LineSyntax>(block.Head is null ? [] : [block.Head]))
             .ToDictionary(line => line.Span.Start);
         var notes = new GrammarNotes();
-        BlockReader.Read(file.Lines, phrases, [], notes);
+        BlockReader.Read(file.Lines, parts.Phrases, [], notes);
         _notedByStart = notes.Lines.ToDictionary(line => line.Line.Span.Start);
     }
 
@@ -48,7 +50,7 @@ internal sealed class WrittenFileReader
     {
         var isParted = IsParted(line.Span.Line);
         var start = line.Span.Start;
-        var statement = new Statement(line, _syntaxByStart.GetValueOrDefault(start), _notedByStart.GetValueOrDefault(start)) { HasBlankBefore = isParted, Pieces = Pieces(line) };
+        var statement = new Statement(line, _syntaxByStart.GetValueOrDefault(start), _notedByStart.GetValueOrDefault(start)) { Names = _names, HasBlankBefore = isParted, Pieces = Pieces(line) };
         if (_blocksByStart.TryGetValue(start, out var block))
         {
             if (_blocks.Count > 0)
