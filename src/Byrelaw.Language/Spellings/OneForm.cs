@@ -33,7 +33,7 @@ internal static class OneForm
     public static LogicalLine Of(LogicalLine line, int start, PhraseBook phrases)
     {
         var tokens = line.Tokens.ToList();
-        NumberWords.Read(tokens, start, phrases);
+        SpelledNumbers.Read(tokens, start, phrases);
         foreach (var (typed, form) in All)
         {
             for (var at = start; at < tokens.Count; at++)

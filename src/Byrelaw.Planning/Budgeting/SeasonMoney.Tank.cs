@@ -16,12 +16,11 @@ internal sealed partial class SeasonMoney
 
         private int Steps => (tank.Straws + _each - 1) / _each;
 
-        public Counts Of(ImmutableArray<SessionSize> sessions, RateCases cases, IReadOnlyList<(double Weight, Counts[] Paid)> pregnancies)
-        {
-            var recipients = cases.Recipients(sessions);
-            return Counts.Mixed(
+        public Counts Of(
+            ImmutableArray<SessionSize> sessions, IReadOnlyList<(double Weight, ImmutableArray<Counts> Embryos)> embryos, IReadOnlyList<(double Weight, ImmutableArray<Counts?> Recipients)> recipients,
+            IReadOnlyList<(double Weight, Counts[] Paid)> pregnancies) => Counts.Mixed(
             [
-                .. from embryoCase in cases.Embryos(sessions)
+                .. from embryoCase in embryos
                    from recipientCase in recipients
                    from held in pregnancies
                    let weight = embryoCase.Weight * recipientCase.Weight * held.Weight
@@ -29,7 +28,6 @@ internal sealed partial class SeasonMoney
                    select (weight, Thawed(sessions.Select((session, i) => OfSession(embryoCase.Embryos[i], recipientCase.Recipients[i]!, held.Paid).Times(session.Times))
                        .Aggregate(CountsTogether.None(Steps), (sum, next) => sum.Plus(next)))),
             ]);
-        }
 
         private CountsTogether OfSession(Counts embryos, Counts recipients, Counts[] paid)
         {

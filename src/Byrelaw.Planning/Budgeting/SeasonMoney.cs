@@ -25,15 +25,16 @@ internal sealed partial class SeasonMoney(double step, double embryo, double tra
         ImmutableArray<SessionSize> sessions = [.. forecast.Sessions.Select(meeting => meeting.Session)];
         var cases = new RateCases(forecast.Chain, 8, 3);
         var recipients = cases.Recipients(sessions);
-        var pregnancies = Pregnancies(forecast);
+        var embryos = cases.Embryos(sessions).ToList();
+        var pregnancies = Pregnancies(forecast, MostTransfers(embryos, recipients));
         if (forecast is { Thawed: not null, Chain.Tank: { } tank })
         {
-            return new TankMoney(this, tank).Of(sessions, cases, pregnancies);
+            return new TankMoney(this, tank).Of(sessions, embryos, recipients, pregnancies);
         }
 
         return Counts.Mixed(
         [
-            .. from embryoCase in cases.Embryos(sessions)
+            .. from embryoCase in embryos
                from recipientCase in recipients
                from held in pregnancies
                let weight = embryoCase.Weight * recipientCase.Weight * held.Weight
@@ -42,11 +43,17 @@ internal sealed partial class SeasonMoney(double step, double embryo, double tra
         ]);
     }
 
+    /// <summary>The most transfers of one session in any case: a case that is rare on the whole reaches further than all of them taken together.</summary>
+    private static int MostTransfers(IReadOnlyList<(double Weight, ImmutableArray<Counts> Embryos)> embryos, IReadOnlyList<(double Weight, ImmutableArray<Counts?> Recipients)> recipients) =>
+        (from made in embryos
+         from accepted in recipients
+         from session in Enumerable.Range(0, made.Embryos.Length)
+         select Math.Min(made.Embryos[session].Most, accepted.Recipients[session]?.Most ?? made.Embryos[session].Most)).Max();
+
     /// <summary>What is paid for the pregnancies of none, one, two ... transfers, case by case of their rate.</summary>
-    private IReadOnlyList<(double Weight, Counts[] Paid)> Pregnancies(Forecast forecast)
+    private IReadOnlyList<(double Weight, Counts[] Paid)> Pregnancies(Forecast forecast, int most)
     {
         var rate = forecast.Chain.AfterTransfer.FirstOrDefault(one => one.To == Stage.Pregnant)?.Rate;
-        var most = forecast.Sessions.Max(meeting => Math.Min(meeting.Embryos.Most, meeting.Recipients?.Most ?? meeting.Embryos.Most)) + 1;
         return _pregnancy > 0 && rate is { } share
             ? [.. StandIns.ForRate(share, 5).Select(@case => (@case.Weight, Counts.OneByOne(most, new(@case.Value)).Select(held => On(held, _pregnancy)).ToArray()))]
             : [(1, [.. Enumerable.Repeat(Counts.Exactly(0), most + 1)])];

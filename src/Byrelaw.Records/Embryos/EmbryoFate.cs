@@ -17,30 +17,30 @@ internal static class EmbryoFate
         ImmutableArray<EmbryoRow> ends = [.. rows.Where(row => !IsFreezing(row))];
         if (!embryo.IsReadable)
         {
-            return new EmbryoStanding(Whereabouts.InDoubt, Why: EmbryoDoubt.RowUnreadable);
+            return new EmbryoStanding(EmbryoStatus.InDoubt, Why: EmbryoDoubt.RowUnreadable);
         }
 
         if (rows.FirstOrDefault(row => row.Date is null) is { } undated)
         {
-            return new EmbryoStanding(Whereabouts.InDoubt, undated, EmbryoDoubt.NoDay);
+            return new EmbryoStanding(EmbryoStatus.InDoubt, undated, EmbryoDoubt.NoDay);
         }
 
         if (ends.Length > 1 && ends.Any(row => row.IsTransfer))
         {
-            return new EmbryoStanding(Whereabouts.InDoubt, ends[^1], EmbryoDoubt.UsedTwice);
+            return new EmbryoStanding(EmbryoStatus.InDoubt, ends[^1], EmbryoDoubt.UsedTwice);
         }
 
         if (!ends.IsEmpty)
         {
-            return new EmbryoStanding(ends[0].IsTransfer ? Whereabouts.Used : Whereabouts.Discarded, ends[0]);
+            return new EmbryoStanding(ends[0].IsTransfer ? EmbryoStatus.Used : EmbryoStatus.Discarded, ends[0]);
         }
 
         if (mayBe.FirstOrDefault(one => one.MayBeOf(embryo)) is { } may)
         {
-            return new EmbryoStanding(Whereabouts.InDoubt, may.Row, may.Sheet is null ? EmbryoDoubt.MayBeUsed : EmbryoDoubt.OnAnOpenSheet) { Sheet = may.Sheet };
+            return new EmbryoStanding(EmbryoStatus.InDoubt, may.Row, may.Sheet is null ? EmbryoDoubt.MayBeUsed : EmbryoDoubt.OnAnOpenSheet) { Sheet = may.Sheet };
         }
 
-        return rows.FirstOrDefault() is { } frozen ? new EmbryoStanding(Whereabouts.InTheTank, frozen)
-            : new EmbryoStanding(embryo.WasFrozen ? Whereabouts.InTheTank : Whereabouts.Fresh);
+        return rows.FirstOrDefault() is { } frozen ? new EmbryoStanding(EmbryoStatus.InTheTank, frozen)
+            : new EmbryoStanding(embryo.WasFrozen ? EmbryoStatus.InTheTank : EmbryoStatus.Fresh);
     }
 }

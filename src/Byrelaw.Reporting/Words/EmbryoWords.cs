@@ -9,12 +9,12 @@ internal static class EmbryoWords
     public static string Counts(EmbryoBook book) => Phrases.And([.. book.Embryos.GroupBy(embryo => book.StandingOf(embryo).State).OrderBy(group => group.Key).Select(group => $"{group.Count()} {Of(group.Key)}")]);
 
     /// <summary>A state.</summary>
-    public static string Of(Whereabouts state) => state switch
+    public static string Of(EmbryoStatus state) => state switch
     {
-        Whereabouts.Fresh => "fresh",
-        Whereabouts.InTheTank => "in the tank",
-        Whereabouts.Used => "used",
-        Whereabouts.Discarded => "discarded",
+        EmbryoStatus.Fresh => "fresh",
+        EmbryoStatus.InTheTank => "in the tank",
+        EmbryoStatus.Used => "used",
+        EmbryoStatus.Discarded => "discarded",
         _ => "in doubt",
     };
 

@@ -12,6 +12,7 @@ public static class Snippets
         event weighing  with method is one of scale, tape, blank is tape, with belly in cm, with ease on scale 1 to 5
         event death  also died, leaves the herd for good
         event aspiration  marks collection
+        event thawing  of embryos
         measure liver zinc  in umol/kg  plausible 1 to 20000
         fact frame height  in cm  plausible 60 to 200
         spell beside a bull  from bull in until bull out, or in a mob with a male from 6 months of age

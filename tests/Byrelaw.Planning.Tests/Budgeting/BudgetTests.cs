@@ -78,6 +78,21 @@ public sealed class BudgetTests
             .Select(season => budget.Fixed + (90 * season[Stage.Embryos]) + (145 * season[Stage.Transfers]) + (160 * season[Stage.Pregnant])).Order()]);
     }
 
+    // Few donors and many recipients: the rarest case of the rates has more transfers than all cases taken together.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(6)]
+    public void Seasons_of_every_size_are_added_up(int straws)
+    {
+        foreach (var (donors, animals) in from donors in Enumerable.Range(0, 6) from animals in new[] { 0, 1, 7, 30, 60 } select (donors, animals))
+        {
+            var budget = Budgeter.AddUp(new Forecaster(Examples.Collected().WithTank(straws)).Forecast(Examples.Session(donors, animals)), Charges, new(0.6), "NZD", 20000);
+
+            budget.Total.ShouldBe(budget.Lines.Sum(line => line.Charge.Price * line.Number), 1e-9);
+            (budget.Low <= budget.Total && budget.Total <= budget.High).ShouldBeTrue($"{donors} donors and {animals} animals");
+        }
+    }
+
     // Of 20,000 seasons a quantile strays by less than two hundredths of the range.
     private static void Agrees(Budget budget, double[] totals)
     {

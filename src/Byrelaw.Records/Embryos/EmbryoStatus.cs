@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Embryos;
 
 /// <summary>What has become of an embryo.</summary>
-public enum Whereabouts
+public enum EmbryoStatus
 {
     /// <summary>It was not frozen, and not used.</summary>
     Fresh,

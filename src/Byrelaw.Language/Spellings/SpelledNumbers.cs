@@ -1,7 +1,7 @@
 namespace Byrelaw.Language.Spellings;
 
 /// <summary>Numbers in words, <c>one</c> to <c>twelve</c>, where only a number can stand: <c>at least two heats</c>.</summary>
-internal static class NumberWords
+internal static class SpelledNumbers
 {
     private static readonly ImmutableArray<string> Words = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
