@@ -22,7 +22,8 @@ internal static class Overlooked
                 && one.Hint is var hint && hint.Kind.Id != word.Kind && hint.Declared.File != word.From && !IsOfABull(rulebook, words, hint.Kind, word.Kind) && IsPromised(hint.Kind)).Hint
                 ?? Array.Find(ofTheFloor, one => one.Word.StandsIn(said)
                     && one.Hint is var hint && hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind)).Hint
-                ?? ItsOwnName(words, word, IsPromised);
+                ?? ItsOwnName(words, word, IsPromised)
+                ?? ItsOtherBullet(rulebook, word, IsPromised);
             if (hint is not null && !IsSaidNot(rulebook, word, hint.Kind) && !(word.IsNaturalService && IsOfABull(rulebook, words, hint.Kind, word.Kind)))
             {
                 yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], word.From is not null ? OverlookedIn.RuleFile : word.Bullet is not null ? OverlookedIn.Bullet : OverlookedIn.Word);
@@ -52,6 +53,12 @@ internal static class Overlooked
     /// <summary>A text of a source that is itself the name of a kind, and is made to mean another.</summary>
     private static Hint? ItsOwnName(Vocabulary words, OverlookedWord word, Predicate<Kind> isPromised) =>
         word.From is null && words.FindKind(word.Name) is { } named && named.Id != word.Kind && isPromised(named) ? new Hint(word.Name, named, named.Declared) : null;
+
+    /// <summary>A text that the farm itself reads as a service or the like, and beside another text as something else, or not at all.</summary>
+    private static Hint? ItsOtherBullet(Rulebook rulebook, OverlookedWord word, Predicate<Kind> isPromised) => word.Bullet is not { Where: not null } ? null
+        : rulebook.Records!.Sources.SelectMany(source => source.Columns).SelectMany(column => column.Cells)
+            .Where(other => NameFolding.Fold(other.Cell) == NameFolding.Fold(word.Name) && other.Is is IsKind).Select(other => ((IsKind)other.Is).Kind)
+            .Where(kind => kind.Id != word.Kind && FloorHints.Knows(kind) && isPromised(kind)).Select(kind => new Hint(word.Name, kind, kind.Declared)).FirstOrDefault();
 
     /// <summary>
     /// What a farm calls a service, or a bull's going, may well speak of bulls: it is the start of a spell that is hinted, and an

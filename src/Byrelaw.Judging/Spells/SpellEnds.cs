@@ -2,7 +2,7 @@ namespace Byrelaw.Judging.Spells;
 
 /// <summary>
 /// Days that end every spell without a row: the day before the farm says that there is none, or says with a reason and an agreement
-/// that all is written down while no grown male is there; and for one animal the day she joins the herd.
+/// that all is written down while no grown male is there and none was put in on record and not taken out; and for one animal the day she joins the herd.
 /// </summary>
 internal sealed class SpellEnds
 {
@@ -19,7 +19,7 @@ internal sealed class SpellEnds
             days.Add(none - 1);
         }
 
-        if (AgreedFrom(herd, spell) is var agreed and < Day.End && !GrownMaleOn(herd, spell, agreed))
+        if (AgreedFrom(herd, spell) is var agreed and < Day.End && !GrownMaleOn(herd, spell, agreed) && !IsOpenOnRecord(herd, spell, agreed))
         {
             days.Add(agreed - 1);
         }
@@ -60,6 +60,46 @@ internal sealed class SpellEnds
             && coverage.Since[from] < Day.End && coverage.Since[until] < Day.End
             ? coverage.AgreedFrom[from]
             : Day.End;
+    }
+
+    /// <summary>Whether a row puts one in before a day and none takes him out: a promise that what comes will be written down does not take him out.</summary>
+    private static bool IsOpenOnRecord(Herd herd, Spell spell, int day)
+    {
+        foreach (var start in herd.MobRows.Spells)
+        {
+            if (start.Kind == spell.From.Id && start.Day < day
+                && !Array.Exists(herd.MobRows.Spells, end => end.Kind == spell.Until.Id && end.Day >= start.Day && end.Day < day && (end.Mob == start.Mob || end.Mob == MobStays.NotKnown)))
+            {
+                return true;
+            }
+        }
+
+        for (var animal = 0; animal < herd.Count; animal++)
+        {
+            var ends = herd.Runs[spell.Until.Id].DaysOf(animal);
+            foreach (var start in herd.OwnRun(spell.From.Id).DaysOf(animal))
+            {
+                if (start < day && herd.Membership.At(animal, day) != Presence.Out && !AnyFrom(ends, start, day - 1))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static bool AnyFrom(ReadOnlySpan<int> days, int first, int last)
+    {
+        foreach (var day in days)
+        {
+            if (day >= first && day <= last)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool GrownMaleOn(Herd herd, Spell spell, int day)

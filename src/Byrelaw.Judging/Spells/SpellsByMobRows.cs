@@ -15,6 +15,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
     private readonly int _mobs = days.Herd.Mobs.Names.Length + 1;
     private readonly DaySet _hiddenStarts = Hidden(days.Herd, spell.From.Id);
     private readonly DaySet _hiddenEnds = Hidden(days.Herd, spell.Until.Id);
+    private readonly Dictionary<int, int> _unreadStarts = Unread(days.Herd, spell.From.Id);
 
     /// <summary>Adds the stretches of each mob, of which the last is that of animals without one; and those of a bull who may be in any.</summary>
     public void AddTo(List<SpellStretch>[] stretches, List<SpellStretch> anywhere, bool strict)
@@ -42,9 +43,9 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             var today = new Truth[_mobs];
             for (var mob = 0; mob < _mobs; mob++)
             {
-                var (start, end, isHerdsEnd) = RowsOf(mob, firstRow, row, day, ref line[mob]);
-                today[mob] = start || end || least[mob] > 0 ? Truth.True : most[mob] > 0 || mayStart ? Truth.Unknown : Truth.False;
-                (least[mob], most[mob]) = After(least[mob], most[mob], start, end, isHerdsEnd, mayStart, mayEnd);
+                var (starts, end, isHerdsEnd) = RowsOf(mob, firstRow, row, day, ref line[mob]);
+                today[mob] = starts > 0 || end || least[mob] > 0 ? Truth.True : most[mob] > 0 || mayStart ? Truth.Unknown : Truth.False;
+                (least[mob], most[mob]) = After(least[mob], most[mob], starts, end, isHerdsEnd, mayStart, mayEnd, _unreadStarts.GetValueOrDefault(day));
             }
 
             for (var i2 = firstMove; i2 < move; i2++)
@@ -101,10 +102,10 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         open = new SpellStretch(day, day, next, Line: line);
     }
 
-    /// <summary>What is said of a mob on a day; one kind on one day counts once.</summary>
-    private (bool Start, bool End, bool IsHerdsEnd) RowsOf(int mob, int from, int to, int day, ref int line)
+    /// <summary>What is said of a mob on a day. Two rows that put a bull in may be of two; one that takes a bull out takes one.</summary>
+    private (int Starts, bool End, bool IsHerdsEnd) RowsOf(int mob, int from, int to, int day, ref int line)
     {
-        var (start, end, isHerdsEnd) = (false, false, false);
+        var (starts, end, isHerdsEnd) = (0, false, false);
         for (var i = from; i < to; i++)
         {
             var row = _herd.MobRows.Spells[i];
@@ -115,7 +116,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
 
             if (row.Kind == spell.From.Id)
             {
-                start = true;
+                starts++;
                 line = row.Line;
             }
             else if (row.Kind == spell.Until.Id)
@@ -125,16 +126,19 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             }
         }
 
-        return (start, end, isHerdsEnd);
+        return (starts, end, isHerdsEnd);
     }
 
-    /// <summary>How many may run after a day, at least and at most. After a day with both, recorded or hidden, it is as before it.</summary>
-    private static (int Least, int Most) After(int least, int most, bool start, bool end, bool isHerdsEnd, bool mayStart, bool mayEnd) => (start, end) switch
+    /// <summary>
+    /// How many may run after a day, at least and at most. After a day with a start and an end, recorded or hidden, it is as before it. Each row of a day that cannot be read may put another bull in beside
+    /// those who run; where only a promise is missing, one is enough.
+    /// </summary>
+    private static (int Least, int Most) After(int least, int most, int starts, bool end, bool isHerdsEnd, bool mayStart, bool mayEnd, int unread) => (starts, end) switch
     {
-        (true, true) => (least, most),
-        (true, false) => (mayEnd ? least : 1, most + 1),
-        (false, true) => (0, mayStart ? most : isHerdsEnd ? 0 : Math.Max(most - 1, 0)),
-        _ => (mayEnd ? 0 : least, mayStart ? Math.Max(most, 1) : most),
+        ( > 0, true) => (least, most + starts - 1 + unread),
+        ( > 0, false) => (mayEnd ? least : 1, most + starts + unread),
+        (_, true) => (0, mayStart ? most + Math.Max(unread - 1, 0) : isHerdsEnd ? 0 : Math.Max(most - 1, 0)),
+        _ => (mayEnd ? 0 : least, mayStart ? Math.Max(most + unread, 1) : most),
     };
 
     /// <summary>A mob that moves takes along what runs in it; where a member stays, or may, both may have it.</summary>
@@ -257,6 +261,21 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         }
 
         return new DaySet(stretches);
+    }
+
+    /// <summary>How many rows of a day cannot be read and may be of a kind, and of any mob.</summary>
+    private static Dictionary<int, int> Unread(Herd herd, int kind)
+    {
+        var rows = new Dictionary<int, int>();
+        foreach (var gap in herd.Coverage.Gaps)
+        {
+            if (gap.Animal < 0 && (gap.Kind == kind || gap.Kind < 0) && gap.From == gap.To && !herd.MobRows.Lines.Contains(gap.Line))
+            {
+                rows[gap.From] = rows.GetValueOrDefault(gap.From) + 1;
+            }
+        }
+
+        return rows;
     }
 
     /// <summary>The days on which anything may change, in order; between them nothing happens.</summary>

@@ -58,6 +58,9 @@ internal static partial class CalfWords
     private const string Nothing = "-–—−_./\\|,;:'\"()☐✗✘×";
     private static readonly ImmutableArray<string> Looked = ["pd", "pag", "pspb", "scan", "test"];
     private static readonly ImmutableArray<string> Beside = ["in", "with", "a", "any", "found", "present"];
+    private static readonly ImmutableArray<string> Unsure = ["unsure", "sure", "maybe", "perhaps", "possible", "possibly", "doubtful", "recheck", "rechk", "rc", "?"];
+    private static readonly ImmutableArray<string> OfALiveCalf = ["calf", "calves", "heartbeat", "live", "alive", "due", "early", "late"];
+    private static readonly ImmutableArray<string> Times = ["d", "day", "days", "w", "wk", "wks", "week", "weeks", "m", "mo", "mth", "mths", "month", "months"];
     private static readonly ImmutableArray<string> Positive = ["positive", "positiv", "positif", "positivo", "pos", "yes", "y", "+", "found", "heavy", "twin", "twins", "carrying", "bred"];
 
     /// <summary>Whether words speak of a calf inside a cow, found or not.</summary>
@@ -102,6 +105,21 @@ internal static partial class CalfWords
 
     /// <summary>Whether a text is what people shorten "found one" to.</summary>
     public static bool FoundOneInShort(string text) => Parts(text) is [var one] && OneInShort.Contains(one);
+
+    /// <summary>
+    /// Whether a text of a column of results cannot mean that none was found, whoever wrote it: it is blank, speaks of a calf (<c>PREG</c>, <c>IC</c>, <c>live</c>), says how old one is, or that
+    /// nobody is sure. Letters and numbers that say nothing by themselves are their sender's to mean.
+    /// </summary>
+    public static bool CannotMeanNone(string text)
+    {
+        var parts = Parts(text);
+        return string.IsNullOrWhiteSpace(text) || FoundACalf(text) || FoundOneInShort(text) || (!FoundNone(text) && parts.Exists(word => Unsure.Contains(word)))
+            || (!FoundNoneInShort(text) && !parts.Exists(word => None.Contains(word) || Not.Contains(word) || Looked.Contains(word) || Looking.Contains(word) || BesideLooking.Contains(word))
+                && (Speak(text) || parts.Exists(word => OfALiveCalf.Contains(word)) || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i => parts[i] == "#" && Times.Contains(parts[i + 1]))));
+    }
+
+    /// <summary>Whether a text says that somebody felt with a hand.</summary>
+    public static bool ByHand(string text) => Parts(text).Exists(word => word is "hand" or "manual" or "rectal" || word.StartsWith("palp", StringComparison.Ordinal));
 
     /// <summary>Whether a text is what a scan is shortened to: that one was found, that none was, or that it is not known.</summary>
     public static bool IsShortOfAScan(string text) => FoundOneInShort(text) || FoundNoneInShort(text) || SayNothing(text) || Parts(text) is ["r" or "rc" or "recheck" or "?"];

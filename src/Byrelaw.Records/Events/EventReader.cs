@@ -33,7 +33,7 @@ internal sealed class EventReader
         _kinds = new KindLookup(reading.Vocabulary, reading.LeaveOut);
         _subjects = new SubjectReader(reading.Animals, reading.Mobs, reading.AnimalsFile);
         var others = new MayBeAnother(reading.Vocabulary);
-        _results = new ResultReader(_columns, _stage, _subjects, others);
+        _results = new ResultReader(_columns, _stage, _subjects, others, kind => reading.Vocabulary.Spells.Any(spell => spell.WithMaleFrom is not null && (spell.From.Id == kind.Id || spell.Until.Id == kind.Id)));
         _details = new DetailReader(reading, _stage, others);
         _hints = new HintReader(reading, _stage, others);
     }

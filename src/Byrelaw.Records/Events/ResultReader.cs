@@ -1,7 +1,7 @@
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads what a row found: nothing for an event, a mob for a move, an answer, or a measured value. For one thread.</summary>
-internal sealed class ResultReader(EventColumns columns, EventStage stage, SubjectReader subjects, MayBeAnother others)
+internal sealed class ResultReader(EventColumns columns, EventStage stage, SubjectReader subjects, MayBeAnother others, Predicate<Kind> isOfCompany)
 {
     private readonly AnswerLookup _answers = new();
     private readonly MeasureReader _measures = new(columns, stage.Problems);
@@ -64,6 +64,8 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
                 stage.Hint(subject, other, day, line);
             }
 
+            // Where a bull was put, or taken from, may stand there: then it is any mob's.
+            subject = isOfCompany(kind) ? default : subject;
             isSound = false;
         }
 

@@ -12,6 +12,9 @@ public sealed class OverlookedBulletTests
     [InlineData("- \"Natural\" is \"bull in\"", "")]
     [InlineData("- \"AI\" is heat", "mating")]
     [InlineData("- \"AI\" is mating, method is natural", "")]
+    [InlineData("- \"S\" is mating\n    - \"S\" where \"Remark\" is \"x\" is left out", "mating")]
+    [InlineData("- \"S\" is mating\n    - \"S\" where \"Remark\" is \"x\" is heat", "mating")]
+    [InlineData("- \"S\" is heat\n    - \"S\" where \"Remark\" is \"x\" is left out", "")]
     public void A_word_is_overlooked(string bullet, string fallen)
     {
         var herd = Farm(bullet).Believe();

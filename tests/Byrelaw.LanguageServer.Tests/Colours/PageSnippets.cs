@@ -7,12 +7,12 @@ internal static class PageSnippets
 {
     private const string Words = "words.byre";
 
-    /// <summary>Each piece, with the line of the page on which it starts.</summary>
+    /// <summary>Each piece, with the line of the page on which it starts; what is shown as people type it is not in the one form that is coloured.</summary>
     public static IEnumerable<(int Line, RulebookView View)> Of(string page)
     {
         var files = new EditorFiles();
         var words = "";
-        foreach (var fence in MarkdownPage.Fences(page).Where(fence => fence.Language == "byre"))
+        foreach (var fence in MarkdownPage.Fences(page).Where(fence => fence is { Language: "byre", Rest: not "conditions typed" }))
         {
             var rest = fence.Rest.Split(' ');
             var text = rest[0] == "conditions" ? string.Concat(fence.Text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => $"rule \"x\"\n  needs {line}\n")) : fence.Text;

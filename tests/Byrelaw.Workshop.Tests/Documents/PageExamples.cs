@@ -78,7 +78,7 @@ internal sealed class PageExamples
             ["words"] => (Words, fence.Text),
             ["file", var file] => (file, fence.Text),
             ["rules"] => (Example, fence.Text + $"use \"{Words}\"\n"),
-            ["conditions"] => (Example, OneRuleEach(fence.Text)),
+            ["conditions"] or ["conditions", "typed"] => (Example, OneRuleEach(fence.Text)),
             [""] => (Example, fence.Text),
             _ => throw new FormatException($"line {fence.Line}: no such kind of example: {fence.Rest}"),
         };

@@ -15,7 +15,7 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
             return null;
         }
 
-        if ((Turned(line.Cell.Value, meaning) ?? TurnedRound(line, meaning)) is { } said)
+        if ((Turned(line.Cell.Value, meaning) ?? TurnedRound(line, meaning) ?? NoLongerByHand(line.Cell.Value, meaning)) is { } said)
         {
             return context.Fail<CellMeaning>(SourceProblems.SaysOtherwise(line.Cell.Span, said));
         }
@@ -115,6 +115,10 @@ internal sealed class CellBinder(Context context, SourceRows rows, SourceTarget 
         };
         return tests.Any(test => OtherTests.TurnRound(line.Cell.Value, line.WhereCell?.Value, said, test)) ? said : null;
     }
+
+    /// <summary>What a text is made to mean though it says that a hand felt for the calf: a hand clears later than whatever else it could be read as.</summary>
+    private string? NoLongerByHand(string cell, CellIs meaning) => column is not DetailTarget { Detail: var detail } || NameFolding.Fold(detail) != "method" || !CalfWords.ByHand(cell) ? null
+        : meaning switch { IsBlank => "blank", IsValue { Text: var said } when NameFolding.Fold(said) != "hand" => said, _ => null };
 
     private IEnumerable<Kind> Kinds() => context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind);
 

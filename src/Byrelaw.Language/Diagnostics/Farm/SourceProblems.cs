@@ -61,7 +61,7 @@ internal static class SourceProblems
         "so this promise does not count", isOneAnAnimal ? $"read it from a source with a row for each event; or take it out of the promise, and where the sheet holds the last one, write `last {kind} in`: then each animal counts from hers" : $"say in which source it stands; where there is none, write `no {kind} on this farm`");
 
     public static Diagnostic SaysOtherwise(SourceSpan at, string said) => Problem.Error(
-        "B0874", at, $"{Quoted.Of(at)} is a value of its own here, and would be read as {Quoted.Of(said)}", "a text that the rule files know means what they say it means",
+        "B0874", at, at.Text.Trim('"').Trim().Length == 0 ? $"a blank cell says nothing, and would be read as {Quoted.Of(said)}" : $"{Quoted.Of(at)} says something else by itself, and would be read as {Quoted.Of(said)}", "a text that says what it means is read as just that",
         "take this line out; if the file does mean something else by it, write so in the records themselves");
 
     public static Diagnostic NoLast(SourceSpan at, string name, SourceRows rows) => Problem.Error(

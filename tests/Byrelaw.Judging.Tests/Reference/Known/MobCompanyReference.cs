@@ -219,20 +219,23 @@ public sealed class MobCompanyReference(
     private (Truth Today, HashSet<int> After) Day(List<GroupEvent> rowsOfDay, Spell spell, string mob, int day, bool strict, HashSet<int> before)
     {
         var rows = rowsOfDay.Where(row => row.Mob is null || row.Mob == mob).ToList();
-        var starts = rows.Any(row => row.Kind.Id == spell.From.Id);
+        var starts = rows.Count(row => row.Kind.Id == spell.From.Id);
+        var unread = day > farm.Known ? 0 : farm.Unread.Count(row => row.Animal is null && !row.OfGroup && row.MayBeA(spell.From) && row.Day == day);
         var ends = rows.Where(row => row.Kind.Id == spell.Until.Id).ToList();
         var today = new HashSet<bool>();
         var after = new HashSet<int>();
         foreach (var was in before)
         {
-            foreach (var start in starts ? [true] : MayHide(spell.From, false, day, strict) ? [false, true] : new[] { false })
+            foreach (var start in starts > 0 ? [true] : MayHide(spell.From, false, day, strict) ? [false, true] : new[] { false })
             {
                 foreach (var end in ends.Count > 0 ? [true] : (was > 0 || start) && MayHide(spell.Until, true, day, strict) ? [false, true] : new[] { false })
                 {
                     today.Add(was > 0 || start || end);
-                    if (start == end)
+                    // Nobody wrote it down: of several that may be hidden, one is enough. Written: another bull, or the same again; so each row that cannot be read.
+                    var put = starts > 0 ? starts + unread : start ? Math.Max(unread, was == 0 ? 1 : 0) : 0;
+                    if (start && end)
                     {
-                        after.Add(was);
+                        after.UnionWith(Enumerable.Range(was, Math.Max(put, 1)));
                     }
                     else if (end)
                     {
@@ -240,8 +243,7 @@ public sealed class MobCompanyReference(
                     }
                     else
                     {
-                        // Nobody wrote it down: of several that may be hidden, one is enough. Written: another bull, or the same again.
-                        after.UnionWith(was == 0 ? [1] : starts ? [was, was + 1] : [was]);
+                        after.UnionWith(Enumerable.Range(start ? Math.Max(was, 1) : was, Math.Max(start && was == 0 ? put : put + 1, 1)));
                     }
                 }
             }

@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Tests.Reference;
 /// <summary>
 /// "Joining the herd ends every spell: the day she joins is its last possible day. `no bull in on this farm since D` says that no spell runs
 /// on D either: D-1 is the last possible day. Where start and end are promised since D with `because` and `agreed by`, and no male of 6
-/// months is on record then, likewise."
+/// months is on record then, likewise." A bull who was put in on record and not taken out is in: the promise does not take him out.
 /// </summary>
 public sealed class SpellEndsReference(FarmAsRead farm, RecordKeeping? keeping)
 {
@@ -14,7 +14,7 @@ public sealed class SpellEndsReference(FarmAsRead farm, RecordKeeping? keeping)
     {
         if (!_known.TryGetValue(spell.Name, out var days))
         {
-            _known[spell.Name] = days = [.. new[] { None(spell), Agreed(spell) is { } agreed && !AnyGrownMale(spell, agreed) ? agreed : null }.OfType<int>().Select(first => first - 1)];
+            _known[spell.Name] = days = [.. new[] { None(spell), Agreed(spell) is { } agreed && !AnyGrownMale(spell, agreed) && !AnyPutIn(spell, agreed) ? agreed : null }.OfType<int>().Select(first => first - 1)];
         }
 
         return days.Contains(day);
@@ -39,6 +39,12 @@ public sealed class SpellEndsReference(FarmAsRead farm, RecordKeeping? keeping)
     private static bool IsAgreed(Completeness complete) => complete is { Because: not null, Agreement: not null, Until: null };
 
     private static bool Has(Completeness complete, Kind kind) => complete.Kinds.Any(one => one.Id == kind.Id);
+
+    private bool AnyPutIn(Spell spell, int day) =>
+        farm.GroupEvents.Any(row => row.Kind.Id == spell.From.Id && row.Target is null && row.Day < day
+            && !farm.GroupEvents.Any(end => end.Kind.Id == spell.Until.Id && end.Day >= row.Day && end.Day < day && (end.Mob == row.Mob || end.Mob is null)))
+        || farm.Animals.Any(animal => farm.Presence.At(animal.Index, day) != Truth.False
+            && farm.Of(animal.Index, spell.From).Any(row => !row.OfGroup && row.Day < day && !farm.Of(animal.Index, spell.Until).Any(end => end.Day >= row.Day && end.Day < day)));
 
     private bool AnyGrownMale(Spell spell, int day) => farm.Animals.Any(animal =>
         animal.IsFemale != true && !animal.IsSteer && farm.Presence.At(animal.Index, day) != Truth.False
