@@ -114,7 +114,7 @@ internal static partial class CalfWords
     {
         var parts = Parts(text);
         return string.IsNullOrWhiteSpace(text) || FoundACalf(text) || FoundOneInShort(text) || (!FoundNone(text) && parts.Exists(word => Unsure.Contains(word)))
-            || (!FoundNoneInShort(text) && !parts.Exists(word => None.Contains(word) || Not.Contains(word) || Looked.Contains(word) || Looking.Contains(word) || BesideLooking.Contains(word))
+            || (!FoundNoneInShort(text) && !parts.Exists(word => None.Contains(word) || Not.Contains(word) || Looked.Contains(word) || Looking.Contains(word) || word is "check" or "exam" or "visit")
                 && (Speak(text) || parts.Exists(word => OfALiveCalf.Contains(word)) || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i => parts[i] == "#" && Times.Contains(parts[i + 1]))));
     }
 
