@@ -77,16 +77,18 @@ public sealed class ColumnsThatTellTests
     [InlineData("Visit;Cow;Result\n20/11/2026;1;PD+\n20/11/2026;2;PD-\n", true)]
     [InlineData("Cow;Belegt am;Served\n1;20/11/2026;x\n", true)]
     [InlineData("Bull;Price\nAldo;40\n", false)]
-    public void A_file_beside_the_records_tells(string text, bool tells)
+    [InlineData("Day,No\n2026-05-01,1\n2026-09-20,2\n", true, "diary.bak")]
+    [InlineData("Day,No\n2026-05-01,1\n", false, "diary.csv~")]
+    public void A_file_beside_the_records_tells(string text, bool tells, string name = "vet.csv")
     {
         var folder = Directory.CreateTempSubdirectory("byrelaw-beside-").FullName;
         try
         {
             File.WriteAllText(Path.Combine(folder, "cows.csv"), "No\n1\n2\n");
             File.WriteAllText(Path.Combine(folder, "diary.csv"), "Day,No\n2026-05-01,1\n");
-            File.WriteAllText(Path.Combine(folder, "vet.csv"), text);
+            File.WriteAllText(Path.Combine(folder, name), text);
             var rules = FarmFiles.Rules(Farm);
-            string.Join(", ", RecordInput.In(folder, "records", rules.Rulebook.Vocabulary, rules.Rulebook.Records).FilesNotRead).ShouldBe(tells ? "records/vet.csv" : "");
+            string.Join(", ", RecordInput.In(folder, "records", rules.Rulebook.Vocabulary, rules.Rulebook.Records).FilesNotRead).ShouldBe(tells ? $"records/{name}" : "");
         }
         finally
         {
