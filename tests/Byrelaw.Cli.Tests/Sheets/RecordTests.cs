@@ -325,7 +325,7 @@ public sealed class RecordTests : IDisposable
     [Fact]
     public void Yes_is_the_answer_of_a_test_that_has_it_and_no_tick()
     {
-        _farm.Farm.Change("vocabulary.byre", "event heat\n", "event heat\ntest mucus seen  answers yes, no  in the yards\n");
+        _farm.Farm.Change("vocabulary.byre", "event heat\n", "event heat\ntest mucus seen  answers yes, \"no\"  in the yards\n");
         _farm.Farm.Write("vet.csv", "animal,date,mucus seen\n7,2026-10-04,yes\n8,2026-10-04,no\n");
         var run = Record("vet.csv");
         run.Code.ShouldBe(ExitCode.Done, run.ToString());

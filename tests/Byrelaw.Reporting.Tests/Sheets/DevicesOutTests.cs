@@ -12,8 +12,8 @@ public sealed class DevicesOutTests
     [Fact]
     public void Devices_of_two_methods_come_out_on_the_day_of_each()
     {
-        HormonePart.ComesOut(Sheet(("Insert", 7), ("Insert", 7))).ShouldBe("Sunday 11 October: out comes all that went in.");
-        HormonePart.ComesOut(Sheet(("Long insert", 9), ("Insert", 7), ("Other insert", 7))).ShouldBe("Sunday 11 October: out comes what went in for Insert and Other insert. Tuesday 13 October: out comes what went in for Long insert.");
+        HormonePart.ComesOut(Sheet(("Insert", 7), ("Insert", 7))).ShouldBe("Sunday 11 October 2026: out comes all that went in.");
+        HormonePart.ComesOut(Sheet(("Long insert", 9), ("Insert", 7), ("Other insert", 7))).ShouldBe("Sunday 11 October 2026: out comes what went in for Insert and Other insert. Tuesday 13 October 2026: out comes what went in for Long insert.");
         HormonePart.ComesOut(Sheet()).ShouldBe("");
     }
 
