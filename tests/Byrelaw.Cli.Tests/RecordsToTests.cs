@@ -52,6 +52,17 @@ public sealed class RecordsToTests : IDisposable
     }
 
     [Fact]
+    public void What_sets_promises_aside_and_is_in_neither_file_is_said()
+    {
+        _farm.Write("records/cows.csv", Cows.Replace(";Group\n", ";Group;Served\n", StringComparison.Ordinal).Replace(";River\n", ";River;yes\n", StringComparison.Ordinal).Replace(";cow;\n", ";cow;;\n", StringComparison.Ordinal).Replace(";Hill\n", ";Hill;\n", StringComparison.Ordinal));
+        _farm.Write("records/diary.csv", Diary);
+        _farm.Write("farm.byre", TemporaryFarm.Programme);
+        _farm.Change("farm.byre", "\nprogramme", Sources.ReplaceLineEndings("\n").TrimEnd('\n'));
+
+        _farm.Run("records", "records", "--rules", "farm.byre", "--to", "read").Out.ShouldContain("What sets promises aside here does not stand in them: “Served”. Of what was written promise nothing of mating");
+    }
+
+    [Fact]
     public void The_workbook_gives_the_same_answers()
     {
         _farm.Write("records/cows.csv", Cows);

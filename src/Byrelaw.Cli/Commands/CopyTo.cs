@@ -51,5 +51,16 @@ internal sealed record CopyTo(string? Folder, bool IsWorkbook)
         {
             @out.Write($"Nor do they say that each animal's {Phrases.And(last)} was the last: nothing more is promised of it where you read them.\n");
         }
+
+        // What a rule file says of its words stands there still; what stood in the farm's own files does not.
+        (string What, string Kind)[] aside =
+        [
+            .. herd.Doubted.OfType<MayBeOverlooked>().Where(one => one.In != OverlookedIn.RuleFile).Select(one => ($"“{one.Hint.Word}”", one.Fallen.Name)),
+            .. herd.Doubted.OfType<FilesNotRead>().SelectMany(one => one.Fallen.Select(kind => (Phrases.And([.. one.Files]), kind.Name))),
+        ];
+        if (aside.Length > 0)
+        {
+            @out.Write($"What sets promises aside here does not stand in them: {Phrases.And([.. aside.Select(one => one.What).Distinct()])}. Of what was written promise nothing of {Phrases.And([.. aside.Select(one => one.Kind).Distinct()])}, or mend it here first and write it anew.\n");
+        }
     }
 }

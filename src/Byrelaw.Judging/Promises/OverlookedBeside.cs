@@ -94,6 +94,8 @@ internal static class OverlookedBeside
             foreach (var row in source.RowsLeftOut.Where(row => row.Cell.Length > 0 && !FloorHeadings.SaysNone(row.Cell)))
             {
                 var read = source.Columns.Where(column => NameFolding.Fold(column.Heading) == NameFolding.Fold(row.Heading)).Select(column => column.What).OfType<KindTarget>().Select(target => target.Kind);
+                read = read.Concat(source.Columns.SelectMany(column => column.Cells).Where(cell => cell.Where is { } where && NameFolding.Fold(where.Heading) == NameFolding.Fold(row.Heading) && NameFolding.Fold(where.Cell) == NameFolding.Fold(row.Cell))
+                    .Select(cell => cell.Is).OfType<IsKind>().Select(said => said.Kind));
                 if ((read.FirstOrDefault(FloorHeadings.Asks) ?? FloorHeadings.MayBe(row.Heading, herd.Vocabulary)) is { } kind)
                 {
                     yield return (row.Cell, kind);

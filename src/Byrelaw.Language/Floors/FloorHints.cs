@@ -12,7 +12,7 @@ public static class FloorHints
     [
         ("mating", ["AI", "Al", "IA", "KI", "insem", "semen", "straw", "service", "served", "mated", "bred", "covered", "covering", "Besamung", "besamt",
             "AB", "TAI", "FTAI", "breeding", "mate", "serve", "cover", "jump", "mount", "sexed", "monta", "saillie", "dekking", "gedekt", "gedeckt",
-            "serv", "srv", "BRE", "rebred", "AIed", "ABd", "put to", "repeat service"]),
+            "serv", "srv", "BRE", "rebred", "AIed", "ABd", "put to", "repeat", "repeats", "repeat service"]),
         ("transfer", ["ET", "TE", "IVF", "MOET", "embryo", "implant", "implanted", "recipient", "recip", "egg in", "planted"]),
         ("bull in", ["bull", "natural", "run with", "jumped", "stier", "taureau", "toro", "joining", "joined", "sweeper", "clean-up bull"]),
         ("pregnancy test", ["PD", "preg", "pregnant", "pregnancy", "in calf", "scan", "conceived", "conception", "gestation", "gravid", "foetus", "fetus", "foetal age", "fetal age", "foetal size", "fetal size", "springing", "springer", "close up",
@@ -20,6 +20,8 @@ public static class FloorHints
         ("purchase", ["arrived", "arrival", "bought", "hired", "leased", "came in", "moved in", "brought in", "brought back", "on agistment"]),
         ("drying off", ["dry", "dried", "DO", "DCT", "end of lactation", "last milking", "stopped milking"]),
     ];
+
+    private static readonly ImmutableArray<string> Away = ["strayed", "stray", "got out", "sent away", "away", "came home", "came back", "returned home", "lent", "on loan", "agisted"];
 
     /// <summary>The hints, for kinds that are there: whatever such a kind is called is one too, for <c>first mating</c> and <c>second transfer</c> hold it.</summary>
     public static IEnumerable<Hint> Of(Vocabulary vocabulary)
@@ -50,6 +52,17 @@ public static class FloorHints
         return kind.AlsoNames.Prepend(kind.Name).Any(name => !CalfWords.FoundNone(name) && !IsOfTheAfterbirth(name) && (CalfWords.Speak(name)
             || words.Any(word => HintedWord.StandsIn(name, word) && !vocabulary.Hints.Any(own => own.Declared.File == kind.Declared.File && own.Kind.Id == test.Id && NameFolding.Fold(own.Word) == NameFolding.Fold(word)))))
             ? test : null;
+    }
+
+    /// <summary>
+    /// The mating that an event of the farm's own may stand for by its name, as far as she goes of whom it is: who strayed or was sent away was among others' bulls, and nobody wrote down what happened there.
+    /// </summary>
+    public static Kind? MatingAway(Kind kind, Vocabulary vocabulary)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        ArgumentNullException.ThrowIfNull(vocabulary);
+        return kind is EventKind { Effect: HerdEffect.None, IsMobMove: false, Filter: null } && !Knows(kind) && kind.AlsoNames.Prepend(kind.Name).Any(name => Away.Any(word => HintedWord.StandsIn(name, word)))
+            ? vocabulary.FindKind("mating") : null;
     }
 
     /// <summary>Fetal membranes are held back after a calving.</summary>

@@ -1,4 +1,3 @@
-using Byrelaw.Language.Floors;
 using Byrelaw.Records.Ledger;
 
 namespace Byrelaw.Planning.Sheets;
@@ -13,6 +12,7 @@ public sealed class DrawnSheets
     private readonly LocalDate _day;
     private readonly EventKind? _given;
     private readonly EventKind? _mating;
+    private readonly StepParts _parts;
     private readonly TreatmentRows _onRecord;
 
     private DrawnSheets(Plan plan, LocalDate day)
@@ -20,6 +20,7 @@ public sealed class DrawnSheets
         (_plan, _day) = (plan, day);
         _given = TreatmentKind.Of(plan.Draft.Herd.Vocabulary);
         _mating = plan.Draft.Herd.Vocabulary.FindKind("mating") as EventKind;
+        _parts = new StepParts(plan.Draft.Herd.Vocabulary);
         _onRecord = new TreatmentRows(plan.Draft.Herd, plan.Draft.Rulebook.Plans);
     }
 
@@ -84,7 +85,7 @@ public sealed class DrawnSheets
     private ImmutableArray<SheetEntry> Writes(HormoneRow row)
     {
         // A donor is inseminated by her method too: that is a service, and no hormone. Where both are done, both are written.
-        var (services, gives) = row.IsDonor ? (row.Steps.Any(IsService), row.Steps.Any(IsMore)) : (false, true);
+        var (services, gives) = row.IsDonor ? (row.Steps.Any(_parts.Serve), row.Steps.Any(_parts.Give)) : (false, true);
         if (services && !gives)
         {
             return [new SheetEntry(_mating!.Name)];
@@ -93,14 +94,6 @@ public sealed class DrawnSheets
         var device = !_given!.Details.Any(detail => NameFolding.Fold(detail.Name) == "device") ? null : row.DeviceComesOut ? "out" : row.DeviceGoesIn ? "in" : null;
         return services ? [new SheetEntry(_given.Name, device), new SheetEntry(_mating!.Name)] : [new SheetEntry(_given.Name, device)];
     }
-
-    /// <summary>Whether a part of what is done speaks of a service.</summary>
-    private bool IsService(MethodStep step) => _mating is not null && Parts(step).Any(part => FloorHeadings.MayBe(part, _plan.Draft.Herd.Vocabulary)?.Id == _mating.Id);
-
-    /// <summary>Whether a part of it does not.</summary>
-    private bool IsMore(MethodStep step) => step.Device is not null || _mating is null || Parts(step).Any(part => FloorHeadings.MayBe(part, _plan.Draft.Herd.Vocabulary)?.Id != _mating.Id);
-
-    private static string[] Parts(MethodStep step) => step.Text.Split([';', ',', '+'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     private DrawnSheet OfFindings(FindingSheet sheet) => new(
         sheet, [.. Ordered(sheet.Rows).Select((row, i) => new DrawnRow(i + 1, row.Who.Number, [.. row.Records.Select(record => new SheetEntry(record.Kind.Name))]) { Who = row.Who, Finding = row })]);

@@ -123,6 +123,9 @@ internal sealed class HerdBuilder
     /// <summary>Takes what else is in doubt, before the parts are built.</summary>
     public void Doubt(IEnumerable<Gap> gaps) => _gaps.Add(gaps);
 
+    /// <summary>Whether the name of a mob is an animal's number; a paddock has a short one too.</summary>
+    private static bool IsNumber(string name, AnimalPlaces places) => (name.Length > 3 || !name.All(char.IsAsciiDigit)) && places.TryFind(Encoding.UTF8.GetBytes(name), out _);
+
     /// <summary>Builds all parts, each from those before it.</summary>
     /// <param name="mobNames">In the order they were met.</param>
     /// <param name="keeping">What the farm says is complete.</param>
@@ -136,7 +139,7 @@ internal sealed class HerdBuilder
         var runs = new RunsBuilder(_vocabulary, _animals.Length, _stages, _expanded, Details);
         List<GroupRow> groups = [];
         Parallel.Invoke(
-            () => groups = _where.Build(mobNames, _groups),
+            () => groups = _where.Build(mobNames, _groups, name => IsNumber(name, places)),
             () => runs.Build(kind => kind is not EventKind, _isOfSpell));
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);

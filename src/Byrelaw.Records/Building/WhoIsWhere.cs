@@ -34,10 +34,11 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
     /// <summary>Works it out.</summary>
     /// <param name="mobNames">In the order they were met.</param>
     /// <param name="groups">Rows about mobs and the herd.</param>
+    /// <param name="isNumber">Whether a name is an animal's number.</param>
     /// <returns>Those about known mobs and the herd that are about neither.</returns>
-    public List<GroupRow> Build(IReadOnlyList<string> mobNames, List<GroupRow> groups)
+    public List<GroupRow> Build(IReadOnlyList<string> mobNames, List<GroupRow> groups, Predicate<string> isNumber)
     {
-        groups = TakeOutSlips(mobNames, groups);
+        groups = TakeOutSlips(mobNames, groups, isNumber);
         var ownMoves = SortedRun<int>.Of(animals.Length, [.. stages.Select(stage => stage.Moves)]);
         var (numbering, rows) = NumberMobs(mobNames, groups, ownMoves);
         ownMoves = ownMoves with { Results = Array.ConvertAll(ownMoves.Results, numbering.NumberOf) };
@@ -56,13 +57,13 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
         return rest;
     }
 
-    /// <summary>A name that one animal alone is given, one slip away from another's, may be that other's: nobody knows which mob is meant.</summary>
-    private List<GroupRow> TakeOutSlips(IReadOnlyList<string> mobNames, List<GroupRow> groups)
+    /// <summary>A name that one animal alone is given, one slip away from another's, may be that other's: nobody knows which mob is meant. So it is with one that speaks of cows, and is a bull's alone.</summary>
+    private List<GroupRow> TakeOutSlips(IReadOnlyList<string> mobNames, List<GroupRow> groups, Predicate<string> isNumber)
     {
         IEnumerable<Staged<int>> moves = stages.SelectMany(stage => stage.Moves.All()).Where(row => row.Animal != Staged<int>.TakenOut);
         var slips = MobSlips.Of(
             mobNames, animals.Select((animal, place) => (animal.Mob, place)).Concat(moves.Select(row => (row.Result, row.Animal))).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => (row.Target, -1 - row.Mob))),
-            groups.Select(row => row.Mob));
+            groups.Select(row => row.Mob), (mob, animal) => animal >= 0 && animals[animal].Sex == Sex.Male && (MobsOfCows.IsCalledSo(mobNames[mob]) || isNumber(mobNames[mob])));
         if (slips.Count == 0)
         {
             return groups;

@@ -10,9 +10,9 @@ internal sealed class HintReader(EventReading reading, EventStage stage, MayBeAn
     /// <summary>Reads a row whose date, animal and kind are known.</summary>
     public void Read(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
-        if (others.ByName(kind) is { } test)
+        if (others.ByName(kind) is { } named)
         {
-            stage.Hint(subject, test, day, line);
+            stage.Hint(subject, named, day, line);
         }
 
         for (var i = 0; i < reading.Columns.UnknownCells.Length; i++)

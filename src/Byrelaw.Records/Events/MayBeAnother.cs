@@ -13,9 +13,9 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
 
     private readonly FloorSigns _signs = new(vocabulary);
     private readonly Kind? _test = vocabulary.FindKind("pregnancy test");
-    private readonly Kind?[] _byName = [.. vocabulary.Kinds.Select(kind => FloorHints.TestOf(kind, vocabulary))];
+    private readonly Kind?[] _byName = [.. vocabulary.Kinds.Select(kind => FloorHints.TestOf(kind, vocabulary) ?? FloorHints.MatingAway(kind, vocabulary))];
 
-    /// <summary>The pregnancy test that every row of a farm's own kind may be, by its name; null for none.</summary>
+    /// <summary>The pregnancy test, or the mating, that every row of a farm's own kind may be, by its name; null for none.</summary>
     public Kind? ByName(Kind kind) => kind.Id < _byName.Length ? _byName[kind.Id] : null;
 
     /// <summary>The kind that a text in the value of a row may be, where it is no value of its own; null for none.</summary>
@@ -29,7 +29,7 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
         : ByCell(column.Name, text, kind, "");
 
     /// <summary>Whether the name of a detail may tell of any.</summary>
-    public bool IsHinted(string name) => NameFolding.Fold(name) is "sure" or "certain" or "recheck" or "days" or "weeks" or "age" || OfAName(name) is not null || Hinted(name) is not null;
+    public bool IsHinted(string name) => NameFolding.Fold(name) is "sure" or "certain" or "straw" or "semen" or "recheck" or "days" or "weeks" or "age" || OfAName(name) is not null || Hinted(name) is not null;
 
     /// <summary>By a heading or the name of a detail; beside what is no calving, a calf is one inside her.</summary>
     private Kind? OfAName(string name) => FloorHeadings.MayBe(name, vocabulary) ?? (NameFolding.Fold(name) is "calf" or "calves" ? _test : null);
@@ -37,7 +37,10 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
     /// <summary>The kind that a detail of this one may tell of, by its name; null for none, and where it says no. Beside a pregnancy test that found none it may be that it found one.</summary>
     public Kind? ByOwnDetail(string name, string text, Kind kind, string value) =>
         IsEmptyTest(kind, value) ? IsUnsure(name, text) || FloorHeadings.MayBe(name, vocabulary)?.Id == kind.Id && !FloorHeadings.SaysNone(text) ? kind : null
-        : Takes(kind) && (OfAName(name) ?? (NameFolding.Fold(kind.Name) == "heat" ? Hinted(name) : null)) is { } other && other.Id != kind.Id && !FloorHeadings.SaysNone(text) ? other : null;
+        : Takes(kind) && (OfAName(name) ?? (NameFolding.Fold(kind.Name) == "heat" ? Hinted(name) : IsOfSemen(name) ? _mating : null)) is { } other && other.Id != kind.Id && !FloorHeadings.SaysNone(text) ? other : null;
+
+    /// <summary>Among what happened on a day a straw is one that was used, whatever else the row is of.</summary>
+    private static bool IsOfSemen(string name) => NameFolding.Fold(name) is "straw" or "semen" or "straw no" or "straws";
 
     /// <summary>The kind that a text of a detail, or of a column that nobody reads, may tell of, by what it says.</summary>
     public Kind? ByCell(string name, string text, Kind kind, string value) => FloorSigns.IsOfOthers(name) ? null

@@ -48,7 +48,7 @@ public enum RowDoubt
     /// <summary>The end of a spell, and no start before it.</summary>
     EndWithoutStart,
 
-    /// <summary>A mob that one animal alone is given, by a name that may be a slip for another's.</summary>
+    /// <summary>A mob that one animal alone is given, by a name that may be a slip for another's, or speaks of cows and is a bull's.</summary>
     MobNamedOnce,
 
     /// <summary>A calving too soon after another, or after a service, or after a row that may be one.</summary>

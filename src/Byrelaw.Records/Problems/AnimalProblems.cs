@@ -47,11 +47,13 @@ internal static class AnimalProblems
         $"no animal is ever in the mob `{mob}`", "expected a mob that stands under `mob` in animals.csv, or that a `mob` row moves animals to",
         nearest is null ? null : $"perhaps `mob:{nearest}` is meant");
 
-    /// <summary>A name that one animal alone is given, and that may be a slip for another's.</summary>
+    /// <summary>A name that one animal alone is given, and that may be a slip for another's, or means cows by a bull's row.</summary>
     public static Diagnostic MobNamedOnce(RowText row, int cell, string mob, string meant) => row.Problem(
         cell, "R0138", Severity.Warning,
-        $"no other animal is in the mob `{mob}`, and there is one called `{meant}`", "expected the name of a mob that others are in too, or one that is less like another's",
-        $"write `{meant}` if that is meant; if it is a mob of its own, give it a name that nobody takes for the other");
+        mob == meant ? $"no cow is ever in the mob `{mob}`, and this bull is" : $"no other animal is in the mob `{mob}`, and there is one called `{meant}`",
+        mob == meant ? "expected the name of the mob that he is with" : "expected the name of a mob that others are in too, or one that is less like another's",
+        mob == meant ? "write it as their own rows do; if he is alone there, give it a name that speaks of no cow, such as `Bull paddock`"
+            : $"write `{meant}` if that is meant; if it is a mob of its own, give it a name that nobody takes for the other");
 
     public static Diagnostic NoMobName(RowText row, int cell) => row.Problem(
         cell, "R0136", Severity.Error, "`mob:` without a name", "expected the mob's name after it, such as `mob:River`");

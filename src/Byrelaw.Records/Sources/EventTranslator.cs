@@ -33,6 +33,11 @@ internal sealed class EventTranslator(TranslatedSource source, Vocabulary vocabu
             {
                 Translate(row, place);
             }
+            else if (hints.InLeftOut(row) is { } test)
+            {
+                // That a calf was found there is no less in doubt for her because the farm passes over the row.
+                rows.AddHint(new EventHead(place, source.EventDate(Landed("date", row)), source.Animal(row, animals)), test);
+            }
         }
     }
 

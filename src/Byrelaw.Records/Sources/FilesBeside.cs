@@ -12,6 +12,7 @@ internal static class FilesBeside
     private const int FirstRows = 6;
     private const int LongestHeading = 40;
     private const int MostTexts = 5_000;
+    private static readonly string[] TextEndings = [".csv", ".txt", ".tsv", ".bak", ".old", ".orig", ".copy", ".tmp", "~"];
     private static readonly char[] Separators = [',', ';', '\t', '|'];
 
     // A larger file is no forgotten part of a diary; it is not looked into.
@@ -49,8 +50,8 @@ internal static class FilesBeside
 
     private static string InFolder(string shownFolder, string name) => shownFolder.Length == 0 ? name : $"{shownFolder.TrimEnd('/')}/{name}";
 
-    private static bool IsText(string name) => name.Replace(".gz", "", StringComparison.OrdinalIgnoreCase) is var plain
-        && (plain.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || plain.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) || plain.EndsWith(".tsv", StringComparison.OrdinalIgnoreCase));
+    /// <summary>What an editor or a person calls a copy is text as the file itself is.</summary>
+    private static bool IsText(string name) => name.Replace(".gz", "", StringComparison.OrdinalIgnoreCase) is var plain && Array.Exists(TextEndings, ending => plain.EndsWith(ending, StringComparison.OrdinalIgnoreCase));
 
     private static List<string>? Lines(string folder, string name)
     {

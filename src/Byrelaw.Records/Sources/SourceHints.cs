@@ -58,6 +58,29 @@ internal sealed class SourceHints
         }
     }
 
+    /// <summary>The test that a row which the farm leaves out would be, unless it says that none was found; null for none.</summary>
+    public TestKind? InLeftOut(SourceRow row)
+    {
+        if (_source.Column("kind") is { } kinds)
+        {
+            _source.Cell(kinds, row, out var meaning);
+            return meaning?.Is is IsKind { Kind: TestKind test } said && FloorHeadings.Asks(test) && !(said.Answer is { } answer && FloorHeadings.SaysNone(answer)) && !IsSaidOfLeftOut(test) ? test : null;
+        }
+
+        foreach (var column in _source.Source.Columns)
+        {
+            if (column.What is KindTarget { Kind: TestKind test } && FloorHeadings.Asks(test) && _source.Cell(column, row, out var meaning) is { Length: > 0 } cell
+                && !FloorHeadings.SaysNone(Landings.Value(_source, cell, meaning, column.Times)) && !IsSaidOfLeftOut(test))
+            {
+                return test;
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsSaidOfLeftOut(Kind kind) => _source.Source.RowsLeftOut.Any(row => _saidNot.IsSaid(row.Heading, row.Cell, kind));
+
     /// <summary>Whether the text of the row's kind says what stands in a column.</summary>
     private static bool IsReadBy(CellMeaning? meaning, string heading) => meaning is not null
         && (meaning.Parts.Any(part => part.Heading is { } its && NameFolding.Fold(its) == NameFolding.Fold(heading)) || (meaning.Where is { } where && NameFolding.Fold(where.Heading) == NameFolding.Fold(heading)));

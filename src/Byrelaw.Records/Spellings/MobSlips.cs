@@ -11,14 +11,15 @@ internal static class MobSlips
 
     private static readonly char[] Between = ['/', '&', '+', ',', ';', '|'];
 
-    /// <summary>For each such mob the one that is perhaps meant.</summary>
+    /// <summary>For each such mob the one that is perhaps meant; itself where any other may be.</summary>
     /// <param name="names">By number.</param>
     /// <param name="given">The mob of each cell and each move, by number, less than 0 for none; and to whom it is given: an animal, or any other number for a mob whose move it is.</param>
     /// <param name="spoken">The mob that each row is about, in the same way: it names a mob, and gives it to nobody.</param>
-    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<(int Mob, int Whose)> given, IEnumerable<int> spoken)
+    /// <param name="meansOthers">Whether a mob that one animal alone is given means others by its name.</param>
+    public static Dictionary<int, int> Of(IReadOnlyList<string> names, IEnumerable<(int Mob, int Whose)> given, IEnumerable<int> spoken, Func<int, int, bool>? meansOthers = null)
     {
-        var (times, isOnes) = Times(names.Count, given);
-        var (rows, _) = Times(names.Count, spoken.Select(mob => (mob, 0)));
+        var (times, isOnes, whose) = Times(names.Count, given);
+        var (rows, _, _) = Times(names.Count, spoken.Select(mob => (mob, 0)));
         var slips = new Dictionary<int, int>();
         int[] named = [.. Enumerable.Range(0, times.Length).Where(mob => times[mob] + rows[mob] > 0).OrderByDescending(mob => times[mob] + rows[mob])];
         foreach (var once in named.Where(mob => isOnes[mob]))
@@ -30,6 +31,11 @@ internal static class MobSlips
                     slips.Add(once, other);
                 }
             }
+        }
+
+        foreach (var once in named.Where(mob => isOnes[mob] && meansOthers?.Invoke(mob, whose[mob]) == true))
+        {
+            slips.TryAdd(once, once);
         }
 
         // Two names in one cell are two mobs, and nobody knows which of them.
@@ -46,8 +52,8 @@ internal static class MobSlips
         return slips;
     }
 
-    /// <summary>How often each is named, and whether it is so and all of it is one's.</summary>
-    private static (int[] Times, bool[] AreOnes) Times(int mobs, IEnumerable<(int Mob, int Whose)> named)
+    /// <summary>How often each is named, and whether it is so and all of it is one's, and whose.</summary>
+    private static (int[] Times, bool[] AreOnes, int[] Whose) Times(int mobs, IEnumerable<(int Mob, int Whose)> named)
     {
         var (times, whose, areOnes) = (new int[mobs], new int[mobs], new bool[mobs]);
         foreach (var (mob, one) in named)
@@ -60,7 +66,7 @@ internal static class MobSlips
             }
         }
 
-        return (times, areOnes);
+        return (times, areOnes, whose);
     }
 
     private static bool IsSlip(string name, string other)

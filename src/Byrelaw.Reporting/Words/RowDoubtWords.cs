@@ -76,7 +76,7 @@ internal static class RowDoubtWords
             "When it began is not known: on any day since the last such end, or since the animal joined or was old enough.",
             $"Write the {(count == 1 ? "row" : "rows")} that began it, such as the bull’s coming."),
         RowDoubt.MobNamedOnce => new("mob_named_once",
-            $"{(count == 1 ? "A mob’s name is given to one animal only, and is" : $"The names of {count} mobs are given to one animal only each, and are")} nearly another’s: {where}",
+            $"{(count == 1 ? "A mob’s name is given to one animal only, and may mean another mob" : $"The names of {count} mobs are given to one animal only each, and may mean other mobs")}: {where}",
             $"Which mob {(count == 1 ? "that" : "each")} row means is not known, nor who was with {(count == 1 ? "that animal" : "those animals")} from then on.",
             "Correct the name; if it is a mob of its own, give it one that is less like another’s."),
         RowDoubt.CalvedAgainSoon => new("calved_again_soon",

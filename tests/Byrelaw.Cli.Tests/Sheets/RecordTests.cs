@@ -323,6 +323,25 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void Yes_is_the_answer_of_a_test_that_has_it_and_no_tick()
+    {
+        _farm.Farm.Change("vocabulary.byre", "event heat\n", "event heat\ntest mucus seen  answers yes, \"no\"  in the yards\n");
+        _farm.Farm.Write("vet.csv", "animal,date,mucus seen\n7,2026-10-04,yes\n8,2026-10-04,no\n");
+        var run = Record("vet.csv");
+        run.Code.ShouldBe(ExitCode.Done, run.ToString());
+        _farm.Events.ShouldContain("2026-10-04,7,mucus seen,yes");
+        _farm.Events.ShouldContain("2026-10-04,8,mucus seen,no");
+    }
+
+    [Fact]
+    public void A_number_that_is_no_sheets_is_told_the_last_one()
+    {
+        _farm.Farm.Run("record", "spring.byre", "X0101-000000", "--not-done", "rain").ShouldBeOneClearLine("no sheet was written yet");
+        var number = _farm.Draw();
+        _farm.Farm.Run("record", "spring.byre", "X0101-000000", "--not-done", "rain").ShouldBeOneClearLine($"the last that was written is {number}");
+    }
+
+    [Fact]
     public void A_number_that_was_printed_on_another_farms_sheet_is_none_of_this_ledger()
     {
         var number = _farm.Draw();
@@ -565,6 +584,8 @@ public sealed class RecordTests : IDisposable
         var events = _farm.Events;
         var file = _farm.Fill(name, (1, "done", "yes"), (2, "done", "yes"), (3, "done", "no"), (3, "reason", "spare"));
         Record(file).ShouldBeOneClearLine("is a rehearsal's: it is written into a copy of the farm. Say where that is to lie, with --out DIR");
+        Run("record", "spring.byre", file, "--out", "records/tried").ShouldBeOneClearLine("lies within the records themselves");
+        Run("record", "spring.byre", file, "--out", "records-tried").Code.ShouldBe(ExitCode.Done, "a name that only begins as theirs");
         var run = Run("record", "spring.byre", file, "--out", "rehearsed");
         run.Code.ShouldBe(ExitCode.Done, run.ToString());
         run.Out.ShouldContain("REHEARSAL: written into a copy, rehearsed/spring.byre.");

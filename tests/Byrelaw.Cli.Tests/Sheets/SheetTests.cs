@@ -86,6 +86,7 @@ public sealed class SheetTests : IDisposable
     [InlineData("2026-10-03", "2026-10-03 is over; today is 2026-10-04. What was done then is recorded")]
     [InlineData("2026-10-04", "--today does not go with a sheet", "--today", "2026-10-04")]
     [InlineData("2026-10-04", "--known-on does not go with a sheet", "--known-on", "2026-10-04")]
+    [InlineData("2026-10-04", "--heard-on does not go with a sheet", "--heard-on", "2026-10-04")]
     [InlineData("2026-10-04", "give --sheet or --rehearse, not both", "--rehearse", "2026-10-04")]
     public void What_cannot_be_drawn_is_refused(string day, string said, params string[] more)
     {

@@ -26,10 +26,20 @@ public sealed class OverlookedBulletTests
     public void What_a_person_says_that_it_is_not_counts() =>
         Farm("- \"Natural\" is mating", "\nleave out Natural, which is not bull in").Believe().Doubted.OfType<MayBeOverlooked>().ShouldBeEmpty();
 
-    private static PromisingFarm Farm(string bullet, string more = "") => new()
+    [Theory]
+    [InlineData("P", "pregnancy test")]
+    [InlineData("E", "")]
+    [InlineData("void", "")]
+    public void Rows_are_left_out_that_a_text_reads_as_a_calf(string cell, string fallen)
+    {
+        var herd = Farm("- \"PD\" where \"Detail\" is \"P\" is pregnancy test, pregnant\n    - \"PD\" where \"Detail\" is \"E\" is pregnancy test, empty", $"\ncomplete for pregnancy test since 2026-01-01", $"\n  leave out rows where \"Detail\" is \"{cell}\"").Believe();
+        string.Join(", ", herd.Doubted.OfType<MayBeOverlooked>().Select(doubt => doubt.Fallen.Name)).ShouldBe(fallen);
+    }
+
+    private static PromisingFarm Farm(string bullet, string more = "", string below = "") => new()
     {
         Animals = ["1,2018-01-01,F"],
         Events = ["2026-06-01,1,heat,"],
-        Records = $"up to 2026-10-04\ncomplete for mating, bull in, bull out since 2026-01-01{more}\nfrom \"diary.csv\", a row for each event\n  date in \"Day\"\n  animal in \"No\"\n  kind in \"Code\"\n    {bullet}",
+        Records = $"up to 2026-10-04\ncomplete for mating, bull in, bull out since 2026-01-01{more}\nfrom \"diary.csv\", a row for each event\n  date in \"Day\"\n  animal in \"No\"\n  kind in \"Code\"\n    {bullet}{below}",
     };
 }

@@ -54,6 +54,19 @@ public sealed class ColumnsThatTellTests
         herd.Coverage.Gaps.ShouldNotContain(gap => gap.Animal != herd.Find("1"));
     }
 
+    [Theory]
+    [InlineData("P", "", true)]
+    [InlineData("E", "", false)]
+    [InlineData("P", "\n  leave out P, which is not pregnancy test", false)]
+    public void A_calf_in_a_row_that_is_left_out_is_a_result_that_nobody_knows(string leftOut, string said, bool isDoubt)
+    {
+        var farm = Farm.Replace("kind is mating", $"kind in \"Code\"\n      - \"PD\" where \"Detail\" is \"P\" is pregnancy test, pregnant\n      - \"PD\" where \"Detail\" is \"E\" is pregnancy test, empty\n    leave out rows where \"Detail\" is \"{leftOut}\"", StringComparison.Ordinal)
+            .Replace("up to 2026-10-04", "up to 2026-10-04" + said, StringComparison.Ordinal);
+        var herd = Herd(farm, "Rank", "", "", $"Day,No,Code,Detail\n2026-09-20,1,PD,{leftOut}\n");
+        herd.Runs[herd.Vocabulary.FindKind("pregnancy test")!.Id].Answers.Count(answer => answer == KindRun.NotKnown).ShouldBe(isDoubt ? 1 : 0);
+        herd.Runs[herd.Vocabulary.FindKind("pregnancy test")!.Id].Days.Length.ShouldBe(isDoubt ? 1 : 0);
+    }
+
     [Fact]
     public void What_a_row_is_read_as_is_no_doubt_of_it()
     {
@@ -77,16 +90,18 @@ public sealed class ColumnsThatTellTests
     [InlineData("Visit;Cow;Result\n20/11/2026;1;PD+\n20/11/2026;2;PD-\n", true)]
     [InlineData("Cow;Belegt am;Served\n1;20/11/2026;x\n", true)]
     [InlineData("Bull;Price\nAldo;40\n", false)]
-    public void A_file_beside_the_records_tells(string text, bool tells)
+    [InlineData("Day,No\n2026-05-01,1\n2026-09-20,2\n", true, "diary.bak")]
+    [InlineData("Day,No\n2026-05-01,1\n", false, "diary.csv~")]
+    public void A_file_beside_the_records_tells(string text, bool tells, string name = "vet.csv")
     {
         var folder = Directory.CreateTempSubdirectory("byrelaw-beside-").FullName;
         try
         {
             File.WriteAllText(Path.Combine(folder, "cows.csv"), "No\n1\n2\n");
             File.WriteAllText(Path.Combine(folder, "diary.csv"), "Day,No\n2026-05-01,1\n");
-            File.WriteAllText(Path.Combine(folder, "vet.csv"), text);
+            File.WriteAllText(Path.Combine(folder, name), text);
             var rules = FarmFiles.Rules(Farm);
-            string.Join(", ", RecordInput.In(folder, "records", rules.Rulebook.Vocabulary, rules.Rulebook.Records).FilesNotRead).ShouldBe(tells ? "records/vet.csv" : "");
+            string.Join(", ", RecordInput.In(folder, "records", rules.Rulebook.Vocabulary, rules.Rulebook.Records).FilesNotRead).ShouldBe(tells ? $"records/{name}" : "");
         }
         finally
         {
