@@ -12,9 +12,9 @@ public sealed class DraftTests : IDisposable
         Snapshot.Verify(Without.Digests(_farm.Run("draft", "spring.byre").ToString()));
         Files("out").ShouldBe(
         [
+            .. new[] { "1007", "1012", "1019", "1033", "1423" }.SelectMany(number => new[] { $"animals/{number}.html", $"animals/{number}.md" }),
             "draft.json", "index.html", "index.md", "page.css", "page.js",
-            .. new[] { "1007", "1012", "1019", "1033", "1423" }.SelectMany(number => new[] { $"recipients/animals/{number}.html", $"recipients/animals/{number}.md" }),
-            "recipients/draft.csv", "recipients/index.html", "recipients/index.md", "report-files.txt",
+            "recipients/draft.csv", "recipients/index.html", "recipients/index.md", "report-files.txt", "rules.html", "rules.md",
         ]);
     }
 
@@ -26,7 +26,7 @@ public sealed class DraftTests : IDisposable
         _farm.Change("records/events.csv", "2026-09-07,1423,calving,,,,\n", "");
         _farm.Change("records/events.csv", "2026-09-18,1423,body condition,5.0,,,\n", "");
         _farm.Run("draft", "spring.byre", "--out", "a/b").Code.ShouldBe(ExitCode.Done);
-        Files("a/b").ShouldNotContain("recipients/animals/1423.md");
+        Files("a/b").ShouldNotContain("animals/1423.md");
         Files("a").ShouldAllBe(file => file.StartsWith("b/"));
     }
 

@@ -46,7 +46,7 @@ public sealed class VerifyTests : IDisposable
     public void A_list_edited_by_hand_is_told_with_the_animals_edited()
     {
         _farm.Change("out/recipients/draft.csv", ",No,", ",Ready,");
-        _farm.Change("out/recipients/animals/1012.md", "1012", "1021");
+        _farm.Change("out/animals/1012.md", "1012", "1021");
         Snapshot.Verify(Told(_farm.Run("verify", "out")));
     }
 
@@ -60,10 +60,10 @@ public sealed class VerifyTests : IDisposable
     [Fact]
     public void A_page_that_is_gone_is_told()
     {
-        File.Delete(_farm.At("out/recipients/animals/1007.html"));
+        File.Delete(_farm.At("out/animals/1007.html"));
         var run = _farm.Run("verify", "out");
         run.Code.ShouldBe(ExitCode.Bad);
-        run.Out.ShouldContain("No longer in the report: recipients/animals/1007.html.");
+        run.Out.ShouldContain("No longer in the report: animals/1007.html.");
     }
 
     /// <summary>Neither the inputs nor the list of files shows anything: it may have been the program.</summary>

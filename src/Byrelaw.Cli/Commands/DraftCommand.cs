@@ -14,18 +14,22 @@ internal static class DraftCommand
         var folder = new Option<string?>("--out") { Description = $"The folder for the report; without it: {DefaultOut}, and none with --format json.", HelpName = "DIR" };
         var (on, knownOn, by, format) = (SharedOptions.On(), SharedOptions.KnownOn(), SharedOptions.By(), SharedOptions.Format("ndjson"));
         var (herd, recordsTo, strict) = (SharedOptions.Herd(), SharedOptions.RecordsTo(), SharedOptions.Strict());
+        var pages = new Option<string?>("--pages")
+        {
+            Description = $"Which animals have a page of their own: all, asked (with whom something is to be done), none, or numbers with commas; without it all up to {PagesAsked.AllUpTo} animals, and of more those asked.", HelpName = "WHICH",
+        };
         var session = SessionAskedFor.Option("Judge for this session only, from 1; without it for every one that is not over.");
         var each = new Option<bool>("--each-herd") { Description = "Judge every herd of the records, one after another; with --format ndjson." };
         var command = new Command("draft", "Judge every animal of every list and write the draft lists with a page for every animal.")
         {
-            programme, folder, session, on, knownOn, recordsTo, herd, each, by, strict, format,
+            programme, folder, pages, session, on, knownOn, recordsTo, herd, each, by, strict, format,
         };
         command.SetAction(parsed =>
         {
             var days = new AskedDays(parsed.GetValue(on), parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors));
             return parsed.GetValue(each) || parsed.GetValue(format) == "ndjson"
                 ? EachHerd.Run(parsed.GetValue(programme)!, parsed.GetValue(each), parsed.GetValue(format)!, parsed.GetValue(herd), parsed.GetValue(folder), days, doors with { IsStrict = parsed.GetValue(strict) })
-                : Run(parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), days, parsed.GetValue(herd)), parsed.GetValue(by), parsed.GetValue(format) == "json", doors with { IsStrict = parsed.GetValue(strict) });
+                : Run(parsed.GetValue(programme)!, parsed.GetValue(folder), new Asked(parsed.GetValue(session), days, parsed.GetValue(herd), parsed.GetValue(pages)), parsed.GetValue(by), parsed.GetValue(format) == "json", doors with { IsStrict = parsed.GetValue(strict) });
         });
         return command;
     }
@@ -55,6 +59,12 @@ internal static class DraftCommand
         SessionAskedFor.Check(loaded.Reading.Rulebook, asked.Session, asked.Days.On);
         SharedOptions.SayRecordsTo(asked.Days.RecordsTo, loaded.Herd, doors);
         var draft = Judge(loaded, asked, doors);
+        var pages = new PagesAsked(asked.Pages);
+        if (pages.Unknown(draft).FirstOrDefault() is { } stranger)
+        {
+            throw new CannotDoException($"--pages wants all, asked, none, or numbers of animals with commas; `{stranger}` is none of them, and no animal of these lists");
+        }
+
         problems.Add(UnknownAnimals.In(draft));
         problems.Add(UnknownMobs.In(draft.Rulebook, draft.Herd));
         problems.Print(doors);
@@ -65,7 +75,7 @@ internal static class DraftCommand
             Write(draft, inputs, doors.Full(target), doors);
         }
 
-        doors.Out.Write(json ? JsonText.Of(draft, inputs) + "\n" : DraftText.Of(draft, doors.OutInk) + $"The lists and a page for every animal: {doors.Show(doors.Full(target!))}/index.html\n{logged}");
+        doors.Out.Write(json ? JsonText.Of(draft, inputs) + "\n" : DraftText.Of(draft, doors.OutInk) + $"{WithPages(pages, draft)}: {doors.Show(doors.Full(target!))}/index.html\n{logged}");
         if (problems.All.Count > 0)
         {
             doors.Err.WriteLine($"{problems.Counted()}{(problems.Errors > 0 ? ". What they touch is in doubt, and doubt lets no animal through" : "")}.");
@@ -73,6 +83,14 @@ internal static class DraftCommand
 
         return draft.Lists.Any(list => list.IsBroken) ? ExitCode.Bad : problems.Ends(doors);
     }
+
+    private static string WithPages(PagesAsked pages, Draft draft) => pages.For(draft.Herd) switch
+    {
+        "all" => "The lists and a page for every animal",
+        "none" => "The lists",
+        "asked" => $"The lists, and a page for every animal with whom something is to be done{(pages.IsLeftToSize ? $" ({draft.Herd.Count} animals; --pages all for a page each)" : "")}",
+        _ => "The lists, and a page for each of those asked for",
+    };
 
     /// <summary>Says why there is no programme to judge.</summary>
     public static int NotJudged(Problems problems, bool json, Doors doors)
@@ -98,7 +116,7 @@ internal static class DraftCommand
     {
         var file = doors.Full(programme);
         var records = RecordsFolder.Of(loaded.Reading.Rulebook.Records!.Folder, file);
-        return new InputsJson(Relative(from, file), Relative(from, records), Iso(asked.Days.On), Iso(asked.Days.KnownOn)) { Herd = asked.Herd, Session = asked.Session, RecordsTo = Iso(asked.Days.RecordsTo) };
+        return new InputsJson(Relative(from, file), Relative(from, records), Iso(asked.Days.On), Iso(asked.Days.KnownOn)) { Herd = asked.Herd, Pages = asked.Pages, Session = asked.Session, RecordsTo = Iso(asked.Days.RecordsTo) };
     }
 
     private static string Relative(string from, string path) => Path.GetRelativePath(from, path).Replace(Path.DirectorySeparatorChar, '/');
@@ -108,11 +126,11 @@ internal static class DraftCommand
     private static void Write(Draft draft, InputsJson inputs, string folder, Doors doors)
     {
         using var bar = new ProgressBar(doors, "Writing");
-        var files = Report.FilesOf(draft);
+        var files = Report.FilesOf(draft, inputs);
         var kept = ReportFolder.Write(folder, Report.Of(draft, inputs), written => bar.Report((written, files)));
         KeptNotes.Say(kept, folder, doors);
     }
 
     /// <summary>What is to be judged.</summary>
-    private sealed record Asked(int? Session, AskedDays Days, string? Herd);
+    private sealed record Asked(int? Session, AskedDays Days, string? Herd, string? Pages);
 }

@@ -38,12 +38,19 @@ public sealed record JudgedSession(Session Days, Rulebook Rulebook, Judge Judge,
     public ListJudgement? Donors => ProgrammeLists.Judged(Lists, ProgrammeLists.Donors(Programme));
 
     /// <summary>Every session that is not over: after its final transfer a session is not judged, and the book says what came of it.</summary>
-    /// <param name="draft">The programme's lists, judged on the days of its first session.</param>
+    /// <param name="draft">The programme's lists, judged on the days of its first session, or of every session.</param>
     /// <param name="today">The day of planning.</param>
     public static ImmutableArray<JudgedSession> Of(Draft draft, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(draft);
         var inTurn = new SessionsInTurn(draft.Rulebook, draft.Herd, draft.KnownOn, today);
-        return [.. Session.Of(draft.Rulebook.Programme!).Where(session => session.FinalTransfer >= today).Select(session => inTurn.Judge(session, session.Number == 1 ? draft.Lists : null))];
+        return [.. Session.Of(draft.Rulebook.Programme!).Where(session => session.FinalTransfer >= today).Select(session => inTurn.Judge(session, ByTheBook(draft, session)))];
+    }
+
+    /// <summary>What the draft has judged already is not judged twice.</summary>
+    private static ImmutableArray<ListJudgement>? ByTheBook(Draft draft, Session session)
+    {
+        ImmutableArray<ListJudgement> its = [.. draft.Lists.Where(list => list.Session == session.Number)];
+        return !its.IsEmpty ? its : session.Number == 1 && draft.Lists.All(list => list.Session is null) ? draft.Lists : null;
     }
 }

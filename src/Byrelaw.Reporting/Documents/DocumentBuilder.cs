@@ -71,6 +71,14 @@ public sealed class DocumentBuilder
         return inside._blocks.Count == 0 ? this : Add(new Folded(summary, inside._blocks.ToImmutable(), onScreenOnly));
     }
 
+    /// <summary>What another one has put together, behind it.</summary>
+    public DocumentBuilder And(DocumentBuilder other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        _blocks.AddRange(other._blocks);
+        return this;
+    }
+
     /// <summary>The part.</summary>
     /// <param name="name">What it is, for the style sheet.</param>
     /// <param name="anchor">The place that links lead to; null for none.</param>

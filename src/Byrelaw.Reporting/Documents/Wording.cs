@@ -37,6 +37,9 @@ public sealed class Wording
     /// <summary>What the floor says of her, as a label; nothing for nothing.</summary>
     public static Wording Danger(InCalf inCalf) => new Wording().Add(InCalfWords.Of(inCalf), inCalf == InCalf.TakeAsInCalf ? RunStyle.Danger : RunStyle.MayBe);
 
+    /// <summary>The same before a list of numbers.</summary>
+    public static Wording Label(InCalf inCalf) => new Wording().Add(InCalfWords.OfMany(inCalf), inCalf == InCalf.TakeAsInCalf ? RunStyle.Danger : RunStyle.MayBe);
+
     /// <summary>Words in a frame; none for none.</summary>
     public static Wording Note(string words) => new Wording().Add(PlainText.Clean(words), RunStyle.Note);
 

@@ -7,7 +7,9 @@ public static class Story
     private static readonly (string Kind, string Said)[] Milestones = [("heat", "heat"), ("mating", "served"), ("transfer", "transfer")];
 
     /// <summary>The parts of the line, each a few words.</summary>
-    public static IReadOnlyList<string> Of(AnimalReport report)
+    /// <param name="report">The animal.</param>
+    /// <param name="sinceCalved">Whether an illness from before her last calving is left out.</param>
+    public static IReadOnlyList<string> Of(AnimalReport report, bool sinceCalved = false)
     {
         var (list, herd, animal) = (report.On, report.On.Herd, report.Animal.Animal);
         var parts = new List<string>();
@@ -31,7 +33,7 @@ public static class Story
         }
 
         parts.AddRange(Checks(report, calved ?? Day.Start).Take(2));
-        if (LastAgainst(report) is { } ill)
+        if (LastAgainst(report, sinceCalved ? calved ?? Day.Start : Day.Start) is { } ill)
         {
             parts.Add(ill);
         }
@@ -79,14 +81,14 @@ public static class Story
             });
     }
 
-    /// <summary>The latest event that some rule of the list wants not to have happened, apart from those told already.</summary>
-    private static string? LastAgainst(AnimalReport report)
+    /// <summary>The latest event since a day that some rule of the list wants not to have happened, apart from those told already.</summary>
+    private static string? LastAgainst(AnimalReport report, int since)
     {
         var herd = report.On.Herd;
         var found = report.On.UnwantedKinds
             .Where(kind => kind.Name != Calving && Milestones.All(milestone => milestone.Kind != kind.Name))
             .Select(kind => (kind.Name, Day: LastDay(herd, kind, report.Animal.Animal, Until(report.On))))
-            .Where(found => found.Day is not null).OrderByDescending(found => found.Day).FirstOrDefault();
+            .Where(found => found.Day >= since).OrderByDescending(found => found.Day).FirstOrDefault();
         return found.Day is { } day ? $"{found.Name} {report.On.Short(Day.Date(day))}" : null;
     }
 

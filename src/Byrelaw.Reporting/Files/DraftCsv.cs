@@ -36,7 +36,7 @@ public static class DraftCsv
                 Iso(animal.ReadyFrom), Iso(animal.ReadyUntil),
                 $"{animal.Rank}", Numbers.Of(animal.Score),
                 PlainText.Clean(Reason.Of(report)),
-                PlainText.Clean(DraftList.Beware(report)),
+                PlainText.Clean(BewareWords.Of(report)),
                 Iso(choice.JudgedFrom), Iso(choice.JudgedTo), ReachWords.Iso(list.Herd), Iso(choice.JudgedTo)));
         }
     }

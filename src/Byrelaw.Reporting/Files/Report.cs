@@ -11,13 +11,19 @@ public sealed record ReportFile(string Path, string Text);
 public static class Report
 {
     /// <summary>How many files there will be.</summary>
-    public static int FilesOf(Draft draft) => 5 + (draft.Herd.Problems.IsEmpty ? 0 : 1) + (draft.Herd.OpenRows.IsEmpty ? 0 : 1) + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + draft.Lists.Sum(list => 2 + (2 * list.Animals.Length));
+    public static int FilesOf(Draft draft, InputsJson? inputs)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        return (inputs is null ? 6 : 7) + (draft.Herd.Problems.IsEmpty ? 0 : 1) + (draft.Herd.OpenRows.IsEmpty ? 0 : 1)
+            + draft.Lists.Select(list => list.Choice.List).Distinct().Count() + (2 * draft.Lists.Length) + (2 * new PagesAsked(inputs?.Pages).Of(draft).Count());
+    }
 
-    /// <summary>The files: an overview, and for each list its first page, a page an animal and the list for the yards.</summary>
+    /// <summary>The files: the season's page, a page for each list and for each animal that is to have one, and the lists for a spreadsheet.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="inputs">What it was drawn up from; where that is given, the same facts stand in <c>draft.json</c>, to be verified later.</param>
     public static IEnumerable<ReportFile> Of(Draft draft, InputsJson? inputs = null)
     {
+        ArgumentNullException.ThrowIfNull(draft);
         if (inputs is not null)
         {
             yield return new ReportFile(KeptReport.DraftFile, JsonText.Of(draft, inputs) + "\n");
@@ -38,18 +44,27 @@ public static class Report
             yield return file;
         }
 
-        var folders = new FileNames();
-        var animals = new FileNames();
+        var (folders, animals) = (new FileNames(), new FileNames());
+        var named = DraftNames.Of(draft);
+        var withPage = new PagesAsked(inputs?.Pages).Of(draft).ToList();
+        var numbers = withPage.Select(her => her.Main.Animal.Number).ToHashSet(StringComparer.Ordinal);
         var written = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var file in Both(OverviewPage.Of(draft, list => folders.For(FolderOf(list)), folders.For)))
+        var lists = draft.Lists.Select(judged => new ListReport(draft, judged)).ToList();
+        var recipients = draft.Rulebook.Programme is { } programme ? ProgrammeLists.Recipients(programme)?.List : null;
+        var main = lists.Exists(list => list.Name == recipients) ? lists.FindAll(list => list.Name == recipients) : lists;
+        foreach (var file in Both(Led(OverviewPage.Of(draft, named, list => folders.For(FolderOf(list)), folders.For))))
         {
             yield return file;
         }
 
-        foreach (var list in draft.Lists.Select(judged => new ListReport(draft, judged)))
+        foreach (var file in Both(Led(RulesPage.Of(draft))))
         {
-            var folder = folders.For(FolderOf(list));
-            foreach (var file in Both(ListPage.Of(list, $"{folder}/index", number => $"animals/{animals.For(number)}.md")))
+            yield return file;
+        }
+
+        foreach (var list in lists)
+        {
+            foreach (var file in Both(Led(ListPage.Of(list, $"{folders.For(FolderOf(list))}/index", number => numbers.Contains(number) ? $"../animals/{animals.For(number)}.md" : null, named))))
             {
                 yield return file;
             }
@@ -58,24 +73,36 @@ public static class Report
             {
                 yield return new ReportFile($"{folders.For(list.Name)}/draft.csv", DraftCsv.Of(draft, list.Name));
             }
+        }
 
-            for (var i = 0; i < list.List.Animals.Length; i++)
+        for (var i = 0; i < withPage.Count; i++)
+        {
+            var page = AnimalPage.Of(
+                withPage[i], $"animals/{animals.For(withPage[i].Main.Animal.Number)}", report => $"../{folders.For(FolderOf(report.On))}/index.md#{Anchors.Of(report.Animal.Number)}", Neighbour(i - 1), Neighbour(i + 1));
+            foreach (var file in Both(Led(page)))
             {
-                var page = AnimalPage.Of(new AnimalReport(list, list.List.Animals[i]), $"{folder}/animals/{animals.For(list.List.Animals[i].Number)}",
-                    Neighbour(list, i - 1, animals), Neighbour(list, i + 1, animals));
-                foreach (var file in Both(page))
-                {
-                    yield return file;
-                }
+                yield return file;
             }
+        }
+
+        (string, string)? Neighbour(int at) => at >= 0 && at < withPage.Count && withPage[at].Main.Animal.Number is var number ? (number, $"{animals.For(number)}.md") : null;
+
+        // Every page leads to the season's page, and to the recipients of every session; the others stand on the season's page.
+        Page Led(Page page)
+        {
+            var up = page.Path.Contains('/', StringComparison.Ordinal) ? "../" : "";
+            return page with
+            {
+                Head = page.Head with
+                {
+                    Ways = [new("Season", $"{up}index.md", page.Path == "index"), .. main.Select(list => (List: list, Path: $"{folders.For(FolderOf(list))}/index")).Select(one => new Way(one.List.Session is { } session ? $"Session {session}" : Phrases.Sentence(one.List.Name), $"{up}{one.Path}.md", page.Path == one.Path)), new("Rules", $"{up}{RulesPage.Path}.md", page.Path == RulesPage.Path)],
+                },
+            };
         }
     }
 
     /// <summary>Each session of several has pages of its own; all its sessions stand in one table for the yards.</summary>
     private static string FolderOf(ListReport list) => list.Session is { } session ? $"{list.Name}-{session}" : list.Name;
-
-    private static (string, string)? Neighbour(ListReport list, int at, FileNames animals) =>
-        at >= 0 && at < list.List.Animals.Length && list.List.Animals[at].Number is var number ? (number, $"{animals.For(number)}.md") : null;
 
     /// <summary>A page as Markdown and as HTML, with its style sheet and script beside it in the report.</summary>
     public static ReportFile[] Both(Page page) =>

@@ -6,7 +6,7 @@ internal static class HtmlLanes
     public static void Write(StringBuilder html, Lanes lanes)
     {
         html.Append("<div class=\"lanes\" style=\"").Append(AxisStyle(lanes.Axis)).Append("\"><div class=\"lane head\" aria-hidden=\"true\"><span></span><span class=\"ticks\">");
-        foreach (var month in lanes.Axis.Months().Where(month => month.Month % 3 == 1))
+        foreach (var month in lanes.Axis.Months().Where(month => month.Month % 3 == 1 && !(lanes.Axis.Today is { } end && lanes.Axis.PerCent(end) - lanes.Axis.PerCent(month) is > -1 and < 16)))
         {
             html.Append(CultureInfo.InvariantCulture, $"<i style=\"left:{lanes.Axis.PerCent(month)}%\">{Dates.ShortMonth(month.Month)}{(month.Month == 1 ? $" {month.Year}" : "")}</i>");
         }

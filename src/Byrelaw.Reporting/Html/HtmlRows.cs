@@ -8,7 +8,7 @@ internal static class HtmlRows
         if (rows.Axis is { } axis)
         {
             html.Append("<div class=\"axis\" aria-hidden=\"true\"><span>");
-            foreach (var month in axis.Months())
+            foreach (var month in axis.Months().Where(month => axis.PerCent(month) < 92))
             {
                 html.Append(CultureInfo.InvariantCulture, $"<i style=\"left:{axis.PerCent(month)}%\">{(month.Month == 1 ? $"{month.Year}" : Dates.ShortMonth(month.Month))}</i>");
             }
@@ -16,7 +16,7 @@ internal static class HtmlRows
             html.Append("</span></div>\n");
         }
 
-        html.Append("<ul class=\"herd\" aria-label=\"").Text(rows.Caption).Append("\">\n");
+        html.Append("<ul class=\"herd\" aria-label=\"").Text(rows.Caption).Append(rows.Axis is { } days ? $"\" style=\"{HtmlLanes.AxisStyle(days)}\">\n" : "\">\n");
         foreach (var row in rows.Rows)
         {
             Row(html, row, rows.Axis);

@@ -73,6 +73,9 @@ public static class HtmlWriter
             case Lanes lanes:
                 HtmlLanes.Write(html, lanes);
                 break;
+            case AnimalHeading her:
+                html.Append("<div class=\"her\"><h1>").Text(her.Number).Append("</h1><div>").Words(her.Answer).Append("<span class=\"who\">").Text(her.Who).Append("</span></div></div>\n");
+                break;
             case Cards cards:
                 HtmlCards.Write(html, cards);
                 break;

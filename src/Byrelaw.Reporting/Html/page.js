@@ -6,7 +6,7 @@
   if (last && `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}` > last) {
     const p = document.createElement('p');
     p.className = 'void';
-    p.textContent = 'Void: this page held until ' + last + '. Draw it up again.';
+    p.textContent = 'Void: this page held until ' + new Date(last + 'T12:00').toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }) + '. Draw it up again.';
     document.querySelector('main').prepend(p);
   }
   if (!find) return;

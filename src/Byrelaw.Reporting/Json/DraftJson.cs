@@ -34,6 +34,10 @@ public sealed record InputsJson(string ProgrammeFile, string RecordsFolder, stri
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Herd { get; init; }
 
+    /// <summary>Which animals have a page, as given with <c>--pages</c>; left out where the herd's size decides.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Pages { get; init; }
+
     /// <summary>The day given with <c>--records-to</c>; left out where the farm's file says how far the records reach.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? RecordsTo { get; init; }

@@ -1,110 +1,105 @@
 namespace Byrelaw.Reporting.Pages;
 
-/// <summary>One animal on one list: the answer, why, what to do, and the whole table behind it.</summary>
+/// <summary>One animal, at every session and by both checks: one sentence, one job, her year, what matters, and all the rest folded beneath.</summary>
 public static class AnimalPage
 {
     /// <summary>The page.</summary>
-    /// <param name="report">The animal.</param>
+    /// <param name="her">What every list says of her.</param>
     /// <param name="path">Where it lies in the report, without an ending.</param>
-    /// <param name="previous">The number and page of the one before her on the list, if any.</param>
+    /// <param name="rowOf">Where her row stands on a list's page, relative to this one.</param>
+    /// <param name="previous">The number and page of the one before her, if any.</param>
     /// <param name="next">The number and page of the one after her, if any.</param>
-    public static Page Of(AnimalReport report, string path, (string Number, string Link)? previous = null, (string Number, string Link)? next = null) =>
-        new(path, $"{report.Animal.Number} · {Headline.Of(report)}", report.On.Head,
-        [
-            Top(report),
-            Why(report),
-            Doubted(report),
-            new DocumentBuilder().Led("To do:", ToDo.Of(report)).As("todo"),
-            new DocumentBuilder().Sentence(string.Join(" · ", Story.Of(report))).As("story"),
-            Timeline(report),
-            Table(report),
-            Points(report),
-            new DocumentBuilder().Heading(2, "Why these rules").Bullets(report.Animal.Rules.Where(rule => rule.Rule is not null).Select(rule => WhyRule.Of(rule, report))).As("reasons"),
-            Waivers(report),
-            Way(report, previous, next),
-        ]);
-
-    private static Part Top(AnimalReport report)
+    public static Page Of(HerReports her, string path, Func<AnimalReport, string> rowOf, (string Number, string Link)? previous = null, (string Number, string Link)? next = null)
     {
-        var (before, answer, after) = Headline.Sentence(report);
-        var who = string.Join(" · ", new[] { Particulars.Tag(report), Mob(report), Particulars.Sort(report) }.Where(text => text.Length > 0));
-        var part = new DocumentBuilder()
-            .Heading(1, $"{Wording.Bold(report.Animal.Number)} · {AnswerWords.Shape(report.Animal.Answer)} {Headline.Of(report)}")
-            .Sentence(who)
-            .Sentence($"{before} {Wording.Bold(answer)}{after} {Phrases.Sentence(ReachWords.Of(report.On.Herd))}.")
-            .Sentence(PlannedWords.Of(report));
+        ArgumentNullException.ThrowIfNull(her);
+        var rules = HerRules.Of(her);
+        return new(path, $"{her.Main.Animal.Number} · {Headline.Of(her.Main)}", Head(her),
+        [
+            Top(her),
+            new DocumentBuilder().Draw(HerSessions.Of(her)).As("sessions"),
+            Doubted(her.Main),
+            Year(her),
+            Rules(rules),
+            Points(her.Main),
+            Why(her, rules),
+            new DocumentBuilder().Draw(new Blanks("Found on the day", "Not used: decided by, and why")).As("blanks"),
+            Way(her, rowOf, previous, next),
+        ]);
+    }
+
+    /// <summary>Judged for every session, and void after the last.</summary>
+    private static PageHead Head(HerReports her)
+    {
+        var head = her.Main.On.Head;
+        var last = her.All.Max(report => report.On.List.Choice.JudgedTo);
+        var sessions = her.All.Select(report => report.On.List.Session).Distinct().Count();
+        return sessions < 2 ? head with { HoldsTo = last }
+            : head with
+            {
+                Facts = [new("judged for", $"{sessions} sessions, from {Dates.Long(her.All.Min(report => report.On.List.Choice.JudgedFrom))}"), .. head.Facts.Where(fact => fact.Name is not ("judged for" or "void after")), new("void after", Dates.Long(last))],
+                HoldsTo = last,
+            };
+    }
+
+    private static Part Top(HerReports her)
+    {
+        var report = her.Main;
+        var who = string.Join(" · ", new[] { Particulars.Sort(report), Particulars.Mob(report) is { Length: > 0 } mob ? $"mob {mob}" : "", Particulars.Tag(report) }.Where(text => text.Length > 0));
+        var part = new DocumentBuilder().Draw(new AnimalHeading(report.Animal.Number, $"{Wording.Answer(report.Animal.Answer, report.On.Use)} {Wording.Danger(her.InCalf)}", who))
+            .Sentence(Phrases.Stop(Headline.Of(report)), Tone.Lead)
+            .Framed(Frame.Job, ToDo.Of(report))
+            .Sentence(PlannedWords.Of(report))
+            .Sentence(string.Join(" · ", Story.Of(report, sinceCalved: true)), Tone.Soft);
         if (report.On.Draft.KnownOn is { } day)
         {
             part.Sentence(ListPage.AsKnownOn(day));
         }
 
-        if (DraftList.Beware(report) is { Length: > 0 } beware)
+        var beware = Cautions.Of(report).Where(caution => caution != Phrases.Small(InCalfWords.Of(report.Animal.InCalf))).ToList();
+        if (beware.Count > 0)
         {
-            part.Led("Beware:", Phrases.Stop(beware));
+            part.Led("Beware:", Phrases.Stop(string.Join("; ", beware)));
         }
 
-        return part.As("top");
-    }
-
-    private static string Mob(AnimalReport report) => Particulars.Mob(report) is { Length: > 0 } mob ? $"mob {mob}" : "";
-
-    private static Part Why(AnimalReport report)
-    {
-        var part = new DocumentBuilder();
-        var inTheWay = InTheWay.Of(report);
-        for (var i = 0; i < inTheWay.Count; i++)
+        if (her.OfMainSession.Any(one => one.On.IsForTreatment && one.Animal.Answer.MayBeUsed()))
         {
-            part.Led($"{(i == 0 ? "In the way" : "Also in the way")}: {inTheWay[i].Rule}.", inTheWay[i].Sentences);
+            part.Sentence(SafetyNotes.HormoneLine);
         }
 
-        if (InTheWay.Others(report) is { Count: > 0 } others)
-        {
-            part.Led("In the way too:", $"{Phrases.And(others)}; see the table below.");
-        }
-
-        return part.Sentence(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("why");
+        return part.Sentence(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("top");
     }
 
     private static Part Doubted(AnimalReport report) => DoubtsAboutHer.Of(report) is { Count: > 0 } doubts
         ? new DocumentBuilder().Led("Doubted about her records:", string.Join(" ", doubts)).As("doubted")
         : Part.None;
 
-    private static Part Timeline(AnimalReport report) =>
-        new DocumentBuilder().Heading(2, "Her year ahead").Sentence($"All rules together: {TimelineWords.Of(report.Animal.Timeline)}.")
-            .Picture(TimelinePicture.Of(report)).As("timeline");
+    private static Part Year(HerReports her) => HerYear.Of(her) is { } year ? new DocumentBuilder().Heading(2, "Her year").Draw(year).As("year") : Part.None;
 
-    private static Part Table(AnimalReport report)
+    private static Part Rules(ImmutableArray<(RuleJudgement Rule, AnimalReport Report)> rules)
     {
-        var table = new Table($"Every rule, for {report.On.Days}", "answer", "rule", "found", "needed", "margin", "settles", "records");
-        foreach (var rule in RuleOrder.Of(report.Animal))
-        {
-            table.Add(
-                RuleAnswerWords.Both(rule),
-                rule.Name,
-                RuleWords.Found(rule, report.On),
-                RuleWords.Needed(rule),
-                RuleWords.Margin(rule),
-                RuleWords.Settles(rule, report.On),
-                RuleWords.Records(rule, report.On));
-        }
-
-        return new DocumentBuilder().Heading(2, "Every rule").Table(table).As("rules");
+        var (matter, rest) = (rules.Where(one => HerRules.Matters(one.Rule)).ToList(), rules.Where(one => !HerRules.Matters(one.Rule)).ToList());
+        var hold = rest.Count(one => one.Rule.Answer == RuleAnswer.Met);
+        var others = rest.Where(one => one.Rule.Answer == RuleAnswer.DoesNotApply).Select(one => one.Rule.Name).Distinct().ToList();
+        var part = new DocumentBuilder().Heading(2, "What matters");
+        return (matter.Count == 0 ? part.Sentence("Nothing: every rule holds, and none of them only just.") : part.Table(HerRules.Table("What is against her, not known, waived, let pass, changed here, or for the day", matter, says: true)))
+            .Fold(Wording.Bold(Numbers.Count(hold, "more rule holds", "more rules hold")), new DocumentBuilder()
+                .Table(HerRules.Table("Rules that hold", rest.Where(one => one.Rule.Answer == RuleAnswer.Met), says: false))
+                .Sentence(others.Count == 0 ? "" : $"Not for her: {Phrases.And(others)}."))
+            .As("matters");
     }
 
     private static Part Points(AnimalReport report)
     {
-        var part = new DocumentBuilder();
         if (report.Animal.Prefers.IsEmpty)
         {
-            return part.As("points");
+            return Part.None;
         }
 
         var table = new Table("Points rank those who may be used; they keep nobody out", "answer", "what is preferred", "points", "found", "records");
         foreach (var prefer in report.Animal.Prefers)
         {
-            var answer = prefer.Truth switch { Truth.True => "✓ yes", Truth.False => "✗ no", _ => "? not known" };
             table.Add(
-                answer,
+                prefer.Truth switch { Truth.True => "✓ yes", Truth.False => "✗ no", _ => "? not known" },
                 $"{prefer.Prefer.Name}: {ConditionWords.Of(prefer.Prefer.Condition)}",
                 Numbers.Of(prefer.Truth == Truth.True ? prefer.Prefer.Counts : 0),
                 string.Join("; ", prefer.Findings.Select(finding => FoundWords.Of(finding, report.On))),
@@ -112,17 +107,20 @@ public static class AnimalPage
         }
 
         var rank = report.Animal.Rank is { } place ? $", rank {place}" : "";
-        return part.Heading(2, $"Points: {Numbers.Of(report.Animal.Score)}{rank}").Table(table).As("points");
+        return new DocumentBuilder().Fold(Wording.Bold($"Points: {Numbers.Of(report.Animal.Score)}{rank}"), new DocumentBuilder().Table(table), onScreenOnly: true).As("points");
     }
 
-    private static Part Waivers(AnimalReport report)
+    /// <summary>Of the rules that matter why they are there, and of waivers who agreed.</summary>
+    private static Part Why(HerReports her, ImmutableArray<(RuleJudgement Rule, AnimalReport Report)> rules)
     {
-        var waivers = report.Animal.Rules.Select(rule => rule.Waiver).OfType<Waiver>().Select<Waiver, Wording>(waiver =>
-            $"{Wording.Bold($"{waiver.Rule}.")} Until {Dates.Long(waiver.Until)}. {waiver.Because} {LocalPractice.Agreed(waiver.Agreement)}").ToList();
-        return waivers.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "Waived for her").Bullets(waivers).As("waivers");
+        var matter = rules.Where(one => one.Rule.Rule is not null && HerRules.Matters(one.Rule)).DistinctBy(one => one.Rule.Name)
+            .Select<(RuleJudgement Rule, AnimalReport Report), Wording>(one => $"{WhyRule.InShort(one.Rule.Rule!)} {Wording.Link("In full.", $"../{RulesPage.Path}.md#{RulesPage.AnchorOf(one.Report.On.Name, one.Rule.Rule!)}")}");
+        var waivers = her.Main.Animal.Rules.Select(rule => rule.Waiver).OfType<Waiver>().Select<Waiver, Wording>(waiver =>
+            $"{Wording.Bold($"{waiver.Rule}, waived for her.")} Until {Dates.Long(waiver.Until)}. {waiver.Because} {LocalPractice.Agreed(waiver.Agreement)}");
+        return matter.Concat(waivers).ToList() is { Count: > 0 } why ? new DocumentBuilder().Heading(2, "Why, and where it comes from").Bullets(why).As("why") : Part.None;
     }
 
-    private static Part Way(AnimalReport report, (string Number, string Link)? previous, (string Number, string Link)? next)
+    private static Part Way(HerReports her, Func<AnimalReport, string> rowOf, (string Number, string Link)? previous, (string Number, string Link)? next)
     {
         var links = new List<Wording>();
         if (previous is { } before)
@@ -130,12 +128,12 @@ public static class AnimalPage
             links.Add(Wording.Link($"← {before.Number}", before.Link));
         }
 
-        links.Add(Wording.Link($"The list: {report.On.Title}", "../index.md"));
+        links.AddRange(her.All.Select(report => Wording.Link(report.On.Title, rowOf(report))));
         if (next is { } after)
         {
             links.Add(Wording.Link($"{after.Number} →", after.Link));
         }
 
-        return new DocumentBuilder().Sentence(Wording.Join(" · ", links)).As("way");
+        return new DocumentBuilder().Sentence(Wording.Join(" · ", links)).As("screen");
     }
 }

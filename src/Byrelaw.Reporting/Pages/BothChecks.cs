@@ -47,7 +47,7 @@ public sealed class BothChecks
     public string Said(AnimalJudgement animal) => !_animals.TryGetValue(animal.Animal, out var other) ? "not on that list"
         : AnswerWords.Both(other.Answer, Other.Use) + (other is { Answer: Answer.Later, ReadyFrom: { } ready } ? $" from {Other.Short(ready)}" : other is { Answer: Answer.Later, NotBefore: { } day } ? $", not before {Other.Short(day)}" : "");
 
-    /// <summary>On the recipients' list: what to beware of where she might carry, and no hormone may be given; else nothing.</summary>
-    public string Beware(AnimalJudgement animal) => IsOfTreatment || !(animal.Answer.MayBeUsed() || animal.Answer == Answer.Ask) || (_animals.TryGetValue(animal.Animal, out var other) && other.Answer.MayBeUsed()) ? ""
-        : $"hormone: {Said(animal)}";
+    /// <summary>What the other check says, where it says otherwise of one whom this one lets through or asks about; else nothing.</summary>
+    public string Beware(AnimalJudgement animal) => !(animal.Answer.MayBeUsed() || animal.Answer == Answer.Ask) || (_animals.TryGetValue(animal.Animal, out var other) && other.Answer.MayBeUsed()) ? ""
+        : $"{(IsOfTreatment ? "embryo" : "hormone")}: {Said(animal)}";
 }

@@ -1,53 +1,61 @@
+using Byrelaw.Planning.Naming;
+
 namespace Byrelaw.Reporting.Pages;
 
-/// <summary>A list's first page: counts, what to do next, the draft list, and what is behind it.</summary>
+/// <summary>A list's page: danger, counts, what finds an animal, every animal in one section, and what is behind it.</summary>
 public static class ListPage
 {
     /// <summary>The page.</summary>
     /// <param name="list">The list.</param>
     /// <param name="path">Where it lies in the report, without an ending.</param>
-    /// <param name="linkTo">The path of an animal's page, relative to this one.</param>
-    public static Page Of(ListReport list, string path, Func<string, string> linkTo) =>
-        new(path, list.Title, list.Head,
-        [
-            Top(list),
-            WhatIsDoubted.Of(list),
-            new DocumentBuilder().Heading(2, "Do next").Numbered(NextOrNothing(list)).As("next"),
-            DraftList.Of(list, linkTo),
-            Ranked(list, linkTo),
-            Later(list),
-            FindOutPart.Of(list),
-            Keeping(list),
-            ShakyOnes(list, linkTo),
-            LocalPractice.Of(list),
-            RecordProblems.Of(list),
-            Reading(list.Use),
-            Fingerprints.Of(list.Draft),
-            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
-        ]);
-
-    private static Part Top(ListReport list)
+    /// <param name="linkTo">The path of an animal's page, relative to this one; null where she has none.</param>
+    /// <param name="named">Every session by name; none where nobody is named.</param>
+    public static Page Of(ListReport list, string path, Func<string, string?> linkTo, ImmutableArray<NamedSession> named)
     {
-        var counts = Wording.Join(" · ", AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold($"{list.List.Count(answer)}")} {AnswerWords.Both(answer, list.Use)}"));
-        var part = new DocumentBuilder().Heading(1, list.Title)
-            .Sentence(list.UseSentence)
-            .Sentence(PlannedWords.Of(list))
-            .Sentence(DangerLine.Of(list.Draft, list.List))
-            .Sentence($"{Numbers.Count(list.List.Animals.Length, "animal", "animals")} judged: {counts}")
-            .Sentence($"May be used: {AtBest.Of(list.List)}.")
-            .Sentence(BothChecks.Of(list)?.InAll() ?? "");
+        ArgumentNullException.ThrowIfNull(list);
+        var sections = ListSection.Of(list, named);
+        var (checks, axis) = (BothChecks.Of(list), HerdStrip.AxisOf(list));
+        return new(path, list.Title, list.Head,
+        [
+            Top(list, sections, ListSection.HereIn(list, named)),
+            Find(list),
+            .. sections.Select(section => SectionPart.Of(section, list, checks, axis, linkTo, section.Kind == SectionKind.Ask && ListSection.HereIn(list, named) is { ToAsk.IsEmpty: false } here
+                ? $"{Phrases.FirstOf([.. here.ToAsk.Select(animal => animal.Number)], 30)} would fill places that are empty." : "")),
+            Keeping(list),
+            OnlyJust(list, linkTo),
+            LocalPractice.Of(list),
+            new DocumentBuilder().Fold(Wording.Bold("What to find out, and for whom"), FindOutPart.Of(list), onScreenOnly: true).As("find-out"),
+            new DocumentBuilder().Fold(Wording.Bold("What is doubted, and what is wrong in the records"), WhatIsDoubted.Said(list).And(RecordProblems.Said(list.Herd)), onScreenOnly: true).As("doubted"),
+            new DocumentBuilder().Fold(Wording.Bold("How to read the answers"), new DocumentBuilder()
+                .Bullets(AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold(AnswerWords.Both(answer, list.Use))}: {AnswerWords.Meaning(answer)}.")), onScreenOnly: true).As("reading"),
+            Fingerprints.Of(list.Draft),
+            CautionsPart.Of(),
+        ]);
+    }
+
+    private static Part Top(ListReport list, ImmutableArray<ListSection> sections, NamedSession? here)
+    {
+        var part = new DocumentBuilder().Heading(1, list.Title);
         if (list.List.IsBroken)
         {
             var places = list.List.BrokenParts.Select(broken => $"{broken.Span.File.Path} line {broken.Span.Line}")
                 .Concat(BrokenRules(list)).Distinct().ToList();
-            part.Led("Nobody on this list is Ready: lines of the rule files cannot be read.", $"{Phrases.And(places)}. A broken rule lets no animal through.");
+            part.Framed(Frame.Stop, $"{Wording.Bold("Nobody on this list is Ready: lines of the rule files cannot be read.")} {Phrases.And(places)}. A broken rule lets no animal through.");
         }
 
+        part.Sentence(list.UseSentence).Draw(DangerBox.Of(list.List)).Sentence(Preview(list)).Sentence(PlannedWords.Of(list));
+        if (list.IsForTreatment)
+        {
+            part.Bullets(NotProven(list)).Sentence(SafetyNotes.Prostaglandin);
+        }
+
+        part.Sentence(here is null ? (Wording)$"May be used: {AtBest.Of(list.List)}." : $"{Wording.Bold(Places(here))} May be used: {AtBest.Of(list.List)}.", Tone.Large)
+            .Sentence(BothChecks.Of(list)?.InAll() ?? "");
         var unreadable = list.Herd.Problems.Count(problem => problem.Severity == Severity.Error);
         if (unreadable > 0)
         {
             part.Led($"{Numbers.Count(unreadable, "error", "errors")} in the records.",
-                $"What {(unreadable == 1 ? "that line" : "those lines")} might have said is in doubt, and nothing is guessed. See “Problems in the records” below.");
+                $"What {(unreadable == 1 ? "that line" : "those lines")} might have said is in doubt, and nothing is guessed.");
         }
 
         if (list.Draft.KnownOn is { } day)
@@ -55,89 +63,92 @@ public static class ListPage
             part.Sentence(AsKnownOn(day));
         }
 
-        return part.As("top");
+        if (KeepsBack.Of(list) is { Count: > 0 } kept)
+        {
+            part.Sentence($"Most are kept back by {Phrases.And([.. kept.OrderByDescending(rule => rule.InAll).Take(3).Select(rule => $"“{rule.Rule}” ({rule.InAll})")])}: {Wording.Link("what keeps how many", "#back")}.");
+        }
+
+        return part.Draw(new AnswerBar([.. AnswerWords.All.Select(answer => new AnswerShare(answer, list.Use, list.List.Count(answer), FirstWith(answer, sections)))])).As("top");
     }
 
     /// <summary>What judging by an earlier day's knowledge does and does not take back.</summary>
-    public static string AsKnownOn(NodaTime.LocalDate day) =>
+    public static string AsKnownOn(LocalDate day) =>
         $"Judged as known on {Dates.Long(day)}: rows entered and agreements made after that day are not seen. "
         + "Facts without a date, and what the farm says is complete, are today's.";
+
+    private static string Preview(ListReport list) => list.IsForTreatment
+        ? "A preview: no box stands here, and nobody is given anything by it. Draw it up again that morning, and look up her status beside her."
+        : "A preview: no box stands here. Draw it up again on the day.";
+
+    /// <summary><c>9 are wanted, 9 are named, none is short; 8 are spare.</c></summary>
+    private static string Places(NamedSession here)
+    {
+        var wanted = here.Wanted is { } places ? $"{Are(places)} wanted, " : "";
+        var missing = here.Short is { } few ? $", {Are(few)} short" : "";
+        return Phrases.Sentence($"{wanted}{Are(here.Named.Length)} named{missing}; {Are(here.Spares.Length)} spare.");
+    }
+
+    private static string Are(int count) => count switch { 0 => "none is", 1 => "1 is", _ => $"{count} are" };
+
+    private static string? FirstWith(Answer answer, ImmutableArray<ListSection> sections) =>
+        sections.FirstOrDefault(section => section.Animals.Any(animal => animal.Answer == answer)) is { } section ? $"#{section.Anchor}" : null;
 
     private static IEnumerable<string> BrokenRules(ListReport list) =>
         list.Rulebook.Rules.Where(rule => rule.IsBroken && rule.IsFor(list.Name)).Select(rule => $"{rule.Span.File.Path} line {rule.Span.Line}");
 
-    private static IReadOnlyList<string> NextOrNothing(ListReport list) =>
-        DoNext.Of(list) is { Count: > 0 } tasks ? tasks : ["Nothing is open on this list."];
-
-    private static Part Ranked(ListReport list, Func<string, string> linkTo)
+    private static IEnumerable<string> NotProven(ListReport list)
     {
-        var table = new Table($"{AnswerWords.Word(Answer.Ready, list.Use)} and {AnswerWords.Word(Answer.OnCourse, list.Use)}, the best first; ties by number", "rank", "number", "answer", "points", "for");
-        foreach (var animal in list.List.Animals.Where(animal => animal.Rank is not null).OrderBy(animal => animal.Rank))
+        var rules = list.Rulebook.Rules.Where(rule => rule.IsSafety && rule.IsFor(list.Name)).ToList();
+        if (rules.Count == 0)
         {
-            table.Add($"{animal.Rank!.Value}", Linked(animal, linkTo), AnswerWords.Both(animal.Answer, list.Use),
-                Numbers.Of(animal.Score), RankReasons.Of(animal));
+            yield return "No safety rule on this list says that an animal must be proven not in calf: nobody's status is proven.";
         }
 
-        var part = new DocumentBuilder().Heading(2, $"{AnswerWords.Word(Answer.Ready, list.Use)}, ranked");
-        return (table.IsEmpty ? part.Sentence(list.Use == ListUse.ForLookingOnly ? "Nobody matches." : "Nobody is Ready or On course.") : part.Table(table)).As("ranked");
+        foreach (var rule in rules)
+        {
+            var open = list.List.Animals.Count(animal => animal.Rules.Any(judged => judged.Name == rule.Name && judged.Answer is not (RuleAnswer.Met or RuleAnswer.DoesNotApply)));
+            yield return $"{rule.Name}: not proven for {open} of {Numbers.Count(list.List.Animals.Length, "animal", "animals")}.";
+        }
     }
 
-    private static Part Later(ListReport list)
+    private static Part Find(ListReport list)
     {
-        var later = list.List.Animals.Where(animal => animal.Answer == Answer.Later)
-            .SelectMany(animal => new[] { (Day: animal.ReadyFrom, Then: "ready, if nothing else happens"), (Day: animal.NotBefore, Then: "to be asked about") }
-                .Where(one => one.Day is not null).Select(one => (one.Day, one.Then, animal.Number)))
-            .GroupBy(one => (Day: one.Day!.Value, one.Then)).OrderBy(group => group.Key.Day).ThenBy(group => group.Key.Then, StringComparer.Ordinal);
-        var table = new Table("Later: from which day, and how sure", "from", "then", "animals", "numbers");
-        foreach (var date in later)
-        {
-            table.Add(Dates.Long(date.Key.Day), date.Key.Then, $"{date.Count()}", string.Join(", ", date.Select(one => one.Number)));
-        }
-
-        var part = new DocumentBuilder().Heading(2, "Later, by date");
-        return (table.IsEmpty ? part.Sentence("Nobody is Later.") : part.Table(table)).As("later");
+        var answers = AnswerWords.All.Select(answer => (Answer: answer, Count: list.List.Count(answer))).Where(one => one.Count > 0)
+            .Select(one => new FinderButton($"{AnswerWords.Both(one.Answer, list.Use)} {one.Count}", FinderKey.Answer, HtmlWords.ClassOf(one.Answer)));
+        var danger = list.List.Animals.Count(animal => animal.InCalf != InCalf.NotTold);
+        var mobs = list.List.Animals.Select(animal => Particulars.Mob(new AnimalReport(list, animal))).Where(mob => mob.Length > 0).Distinct().Order(StringComparer.OrdinalIgnoreCase).ToList();
+        return list.List.Animals.IsEmpty ? new DocumentBuilder().Sentence("No animal of the herd is on this list.").As("find-part")
+            : new DocumentBuilder().Draw(new Finder(
+            [
+                .. answers, .. danger > 0 ? [new FinderButton($"In calf? {danger}", FinderKey.InCalf, "1")] : Array.Empty<FinderButton>(),
+                .. mobs.Count > 1 ? mobs.Select(mob => new FinderButton(mob, FinderKey.Mob, mob)) : [],
+            ])).As("find-part");
     }
 
     private static Part Keeping(ListReport list)
     {
-        var table = new Table("Rules by how many animals each keeps from being Ready", "rule", "keeps back alone", "in all");
-        foreach (var rule in KeepsBack.Of(list))
-        {
-            table.Add(rule.Rule, $"{rule.Alone}", $"{rule.InAll}");
-        }
-
-        var part = new DocumentBuilder().Heading(2, "What keeps them back");
-        return (table.IsEmpty ? part.Sentence("Nothing: no rule keeps anyone back.") : part.Table(table)).As("keeping");
+        var kept = KeepsBack.Of(list);
+        return kept.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "What keeps them back").Draw(new KeptBack("Rules by how many animals each keeps from being Ready", [.. kept])).As("keeping", "back");
     }
 
-    private static Part ShakyOnes(ListReport list, Func<string, string> linkTo)
+    private static Part OnlyJust(ListReport list, Func<string, string?> linkTo)
     {
-        var table = new Table(
-            $"Met, but at the very limit or lapsing within {Shaky.Days} days after the judging days", "number", "answer", "rule", "found");
+        var table = new Table($"Met, but at the very limit or lapsing within {Shaky.Days} days after the judging days", "number", "answer", "rule", "found");
         foreach (var animal in list.List.Animals.Where(animal => animal.Answer.MayBeUsed()))
         {
             foreach (var rule in animal.Rules.Where(rule => rule.IsShaky))
             {
-                table.Add(Linked(animal, linkTo), AnswerWords.Both(animal.Answer, list.Use), rule.Name,
-                    RuleWords.Found(rule, list));
+                table.Add(linkTo(animal.Number) is { } page ? Wording.Link(Wording.Bold(animal.Number), page) : Wording.Bold(animal.Number), AnswerWords.Both(animal.Answer, list.Use), rule.Name, RuleWords.Found(rule, list));
             }
         }
 
-        var part = new DocumentBuilder().Heading(2, "What is shaky");
-        part = table.IsEmpty ? part.Sentence("No answer rests on a limit just reached or about to lapse.") : part.Table(table);
-        return part.Bullets(LetPass(list)).As("shaky");
+        var passed = LetPass(list).ToList();
+        return table.IsEmpty && passed.Count == 0 ? Part.None : new DocumentBuilder().Heading(2, "What holds, but only just").Table(table).Bullets(passed).As("shaky");
     }
 
     /// <summary>Rules that let pass what is not known, and how many of those who may be used passed that way.</summary>
     private static IEnumerable<string> LetPass(ListReport list) =>
         list.List.Animals.Where(animal => animal.Answer.MayBeUsed())
-            .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == Language.Rulebooks.IfNotKnown.Pass)
+            .SelectMany(animal => animal.Rules).Where(rule => rule.Replaced == IfNotKnown.Pass)
             .GroupBy(rule => rule.Name).Select(group => $"{group.Key}: not known, and let pass, for {group.Count()} of the Ready and On course.");
-
-    private static Part Reading(ListUse use) => new DocumentBuilder().Heading(2, "How to read the answers")
-        .Bullets(AnswerWords.All.Select<Answer, Wording>(answer => $"{Wording.Bold(AnswerWords.Both(answer, use))}: {AnswerWords.Meaning(answer)}."))
-        .As("reading");
-
-    private static Wording Linked(AnimalJudgement animal, Func<string, string> linkTo) =>
-        Wording.Link(Wording.Bold(animal.Number), linkTo(animal.Number));
 }

@@ -1,23 +1,29 @@
+using Byrelaw.Planning.Naming;
+
 namespace Byrelaw.Reporting.Pages;
 
-/// <summary>The report's first page: the programme and its lists.</summary>
+/// <summary>The report's first page: what is dangerous, how the season stands, what is doubted, what to do next.</summary>
 public static class OverviewPage
 {
     /// <summary>The page.</summary>
     /// <param name="draft">The draft.</param>
+    /// <param name="named">Every session by name; none where nobody is named.</param>
     /// <param name="folderOf">A list's folder within the report.</param>
     /// <param name="tableOf">The folder of its table for the yards, by the list's name.</param>
-    public static Page Of(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)
+    public static Page Of(Draft draft, ImmutableArray<NamedSession> named, Func<ListReport, string> folderOf, Func<string, string> tableOf)
     {
-        var title = draft.Rulebook.Programme?.Name ?? "Draft lists";
-        return new Page("index", title, Head(draft),
+        ArgumentNullException.ThrowIfNull(draft);
+        return new Page("index", draft.Rulebook.Programme?.Name ?? "Draft lists", Head(draft),
         [
-            new DocumentBuilder().Heading(1, title).Sentence(Danger(draft)).As("top"),
+            Top(draft, named),
+            Sessions(draft, named, folderOf),
             Lists(draft, folderOf, tableOf),
             WhatIsDoubted.Of(draft.Herd),
+            draft.Herd.Problems.IsEmpty ? Part.None : RecordProblems.Said(draft.Herd).As("problems", "problems"),
+            Next(draft),
             Calendar(draft),
             Fingerprints.Of(draft),
-            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            CautionsPart.Of(),
         ]);
     }
 
@@ -33,12 +39,84 @@ public static class OverviewPage
         HoldsTo = draft.Lists.IsEmpty ? null : draft.Lists.Max(list => list.Choice.JudgedTo),
     };
 
-    /// <summary>On the days of the first list of recipients that is judged; where there is none, of the first list.</summary>
-    private static Wording Danger(Draft draft)
+    private static Part Top(Draft draft, ImmutableArray<NamedSession> named)
+    {
+        var part = new DocumentBuilder().Heading(1, draft.Rulebook.Programme is null ? "Draft lists" : "Where the season stands");
+        var broken = draft.Lists.Where(list => list.IsBroken).Select(list => list.Choice.List).Distinct().ToList();
+        if (broken.Count > 0)
+        {
+            part.Framed(Frame.Stop, $"{Wording.Bold("Lines of the rule files cannot be read.")} Nobody is Ready on {Phrases.And(broken)}: a broken rule lets no animal through.");
+        }
+
+        if (First(draft) is { } list)
+        {
+            part.Draw(DangerBox.Of(list)).Sentence($"On {Dates.Range(list.Choice.JudgedFrom, list.Choice.JudgedTo)}. Before a hormone see the sheet of that morning: more may stand there.", Tone.Soft);
+        }
+
+        return part.Sentence(Trouble(named), Tone.Lead).As("top");
+    }
+
+    /// <summary>The first list of recipients that is judged; where there is none, the first list.</summary>
+    private static ListJudgement? First(Draft draft)
     {
         var recipients = draft.Rulebook.Programme is { } programme ? ProgrammeLists.Recipients(programme)?.List : null;
-        return (draft.Lists.FirstOrDefault(list => list.Choice.List == recipients) ?? draft.Lists.FirstOrDefault()) is { } list ? DangerLine.Of(draft, list) : "";
+        return draft.Lists.FirstOrDefault(list => list.Choice.List == recipients) ?? draft.Lists.FirstOrDefault();
     }
+
+    /// <summary>Which sessions have their recipients, and the one in most trouble.</summary>
+    private static Wording Trouble(ImmutableArray<NamedSession> named)
+    {
+        if (named.IsEmpty)
+        {
+            return "";
+        }
+
+        var full = named.Where(session => session.Short == 0).Select(session => $"{session.Number}").ToList();
+        var has = full.Count == 0 ? "" : full.Count == 1 ? $"Session {full[0]} has its recipients. " : $"Sessions {Phrases.And(full)} have their recipients. ";
+        return named.Where(session => session.Short > 0).MaxBy(session => session.Short) is not { } worst ? has
+            : (Wording)$"{has}{Wording.Bold($"Session {worst.Number} is {worst.Short} short")}{(worst.ToAsk.IsEmpty ? ", and nobody is left to ask." : $", with {worst.ToAsk.Length} to ask.")}";
+    }
+
+    private static Part Sessions(Draft draft, ImmutableArray<NamedSession> named, Func<ListReport, string> folderOf)
+    {
+        if (named.IsEmpty)
+        {
+            return Part.None;
+        }
+
+        var part = new DocumentBuilder().Heading(2, named.Length == 1 ? "The session" : "The sessions");
+        foreach (var session in named)
+        {
+            var list = draft.Lists.Where(list => list.Session == session.Number && list.Choice.List == session.Session.Recipients!.Choice.List).Select(list => new ListReport(draft, list)).First();
+            part.Draw(Session(session, list, $"{folderOf(list)}/index.md"));
+        }
+
+        return part.As("sessions");
+    }
+
+    private static SessionStalls Session(NamedSession session, ListReport list, string page)
+    {
+        var days = session.Session.Days;
+        return new(
+            Wording.Link($"Session {session.Number}", page),
+            [
+                .. session.Named.Select(animal => (LocalDate?)animal.Start).Min() is { } start ? [$"First treatment {Day(start)}"] : Array.Empty<Wording>(),
+                .. days.Collection is { } collected ? [$"Collection {Day(collected)}"] : Array.Empty<Wording>(),
+                $"Transfer {Day(days.FirstTransfer)}{(days.FinalTransfer > days.FirstTransfer ? $" to {Day(days.FinalTransfer)}" : "")}",
+                .. session.Session.Donors is null ? Array.Empty<Wording>() : [$"Donors: {session.Session.Collected.Length}{(session.DonorsToAsk.IsEmpty ? "" : $", and {session.DonorsToAsk.Length} to ask")}"],
+            ],
+            [
+                .. session.Wanted is { } wanted ? [("recipients wanted", $"{wanted}")] : Array.Empty<(string, string)>(),
+                ("named", $"{session.Named.Length}"), ("to ask", $"{session.ToAsk.Length}"), .. session.Short is { } few ? [("short", $"{few}")] : Array.Empty<(string, string)>(), ("spare", $"{session.Spares.Length}"),
+            ],
+            [.. session.Named.Select(animal => Wording.Link(animal.Number, $"{page}#{Anchors.Of(animal.Number)}"))],
+            session.Short ?? 0,
+            session.Session.IsStopped ? "This session is given up." : $"The list: {AtBest.Of(list.List)}.");
+    }
+
+    private static string Day(LocalDate day) => $"{day.DayOfWeek.ToString()[..3]} {day.Day} {Dates.ShortMonth(day.Month)}";
+
+    private static Part Next(Draft draft) => JobsByPlace.Of(draft) is { IsEmpty: false } columns ? new DocumentBuilder().Heading(2, "Do next").Draw(new JobColumns(columns)).As("next", "next") : Part.None;
 
     private static Part Lists(Draft draft, Func<ListReport, string> folderOf, Func<string, string> tableOf)
     {
@@ -56,7 +134,7 @@ public static class OverviewPage
             ]);
         }
 
-        var part = new DocumentBuilder();
+        var part = new DocumentBuilder().Heading(2, "The lists");
         return (table.IsEmpty ? part.Sentence("The programme chooses no list.") : part.Table(table)).As("lists");
     }
 

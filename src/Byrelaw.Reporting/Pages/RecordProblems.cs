@@ -6,24 +6,25 @@ namespace Byrelaw.Reporting.Pages;
 public static class RecordProblems
 {
     /// <summary>The part of the list's page.</summary>
-    public static Part Of(ListReport list)
+    public static DocumentBuilder Said(Herd herd)
     {
-        var problems = list.Herd.Problems;
+        ArgumentNullException.ThrowIfNull(herd);
+        var problems = herd.Problems;
         var part = new DocumentBuilder().Heading(2, "Problems in the records");
         if (problems.IsEmpty)
         {
-            return part.Sentence("None found.").As("problems");
+            return part.Sentence("None found.");
         }
 
-        var causes = ProblemCauses.Sorted(ProblemCauses.Of(list.Herd));
-        var ofRows = list.Herd.RowProblems.Select(row => row.Problem).ToHashSet();
+        var causes = ProblemCauses.Sorted(ProblemCauses.Of(herd));
+        var ofRows = herd.RowProblems.Select(row => row.Problem).ToHashSet();
         part.Bullets([.. problems.Where(problem => !ofRows.Contains(problem)).Select(Line), .. causes.Take(ProblemCauses.Most).Select(Line)]);
         if (causes.Any(cause => cause.Rows.Length > 1) || CauseText.Rest(causes) is not null)
         {
             part.Sentence($"{(CauseText.Rest(causes) is { } rest ? $"{rest}. " : "")}Every row stands in problems.csv.");
         }
 
-        return part.As("problems");
+        return part;
     }
 
     private static Wording Line(ProblemCause cause) => CauseText.More(cause) is { } more ? $"{Line(cause.First)} {Phrases.Sentence(more)}." : Line(cause.First);

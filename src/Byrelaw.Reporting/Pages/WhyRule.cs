@@ -3,24 +3,23 @@ namespace Byrelaw.Reporting.Pages;
 /// <summary>Why a rule is there: what its names stand for, its reason and source, and what it was before this farm changed it.</summary>
 public static class WhyRule
 {
-    /// <summary>One item of a list.</summary>
-    public static Wording Of(RuleJudgement judged, AnimalReport report)
+    /// <summary>All of it, for the page of the rules.</summary>
+    public static Wording Of(Rule rule, Rulebook rulebook)
     {
-        var rule = judged.Rule!;
-        var lead = Wording.Bold($"{rule.Name}{(rule.IsSafety ? " (safety rule)" : "")}.");
-        var words = string.Join(' ', Sentences(rule, report).Where(text => !string.IsNullOrEmpty(text)));
+        ArgumentNullException.ThrowIfNull(rule);
+        var words = Words([RuleWords.Audience(rule) is { Length: > 0 } audience ? $"Only {audience}." : null, .. Defined(rule, rulebook), .. Reasons(rule), .. ChangeHistory.Earlier(rule), ChangeHistory.Places(rule)]);
         var caution = SafetyNotes.For($"{rule.Name} {words}") is { } note ? Wording.Bold(note) : "";
-        return $"{lead} {words} {caution}";
+        return $"{words} {caution}";
     }
 
-    private static IEnumerable<string?> Sentences(Rule rule, AnimalReport report)
-    {
-        yield return Audience(rule);
-        foreach (var define in ConditionWords.DefinesOf(rule.Needs, report.On.Rulebook))
-        {
-            yield return $"“{define.Name}” stands for: {ConditionWords.Of(define.Condition)}.";
-        }
+    /// <summary>The reason, the source and what was changed, for an animal's page: what its names stand for stands on the page of the rules.</summary>
+    public static Wording InShort(Rule rule) => $"{Wording.Bold($"{rule.Name}{(rule.IsSafety ? " (safety rule)" : "")}.")} {Words(Reasons(rule))}";
 
+    private static IEnumerable<string?> Defined(Rule rule, Rulebook rulebook) =>
+        ConditionWords.DefinesOf(rule.Needs, rulebook).Select(define => $"“{define.Name}” stands for: {ConditionWords.Of(define.Condition)}.");
+
+    private static IEnumerable<string?> Reasons(Rule rule)
+    {
         yield return rule.IfNotKnown switch
         {
             IfNotKnown.Pass => "If not known, it lets her pass.",
@@ -41,13 +40,7 @@ public static class WhyRule
         }
 
         yield return LocalPractice.Agreed(rule.Agreement);
-        foreach (var earlier in ChangeHistory.Earlier(rule))
-        {
-            yield return earlier;
-        }
-
-        yield return ChangeHistory.Places(rule);
     }
 
-    private static string? Audience(Rule rule) => RuleWords.Audience(rule) is { Length: > 0 } words ? $"Only {words}." : null;
+    private static string Words(IEnumerable<string?> sentences) => string.Join(' ', sentences.Where(text => !string.IsNullOrEmpty(text)));
 }

@@ -21,7 +21,7 @@ public static class WhyText
             .Sentence(SmallestChange.Of(report))
             .Sentence(string.Join(" ", DoubtsAboutHer.Of(report)))
             .Sentence($"To do: {ToDo.Of(report)}")
-            .Sentence(DraftList.Beware(report) is { Length: > 0 } beware ? $"Beware: {beware}" : "").Gap();
+            .Sentence(BewareWords.Of(report) is { Length: > 0 } beware ? $"Beware: {beware}" : "").Gap();
         if (Story.Of(report) is { Count: > 0 } story)
         {
             text.Sentence(string.Join(" · ", story)).Gap();

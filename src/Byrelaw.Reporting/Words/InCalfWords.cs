@@ -10,4 +10,7 @@ public static class InCalfWords
         InCalf.MayBe => "May be in calf",
         _ => "",
     };
+
+    /// <summary>The same of several animals.</summary>
+    public static string OfMany(InCalf inCalf) => inCalf == InCalf.TakeAsInCalf ? "Take as in calf" : Of(inCalf);
 }

@@ -40,13 +40,13 @@ public sealed class FilledInTests : IDisposable
     public void Notes_on_a_page_are_kept_also_when_the_animal_is_on_no_list_any_more()
     {
         Draft();
-        File.AppendAllText(_farm.At("out/recipients/animals/1423.md"), "\nLame today, says the boy.\n");
+        File.AppendAllText(_farm.At("out/animals/1423.md"), "\nLame today, says the boy.\n");
         _farm.Change("records/animals.csv", "1423,554000700041423,2022-08-14,F,,Hill\n", "");
         _farm.Change("records/events.csv", "2026-09-07,1423,calving,,,,\n", "");
         _farm.Change("records/events.csv", "2026-09-18,1423,body condition,5.0,,,\n", "");
-        Draft().Err.ShouldContain("out/recipients/animals/1423.md had been filled in or changed by hand; it is kept as out/recipients/animals/1423.kept.md.");
-        File.ReadAllText(_farm.At("out/recipients/animals/1423.kept.md")).ShouldEndWith("Lame today, says the boy.\n");
-        File.Exists(_farm.At("out/recipients/animals/1423.html")).ShouldBeFalse();
+        Draft().Err.ShouldContain("out/animals/1423.md had been filled in or changed by hand; it is kept as out/animals/1423.kept.md.");
+        File.ReadAllText(_farm.At("out/animals/1423.kept.md")).ShouldEndWith("Lame today, says the boy.\n");
+        File.Exists(_farm.At("out/animals/1423.html")).ShouldBeFalse();
     }
 
     [Fact]
@@ -66,10 +66,10 @@ public sealed class FilledInTests : IDisposable
     public void A_note_in_the_place_of_a_new_page_is_kept_beside_it()
     {
         Draft();
-        _farm.Write("out/recipients/animals/1500.md", "about a cow that will come");
+        _farm.Write("out/animals/1500.md", "about a cow that will come");
         _farm.Change("records/animals.csv", "1423,554", "1500,554000700041500,2021-08-15,F,,Hill\n1423,554");
-        Draft().Err.ShouldContain("out/recipients/animals/1500.md had been filled in or changed by hand; it is kept as out/recipients/animals/1500.kept.md.");
-        File.ReadAllText(_farm.At("out/recipients/animals/1500.kept.md")).ShouldBe("about a cow that will come");
+        Draft().Err.ShouldContain("out/animals/1500.md had been filled in or changed by hand; it is kept as out/animals/1500.kept.md.");
+        File.ReadAllText(_farm.At("out/animals/1500.kept.md")).ShouldBe("about a cow that will come");
     }
 
     [Fact]

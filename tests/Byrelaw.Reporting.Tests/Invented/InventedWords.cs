@@ -2,7 +2,7 @@ using Byrelaw.Language.Units;
 
 namespace Byrelaw.Reporting.Tests.Invented;
 
-/// <summary>A small farm's words. Every name goes through <c>alter</c>, so that a test can make all of them hostile.</summary>
+/// <summary>A small farm's words. Every name that is shown goes through <c>alter</c>, so that a test can make all of them hostile; the plain ones stand beside them, for a page draws calvings and heats by their names.</summary>
 internal sealed class InventedWords
 {
     private static readonly Unit PerKilogram = new("umol/kg", Quantity.MolesPerMass, 1e-6);
@@ -13,7 +13,7 @@ internal sealed class InventedWords
     {
         _declared = new SourceSpan(new SourceFile(alter("vocabulary.byre"), "event calving\n"), 0, 5);
         EventKind Event(string name, bool moves = false, HerdEffect effect = HerdEffect.None) =>
-            Add(new EventKind(alter(name), [], _declared) { Id = _kinds.Count, IsMobMove = moves, Effect = effect });
+            Add(new EventKind(alter(name), [name], _declared) { Id = _kinds.Count, IsMobMove = moves, Effect = effect });
         Calving = Event("calving");
         Heat = Event("heat");
         Mating = Event("mating");
@@ -21,7 +21,7 @@ internal sealed class InventedWords
         Metritis = Event("metritis");
         Sale = Event("sale", effect: HerdEffect.Leaves);
         Event("mob", moves: true);
-        PregnancyTest = Add(new TestKind(alter("pregnancy test"), [], _declared) { Id = _kinds.Count, Answers = [alter("pregnant"), alter("empty")], InTheYards = true });
+        PregnancyTest = Add(new TestKind(alter("pregnancy test"), ["pregnancy test"], _declared) { Id = _kinds.Count, Answers = [alter("pregnant"), alter("empty")], InTheYards = true });
         UterineCheck = Add(new TestKind(alter("uterine check"), [], _declared) { Id = _kinds.Count, Answers = [alter("clean"), alter("discharge")], InTheYards = true });
         LiverCopper = Add(new MeasureKind(alter("liver copper"), [], _declared) { Id = _kinds.Count, Unit = PerKilogram });
         BodyCondition = Add(new MeasureKind(alter("body condition"), [], _declared) { Id = _kinds.Count, Scale = new Scale(1, 10), InTheYards = true });

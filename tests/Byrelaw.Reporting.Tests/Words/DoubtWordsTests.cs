@@ -46,9 +46,9 @@ public sealed class DoubtWordsTests
     public void A_contradiction_stands_on_her_own_page()
     {
         var contradiction = InventedDoubts.All.Single(doubt => doubt.Name == "contradiction").Doubt;
-        var files = Report.Of(InventedDoubts.Draft(contradiction)).Where(file => file.Path.StartsWith("recipients/animals/", StringComparison.Ordinal) && file.Path.EndsWith(".md", StringComparison.Ordinal)).ToList();
+        var files = Report.Of(InventedDoubts.Draft(contradiction)).Where(file => file.Path.StartsWith("animals/", StringComparison.Ordinal) && file.Path.EndsWith(".md", StringComparison.Ordinal)).ToList();
         files.Count(file => file.Text.Contains("Doubted about her records")).ShouldBe(1);
-        files.Single(file => file.Text.Contains("Doubted about her records")).Path.ShouldBe("recipients/animals/1019.md");
+        files.Single(file => file.Text.Contains("Doubted about her records")).Path.ShouldBe("animals/1019.md");
     }
 
     [Fact]
