@@ -79,6 +79,8 @@ internal static class Sides
         BeforeDate before => Orders(order => Time(subject, before.Length, $"before {Subjects.Of(before.Date)}", order)),
         FromAfterSpell after => Orders(order => Time(subject, after.Wait, $"after {after.Spell.Name}", order)),
         FromAfterLast after => Orders(order => Time(subject, after.Wait, $"after {Subjects.Of(after.Kinds)}", order)),
+        DaysAfter after => Orders(order => Time(subject, after.Length, $"after {Subjects.Of(after.Day)}", order)),
+        BeforeDay before => Orders(order => Day(subject, Subjects.Of(before.Day), order)),
         SinceDate since => Orders(order => Day(subject, Subjects.Of(since.Date), order)),
         _ => [],
     };

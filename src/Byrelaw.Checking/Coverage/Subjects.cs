@@ -14,5 +14,8 @@ internal static class Subjects
     public static string Of(IEnumerable<Kind> kinds) => string.Join(" or ", kinds.Select(kind => kind.Name));
 
     /// <summary>Of a day.</summary>
+    public static string Of(WindowDay day) => day.Date is { } date ? Of(date) : $"last {Of(day.Last)}";
+
+    /// <summary>A day by its name, or as written.</summary>
     public static string Of(DateReference date) => date.Name ?? (date.Value is { } day ? LocalDatePattern.Iso.Format(day) : "a date");
 }

@@ -85,6 +85,12 @@ internal sealed class Touches(Example example, Herd herd, int animal)
                 case FromAfterLast after when LastOf(after.Kinds) is { } last:
                     yield return Sides.Time(subject, after.Wait, $"after {Subjects.Of(after.Kinds)}", after.Wait.After(last).CompareTo(date));
                     break;
+                case DaysAfter after when DayOf(after.Day) is { } day && day <= date:
+                    yield return Sides.Time(subject, after.Length, $"after {Subjects.Of(after.Day)}", after.Length.After(day).CompareTo(date));
+                    break;
+                case BeforeDay before when DayOf(before.Day) is { } day:
+                    yield return Sides.Day(subject, Subjects.Of(before.Day), date.CompareTo(day));
+                    break;
                 case SinceDate { Date.Value: { } day } since:
                     yield return Sides.Day(subject, Subjects.Of(since.Date), date.CompareTo(day));
                     break;
@@ -100,6 +106,8 @@ internal sealed class Touches(Example example, Herd herd, int animal)
         var kinds = Subjects.RecordsOf(condition);
         return example.Records.Where(record => Meant.ByAny(kinds, record) && record.Date <= _judged).Select(record => record.Date);
     }
+
+    private LocalDate? DayOf(WindowDay day) => day.Date is { } date ? date.Value : LastOf(day.Last);
 
     private LocalDate? LastOf(IEnumerable<Kind> kinds) =>
         example.Records.Where(record => record.OfHerMob == 0 && record.Date <= _judged && Meant.ByAny(kinds, record)).Select(record => (LocalDate?)record.Date).Max();

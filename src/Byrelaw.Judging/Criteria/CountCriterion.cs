@@ -174,6 +174,8 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
                     return new Remedy(RemedyKind.NewEvent, [.. since.Kinds.Select(kind => kind.Name)]);
                 case FromAfterSpell after:
                     return new Remedy(RemedyKind.NewEvent, [after.Spell.Until.Name]);
+                case DaysAfter { Day.Date: null } after:
+                    return new Remedy(RemedyKind.NewEvent, [.. after.Day.Last.Select(kind => kind.Name)]);
                 case FromAfterLast after:
                     return new Remedy(RemedyKind.NewEvent, [.. after.Kinds.Select(kind => kind.Name)]);
             }

@@ -9,6 +9,7 @@ internal sealed class CriterionCompiler
     private readonly int? _calving;
     private readonly DefineCriterion?[] _defines;
     private readonly Dictionary<int, MobResults> _mobResults = [];
+    private readonly List<EndedWindow> _ended = [];
     private readonly SaidAlike? _alike;
     private readonly SharedConditions? _shared;
 
@@ -69,9 +70,20 @@ internal sealed class CriterionCompiler
         _ => null,
     };
 
-    private Criterion Whole(Condition condition) => condition switch
+    private Criterion Whole(Condition condition)
     {
-        _ when NamesAnUnsetDate(condition) => BrokenCriterion.Instance,
+        if (NamesAnUnsetDate(condition))
+        {
+            return BrokenCriterion.Instance;
+        }
+
+        _ended.Clear();
+        var asked = OfItsKind(condition);
+        return _ended.Count == 0 || condition is ListCondition or NamedCondition ? asked : new EachDayCriterion(_days, condition, (LeafCriterion)asked, [.. _ended]);
+    }
+
+    private Criterion OfItsKind(Condition condition) => condition switch
+    {
         CountCondition count => new CountCriterion(_days, count, Compile(count.Windows)),
         TimeSinceCondition since => new TimeSinceCriterion(_days, since, Anchor(since.Kinds)),
         AgeCondition age => new AgeCriterion(_days, age),
@@ -130,9 +142,21 @@ internal sealed class CriterionCompiler
         SinceLast since => new AnchoredWindow(Anchor(since.Kinds), null),
         FromAfterSpell after => new AfterSpellWindow(_days, after.Spell, new Reckoning(after.Wait)),
         FromAfterLast after => new AnchoredWindow(Anchor(after.Kinds), new Reckoning(after.Wait)),
+        BeforeDay { Day: { Date: { } named } } when DayOf(named) is { } date => new PlainWindow(highStands: Day.Number(date) - 1),
+        DaysAfter { Day: { Date: { } named } } after when DayOf(named) is { } date => new PlainWindow(
+            low: Day.Number(date), highStands: new Reckoning(after.Length).After(Day.Number(date))),
+        BeforeDay before => Ended(before.Day.Last, null),
+        DaysAfter after => Ended(after.Day.Last, new Reckoning(after.Length)),
         SinceBirth or Ever => new PlainWindow(),
         _ => throw MissingKind.Of(window, nameof(CriterionCompiler)),
     };
+
+    private EndedWindow Ended(ImmutableArray<Kind> last, Reckoning? length)
+    {
+        var window = new EndedWindow(Anchor(last), length);
+        _ended.Add(window);
+        return window;
+    }
 
     private Anchor Anchor(ImmutableArray<Kind> kinds) => new(_days, [.. kinds.Select(kind => kind.Id)]);
 

@@ -37,6 +37,9 @@ internal abstract class LeafCriterion(HerdDays days, Condition condition, bool r
         return false;
     }
 
+    /// <summary>The same answer without notes of its own, for a criterion that asks another several times.</summary>
+    internal Kleene Decided(int animal, int day, ref int until, Notes? notes) => Decide(animal, day, ref until, notes);
+
     /// <summary>Decides for one animal and day: as in <see cref="Criterion.On"/>.</summary>
     protected abstract Kleene Decide(int animal, int day, ref int until, Notes? notes);
 }

@@ -10,7 +10,7 @@ internal abstract class WindowReader
     public Reckoning? HighMoves { get; protected init; }
 
     /// <summary>The window's last day where it stands still.</summary>
-    public int? HighStands { get; protected init; }
+    public int? HighStands { get; protected set; }
 
     /// <summary>What the window is anchored to; null for most.</summary>
     public Anchor? Anchor { get; protected init; }

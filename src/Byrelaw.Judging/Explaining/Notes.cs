@@ -52,6 +52,9 @@ internal sealed partial class Notes(HerdDays days, int animal)
     /// <summary>What is missing, noted since <see cref="Begin"/>.</summary>
     public ImmutableArray<Missing> MissingSoFar => [.. _missing];
 
+    /// <summary>What was found, noted since <see cref="Begin"/>.</summary>
+    public Found FoundSoFar => _found;
+
     public void Nothing() => _found = new FoundNothing();
 
     public void Never() => _found = new FoundNever();

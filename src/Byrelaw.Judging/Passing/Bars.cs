@@ -102,7 +102,7 @@ internal sealed class Bars
 
     private static int[][] AnchorsOf(ImmutableArray<Window> windows) =>
     [
-        .. windows.Select(window => window switch { SinceLast since => since.Kinds, FromAfterLast after => after.Kinds, _ => [] })
+        .. windows.Select(window => window switch { SinceLast since => since.Kinds, FromAfterLast after => after.Kinds, BeforeDay before => before.Day.Last, DaysAfter after => after.Day.Last, _ => [] })
             .Where(kinds => !kinds.IsEmpty).Select(kinds => kinds.Select(kind => kind.Id).ToArray()),
     ];
 }

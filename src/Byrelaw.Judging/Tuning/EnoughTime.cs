@@ -19,7 +19,7 @@ internal sealed class EnoughTime
         var windows = number.Condition.Windows;
         _window = number.Number.Part switch { NumberPart.FirstWindow => windows[0], NumberPart.SecondWindow => windows[1], _ => null };
         _last = Math.Max(days.SpanLast, windows.Select(window => DateOf(window, programme)).Append(Day.Start).Max());
-        _firstOfAll = FirstOfAll(days);
+        _firstOfAll = windows.OfType<DaysAfter>().Aggregate(FirstOfAll(days), (first, window) => Earlier(first, DateOf(window, programme)));
     }
 
     /// <summary>For one animal, in the number's own unit.</summary>
@@ -106,8 +106,11 @@ internal sealed class EnoughTime
             : first;
     }
 
-    private static int DateOf(Window window, Programme programme) =>
-        window is BeforeDate before && ((before.Date.Name is { } name ? programme.Date(name) : null) ?? before.Date.Value) is { } date ? Day.Number(date) : Day.Start;
+    private static int DateOf(Window window, Programme programme)
+    {
+        var named = window switch { BeforeDate before => before.Date, DaysAfter after => after.Day.Date, _ => null };
+        return ((named?.Name is { } name ? programme.Date(name) : null) ?? named?.Value) is { } date ? Day.Number(date) : Day.Start;
+    }
 
     /// <summary>The earlier of two days, the second of which may stand for none.</summary>
     private static int Earlier(int first, int day) => day is > Day.Start and < Day.End ? Math.Min(first, day) : first;

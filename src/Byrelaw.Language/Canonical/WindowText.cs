@@ -22,10 +22,14 @@ internal static class WindowText
         FromAfterLast { IsDayOf: true } from => $"from day {NumberText.Of(from.Wait.Count)} of last {Kinds(from.Kinds, name)}",
         FromAfterLast from => $"from {from.Wait} after last {Kinds(from.Kinds, name)}",
         SinceDate since => $"since {Of(since.Date, name)}",
+        BeforeDay before => $"before {Of(before.Day, name)}",
+        DaysAfter after => $"in the {after.Length} after {Of(after.Day, name)}",
         SinceBirth => "since birth",
         Ever => "ever",
         _ => throw MissingKind.Of(window, nameof(WindowText)),
     };
+
+    private static string Of(WindowDay day, Func<string, string> name) => day.Date is { } date ? Of(date, name) : $"last {Kinds(day.Last, name)}";
 
     private static string Of(DateReference date, Func<string, string> name) =>
         date.Name is { } named ? name(named) : date.Value is { } day ? NumberText.Of(day) : "";

@@ -19,7 +19,7 @@ internal static class Conditions
 
     private static readonly Parser<Token, ImmutableArray<TailSyntax>> Tails =
         Leaf.Comma.Labelled("").Optional().Then(OneOf(
-            WindowClauses.InThe, WindowClauses.Since, WindowClauses.From, WindowClauses.Ever, Comparisons.Compare, Comparisons.Is, WindowClauses.NotInTheTop, OfSome))
+            WindowClauses.InThe, WindowClauses.Since, WindowClauses.From, WindowClauses.Before, WindowClauses.Ever, Comparisons.Compare, Comparisons.Is, WindowClauses.NotInTheTop, OfSome))
         .Several().Select(tails => tails.ToImmutableArray());
 
     private static readonly Parser<Token, ConditionSyntax> No = Map<Token, Token, ImmutableArray<NameSyntax>, ImmutableArray<TailSyntax>, ConditionSyntax>(

@@ -16,18 +16,28 @@ internal static class WindowClauses
         Leaf.Date.Select(date => new DateReferenceSyntax(date, null) { Span = date.Span }),
         Leaf.Name("the name of a date").Select(name => new DateReferenceSyntax(null, name) { Span = name.Span }));
 
+    /// <summary><c>2026-10-12</c>, <c>first transfer</c>, <c>last calving</c>.</summary>
+    private static readonly Parser<Token, WindowDaySyntax> Day = OneOf(
+        Leaf.Date.Select(date => new WindowDaySyntax(date, [], false) { Span = date.Span }),
+        LastKinds.Select(kinds => new WindowDaySyntax(null, kinds, true) { Span = kinds[0].Span.To(kinds[^1].Span) }),
+        Lists.Kinds("the name of a date").Select(names => new WindowDaySyntax(null, names, false) { Span = names[0].Span.To(names[^1].Span) }));
+
     private static readonly Parser<Token, (HerdGroup Group, SourceSpan Span)> Group = Leaf.Word("of").Then(OneOf(
         Leaf.Word("the", "`the herd`").Then(Leaf.Word("herd")).Select(token => (HerdGroup.Herd, token.Span)),
         Leaf.Word("cows").Select(token => (HerdGroup.Cows, token.Span)),
         Leaf.Word("heifers").Select(token => (HerdGroup.Heifers, token.Span))));
 
-    /// <summary><c>last N days</c>, <c>N days before DATE</c> or <c>top P% of the herd</c>, after <c>in the</c>.</summary>
+    /// <summary><c>last N days</c>, <c>N days before DATE</c>, <c>N days after DAY</c> or <c>top P% of the herd</c>, after <c>in the</c>.</summary>
     private static readonly Parser<Token, Func<SourceSpan, TailSyntax>> AfterInThe = OneOf(
         Leaf.Word("last").Then(Leaf.Duration).Select<Func<SourceSpan, TailSyntax>>(
             length => start => new InTheLastSyntax(length) { Span = start.To(length.Span) }),
-        Map<Token, DurationSyntax, DateReferenceSyntax, Func<SourceSpan, TailSyntax>>(
-            (length, date) => start => new BeforeDateSyntax(length, date) { Span = start.To(date.Span) },
-            Leaf.Duration, Leaf.Word("before").Then(DateReference)),
+        Map<Token, DurationSyntax, Func<DurationSyntax, SourceSpan, TailSyntax>, Func<SourceSpan, TailSyntax>>(
+            (length, finish) => start => finish(length, start),
+            Leaf.Duration, OneOf(
+                Leaf.Word("before").Then(DateReference).Select<Func<DurationSyntax, SourceSpan, TailSyntax>>(
+                    date => (length, start) => new BeforeDateSyntax(length, date) { Span = start.To(date.Span) }),
+                Leaf.Word("after").Then(Day).Select<Func<DurationSyntax, SourceSpan, TailSyntax>>(
+                    day => (length, start) => new DaysAfterSyntax(length, day) { Span = start.To(day.Span) }))),
         Leaf.Word("top").Then(Map<Token, NumberSyntax, (HerdGroup Group, SourceSpan Span), Func<SourceSpan, TailSyntax>>(
             (percent, group) => start => new TopSyntax(false, percent, group.Group) { Span = start.To(group.Span) },
             Leaf.Percent, Group)));
@@ -73,6 +83,9 @@ internal static class WindowClauses
                 (count, animals) => start => new FromAnimalsSyntax(count) { Span = start.To(animals.Span) },
                 Leaf.Word("at", "`at least N animals`").Then(Leaf.Word("least")).Then(Leaf.Number),
                 OneOf(Leaf.Word("animals"), Leaf.Word("animal", "")))));
+
+    public static readonly Parser<Token, TailSyntax> Before = Map<Token, Token, WindowDaySyntax, TailSyntax>(
+        (start, day) => new BeforeDaySyntax(day) { Span = start.Span.To(day.Span) }, Leaf.Word("before", Label), Day);
 
     public static readonly Parser<Token, TailSyntax> Ever =
         Leaf.Word("ever", Label).Select<TailSyntax>(token => new EverSyntax { Span = token.Span });

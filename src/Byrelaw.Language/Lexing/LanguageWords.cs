@@ -31,7 +31,7 @@ internal static class LanguageWords
         ("days", InLines),
         ("from", EndsName | StartsWindow | InLines | InDeclarations),
         ("after", EndsName | InLines),
-        ("before", EndsName | InLines | InDeclarations),
+        ("before", EndsName | StartsWindow | InLines | InDeclarations),
         ("ago", EndsName | InLines),
         ("to", InLines | InDeclarations),
         ("for", EndsName | InLines),

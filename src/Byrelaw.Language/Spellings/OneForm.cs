@@ -9,6 +9,7 @@ internal static class OneForm
     // In this order: what is said by one may be looked for by a later one.
     private static readonly ImmutableArray<(Phrasing Typed, Phrasing Form)> All =
     [
+        .. Ways("in the # T before", "within # T before"),
         .. Ways("in the last # T", "within the last # T", "within the past # T", "within last # T", "in the past # T", "in last # T", "in past # T", "within # T"),
         .. Ways("more than #", "over #", "above #"),
         .. Ways("less than #", "under #", "below #", "fewer than #"),

@@ -70,6 +70,7 @@ internal static class NumberWords
         BeforeDate before => $"{Unit(number)} before {before.Date.Name ?? "the date"}",
         FromAfterSpell after => $"{Unit(number)} after last {after.Spell.Name} from which results count",
         FromAfterLast after => $"{Unit(number)} after last {Names(after.Kinds)} from which results count",
+        DaysAfter after => $"{Unit(number)} after {(after.Day.Date is { } date ? date.Name ?? "the date" : $"last {Names(after.Day.Last)}")}",
         _ => Unit(number),
     };
 

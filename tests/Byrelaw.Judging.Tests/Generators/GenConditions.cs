@@ -45,6 +45,8 @@ public sealed class GenConditions(Season season)
 
     private static readonly Gen<Window> AfterBull = GenLengths.Any.Select(wait => (Window)new FromAfterSpell(wait, Words.WithBull) { Span = Words.Nowhere });
 
+    private Gen<WindowDay> AnyDay => Gen.Frequency((1, AnyDate.Select(date => new WindowDay(date, []))), (2, LastKinds.Select(kinds => new WindowDay(null, kinds))));
+
     private Gen<Window> AnyWindow => Gen.Frequency<Window>(
         (5, GenLengths.Any.Select(length => (Window)new InTheLast(length) { Span = Words.Nowhere })),
         (2, GenLengths.Any.Select(length => (Window)new AtLeastAgo(length) { Span = Words.Nowhere })),
@@ -53,6 +55,8 @@ public sealed class GenConditions(Season season)
         (4, LastKinds.Select(kinds => (Window)new SinceLast(kinds) { Span = Words.Nowhere })),
         (3, Gen.Select(GenLengths.Any, LastKinds, (wait, kinds) => (Window)new FromAfterLast(wait, kinds) { Span = Words.Nowhere })),
         (1, AfterBull),
+        (1, AnyDay.Select(day => (Window)new BeforeDay(day) { Span = Words.Nowhere })),
+        (2, Gen.Select(GenLengths.Any, AnyDay, (length, day) => (Window)new DaysAfter(length, day) { Span = Words.Nowhere })),
         (1, AnyDate.Select(date => (Window)new SinceDate(date) { Span = Words.Nowhere })),
         (1, Gen.Const((Window)new SinceBirth { Span = Words.Nowhere })),
         (1, Gen.Const((Window)new Ever { Span = Words.Nowhere })));

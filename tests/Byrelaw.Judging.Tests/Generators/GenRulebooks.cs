@@ -34,7 +34,7 @@ public static class GenRulebooks
 
     /// <summary>A spell that runs passes nothing, whatever the records say after it ends: safer than the letter, which asks what they would say.</summary>
     private static IfNotKnown PassesNothingAfterSpells(Rule rule, Rulebook rulebook) =>
-        rule.IfNotKnown == IfNotKnown.Pass && rule.Needs.Leaves(rulebook).Any(leaf => leaf.Windows.Any(window => window is FromAfterSpell)) ? IfNotKnown.Ask : rule.IfNotKnown;
+        rule.IfNotKnown == IfNotKnown.Pass && rule.Needs.Leaves(rulebook).Any(leaf => leaf.Windows.Any(window => window is FromAfterSpell or BeforeDay { Day.Date: null } or DaysAfter { Day.Date: null })) ? IfNotKnown.Ask : rule.IfNotKnown;
 
     /// <summary>As the reader marks them: "a broken bullet breaks its list, a broken define its users".</summary>
     public static Rulebook AsBound(Rulebook rulebook) => rulebook with

@@ -57,7 +57,10 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
 
         IEnumerable<Missing> reference = finding.Truth == Truth.Unknown ? new MissingReference(knowledge).Of(finding.Condition, moment) : [];
         var spells = SpellsOf(finding.Condition);
-        return Differ("missing", finding.Missing.Where(one => !IsOfSpell(one, spells)).Select(one => Dated(one, moment.Animal)), reference.Where(one => !IsOfSpell(one, spells)).Select(one => Dated(one, moment.Animal)));
+
+        // Where both ends of a window hang on her last of something, what is missing is that day; a result would not settle it.
+        var isEnded = finding.Condition.Windows.Any(window => window is BeforeDay { Day.Date: null } or DaysAfter { Day.Date: null });
+        return Differ("missing", finding.Missing.Where(one => !IsOfSpell(one, spells) && !(isEnded && one.Reason == MissingReason.NoResult)).Select(one => Dated(one, moment.Animal)), reference.Where(one => !IsOfSpell(one, spells) && !(isEnded && one.Reason == MissingReason.NoResult)).Select(one => Dated(one, moment.Animal)));
     }
 
     /// <summary>The records that it names, what was found in them, and how far that is from the limit.</summary>

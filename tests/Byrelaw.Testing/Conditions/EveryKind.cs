@@ -38,6 +38,10 @@ public static class EveryKind
             - at most 4 doubtful virus or heat between 4 weeks and 3 months ago
             - at least 1 heat since 2026-01-02
             - at least 1 heat since birth
+            - no mastitis before last calving
+            - no mastitis before collection
+            - at most 2 heat in the 60 days after last calving or mating
+            - no mastitis in the 30 days after 2026-01-02
             - no mastitis ever
             - between 30 and 90 days since last calving or mating
             - age between 13 months and 12 years

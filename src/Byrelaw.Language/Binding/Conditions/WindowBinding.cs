@@ -34,6 +34,8 @@ internal static class WindowBinding
     {
         InTheLastSyntax last => context.Length(last.Length) is { } length ? new InTheLast(length) { Span = syntax.Span } : null,
         BeforeDateSyntax before => context.Before(before),
+        BeforeDaySyntax before => context.Day(before.Day) is { } day ? new BeforeDay(day) { Span = syntax.Span } : null,
+        DaysAfterSyntax after => context.After(after),
         AgoSyntax ago => context.Ago(ago),
         SinceLastSyntax since => context.Kinds(since.Kinds) is { } kinds ? new SinceLast(kinds) { Span = syntax.Span } : null,
         FromAfterLastSyntax from => context.FromAfter(from),
@@ -48,6 +50,17 @@ internal static class WindowBinding
         var (length, date) = (context.Length(before.Length), context.Date(before.Date));
         return length is { } found && date is not null ? new BeforeDate(found, date) { Span = before.Span } : null;
     }
+
+    private static DaysAfter? After(this Context context, DaysAfterSyntax after)
+    {
+        var (length, day) = (context.Length(after.Length), context.Day(after.Day));
+        return length is { } found && day is not null ? new DaysAfter(found, day) { Span = after.Span } : null;
+    }
+
+    private static WindowDay? Day(this Context context, WindowDaySyntax day) =>
+        day is { IsLast: false, Names: [] or [_] } && !(day.Names is [var only] && context.Names.IsEvent(only))
+            ? context.Date(new DateReferenceSyntax(day.Date, day.Names.FirstOrDefault()) { Span = day.Span }) is { } date ? new WindowDay(date, []) : null
+            : context.Kinds(day.Names) is { } kinds ? new WindowDay(null, kinds) : null;
 
     private static Window? FromAfter(this Context context, FromAfterLastSyntax from)
     {

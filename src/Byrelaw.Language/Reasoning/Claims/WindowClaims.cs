@@ -7,7 +7,7 @@ internal sealed class WindowClaims(Quantities quantities, Happenings happenings)
     private sealed record InWindowKey(int Kind, int Ago, string Windows);
 
     /// <summary>Whether every window ends on the day of judging, so that the last event is in them if any is.</summary>
-    public static bool EndToday(ImmutableArray<Window> windows) => windows.All(window => window is not (AtLeastAgo or BetweenAgo or BeforeDate));
+    public static bool EndToday(ImmutableArray<Window> windows) => windows.All(window => window is not (AtLeastAgo or BetweenAgo or BeforeDate or BeforeDay or DaysAfter));
 
     /// <summary>Whether an event of this kind can lie in the windows: other events of the anchor's own kinds, on or after the last one, are none.</summary>
     public static bool CanHold(ImmutableArray<Window> windows, Kind kind) =>
@@ -41,7 +41,7 @@ internal sealed class WindowClaims(Quantities quantities, Happenings happenings)
         SinceLast since => Claim.Of([.. since.Kinds.Select(kind => Bound.Longer(happenings.Of(kind).Ago, day, default, from))]),
         FromAfterLast after => Claim.Of([.. after.Kinds.Select(kind => Bound.Longer(happenings.Of(kind).Ago, day, DaysLong.Of(after.Wait), from))]),
         SinceDate { Date: var date } => Claim.Of(Bound.Longer(happenings.Since(date), day, default, from)),
-        SinceBirth or Ever or FromAfterSpell => Claim.Anything,
+        SinceBirth or Ever or FromAfterSpell or BeforeDay or DaysAfter => Claim.Anything,
         _ => throw MissingKind.Of(window, nameof(WindowClaims)),
     };
 

@@ -31,6 +31,7 @@ internal static class WindowKey
         BetweenAgo ago => ($"between {Long(ago.Near)} {Unit(ago.Far)}", Count(ago.Far)),
         BeforeDate before => ($"before {Date(before.Date)} {Unit(before.Length)}", Count(before.Length)),
         FromAfterSpell after => ($"from \"{NameFolding.Fold(after.Spell.Name)}\" {Unit(after.Wait)}", -Count(after.Wait)),
+        DaysAfter after => ($"after {Day(after.Day)} {Unit(after.Length)}", Count(after.Length)),
         FromAfterLast after => ($"from {Kinds(after.Kinds)} {Unit(after.Wait)}", -Count(after.Wait)),
         SinceDate { Date.Value: { } day } => ("since", -Period.DaysBetween(LocalDate.MinIsoValue, day)),
         _ => null,
@@ -51,6 +52,7 @@ internal static class WindowKey
         (FromAfterLast o, FromAfterLast i) => Same(o.Kinds, i.Kinds) && IsWithin(o.Wait, i.Wait),
         (FromAfterSpell o, FromAfterSpell i) => o.Spell.Name == i.Spell.Name && IsWithin(o.Wait, i.Wait),
         (BeforeDate o, BeforeDate i) => o.Date == i.Date && IsWithin(i.Length, o.Length),
+        (DaysAfter o, DaysAfter i) => Day(o.Day) == Day(i.Day) && IsWithin(i.Length, o.Length),
         (SinceDate o, SinceDate i) => o.Date == i.Date || o.Date.Value <= i.Date.Value,
         _ => Of(outer) == Of(inner),
     };
@@ -73,6 +75,8 @@ internal static class WindowKey
         FromAfterSpell after => $"from {Long(after.Wait)} \"{NameFolding.Fold(after.Spell.Name)}\"",
         FromAfterLast after => $"from {Long(after.Wait)} {Kinds(after.Kinds)}",
         SinceDate date => $"since {Date(date.Date)}",
+        BeforeDay before => $"till {Day(before.Day)}",
+        DaysAfter after => $"{Long(after.Length)} after {Day(after.Day)}",
         SinceBirth or Ever => "ever",
         _ => throw MissingKind.Of(window, nameof(WindowKey)),
     };
@@ -80,6 +84,8 @@ internal static class WindowKey
     private static string Long(TimeLength length) => $"{DaysLong.Of(length).Months}m{DaysLong.Of(length).Days}d";
 
     private static string Date(DateReference date) => date.Value is { } day ? day.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : $"\"{NameFolding.Fold(date.Name ?? "")}\"";
+
+    private static string Day(WindowDay day) => day.Date is { } date ? Date(date) : $"last {Kinds(day.Last)}";
 
     private static string Kinds(ImmutableArray<Kind> kinds) => string.Join('+', kinds.Select(kind => kind.Id).Distinct().Order());
 }

@@ -72,6 +72,22 @@ public sealed record FromAfterSpell(TimeLength Wait, Spell Spell) : Window
     }
 }
 
+/// <summary><c>before first transfer</c>, <c>before last calving</c>: e is before that day.</summary>
+public sealed record BeforeDay(WindowDay Day) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part) => Day.With(others) is { } day ? this with { Day = day } : null;
+}
+
+/// <summary><c>in the 21 days after last calving</c>: e is on that day or later, and not after that day + N.</summary>
+public sealed record DaysAfter(TimeLength Length, WindowDay Day) : Window
+{
+    internal override Window? With(OtherParts others, NumberPart part)
+    {
+        var length = others.Length(Length, part);
+        return Day.With(others) is { } day ? this with { Length = length, Day = day } : null;
+    }
+}
+
 /// <summary><c>since 2026-06-01</c>: from that day, or from a date of the programme.</summary>
 public sealed record SinceDate(DateReference Date) : Window
 {
@@ -94,3 +110,12 @@ public sealed record Ever : Window
 /// <param name="Name">The programme's name for it; null for a date as written.</param>
 /// <param name="Value">The day; null where a rule file is read without a programme that has this date.</param>
 public sealed record DateReference(string? Name, LocalDate? Value);
+
+/// <summary>The day that a window ends before or begins on: a date, or the day of her last of some events; her birth where she never had one.</summary>
+/// <param name="Date">The date; null where it is the day of an event.</param>
+/// <param name="Last">The kinds; none where it is a date.</param>
+public sealed record WindowDay(DateReference? Date, ImmutableArray<Kind> Last)
+{
+    internal WindowDay? With(OtherParts others) =>
+        Date is { } date ? this with { Date = others.Date(date) } : others.Kinds(Last) is { } last ? this with { Last = last } : null;
+}

@@ -30,3 +30,15 @@ internal sealed record EverSyntax : WindowSyntax;
 
 /// <summary>A day, or the name of one.</summary>
 internal sealed record DateReferenceSyntax(DateSyntax? Date, NameSyntax? Name) : SyntaxNode;
+
+/// <summary><c>before first transfer</c>, <c>before last calving</c>.</summary>
+internal sealed record BeforeDaySyntax(WindowDaySyntax Day) : WindowSyntax;
+
+/// <summary><c>in the 21 days after last calving</c>.</summary>
+internal sealed record DaysAfterSyntax(DurationSyntax Length, WindowDaySyntax Day) : WindowSyntax;
+
+/// <summary>A date, the name of one, or the last of some events.</summary>
+/// <param name="Date">A date as written; null for names.</param>
+/// <param name="Names">The names; none for a date.</param>
+/// <param name="IsLast">Whether <c>last</c> stands before them.</param>
+internal sealed record WindowDaySyntax(DateSyntax? Date, ImmutableArray<NameSyntax> Names, bool IsLast) : SyntaxNode;

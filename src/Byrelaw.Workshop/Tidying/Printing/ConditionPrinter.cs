@@ -24,8 +24,15 @@ internal static class ConditionPrinter
     }
 
     /// <summary>Its tails; <c>since calving</c> as <c>since last calving</c>, for an event has no other day.</summary>
-    private static ImmutableArray<TailSyntax> Tails(ConditionSyntax condition, Statement statement) => [.. condition.Tails.Select(tail =>
-        tail is SinceDateSyntax { Date.Name: { } name } && statement.Names.IsEvent(name) ? new SinceLastSyntax([name]) { Span = tail.Span } : tail)];
+    private static ImmutableArray<TailSyntax> Tails(ConditionSyntax condition, Statement statement) => [.. condition.Tails.Select(tail => tail switch
+    {
+        SinceDateSyntax { Date.Name: { } name } when statement.Names.IsEvent(name) => new SinceLastSyntax([name]) { Span = tail.Span },
+        BeforeDaySyntax before => before with { Day = OfLast(before.Day, statement) },
+        DaysAfterSyntax after => after with { Day = OfLast(after.Day, statement) },
+        _ => tail,
+    })];
+
+    private static WindowDaySyntax OfLast(WindowDaySyntax day, Statement statement) => day with { IsLast = day.IsLast || day.Names.Any(statement.Names.IsEvent) };
 
     private static string? Subject(ConditionSyntax condition) => condition switch
     {

@@ -40,6 +40,8 @@ internal static class TailPrinter
         FromAfterLastSyntax { IsDayOf: true } from => $"from day {Words.Number(from.Wait.Count)} of last {Words.Either(from.Kinds)}",
         FromAfterLastSyntax from => $"from {Words.Duration(from.Wait)} after last {Words.Either(from.Kinds)}",
         SinceDateSyntax since => $"since {Print(since.Date)}",
+        BeforeDaySyntax before => $"before {Print(before.Day)}",
+        DaysAfterSyntax after => $"in the {Words.Duration(after.Length)} after {Print(after.Day)}",
         EverSyntax => "ever",
         CompareSyntax compare => DemandPrinter.Print(compare),
         IsSyntax { Values: [var value] } @is => $"is {Not(@is.Not)}{Print(value)}",
@@ -51,6 +53,8 @@ internal static class TailPrinter
         FromAnimalsSyntax from => $"from at least {Words.Number(from.Count)} {(from.Count.Value == 1 ? "animal" : "animals")}",
         _ => throw new NotSupportedException($"{tail.GetType().Name} has no printed form."),
     };
+
+    private static string Print(WindowDaySyntax day) => day.Date is { } date ? Words.Date(date) : (day.IsLast ? "last " : "") + Words.Either(day.Names);
 
     private static string Print(ValueSyntax value) =>
         value.Date is { } day ? Words.Date(day) : value.Number is null ? Words.Name(value) : value.Text;

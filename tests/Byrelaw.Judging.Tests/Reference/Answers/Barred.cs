@@ -48,6 +48,8 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         SinceLast since => After(since.Kinds),
         FromAfterLast from => After(from.Kinds),
         FromAfterSpell from => OfAnyBull(from.Spell),
+        BeforeDay { Day.Date: null } before => After(before.Day.Last),
+        DaysAfter { Day.Date: null } days => After(days.Day.Last),
         _ => false,
     });
 

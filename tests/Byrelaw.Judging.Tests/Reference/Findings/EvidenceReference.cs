@@ -42,6 +42,8 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
     {
         SinceLast since => Last(since.Kinds),
         FromAfterLast from => Last(from.Kinds),
+        BeforeDay { Day.Date: null } before => Last(before.Day.Last),
+        DaysAfter { Day.Date: null } after => Last(after.Day.Last),
         _ => [],
     });
 

@@ -10,6 +10,8 @@ public sealed class MissingDays(Knowledge knowledge, Moment moment)
     {
         SinceLast since => OfAnchor(since.Kinds),
         FromAfterLast from => OfAnchor(from.Kinds),
+        BeforeDay { Day.Date: null } before => OfAnchor(before.Day.Last),
+        DaysAfter { Day.Date: null } after => OfAnchor(after.Day.Last),
         _ => [],
     });
 

@@ -26,7 +26,13 @@ public sealed class OwnSpellReference(FarmAsRead farm, CoverageReference coverag
     /// <param name="settles">Whether these would say of a start that is not on record when it was.</param>
     public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers, Predicate<Unread> settles)
     {
-        var days = Walk(spell, animal, covers, settles)[(Math.Max(from, coverage.Dawn) - coverage.Dawn)..(to + 1 - coverage.Dawn)];
+        var first = Math.Max(from, coverage.Dawn);
+        if (to < first)
+        {
+            return true;
+        }
+
+        var days = Walk(spell, animal, covers, settles)[(first - coverage.Dawn)..(to + 1 - coverage.Dawn)];
         return days.Contains(Truth.True) || !days.Contains(Truth.Unknown);
     }
 

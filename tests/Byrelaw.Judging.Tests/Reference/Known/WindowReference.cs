@@ -43,7 +43,7 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
     /// <summary>All pairs. The later of two first days is the first of both, so only a few of all the pairs differ.</summary>
     private static IEnumerable<Stretch> Both(IEnumerable<Stretch> first, IEnumerable<Stretch> second)
     {
-        if (!first.Skip(1).Any() || !second.Skip(1).Any())
+        if (!first.Skip(1).Any() || !second.Skip(1).Any() || first.Concat(second).DistinctBy(stretch => stretch.To).Skip(1).Any())
         {
             return first.SelectMany(a => second.Select(b => Both(a, b)));
         }
@@ -83,6 +83,11 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
                 // "`last` of a spell is the end of her last one. While it runs the window is empty."
                 return spells.Last(after.Spell, new Moment(animal, day, strict))
                     .Select(last => last is { } on ? new Stretch(Sums.After(after.Wait, on), day, []) : new Stretch(Birth(animal), day, []));
+            case BeforeDay { Day.Date: null } before:
+                // "Windows e < DAY and 0 <= e - DAY <= 21, always with e <= d", for each day on which X may have been last; never: from birth.
+                return EachDay(before.Day.Last, last => new Stretch(coverage.Dawn, Math.Min(day, last - 1), []));
+            case DaysAfter { Day.Date: null } after:
+                return EachDay(after.Day.Last, last => new Stretch(last, Math.Min(day, Sums.After(after.Length, last)), []));
             case SinceBirth:
                 return [new Stretch(Birth(animal), day, [])];
             default:
@@ -93,6 +98,12 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
                 }
 
                 return [days[day - coverage.Dawn]];
+        }
+
+        IEnumerable<Stretch>? EachDay(IReadOnlyList<Kind> kinds, Func<int, Stretch> stretch)
+        {
+            var last = anchors.Last(kinds, animal, day, strict);
+            return last.IsNotKnown ? null : last.Never ? [stretch(Birth(animal))] : last.Days.Select(stretch);
         }
 
         IEnumerable<Stretch>? FromAnchor(IReadOnlyList<Kind> kinds, Func<int, Stretch> stretch)
@@ -143,7 +154,8 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
         // "0 <= collection - e <= 60, and e <= d"
         BeforeDate before => Sums.After(before.Length, e) < DateOf(before.Date),
         SinceDate since => e < DateOf(since.Date),
-        AtLeastAgo or Ever => false,
+        DaysAfter { Day.Date: { } date } => e < DateOf(date),
+        AtLeastAgo or Ever or BeforeDay => false,
         _ => throw new ArgumentOutOfRangeException(nameof(window)),
     };
 
@@ -153,6 +165,8 @@ public sealed class WindowReference(FarmAsRead farm, CoverageReference coverage,
         AtLeastAgo ago => Sums.After(ago.Near, e) > d,
         BetweenAgo ago => Sums.After(ago.Near, e) > d,
         BeforeDate before => e > DateOf(before.Date),
+        BeforeDay { Day.Date: { } date } => e >= DateOf(date),
+        DaysAfter { Day.Date: { } date } after => e > Sums.After(after.Length, DateOf(date)),
         _ => false,
     };
 
