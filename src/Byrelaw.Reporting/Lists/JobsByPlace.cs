@@ -27,7 +27,7 @@ internal static class JobsByPlace
     private static JobLine Job(FindOut found, ListReport list)
     {
         var early = found.From is { } first && list.Herd.ReachesADay && first > list.Herd.KnownDay;
-        var settles = found.Alone == 0 ? "each needs more besides" : found.Alone == found.Numbers.Count ? $"settles {(found.Alone == 1 ? "her" : $"all {found.Alone}")}" : $"settles {found.Alone} alone";
+        var settles = found.Alone == 0 ? "each needs more besides" : found.Alone == found.Numbers.Count ? $"settles {found.Alone switch { 1 => "her", 2 => "both", _ => $"all {found.Alone}" }}" : $"settles {found.Alone} alone";
         return new(!early, Phrases.Sentence(found.What), Phrases.FirstOf(found.Numbers, NumbersShown),
             $"{(early ? $"{list.Short(found.From!.Value)} to {list.Short(found.By)}" : $"by {list.Short(found.By)}")}, for {list.NameInSession}; {settles}");
     }
