@@ -12,6 +12,6 @@ internal static class DangerBox
     /// <summary>A promise that is missing for all is one sentence, and not all numbers.</summary>
     private static Wording Maybe(ListJudgement list) =>
         list.Animals.Count(animal => animal.InCalf == InCalf.MayBe) is > 20 and var count && count == list.Animals.Count(animal => animal.InCalf != InCalf.TakeAsInCalf) ? (Wording)$"{Wording.Label(InCalf.MayBe)} all {count} others. The records do not say of anybody that she is not."
-        : DangerLine.Those(list, InCalf.MayBe) is var those && those == "none" ? (Wording)"Of nobody do the records leave it open."
+        : DangerLine.Those(list, InCalf.MayBe) is var those && those == "none" ? (Wording)"They name nobody who may be; look up her status on the day all the same."
         : $"{Wording.Label(InCalf.MayBe)} {Wording.Bold(those)}. Until a scan says not: how, and by whom.";
 }
