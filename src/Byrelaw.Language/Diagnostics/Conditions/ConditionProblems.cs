@@ -37,6 +37,12 @@ internal static class ConditionProblems
     public static Diagnostic OneResult(SourceSpan at, string name) => Problem.Error(
         "B0338", at, "of one result there is no series", "two results or more", $"write `latest {name}`");
 
+    public static Diagnostic ApartOfOthers(SourceSpan at) => Problem.Error(
+        "B0342", at, $"{Quoted.Of(at)} does not go with `apart`", "expected `at least 2`, and at most `at least 9`: of two or more one can say how far apart they are");
+
+    public static Diagnostic ApartOtherwise(SourceSpan at) => Problem.Error(
+        "B0343", at, $"{Quoted.Of(at)} does not say how far apart two of them are", "expected `at least 18 days apart`, `at most 24 days apart` or `between 18 and 24 days apart`");
+
     public static Diagnostic Unclear(SourceSpan at, string why, SourceSpan condition, string mended) => Problem.Error(
         "B0339", at, $"{Quoted.Of(at)} {why}", null, $"write `{mended}`")
         .Or(new Proposal(condition, mended)) with { IsHelpTried = true };
