@@ -19,7 +19,7 @@ public sealed class CookbookTests
         {
             var files = new RuleFiles(("words.byre", words), ("page.byre", "use \"words.byre\"\n" + criterion.Text));
             var reading = RulebookReader.Read("page.byre", files)!;
-            DiagnosticText.Of(reading.Problems).ShouldBe("", $"line {criterion.Line}");
+            failures.Add(DiagnosticText.Of(reading.Problems));
             var outcomes = ExampleRunner.Run(reading, files);
             outcomes.Length.ShouldBe(3);
             criterion.Text.Split('\n').Where(line => line.StartsWith("  expect ", StringComparison.Ordinal)).Select(line => line.Split(' ')[^1]).ShouldBe(["true", "false", "known"]);
