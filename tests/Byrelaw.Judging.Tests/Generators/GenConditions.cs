@@ -111,7 +111,8 @@ public sealed class GenConditions(Season season)
         from pair in GenLengths.Pair
         from windows in CountWindows
         select (Condition)new ApartCondition(
-            days, counted, comparison == Comparison.Between ? new TimeTest(comparison, pair.Short, pair.Long) : new TimeTest(comparison, pair.Short, pair.Short), windows) { Span = Words.Nowhere };
+            days, counted, comparison == Comparison.Between ? new TimeTest(comparison, pair.Short, pair.Long) : new TimeTest(comparison, pair.Short, pair.Short), windows)
+        { Span = Words.Nowhere };
 
     private Gen<Condition> Series =>
         from results in Gen.OneOf(0, 2, 2, 3)

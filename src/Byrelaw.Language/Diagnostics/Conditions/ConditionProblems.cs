@@ -45,7 +45,8 @@ internal static class ConditionProblems
 
     public static Diagnostic Unclear(SourceSpan at, string why, SourceSpan condition, string mended) => Problem.Error(
         "B0339", at, $"{Quoted.Of(at)} {why}", null, $"write `{mended}`")
-        .Or(new Proposal(condition, mended)) with { IsHelpTried = true };
+        .Or(new Proposal(condition, mended)) with
+    { IsHelpTried = true };
 
     public static Diagnostic AnswerAlone(SourceSpan at, string mended) => Unclear(at, "does not say by which test, nor since when", at, mended);
 
@@ -55,7 +56,8 @@ internal static class ConditionProblems
         return Problem.Error(
             "B0340", at, "`or` after `is not` can be meant two ways", "neither of them, or only one",
             $"for neither write `{neither}`, or `none of` and below it `- {name} is one of {string.Join(", ", values)}`")
-            .Or(new Proposal(at, neither)) with { IsHelpTried = true };
+            .Or(new Proposal(at, neither)) with
+        { IsHelpTried = true };
     }
 
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
