@@ -8,7 +8,7 @@ internal static class Subjects
         condition is SpellCondition spell ? [spell.Spell.Until] : new ConditionParts(condition).Kinds;
 
     /// <summary>The same in words.</summary>
-    public static string OfRecords(Condition condition) => condition is CountCondition ? condition.Subject : Of(RecordsOf(condition));
+    public static string OfRecords(Condition condition) => condition is CountCondition or ApartCondition ? condition.Subject : Of(RecordsOf(condition));
 
     /// <summary>Of kinds, any of which is meant.</summary>
     public static string Of(IEnumerable<Kind> kinds) => string.Join(" or ", kinds.Select(kind => kind.Name));

@@ -62,6 +62,7 @@ internal sealed class CriterionCompiler
     private WindowSet? WindowsOf(Condition condition) => condition switch
     {
         CountCondition count => Compile(count.Windows),
+        ApartCondition apart => Compile(apart.Windows),
         MeasuredCondition measured => Compile(measured.Windows),
         TestCondition test => Compile(test.Windows),
         SeriesCondition series => Compile(series.Windows),
@@ -85,6 +86,7 @@ internal sealed class CriterionCompiler
     private Criterion OfItsKind(Condition condition) => condition switch
     {
         CountCondition count => new CountCriterion(_days, count, Compile(count.Windows)),
+        ApartCondition apart => new ApartCriterion(_days, apart, Compile(apart.Windows)),
         TimeSinceCondition since => new TimeSinceCriterion(_days, since, Anchor(since.Kinds)),
         AgeCondition age => new AgeCriterion(_days, age),
         ParityCondition parity => new ParityCriterion(_days, parity, _calving),

@@ -53,6 +53,38 @@ internal sealed class EntryCounter(HerdDays days, int kind, byte[] answers)
         }
     }
 
+    /// <summary>Adds the days in a window on which there surely is one, and those on which one is awaited, or may be hers.</summary>
+    /// <param name="animal">Whose.</param>
+    /// <param name="low">The first day.</param>
+    /// <param name="high">The last.</param>
+    /// <param name="sure">Where sure days go.</param>
+    /// <param name="perhaps">Where the others go; null for nowhere.</param>
+    public void Days(int animal, int low, int high, SortedSet<int> sure, SortedSet<int>? perhaps)
+    {
+        var run = days.Herd.Runs[kind];
+        for (var i = Runs.LastAtMost(run, animal, high); i >= run.Starts[animal] && run.Days[i] >= low; i--)
+        {
+            days.Steps?.Take();
+            if (answers.Length == 0 || Array.IndexOf(answers, run.Answers[i]) >= 0)
+            {
+                sure.Add(run.Days[i]);
+            }
+            else if (run.Answers[i] == KindRun.NotKnown)
+            {
+                perhaps?.Add(run.Days[i]);
+            }
+        }
+
+        for (var place = perhaps is null ? -1 : Groups?.Last(animal, low, high) ?? -1; place >= 0; place = Groups!.Last(animal, low, high, place))
+        {
+            var answer = Groups!.AnswerOf(place);
+            if (answer == KindRun.NotKnown || Array.IndexOf(answers, answer) >= 0)
+            {
+                perhaps!.Add(Groups.DayOf(place));
+            }
+        }
+    }
+
     /// <summary>Counts events; each stands once a day. Returns the day of the first in the window, or int.MaxValue.</summary>
     private int Events(int animal, in Bounds bounds, ref EntryTally tally, Notes? notes)
     {

@@ -69,6 +69,8 @@ internal sealed partial class Notes(HerdDays days, int animal)
         _margin = least == most ? limits.Margin(least) : null;
     }
 
+    public void Chain(int least, int? most) => _found = new FoundCount(least, most);
+
     public void Number(double low, double high, string? unit, int? day, int from, Limits limits)
     {
         _found = new FoundNumber(low, high, unit, day is { } d ? Day.Date(d) : null, from);

@@ -37,6 +37,7 @@ internal sealed class Bars
             ParityCondition => OfSort(),
             TimeSinceCondition => new OwnBar(_days, _bad, [], false, [kinds], facts, null),
             CountCondition count => new CountBar(_days, count, windows!, new OwnBar(_days, _bad, kinds, true, AnchorsOf(count.Windows), facts, windows)),
+            ApartCondition apart => new OwnBar(_days, _bad, kinds, true, AnchorsOf(apart.Windows), facts, windows),
             SpellCondition spell => new HerdBar(OfAnyBull(spell.Spell), new OwnBar(_days, _bad, [], false, AnchorsOf(spell.Windows), facts, null)),
             InMobCondition mob => OfItsMob(mob, new OwnBar(_days, _bad, [], false, [], facts, null)),
             StandingCondition => new HerdBar(OfAnyStanding(facts), new OwnBar(_days, _bad, [], false, [], facts, null)),
@@ -53,6 +54,7 @@ internal sealed class Bars
     private static ImmutableArray<Window> WindowsOf(Condition condition) => condition switch
     {
         CountCondition count => count.Windows,
+        ApartCondition apart => apart.Windows,
         MeasuredCondition measured => measured.Windows,
         TestCondition test => test.Windows,
         SeriesCondition series => series.Windows,

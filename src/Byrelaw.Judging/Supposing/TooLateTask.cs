@@ -39,6 +39,7 @@ public sealed record TooLateTask(PlanTask Task, LocalDate Due, Rule Rule, LocalD
     {
         SpellCondition spell => spell.Spell.Until.Id == kind.Declaration.Id,
         CountCondition count => count.Counted.Any(one => one.Kind.Declaration.Id == kind.Declaration.Id),
+        ApartCondition apart => apart.Counted.Any(one => one.Kind.Declaration.Id == kind.Declaration.Id),
         TimeSinceCondition since => since.Kinds.Any(one => one.Declaration.Id == kind.Declaration.Id),
         _ => false,
     });

@@ -10,6 +10,7 @@ internal static class EnoughCounts
         _ => number.Condition switch
         {
             CountCondition count => MostOn(herd, count),
+            ApartCondition => ApartCondition.Most,
             ParityCondition => MostCalvings(herd),
             _ => throw MissingKind.Of(number.Condition, nameof(EnoughCounts)),
         },

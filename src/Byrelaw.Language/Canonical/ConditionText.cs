@@ -20,6 +20,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
     public string Of(Condition condition) => condition switch
     {
         CountCondition count => $"{How(count.Test)} {Counted(count)}{Windows(count.Windows)}",
+        ApartCondition apart => $"at least {NumberText.Of(apart.Days)} {Counted(apart)} {DemandText.Of(apart.Apart)} apart{Windows(apart.Windows)}",
         TimeSinceCondition { IsDayOf: true } since => $"at least day {NumberText.Of(since.Test.Low.Count)} of last {WindowText.Kinds(since.Kinds, Name)}",
         TimeSinceCondition since => $"{DemandText.Of(since.Test)} since last {WindowText.Kinds(since.Kinds, Name)}",
         AgeCondition age => $"age {DemandText.Of(age.Test)}",
@@ -70,6 +71,11 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         ListKind.NoneOf => "none of",
         _ => $"at least {NumberText.Of(list.Count)} of",
     };
+
+    private static CountCondition Counting(ApartCondition apart) => new(new CountTest(Comparison.AtLeast, apart.Days, apart.Days), apart.Counted, apart.Windows) { Span = apart.Span };
+
+    /// <summary><c>heats or matings</c>.</summary>
+    public string Counted(ApartCondition apart) => Counted(Counting(apart));
 
     /// <summary><c>mastitis or metritis</c>.</summary>
     public string Counted(CountCondition count) => string.Join(" or ", count.Counted.Select(counted => Of(counted, count.Test)));

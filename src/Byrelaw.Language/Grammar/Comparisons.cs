@@ -34,10 +34,12 @@ internal static class Comparisons
             (between, low, high) => new CompareSyntax(Comparison.Between, low, high) { Span = between.Span.To(high.Span) },
             Leaf.Word("between", Label), Amount, Leaf.Word("and").Then(Amount)));
 
-    /// <summary>A demand, or with <c>ago</c> after it a window.</summary>
+    /// <summary>A demand; with <c>ago</c> after it a window, with <c>apart</c> how long one is after another.</summary>
     public static readonly Parser<Token, TailSyntax> Compare = Map<Token, CompareSyntax, Maybe<Token>, TailSyntax>(
-        (demand, ago) => ago.HasValue ? new AgoSyntax(demand) { Span = demand.Span.To(ago.Value.Span) } : demand,
-        Demand, Leaf.Word("ago", "").Optional());
+        (demand, word) => !word.HasValue ? demand
+            : word.Value.Is("ago") ? new AgoSyntax(demand) { Span = demand.Span.To(word.Value.Span) }
+            : new ApartSyntax(demand) { Span = demand.Span.To(word.Value.Span) },
+        Demand, OneOf(Leaf.Word("ago", ""), Leaf.Word("apart", "")).Optional());
 
     private static readonly Parser<Token, ValueSyntax> Value = OneOf(
         Leaf.Name("a value").Select(name => new ValueSyntax(name.Text, null, null) { Span = name.Span }),

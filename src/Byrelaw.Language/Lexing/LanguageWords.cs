@@ -33,6 +33,7 @@ internal static class LanguageWords
         ("after", EndsName | InLines),
         ("before", EndsName | StartsWindow | InLines | InDeclarations),
         ("ago", EndsName | InLines),
+        ("apart", EndsName | InLines),
         ("to", InLines | InDeclarations),
         ("for", EndsName | InLines),
         ("by", EndsName | InLines),

@@ -113,6 +113,7 @@ internal sealed class FormulaMaker
         MobMeasuredCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         MobCountCondition mob => MayBeMissing(Leaf(isTrue => _lookups.Of(mob, isTrue)), Formula.Unclear),
         SpellCondition spell => Leaf(isTrue => _spells.Of(spell, isTrue)),
+        ApartCondition => Formula.Unclear,
         // Of how many results there are, and of each of them, nothing is reckoned.
         SeriesCondition => Formula.Unclear,
         // Which mobs there are no rule says.
@@ -125,6 +126,7 @@ internal sealed class FormulaMaker
     public Formula? Reach(Condition condition) => condition switch
     {
         CountCondition count => Reach(count.Windows, condition, [.. count.Counted.Select(one => (one.Kind, one.Answer))]),
+        ApartCondition apart => Reach(apart.Windows, condition, [.. apart.Counted.Select(one => (one.Kind, one.Answer))]),
         MeasuredCondition measured => Reach(measured.Windows, condition, (measured.Measure, -1)),
         TestCondition test => Reach(test.Windows, condition, (test.Test, -1)),
         _ => null,

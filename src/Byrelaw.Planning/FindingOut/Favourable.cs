@@ -20,6 +20,7 @@ internal static class Favourable
         {
             TestCondition test => test.Test.Answers.Where((_, answer) => (test.Answers.Contains(answer) != test.IsNot) == wanted).Select(answer => ((Kind)test.Test, answer, false)),
             CountCondition count => count.Counted.SelectMany(counted => Of(counted, AsksForOne(count.Test) == wanted)),
+            ApartCondition apart => apart.Counted.SelectMany(counted => Of(counted, wanted)),
             TimeSinceCondition since => since.Kinds.Select(kind => ((Kind)kind, "", false)),
             SpellCondition { Not: var not } spell => [(not == wanted ? spell.Spell.Until : spell.Spell.From, "", false)],
             MeasuredCondition measured => Values(measured.Test, measured.Measure, wanted, rulebook, herd, animal).Select(value => ((Kind)measured.Measure, value, false)),

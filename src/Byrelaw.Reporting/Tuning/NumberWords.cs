@@ -56,6 +56,7 @@ internal static class NumberWords
     {
         NumberPart.OfTheMob => "animals of her mob",
         NumberPart.Sampled => "animals of her mob with results",
+        NumberPart.Apart => $"{Unit(number)} apart",
         NumberPart.OfTheList => "lines of the list that must hold",
         NumberPart.FirstWindow => Window(number, 0),
         NumberPart.SecondWindow => Window(number, 1),
@@ -79,6 +80,7 @@ internal static class NumberWords
         TimeSinceCondition since => $"{Unit(number)} since last {Names(since.Kinds)}",
         AgeCondition => $"age in {Unit(number)}",
         CountCondition count => "how many of " + Phrases.Or([.. count.Counted.Select(counted => counted.Subject)]),
+        ApartCondition apart => $"days with {apart.Subject}",
         MobCountCondition mob => $"{mob.Measure.Name} in her mob{Share(number)}",
         StandingCondition standing => $"the top of {(standing.Group == HerdGroup.Herd ? "the herd" : standing.Group.ToString().ToLowerInvariant())} by {standing.Fact.Name}",
         var other => other.Subject + Share(number),

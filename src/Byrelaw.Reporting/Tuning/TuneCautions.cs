@@ -53,6 +53,7 @@ internal static class TuneCautions
     {
         TestCondition or SpellCondition { Not: true } => true,
         CountCondition count => count.Counted.Any(counted => counted.Kind is TestKind) || count.Test.Comparison is Comparison.AtMost or Comparison.LessThan || count.Test.IsNone,
+        ApartCondition apart => apart.Counted.Any(counted => counted.Kind is TestKind),
         TimeSinceCondition since => since.Kinds.Any(kind => !IsPlain(kind)),
         _ => false,
     };

@@ -25,6 +25,7 @@ public static class FoundWords
         Func<int, string> say = condition switch
         {
             CountCondition => number => number == 0 ? "none" : Numbers.Times(number),
+            ApartCondition => number => number == 0 ? "none" : number == 1 ? "none so far apart" : Numbers.Count(number, "day", "days") + " so far apart",
             MobCountCondition => number => Numbers.Count(number, "animal", "animals"),
             _ => number => number.ToString(System.Globalization.CultureInfo.InvariantCulture),
         };

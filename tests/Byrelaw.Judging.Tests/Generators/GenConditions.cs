@@ -104,6 +104,16 @@ public sealed class GenConditions(Season season)
         from isNot in Gen.OneOf(false, false, true)
         select (Condition)new TestCondition(test, windows, [.. new[] { answer, isNot ? answer : another }.Distinct()], isNot) { Span = Words.Nowhere };
 
+    private Gen<Condition> Apart =>
+        from counted in AnyCounted
+        from days in Gen.OneOf(2, 2, 2, 3, 4)
+        from comparison in Gen.OneOf(Comparison.AtLeast, Comparison.AtMost, Comparison.Between, Comparison.Between)
+        from pair in GenLengths.Pair
+        from windows in CountWindows
+        select (Condition)new ApartCondition(
+            days, counted, comparison == Comparison.Between ? new TimeTest(comparison, pair.Short, pair.Long) : new TimeTest(comparison, pair.Short, pair.Short), windows)
+        { Span = Words.Nowhere };
+
     private Gen<Condition> Series =>
         from results in Gen.OneOf(0, 2, 2, 3)
         from windows in LookupWindows
@@ -219,6 +229,7 @@ public sealed class GenConditions(Season season)
         (4, Measured),
         (4, Test),
         (2, Series),
+        (2, Apart),
         (2, MobMeasured),
         (2, MobCount));
 
@@ -235,6 +246,7 @@ public sealed class GenConditions(Season season)
         (5, Measured),
         (3, Test),
         (2, Series),
+        (2, Apart),
         (2, MobMeasured),
         (2, MobCount),
         (2, Spell),

@@ -33,6 +33,8 @@ public static class EveryKind
         rule "All of it"
           needs all of
             - between 1 and 3 heat or mating since last calving
+            - at least 2 heat or mating between 18 and 24 days apart since last calving
+            - at least 3 positive virus at least 2 weeks apart ever
             - no positive virus from 5 days after last calving or mating
             - latest virus from 5 weeks after last running with bull is negative
             - at most 4 doubtful virus or heat between 4 weeks and 3 months ago

@@ -6,6 +6,8 @@ public sealed class LanguagePageTests
 {
     [Theory]
     [InlineData("docs/language.md", 25)]
+    [InlineData("docs/for-rule-writers.md", 5)]
+    [InlineData("docs/cookbook.md", 31)]
     public void Every_example_of_a_page_reads_as_the_page_says(string page, int atLeast)
     {
         var examples = new PageExamples();

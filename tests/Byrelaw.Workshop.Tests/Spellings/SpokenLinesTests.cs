@@ -40,6 +40,7 @@ public sealed class SpokenLinesTests
     [InlineData("latest uterine check ever is clean or discharge", "latest uterine check ever is one of clean, discharge")]
     [InlineData("no heat since calving", "no heat since last calving")]
     [InlineData("no heat since calving or abortion", "no heat since last calving or abortion")]
+    [InlineData("at least two heats 18 to 24 days apart since calving", "at least 2 heats between 18 and 24 days apart since last calving")]
     [InlineData("no heat before calving", "no heat before last calving")]
     [InlineData("no heat in the 21 days after calving or abortion", "no heat in the 21 days after last calving or abortion")]
     [InlineData("no heat within two weeks before collection", "no heat in the 2 weeks before collection")]

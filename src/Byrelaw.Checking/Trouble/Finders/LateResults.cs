@@ -23,5 +23,5 @@ internal static class LateResults
     private static bool IsTooLong(PlanTask task, InTheLast window) => DaysLong.Of(task.ResultsTake!.Value).Fewest > DaysLong.Of(window.Length).Most;
 
     private static Kind? LookedUp(Condition condition) =>
-        condition is CountCondition ? null : new ConditionParts(condition).Kinds.FirstOrDefault(kind => kind is TestKind or MeasureKind);
+        condition is CountCondition or ApartCondition ? null : new ConditionParts(condition).Kinds.FirstOrDefault(kind => kind is TestKind or MeasureKind);
 }

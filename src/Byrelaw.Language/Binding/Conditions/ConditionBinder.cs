@@ -17,9 +17,10 @@ internal static class ConditionBinder
             _ => context.Fail<Condition>(ConditionProblems.ListInList(condition.Span)),
         } ?? new BrokenCondition { Span = condition.Span };
 
-    private static CountCondition? Count(this Context context, CountSyntax count)
+    private static Condition? Count(this Context context, CountSyntax count)
     {
         var tails = new TailSorter(context, count, count.Counted[0].Text);
+        var apart = tails.Take<ApartSyntax>();
         var (test, counted, windows) = (context.CountTest(count.Test), context.Counted(count.Counted), context.Windows(tails));
         var fits = tails.Finish(demandFound: false);
         if (windows is { IsEmpty: true } && fits)
@@ -28,9 +29,24 @@ internal static class ConditionBinder
             return null;
         }
 
-        return fits && test is not null && counted is { } what && windows is { } when
-            ? new CountCondition(test, what, when) { Span = count.Span }
-            : null;
+        return !fits || test is null || counted is not { } what || windows is not { } when ? null
+            : apart is not null ? context.Apart(count, test, apart, what, when)
+            : new CountCondition(test, what, when) { Span = count.Span };
+    }
+
+    private static ApartCondition? Apart(this Context context, CountSyntax count, CountTest test, ApartSyntax apart, ImmutableArray<Counted> counted, ImmutableArray<Window> windows)
+    {
+        if (test.Comparison != Comparison.AtLeast || test.Low is < ApartCondition.Fewest or > ApartCondition.Most)
+        {
+            return context.Fail<ApartCondition>(ConditionProblems.ApartOfOthers(count.Test.Span));
+        }
+
+        if (apart.Compare.Comparison is not (Comparison.AtLeast or Comparison.AtMost or Comparison.Between))
+        {
+            return context.Fail<ApartCondition>(ConditionProblems.ApartOtherwise(apart.Span));
+        }
+
+        return context.TimeTest(apart.Compare) is { } time ? new ApartCondition(test.Low, counted, time, windows) { Span = count.Span } : null;
     }
 
     private static TimeSinceCondition? TimeSince(this Context context, TimeSinceSyntax since)

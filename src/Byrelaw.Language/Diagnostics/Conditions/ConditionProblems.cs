@@ -40,9 +40,16 @@ internal static class ConditionProblems
     public static Diagnostic OfEmbryos(SourceSpan at, string name) => Problem.Error(
         "B0345", at, $"{Quoted.Of(name)} happens to embryos, and a rule asks about an animal", "expected something that happens to animals");
 
+    public static Diagnostic ApartOfOthers(SourceSpan at) => Problem.Error(
+        "B0342", at, $"{Quoted.Of(at)} does not go with `apart`", "expected `at least 2`, and at most `at least 9`: of two or more one can say how far apart they are");
+
+    public static Diagnostic ApartOtherwise(SourceSpan at) => Problem.Error(
+        "B0343", at, $"{Quoted.Of(at)} does not say how far apart two of them are", "expected `at least 18 days apart`, `at most 24 days apart` or `between 18 and 24 days apart`");
+
     public static Diagnostic Unclear(SourceSpan at, string why, SourceSpan condition, string mended) => Problem.Error(
         "B0339", at, $"{Quoted.Of(at)} {why}", null, $"write `{mended}`")
-        .Or(new Proposal(condition, mended)) with { IsHelpTried = true };
+        .Or(new Proposal(condition, mended)) with
+    { IsHelpTried = true };
 
     public static Diagnostic AnswerAlone(SourceSpan at, string mended) => Unclear(at, "does not say by which test, nor since when", at, mended);
 
@@ -52,7 +59,8 @@ internal static class ConditionProblems
         return Problem.Error(
             "B0340", at, "`or` after `is not` can be meant two ways", "neither of them, or only one",
             $"for neither write `{neither}`, or `none of` and below it `- {name} is one of {string.Join(", ", values)}`")
-            .Or(new Proposal(at, neither)) with { IsHelpTried = true };
+            .Or(new Proposal(at, neither)) with
+        { IsHelpTried = true };
     }
 
     public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(

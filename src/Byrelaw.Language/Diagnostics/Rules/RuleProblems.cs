@@ -25,5 +25,6 @@ internal static class RuleProblems
 
     public static Diagnostic ForSome(SourceSpan at, string? lines) => Problem.Error(
         "B0341", at, $"{Quoted.Of(at)} says whom a rule is for", "a rule says so with `applies to` and a defined name",
-        lines is null ? null : "write these lines") with { Lines = lines, IsHelpTried = true };
+        lines is null ? null : "write these lines") with
+    { Lines = lines, IsHelpTried = true };
 }

@@ -18,6 +18,9 @@ public enum NumberPart
     /// <summary>The length of the second window.</summary>
     SecondWindow,
 
+    /// <summary>How long one is after another: <c>between 18 and 24 days apart</c>.</summary>
+    Apart,
+
     /// <summary>How many bullets of a list: <c>at least 2 of</c>.</summary>
     OfTheList,
 }

@@ -74,15 +74,15 @@ public abstract class OtherParts
     internal int Sampled(int animals) => (int)Number(new ConditionNumber(NumberPart.Sampled, false, animals, NumberSort.Count) { Lowest = 1 });
 
     /// <summary>For a demand on a time.</summary>
-    internal TimeTest Time(TimeTest test)
+    internal TimeTest Time(TimeTest test, NumberPart part = NumberPart.Limit)
     {
         if (test.Comparison == Comparison.Between)
         {
-            var (low, high) = Lengths(test.Low, test.High, NumberPart.Limit, test.Comparison);
+            var (low, high) = Lengths(test.Low, test.High, part, test.Comparison);
             return test with { Low = low, High = high };
         }
 
-        var limit = Length(test.Low, NumberPart.Limit, test.Comparison);
+        var limit = Length(test.Low, part, test.Comparison);
         return test with { Low = limit, High = limit };
     }
 

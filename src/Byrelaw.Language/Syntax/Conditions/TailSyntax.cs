@@ -29,6 +29,9 @@ internal sealed record RecordedSyntax(bool Not) : TailSyntax;
 /// <summary><c>in the top 20% of the herd</c>.</summary>
 internal sealed record TopSyntax(bool Not, NumberSyntax Percent, HerdGroup Group) : TailSyntax;
 
+/// <summary><c>between 18 and 24 days apart</c>.</summary>
+internal sealed record ApartSyntax(CompareSyntax Compare) : TailSyntax;
+
 /// <summary><c>of her mob</c>.</summary>
 internal sealed record OfHerMobSyntax : TailSyntax;
 

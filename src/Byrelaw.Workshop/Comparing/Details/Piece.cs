@@ -8,6 +8,11 @@ internal readonly record struct Piece(Aspect Aspect, string Text)
     {
         CountCondition count =>
             [About("count"), new(Aspect.Counted, text.Counted(count)), new(Aspect.Number, ConditionText.How(count.Test)), Windows(count.Windows, text)],
+        ApartCondition apart =>
+        [
+            About("apart"), new(Aspect.Counted, text.Counted(apart)), new(Aspect.Number, $"at least {NumberText.Of(apart.Days)}"),
+            new(Aspect.Sample, $"{DemandText.Of(apart.Apart)} apart"), Windows(apart.Windows, text),
+        ],
         TimeSinceCondition since =>
             [About("time since"), new(Aspect.Counted, WindowText.Kinds(since.Kinds, text.Name)), new(Aspect.Number, DemandText.Of(since.Test))],
         AgeCondition age => [About("age"), new(Aspect.Number, DemandText.Of(age.Test))],

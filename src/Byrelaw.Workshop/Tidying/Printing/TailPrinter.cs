@@ -25,7 +25,7 @@ internal static class TailPrinter
 
     private static int Rank(TailSyntax tail, bool demandFirst) => tail switch
     {
-        OfHerMobSyntax or OfTheLastSyntax => 0,
+        OfHerMobSyntax or OfTheLastSyntax or ApartSyntax => 0,
         WindowSyntax => 1,
         FromAnimalsSyntax => demandFirst ? 4 : 2,
         _ => 3,
@@ -48,6 +48,7 @@ internal static class TailPrinter
         IsSyntax @is => $"is {Not(@is.Not)}one of {string.Join(", ", @is.Values.Select(Print))}",
         RecordedSyntax recorded => $"is {Not(recorded.Not)}recorded",
         TopSyntax top => $"{Not(top.Not)}in the top {Words.Number(top.Percent)}% of {Print(top.Group)}",
+        ApartSyntax apart => $"{DemandPrinter.Print(apart.Compare)} apart",
         OfHerMobSyntax => "of her mob",
         OfTheLastSyntax last => $"of the last {Words.Number(last.Count)} results",
         FromAnimalsSyntax from => $"from at least {Words.Number(from.Count)} {(from.Count.Value == 1 ? "animal" : "animals")}",

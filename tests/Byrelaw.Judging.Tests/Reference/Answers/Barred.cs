@@ -19,6 +19,7 @@ public sealed class Barred(Knowledge knowledge, int animal, int day)
         ParityCondition => OfSort(),
         TimeSinceCondition since => After(since.Kinds),
         CountCondition count => Anchors(count.Windows) || IsOverrun(count) || count.Counted.Select(counted => counted.Kind).Any(kind => In(count.Windows, kind, isCounted: true)),
+        ApartCondition apart => Is(ApartReference.Counting(apart)),
         TestCondition test => Anchors(test.Windows) || In(test.Windows, test.Test, isCounted: false),
         MeasuredCondition measured => Anchors(measured.Windows) || In(measured.Windows, measured.Measure, isCounted: false),
         SeriesCondition series => Anchors(series.Windows) || In(series.Windows, series.Of, isCounted: false),

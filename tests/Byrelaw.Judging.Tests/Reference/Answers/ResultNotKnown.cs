@@ -21,6 +21,7 @@ public static class ResultNotKnown
     private static bool IsUsedBy(Condition leaf, Knowledge knowledge, Moment moment) => leaf switch
     {
         CountCondition count => Stretches(count.Windows, knowledge, moment).Any(stretch => CountReference.UsesResultNotKnown(count, stretch, knowledge, moment)),
+        ApartCondition apart => IsUsedBy(ApartReference.Counting(apart), knowledge, moment),
         TestCondition test => Stretches(test.Windows, knowledge, moment).Any(stretch =>
             SampleReference.In(test.Test, stretch, knowledge, moment).Latest().Any(sample => sample.ResultNotKnown)
             || TestReference.IsBarredByGroup(test, stretch, knowledge, moment)),

@@ -6,6 +6,7 @@ public static class ConditionReference
     public static Truth At(Condition condition, Knowledge knowledge, Moment moment) => condition switch
     {
         CountCondition count => CountReference.At(count, knowledge, moment),
+        ApartCondition apart => ApartReference.At(apart, knowledge, moment),
         TimeSinceCondition since => TimeSinceReference.At(since, knowledge, moment),
         AgeCondition age => AgeReference.At(age, knowledge, moment),
         ParityCondition parity => ParityReference.At(parity, knowledge, moment),

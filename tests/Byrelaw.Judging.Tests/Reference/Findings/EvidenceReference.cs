@@ -15,6 +15,7 @@ public sealed class EvidenceReference(Knowledge knowledge, Moment moment)
     {
         TimeSinceCondition since => Last(since.Kinds),
         CountCondition count => Anchors(count.Windows).Concat(Stretch(count.Windows) is { } widest ? Counted(count, widest) : []),
+        ApartCondition apart => Of(ApartReference.Counting(apart)),
         TestCondition test => Anchors(test.Windows).Concat(Stretch(test.Windows) is { } widest ? OfLatestDay(In(test.Test, widest)) : []),
         MeasuredCondition measured => Anchors(measured.Windows).Concat(Stretch(measured.Windows) is { } widest ? Measured(measured, widest) : []),
         SeriesCondition series => Anchors(series.Windows).Concat(series.Test is { } limits && Stretch(series.Windows) is not null ? Limits(limits) : [])

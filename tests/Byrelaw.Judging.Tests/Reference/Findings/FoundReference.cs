@@ -9,6 +9,7 @@ public sealed class FoundReference(Knowledge knowledge, Moment moment)
     {
         TimeSinceCondition since => Since(since),
         CountCondition count => Possible(count.Windows) is { } possible ? Count(count, possible) : new FoundNothing(),
+        ApartCondition apart => Possible(apart.Windows) is { } possible ? ApartReference.Found(apart, [.. possible], knowledge, moment) : new FoundNothing(),
         TestCondition test => Possible(test.Windows) is { } possible ? Answers(test, Widest(possible)) : new FoundNothing(),
         MeasuredCondition measured => Possible(measured.Windows) is { } possible ? Measured(measured, Widest(possible)) : new FoundNothing(),
         SeriesCondition series => Possible(series.Windows) is { } possible ? Series(series, SeriesReference.Looked.At(series, Widest(possible), knowledge, moment)) : new FoundNothing(),

@@ -8,6 +8,7 @@ public static class MarginReference
     {
         (_, FoundSince since) => Time((TimeTest)condition.Demand!, since.Elapsed),
         (_, FoundAge age) when age.Youngest == age.Oldest => Time((TimeTest)condition.Demand!, age.Oldest),
+        (ApartCondition, _) => null,
         (_, FoundCount count) when count.AtLeast == count.AtMost => Counted((CountTest)condition.Demand!, count.AtLeast),
         (ParityCondition or MobCountCondition, FoundNumber number) when number.Low == number.High => Counted(CountOf(condition), (decimal)number.Low),
         (not MobCountCondition, FoundNumber number) when number.Low == number.High => Number((NumberTest)condition.Demand!, (decimal)number.Low, animal.Facts),

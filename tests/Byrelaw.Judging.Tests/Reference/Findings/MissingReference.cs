@@ -10,6 +10,11 @@ public sealed class MissingReference(Knowledge knowledge)
     /// <summary>For a condition that is not known on that day.</summary>
     public IReadOnlyList<Missing> Of(Condition condition, Moment moment)
     {
+        if (condition is ApartCondition apart)
+        {
+            return Of(ApartReference.Counting(apart), moment);
+        }
+
         var days = new MissingDays(knowledge, moment);
         var animal = knowledge.Farm.Animals[moment.Animal];
         IEnumerable<Missing> missing = condition switch
