@@ -5,7 +5,7 @@ namespace Byrelaw.Judging.Criteria;
 /// the widest holds none even of days that may have been.</remarks>
 internal sealed class ApartCriterion(HerdDays days, ApartCondition condition, WindowSet windows) : LeafCriterion(days, condition, restsOnCoverage: true)
 {
-    private readonly Chain _chain = new(condition.Shortest, condition.Longest);
+    private readonly ChainOfDays _chain = new(condition.Shortest, condition.Longest);
     private readonly string[] _names = [.. condition.Counted.Select(counted => counted.Kind.Name).Distinct(StringComparer.Ordinal)];
 
     private readonly EntryCounter[] _counters =

@@ -20,7 +20,14 @@ public static class DoubtWords
         ArgumentNullException.ThrowIfNull(herd);
         // A timed heat goes by the promise of what was given: nobody made one of its own.
         var stand = herd.Coverage.Since.Where((since, kind) => since < Day.End && kind != herd.Vocabulary.TimedHeat?.Timed.Id).Count();
-        return $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.";
+        var unread = herd.RowProblems.Where(row => row.Problem.Severity == Severity.Error).Select(row => (row.IsOfAnimals, row.Line)).Distinct().Count();
+        string[] held =
+        [
+            .. unread == 0 ? [] : new[] { $"{Numbers.Count(unread, "line", "lines")} that cannot be trusted" },
+            .. herd.OpenRows.IsEmpty ? [] : new[] { "what stands on sheets that are not on record" },
+        ];
+        return held.Length == 0 ? $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}."
+            : $"No promise is doubted; {Numbers.Count(stand, "stands", "stand")}. In doubt {(unread == 1 && held.Length == 1 ? "is" : "are")} {Phrases.And(held)}: {(unread == 0 ? "what may have been done" : unread == 1 && held.Length == 1 ? "what it might have said" : "what these might say")} holds back those it may be of.";
     }
 
     /// <summary>One doubt.</summary>

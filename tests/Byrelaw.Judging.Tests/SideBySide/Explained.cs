@@ -98,9 +98,10 @@ public sealed class Explained(Rulebook rulebook, Knowledge knowledge)
     /// <summary>A double is as near to a decimal as it can be.</summary>
     private static bool IsNear(double ours, double theirs) => ours == theirs || Math.Abs(ours - theirs) < 1e-9;
 
-    /// <summary>A first day before everything on record, or up to her birth, is no limit; and a window that holds no day has no days.</summary>
+    /// <summary>A first day before everything on record, or up to her birth, is no limit; and a window that holds no day has no days. Of two rows of sheets that ask the same of her on the same days either may be named.</summary>
     private Missing Dated(Missing missing, int animal)
     {
+        missing = missing.Line is < 0 and > int.MinValue / 2 ? missing with { Line = -1 } : missing;
         var earliest = Math.Max(knowledge.Coverage.Dawn, knowledge.Farm.Animals[animal].BornFirst ?? int.MinValue);
         var from = missing.From is { } day && (DayNumber.Of(day) > earliest || missing.From == missing.To) ? missing.From : null;
         return missing.From > missing.To || (missing.To is { } to && DayNumber.Of(to) <= knowledge.Coverage.Dawn) ? missing with { From = null, To = null } : missing with { From = from };

@@ -14,8 +14,8 @@ public sealed class TableOfAnswersTests
         var met = new ConcurrentDictionary<int, int>();
         Each.Hold(JudgingCase.Any, Cases.Count / 3, one => Wrong(one, met), one => one.ToString());
 
-        // Drawn at random, all rows but the two rarest have been met.
-        met.Count.ShouldBeGreaterThanOrEqualTo(6, string.Join(' ', met.OrderBy(row => row.Key)));
+        // Drawn at random, all rows but the three rarest have been met.
+        met.Count.ShouldBeGreaterThanOrEqualTo(5, string.Join(' ', met.OrderBy(row => row.Key)));
     }
 
     private static string? Wrong(JudgingCase one, ConcurrentDictionary<int, int> met)

@@ -93,6 +93,7 @@ public static class Snippets
             - at most 1 of her mob with serum copper in the last 60 days less than 7 umol/L, from at least 10 animals
             - latest uterine check between 28 and 365 days ago is clean
             - no metritis in the 21 days after last calving
+            - at least 2 heat between 18 and 24 days apart since last calving
             - no mating before first transfer
             - not running with bull in the 35 days before collection
             - not in mob River or "Once-a-day"

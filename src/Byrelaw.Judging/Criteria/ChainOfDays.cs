@@ -3,7 +3,7 @@ namespace Byrelaw.Judging.Criteria;
 /// <summary>Chains of days in which each is so long after the one before it.</summary>
 /// <param name="shortest">The shortest; null for a day.</param>
 /// <param name="longest">The longest; null for any.</param>
-internal sealed class Chain(TimeLength? shortest, TimeLength? longest)
+internal sealed class ChainOfDays(TimeLength? shortest, TimeLength? longest)
 {
     private readonly Reckoning _shortest = new(shortest ?? new TimeLength(1, TimeUnit.Days));
     private readonly Reckoning? _longest = longest is { } most ? new Reckoning(most) : null;
