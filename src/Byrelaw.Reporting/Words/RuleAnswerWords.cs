@@ -26,10 +26,6 @@ public static class RuleAnswerWords
     /// <summary>The shape; a rule for the day is a box to tick by the person beside her, whatever the records say today.</summary>
     public static string Shape(RuleJudgement rule) => IsForTheDay(rule) ? "☐" : Shape(rule.Answer);
 
-    /// <summary>Both: <c>✗ not met</c>, <c>☐ on the day</c>.</summary>
-    public static string Both(RuleJudgement rule) =>
-        $"{Shape(rule)} {(IsForTheDay(rule) ? "on the day" : Word(rule.Answer))}";
-
     private static bool IsForTheDay(RuleJudgement rule) =>
         rule.Rule?.OnTheDay == true && rule.Answer is not (RuleAnswer.DoesNotApply or RuleAnswer.Broken);
 }

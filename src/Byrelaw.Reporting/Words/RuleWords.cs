@@ -70,10 +70,6 @@ public static class RuleWords
         _ => "",
     };
 
-    /// <summary>How far from the limit; empty where several conditions or none have one.</summary>
-    public static string Margin(RuleJudgement rule) =>
-        rule.Answer is RuleAnswer.Broken or RuleAnswer.DoesNotApply || Said(rule) is not [var only] ? "" : MarginWords.Of(only);
-
     /// <summary>When it turns or what would settle it.</summary>
     public static string Settles(RuleJudgement rule, ListReport list)
     {
