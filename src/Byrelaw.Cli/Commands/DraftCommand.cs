@@ -16,7 +16,7 @@ internal static class DraftCommand
         var (herd, recordsTo, strict) = (SharedOptions.Herd(), SharedOptions.RecordsTo(), SharedOptions.Strict());
         var pages = new Option<string?>("--pages")
         {
-            Description = $"Which animals have a page of their own: all, asked (with whom something is to be done), none, or numbers with commas; without it all up to {PagesAsked.AllUpTo} animals, and of more those asked.",
+            Description = $"Which animals have a page of their own: all, asked (Ready, On course or Ask at some session, who is or may be in calf, is waived a rule or contradicts her records), none, or numbers with commas; without it all up to {PagesAsked.AllUpTo} animals, and of more those asked.",
             HelpName = "WHICH",
         };
         var session = SessionAskedFor.Option("Judge for this session only, from 1; without it for every one that is not over.");

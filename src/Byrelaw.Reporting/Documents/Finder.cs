@@ -24,5 +24,6 @@ public enum FinderKey
 /// <summary>A button that leaves only some rows.</summary>
 /// <param name="Words">What stands on it.</param>
 /// <param name="Key">What of a row.</param>
-/// <param name="Value">What that must be.</param>
-public sealed record FinderButton(string Words, FinderKey Key, string Value);
+/// <param name="Value">What that must be; where it is an answer, nothing.</param>
+/// <param name="Answer">The answer that it must be; null where it is none.</param>
+public sealed record FinderButton(string Words, FinderKey Key, string Value, Answer? Answer = null);

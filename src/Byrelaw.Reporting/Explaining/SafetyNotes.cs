@@ -17,10 +17,9 @@ public static class SafetyNotes
     /// <summary>For every rule whose words speak of another hormone.</summary>
     public const string Hormone = "Hormones are given only as their label, local law and a licensed vet say.";
 
-    /// <summary>For the end of a list.</summary>
+    /// <summary>For the end of a page, above <see cref="Documents.Page.Foot"/>.</summary>
     public static readonly string[] General =
     [
-        "A paper answer: it knows what was written down and nothing else. The person with a hand on the animal decides against using her at any time; nobody on paper decides for it.",
         "Medicines, hormones, sedation and every procedure are for a licensed vet to order, under the label and the law of the place. Nothing here is a dose or a prescription.",
         "Withholding periods for milk and for meat are on the label, may differ by country and market, and are not worked out here. Look them up for each animal before she is milked into the vat or sold.",
         Prostaglandin,

@@ -7,7 +7,7 @@ public sealed record PagesAsked(string? Words = null)
     /// <summary>Up to so many animals all have a page.</summary>
     public const int AllUpTo = 300;
 
-    /// <summary>Of more animals, only those have one with whom something is to be done.</summary>
+    /// <summary>Whether nobody asked, so that the herd's size decides.</summary>
     public bool IsLeftToSize => Words is null;
 
     /// <summary>The same in a word, for a herd of so many.</summary>
@@ -27,8 +27,7 @@ public sealed record PagesAsked(string? Words = null)
         ("none", _) => [],
         ("all", var all) => all,
         ("asked", var all) => all.Where(IsAsked),
-        var (words, all) when NumbersOf(words)!.ToHashSet(StringComparer.Ordinal) is var numbers => all.Where(her => numbers.Contains(her.Main.Animal.Number)),
-        _ => [],
+        var (words, all) => all.IntersectBy(NumbersOf(words)!, her => her.Main.Animal.Number, StringComparer.Ordinal),
     };
 
     private static string[]? NumbersOf(string words) => words is "all" or "asked" or "none" ? null : words.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);

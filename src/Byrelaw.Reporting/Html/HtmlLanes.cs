@@ -6,7 +6,7 @@ internal static class HtmlLanes
     public static void Write(StringBuilder html, Lanes lanes)
     {
         html.Append("<div class=\"lanes\" style=\"").Append(AxisStyle(lanes.Axis)).Append("\"><div class=\"lane head\" aria-hidden=\"true\"><span></span><span class=\"ticks\">");
-        foreach (var month in lanes.Axis.Months().Where(month => month.Month % 3 == 1 && !(lanes.Axis.Today is { } end && lanes.Axis.PerCent(end) - lanes.Axis.PerCent(month) is > -1 and < 16)))
+        foreach (var month in lanes.Axis.Months().Where(month => month.Month % 3 == 1 && !(lanes.Axis.Today is { } end && lanes.Axis.PerCent(end) - lanes.Axis.PerCent(month) is > -1 and < 30)))
         {
             html.Append(CultureInfo.InvariantCulture, $"<i style=\"left:{lanes.Axis.PerCent(month)}%\">{Dates.ShortMonth(month.Month)}{(month.Month == 1 ? $" {month.Year}" : "")}</i>");
         }
@@ -24,12 +24,15 @@ internal static class HtmlLanes
         html.Append("</div>\n");
     }
 
-    /// <summary>Where today and the transfers lie, for the lines that the style sheet draws behind every lane and strip.</summary>
+    /// <summary>As many transfers as the style sheet draws lines for.</summary>
+    private const int Lines = 6;
+
+    /// <summary>Where today and the next transfers lie, for the lines that the style sheet draws behind every lane and strip.</summary>
     public static string AxisStyle(YearAxis axis)
     {
         var style = new StringBuilder();
         _ = axis.Today is { } today ? style.Append(CultureInfo.InvariantCulture, $"--t:{axis.PerCent(today)}%") : style;
-        for (var i = 0; i < axis.Transfers.Length; i++)
+        for (var i = 0; i < axis.Transfers.Length && i < Lines; i++)
         {
             style.Append(style.Length > 0 ? ";" : "").Append(CultureInfo.InvariantCulture, $"--s{i + 1}:{axis.PerCent(axis.Transfers[i])}%");
         }

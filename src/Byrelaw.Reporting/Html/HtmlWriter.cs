@@ -83,7 +83,7 @@ public static class HtmlWriter
                 HtmlSessions.Write(html, session);
                 break;
             case JobColumns jobs:
-                HtmlSessions.Write(html, jobs);
+                HtmlJobs.Write(html, jobs);
                 break;
             default:
                 throw new NotSupportedException(block.GetType().Name);

@@ -27,7 +27,7 @@
       seen += ok;
     }
     for (const group of groups) group.hidden = !group.querySelector('.row:not([hidden])');
-    said.textContent = seen === rows.length ? rows.length + ' animals' : seen + ' of ' + rows.length;
+    said.textContent = seen === rows.length ? rows.length + (rows.length === 1 ? ' animal' : ' animals') : seen + ' of ' + rows.length;
     cut.textContent = seen === rows.length ? '' : 'Not the whole list: ' + seen + ' of ' + rows.length + ' animals are shown.';  // on paper only
   };
   find.addEventListener('submit', e => e.preventDefault());

@@ -21,20 +21,26 @@ internal static class JobsByPlace
         return [.. columns.Where(column => !column.Jobs.IsEmpty)];
     }
 
-    private static ImmutableArray<JobLine> Jobs(IEnumerable<(FindOut One, ListReport List)> found) => [.. found.Take(JobsShown).Select(one => Job(one.One, one.List))];
+    /// <summary>The first few; how many more there are is said, for each stands on its own list.</summary>
+    private static ImmutableArray<JobLine> Jobs(IEnumerable<(FindOut One, ListReport List)> found)
+    {
+        (FindOut One, ListReport List)[] all = [.. found];
+        IEnumerable<JobLine> more = all.Length <= JobsShown ? [] : [new(false, $"{Numbers.Count(all.Length - JobsShown, "more job", "more jobs")}", "on the lists of the sessions", "")];
+        return [.. all.Take(JobsShown).Select(one => Job(one.One, one.List)), .. more];
+    }
 
     /// <summary>What it is too early for has no box.</summary>
     private static JobLine Job(FindOut found, ListReport list)
     {
         var early = found.From is { } first && list.Herd.ReachesADay && first > list.Herd.KnownDay;
-        var settles = found.Alone == 0 ? "each needs more besides" : found.Alone == found.Numbers.Count ? $"settles {found.Alone switch { 1 => "her", 2 => "both", _ => $"all {found.Alone}" }}" : $"settles {found.Alone} alone";
+        var settles = found.Alone == 0 ? found.Numbers.Count == 1 ? "she needs more besides" : "each needs more besides" : found.Alone == found.Numbers.Count ? $"settles {found.Alone switch { 1 => "her", 2 => "both", _ => $"all {found.Alone}" }}" : $"that alone settles {found.Alone} of them";
         return new(!early, Phrases.Sentence(found.What), Phrases.FirstOf(found.Numbers, NumbersShown),
             $"{(early ? $"{list.Short(found.From!.Value)} to {list.Short(found.By)}" : $"by {list.Short(found.By)}")}, for {list.NameInSession}; {settles}");
     }
 
     private static IEnumerable<JobLine> Desk(Draft draft)
     {
-        foreach (var list in draft.Lists.Where(list => list.IsBroken).Take(1))
+        if (draft.Lists.Any(list => list.IsBroken))
         {
             yield return new(true, "Mend the rule files", "Lines of them cannot be read, and until then nobody is Ready.", "now");
         }
@@ -42,7 +48,7 @@ internal static class JobsByPlace
         var errors = draft.Herd.Problems.Where(problem => problem.Severity == Severity.Error).Select(error => $"{FileWords.Short(error.File)} line {error.Line}").Distinct().ToList();
         if (errors.Count > 0)
         {
-            yield return new(true, $"Mend {Numbers.Count(errors.Count, "line", "lines")} of the records", Phrases.FirstOf(errors, 6), "today; what they might have said is in doubt");
+            yield return new(true, $"Mend {Numbers.Count(errors.Count, "line", "lines")} of the records", Phrases.FirstOf(errors, 6), $"today; what {(errors.Count == 1 ? "it" : "they")} might have said is in doubt");
         }
 
         var unknown = draft.Lists.SelectMany(list => list.Unknown).Distinct().ToList();
@@ -53,7 +59,7 @@ internal static class JobsByPlace
 
         if (draft.Lists.Any(list => list.Count(Answer.OnCourse) > 0))
         {
-            yield return new(true, "Write down every heat and every illness", "Those On course are ready only if nothing happens to them.", "each day; then draw the lists up again");
+            yield return new(true, "Write down whatever happens to any of them", "heat, service, bull, calving, test, illness or treatment", "each day; then draw the lists up again");
         }
     }
 }

@@ -23,15 +23,16 @@ public static class AnimalPage
             Points(her.Main),
             Why(her, rules),
             new DocumentBuilder().Draw(new Blanks("Found on the day", "Not used: decided by, and why")).As("blanks"),
+            new DocumentBuilder().Fold(Wording.Bold("Cautions"), new DocumentBuilder().Bullets(SafetyNotes.General), onScreenOnly: false).As("cautions"),
             Way(her, rowOf, previous, next),
         ]);
     }
 
-    /// <summary>Judged for every session, and void after the last.</summary>
+    /// <summary>Judged for every session; void after the one that the sentence at the top speaks of.</summary>
     private static PageHead Head(HerReports her)
     {
         var head = her.Main.On.Head;
-        var last = her.All.Max(report => report.On.List.Choice.JudgedTo);
+        var last = her.Main.On.List.Choice.JudgedTo;
         var sessions = her.All.Select(report => report.On.List.Session).Distinct().Count();
         return sessions < 2 ? head with { HoldsTo = last }
             : head with
@@ -61,9 +62,9 @@ public static class AnimalPage
             part.Led("Beware:", Phrases.Stop(string.Join("; ", beware)));
         }
 
-        if (her.OfMainSession.Any(one => one.On.IsForTreatment && one.Animal.Answer.MayBeUsed()))
+        if (her.All.Any(one => one.On.IsForTreatment && one.Animal.Answer.MayBeUsed()))
         {
-            part.Sentence(SafetyNotes.HormoneLine);
+            part.Sentence(SafetyNotes.Prostaglandin);
         }
 
         return part.Sentence(WhyNot.Of(report, withClauses: false)).Led("The smallest change:", SmallestChange.Of(report)).As("top");

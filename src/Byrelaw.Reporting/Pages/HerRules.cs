@@ -11,14 +11,17 @@ internal static class HerRules
     ];
 
     /// <summary>Whether anybody must see it: against her, not known, about to lapse, let pass, waived, changed here, or for the day.</summary>
-    public static bool Matters(RuleJudgement rule) => PlaceOf(rule) < 6;
+    public static bool Matters(RuleJudgement rule) => PlaceOf(rule) < Place.Holds;
 
+    /// <summary>A table of rules. A rule that both checks have, and that says two things, names its list.</summary>
     public static Table Table(string caption, IEnumerable<(RuleJudgement Rule, AnimalReport Report)> rules, bool says)
     {
         var table = new Table(caption, "rule", "found", "asked for", "how long", "written in");
-        foreach (var (rule, report) in rules)
+        var shown = rules.ToList();
+        var twice = shown.GroupBy(one => one.Rule.Name).Where(group => group.Count() > 1).Select(group => group.Key).ToHashSet();
+        foreach (var (rule, report) in shown)
         {
-            table.Add($"{(says ? Says(rule) : "")}{rule.Name}", RuleWords.Found(rule, report.On), RuleWords.Needed(rule), says ? RuleWords.Settles(rule, report.On) : HowLong(rule, report.On), RuleWords.Records(rule, report.On));
+            table.Add($"{(says ? Says(rule) : "")}{rule.Name}{(twice.Contains(rule.Name) ? $" ({report.On.Name})" : "")}", RuleWords.Found(rule, report.On), RuleWords.Needed(rule), says ? RuleWords.Settles(rule, report.On) : HowLong(rule, report.On), RuleWords.Records(rule, report.On));
         }
 
         return table;
@@ -29,25 +32,40 @@ internal static class HerRules
 
     private static string Says(RuleJudgement rule) => PlaceOf(rule) switch
     {
-        0 => "! Cannot be read: ",
-        1 => "✗ Against her: ",
-        2 => "? Not known: ",
-        3 when rule.Waiver is not null => "✓ Waived: ",
-        3 when rule.Replaced == IfNotKnown.Pass => "✓ Not looked at, let pass: ",
-        3 => "✓ Holds, but only just: ",
-        4 => "✓ Holds, changed here: ",
+        Place.Unreadable => "! Cannot be read: ",
+        Place.Against => "✗ Against her: ",
+        Place.NotKnown => "? Not known: ",
+        Place.LookedAt when rule.Waiver is not null => "✓ Waived: ",
+        Place.LookedAt when rule.Replaced == IfNotKnown.Pass => "✓ Not looked at, let pass: ",
+        Place.LookedAt => "✓ Holds, but only just: ",
+        Place.Changed => "✓ Holds, changed here: ",
         _ => "☐ On the day: ",
     };
 
-    private static int PlaceOf(RuleJudgement rule) => rule switch
+    private static Place PlaceOf(RuleJudgement rule) => rule switch
     {
-        { Answer: RuleAnswer.Broken } => 0,
-        { InTheWay: true, Answer: RuleAnswer.NotMet } => 1,
-        { InTheWay: true } => 2,
-        { Answer: RuleAnswer.DoesNotApply } => 7,
-        { Rule.OnTheDay: true } => 5,
-        _ when rule.Waiver is not null || rule.Replaced != IfNotKnown.Ask || rule.IsShaky => 3,
-        { Rule.Before: not null } => 4,
-        _ => 6,
+        { Answer: RuleAnswer.Broken } => Place.Unreadable,
+        { InTheWay: true, Answer: RuleAnswer.NotMet } => Place.Against,
+        { InTheWay: true } => Place.NotKnown,
+        { Answer: RuleAnswer.DoesNotApply } => Place.DoesNotApply,
+        { Rule.OnTheDay: true } => Place.OnTheDay,
+        _ when rule.Waiver is not null || rule.Replaced != IfNotKnown.Ask || rule.IsShaky => Place.LookedAt,
+        { Rule.Before: not null } => Place.Changed,
+        _ => Place.Holds,
     };
+
+    /// <summary>Why a rule stands where it stands, what is in the way first.</summary>
+    private enum Place
+    {
+        Unreadable,
+        Against,
+        NotKnown,
+
+        /// <summary>Waived, let pass, or about to lapse.</summary>
+        LookedAt,
+        Changed,
+        OnTheDay,
+        Holds,
+        DoesNotApply,
+    }
 }

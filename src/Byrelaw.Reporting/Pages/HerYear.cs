@@ -54,7 +54,7 @@ internal static class HerYear
     /// <summary>What the floor says of her on the days that are judged: on other days nobody has asked.</summary>
     private static IEnumerable<Lane> InCalfOn(HerReports her, YearAxis axis) => her.All.Where(report => report.Animal.InCalf != InCalf.NotTold)
         .GroupBy(report => report.Animal.InCalf).OrderByDescending(group => group.Key)
-        .Select(group => new Lane(InCalfWords.OfMany(group.Key), $"on {Phrases.And([.. group.OrderBy(report => report.On.List.Choice.JudgedFrom).Select(report => report.On.Short(report.On.List.Choice.JudgedFrom)).Distinct()])}",
+        .Select(group => new Lane(InCalfWords.OfMany(group.Key), $"on {Phrases.And([.. group.OrderBy(report => report.On.List.Choice.JudgedFrom).Select(report => (report.On.List.Choice, report.On)).Select(one => one.On.Short(one.Choice.JudgedFrom) + (one.Choice.JudgedTo > one.Choice.JudgedFrom ? $" to {one.On.Short(one.Choice.JudgedTo)}" : "")).Distinct()])}",
             [.. group.Select(report => new DayMark(DayMarkKind.NotKnown, axis.At(report.On.List.Choice.JudgedFrom), axis.At(report.On.List.Choice.JudgedTo.PlusDays(1))))]));
 
     private static Lane Ahead(AnimalReport report, YearAxis axis)

@@ -14,13 +14,14 @@ public static class ListPage
     {
         ArgumentNullException.ThrowIfNull(list);
         var sections = ListSection.Of(list, named);
+        var here = ListSection.HereIn(list, named);
         var (checks, axis) = (BothChecks.Of(list), HerdStrip.AxisOf(list));
         return new(path, list.Title, list.Head,
         [
-            Top(list, sections, ListSection.HereIn(list, named)),
+            Top(list, sections, here),
             Find(list),
-            .. sections.Select(section => SectionPart.Of(section, list, checks, axis, linkTo, section.Kind == SectionKind.Ask && ListSection.HereIn(list, named) is { ToAsk.IsEmpty: false } here
-                ? $"{Phrases.FirstOf([.. here.ToAsk.Select(animal => animal.Number)], 30)} would fill places that are empty." : "")),
+            .. sections.Select(section => SectionPart.Of(section, list, checks, axis, linkTo, section.Kind == SectionKind.Ask && here is { ToAsk.IsEmpty: false } asked
+                ? $"{Phrases.FirstOf([.. asked.ToAsk.Select(animal => animal.Number)], 30)} would fill places that are empty." : "")),
             Keeping(list),
             OnlyJust(list, linkTo),
             LocalPractice.Of(list),
@@ -43,7 +44,7 @@ public static class ListPage
             part.Framed(Frame.Stop, $"{Wording.Bold("Nobody on this list is Ready: lines of the rule files cannot be read.")} {Phrases.And(places)}. A broken rule lets no animal through.");
         }
 
-        part.Sentence(list.UseSentence).Draw(DangerBox.Of(list.List)).Sentence(Preview(list)).Sentence(PlannedWords.Of(list));
+        part.Sentence(list.UseSentence).Draw(DangerBox.Of(list)).Sentence(Preview(list)).Sentence(PlannedWords.Of(list));
         if (list.IsForTreatment)
         {
             part.Bullets(NotProven(list)).Sentence(SafetyNotes.Prostaglandin);
@@ -114,7 +115,7 @@ public static class ListPage
     private static Part Find(ListReport list)
     {
         var answers = AnswerWords.All.Select(answer => (Answer: answer, Count: list.List.Count(answer))).Where(one => one.Count > 0)
-            .Select(one => new FinderButton($"{AnswerWords.Both(one.Answer, list.Use)} {one.Count}", FinderKey.Answer, HtmlWords.ClassOf(one.Answer)));
+            .Select(one => new FinderButton($"{AnswerWords.Both(one.Answer, list.Use)} {one.Count}", FinderKey.Answer, "", one.Answer));
         var danger = list.List.Animals.Count(animal => animal.InCalf != InCalf.NotTold);
         var mobs = list.List.Animals.Select(animal => Particulars.Mob(new AnimalReport(list, animal))).Where(mob => mob.Length > 0).Distinct().Order(StringComparer.OrdinalIgnoreCase).ToList();
         return list.List.Animals.IsEmpty ? new DocumentBuilder().Sentence("No animal of the herd is on this list.").As("find-part")

@@ -50,7 +50,7 @@ public static class OverviewPage
 
         if (First(draft) is { } list)
         {
-            part.Draw(DangerBox.Of(list)).Sentence($"On {Dates.Range(list.Choice.JudgedFrom, list.Choice.JudgedTo)}. Before a hormone see the sheet of that morning: more may stand there.", Tone.Soft);
+            part.Draw(DangerBox.Of(new ListReport(draft, list))).Sentence($"On {Dates.Range(list.Choice.JudgedFrom, list.Choice.JudgedTo)}. Before a hormone see the sheet of that morning: more may stand there.", Tone.Soft);
         }
 
         return part.Sentence(Trouble(named), Tone.Lead).As("top");
@@ -72,7 +72,7 @@ public static class OverviewPage
         }
 
         var full = named.Where(session => session.Short == 0).Select(session => $"{session.Number}").ToList();
-        var has = full.Count == 0 ? "" : full.Count == 1 ? $"Session {full[0]} has its recipients. " : $"Sessions {Phrases.And(full)} have their recipients. ";
+        var has = full.Count == 0 ? "" : full.Count == 1 ? $"Session {full[0]} has enough recipients named. " : $"Sessions {Phrases.And(full)} have enough recipients named. ";
         return named.Where(session => session.Short > 0).MaxBy(session => session.Short) is not { } worst ? has
             : (Wording)$"{has}{Wording.Bold($"Session {worst.Number} is {worst.Short} short")}{(worst.ToAsk.IsEmpty ? ", and nobody is left to ask." : $", with {worst.ToAsk.Length} to ask.")}";
     }
@@ -111,7 +111,7 @@ public static class OverviewPage
             ],
             [.. session.Named.Select(animal => Wording.Link(animal.Number, $"{page}#{Anchors.Of(animal.Number)}"))],
             session.Short ?? 0,
-            session.Session.IsStopped ? "This session is given up." : $"The list: {AtBest.Of(list.List)}.");
+            session.Session.IsStopped ? "This session is given up." : $"May be used: {AtBest.Of(list.List)}.");
     }
 
     private static string Day(LocalDate day) => $"{day.DayOfWeek.ToString()[..3]} {day.Day} {Dates.ShortMonth(day.Month)}";

@@ -32,7 +32,7 @@ internal static class PlanPage
             YardsticksPart.Of(plan),
             AssumptionsPart.Of(plan),
             Fingerprints.Of(plan.Draft),
-            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            CautionsPart.Of(),
         ]);
     }
 

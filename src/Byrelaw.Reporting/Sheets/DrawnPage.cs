@@ -15,7 +15,7 @@ internal static class DrawnPage
     public static Page Of(Plan plan, NumberedSheet sheet) => new(sheet.FileName, Title(sheet), Head(plan, sheet),
     [
         Main(plan, sheet, new DocumentBuilder().Heading(1, Title(sheet))).As("sheet"),
-        new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => sheet.Drawn.Work == "H" || note != SafetyNotes.Prostaglandin)).As("cautions"),
+        CautionsPart.Of(sheet.Drawn.Work == "H"),
     ]);
 
     /// <summary>The same for a terminal, but for the general cautions.</summary>

@@ -31,7 +31,7 @@ internal static class SheetPage
         return new Page(SheetWords.Path(sheet), $"Preview: {SheetWords.Title(sheet)}", SheetWords.Head(plan, sheet),
         [
             part.As("sheet"),
-            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => sheet.Work == SheetWork.Hormones || note != SafetyNotes.Prostaglandin)).As("cautions"),
+            CautionsPart.Of(sheet.Work == SheetWork.Hormones),
         ]);
     }
 }

@@ -28,7 +28,7 @@ public static class WhyText
         }
 
         var shown = RuleOrder.Of(animal).Where(rule => all || (report.IsGone ? rule.Gate == Gate.InTheHerd : IsWorthALine(rule))).ToList();
-        return text.Table(Rules(shown, list)).Sentence(Hidden([.. animal.Rules.Except(shown)])).Gap().Sentence(Wording.Faint(SafetyNotes.General[0])).OnTerminal(ink);
+        return text.Table(Rules(shown, list)).Sentence(Hidden([.. animal.Rules.Except(shown)])).Gap().Sentence(Wording.Faint(Page.Foot)).OnTerminal(ink);
     }
 
     private static Table Rules(IEnumerable<RuleJudgement> shown, ListReport list)

@@ -20,7 +20,7 @@ public static class TunePage
                 $"Records: {tuned.Herd.Fingerprint}",
                 $"Known day: {ReachWords.Day(tuned.Herd)}",
             ]).As("fingerprints"),
-            new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General).As("cautions"),
+            CautionsPart.Of(),
         ]);
     }
 

@@ -18,10 +18,13 @@ public static class DangerLine
         return $"{Wording.Bold("Take as in calf")}: {taken}. {Wording.Bold("May be in calf")}: {maybe}. {Wording.Bold("Devices in")}: {(devices.Length == 0 ? "none" : devices)}.";
     }
 
-    /// <summary>Their numbers in order; <c>none</c>.</summary>
-    public static string Those(ListJudgement list, InCalf which)
+    /// <summary>Their numbers in a line; <c>none</c>.</summary>
+    public static string Those(ListJudgement list, InCalf which) => Numbers(list, which) is { IsEmpty: false } those ? string.Join(", ", those) : "none";
+
+    /// <summary>Their numbers, in order.</summary>
+    public static ImmutableArray<string> Numbers(ListJudgement list, InCalf which)
     {
         ArgumentNullException.ThrowIfNull(list);
-        return string.Join(", ", list.Animals.Where(animal => animal.InCalf == which).Select(animal => animal.Number).Order(AnimalNumberOrder.Instance)) is { Length: > 0 } numbers ? numbers : "none";
+        return [.. list.Animals.Where(animal => animal.InCalf == which).Select(animal => animal.Number).Order(AnimalNumberOrder.Instance)];
     }
 }

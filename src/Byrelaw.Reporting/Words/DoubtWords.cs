@@ -21,13 +21,14 @@ public static class DoubtWords
         // A timed heat goes by the promise of what was given: nobody made one of its own.
         var stand = herd.Coverage.Since.Where((since, kind) => since < Day.End && kind != herd.Vocabulary.TimedHeat?.Timed.Id).Count();
         var unread = herd.RowProblems.Where(row => row.Problem.Severity == Severity.Error).Select(row => (row.IsOfAnimals, row.Line)).Distinct().Count();
-        string[] held =
-        [
-            .. unread == 0 ? [] : new[] { $"{Numbers.Count(unread, "line", "lines")} that cannot be trusted" },
-            .. herd.OpenRows.IsEmpty ? [] : new[] { "what stands on sheets that are not on record" },
-        ];
-        return held.Length == 0 ? $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}."
-            : $"No promise is doubted; {Numbers.Count(stand, "stands", "stand")}. In doubt {(unread == 1 && held.Length == 1 ? "is" : "are")} {Phrases.And(held)}: {(unread == 0 ? "what may have been done" : unread == 1 && held.Length == 1 ? "what it might have said" : "what these might say")} holds back those it may be of.";
+        if (unread == 0 && herd.OpenRows.IsEmpty)
+        {
+            return $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.";
+        }
+
+        var lines = unread == 0 ? "" : $" {Numbers.Count(unread, "line", "lines")} cannot be trusted; what {(unread == 1 ? "it" : "they")} might have said holds back every animal that it may concern.";
+        var sheets = herd.OpenRows.IsEmpty ? "" : " What stands on sheets that are not on record may have been done, and holds back those who stand there.";
+        return $"No promise is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.{lines}{sheets}";
     }
 
     /// <summary>One doubt.</summary>

@@ -11,7 +11,7 @@ internal static class SectionWords
     {
         SectionKind.Named => "Named",
         SectionKind.NamedElsewhere => $"Named for session {section.Session}",
-        SectionKind.Spare => "Could be named: spare",
+        SectionKind.Spare => "Spare",
         SectionKind.NotNamed => "May carry, and cannot be named",
         SectionKind.Ready => AnswerWords.Word(Answer.Ready, list.Use),
         SectionKind.OnCourse => AnswerWords.Word(Answer.OnCourse, list.Use),
@@ -24,13 +24,13 @@ internal static class SectionWords
     /// <summary>What holds for all of them.</summary>
     public static string Of(ListSection section, ListReport list) => section.Kind switch
     {
-        SectionKind.Named => $"All rules hold on {list.Days}, {ReachWords.IfNothingHappens(list.Herd, list.Long)}. Both checks let them through.",
-        SectionKind.NamedElsewhere => $"All rules hold on {list.Days} too; their place is in session {section.Session}.",
-        SectionKind.Spare => "All rules hold likewise. In this order they take the place of any that falls out.",
-        SectionKind.NotNamed => "This check lets them through and they have no place in any session: the other check says otherwise, or they are begun, booked or donors.",
+        SectionKind.Named => $"All rules hold on {list.Days}, {ReachWords.IfNothingHappens(list.Herd, list.Long)}.{(BothChecks.Of(list) is null ? "" : " Both checks let them through.")}",
+        SectionKind.NamedElsewhere => $"All rules hold on {list.Days} too, {ReachWords.IfNothingHappens(list.Herd, list.Long)}; their place is in session {section.Session}.",
+        SectionKind.Spare => $"All rules hold on {list.Days}, {ReachWords.IfNothingHappens(list.Herd, list.Long)}. In this order they take the place of any that falls out.",
+        SectionKind.NotNamed => "This check lets them through, and they have no place in any session: the other check says otherwise, or treatment has begun, or they are booked or donors.",
         SectionKind.Ready => $"All rules hold on {list.Days}.{Best(section)}",
         SectionKind.OnCourse => $"All rules hold on {list.Days}, {ReachWords.IfNothingHappens(list.Herd, list.Long)}.{Best(section)}",
-        SectionKind.Ask => "No rule forbids them, and something is to be found out first. Nobody of them is given anything before.",
+        SectionKind.Ask => "No rule forbids them, and something is to be found out first. None of them is given anything before.",
         SectionKind.AskNoLongerInTime => $"What would settle them takes longer than is left before {list.Days}.",
         SectionKind.Later => $"Not on {list.Days}, but later: for sure, or if what is still to be asked then turns out well.",
         _ => "Some rule is against them, and time alone does not change it.",
