@@ -102,7 +102,7 @@ internal sealed class CriterionCompiler
         InMobCondition mob => new InMobCriterion(_days, mob),
         SpellCondition spell => new SpellCriterion(_days, spell, Compile(spell.Windows)),
         StandingCondition standing => new StandingCriterion(
-            _days, standing, new HerdmateDays(_days, standing.Fact, standing.Group, _calving)),
+            _days, standing, new HerdmateDays(_days, standing, _calving)),
         NamedCondition { Not: true } named => new NotCriterion(Define(named.Index)),
         NamedCondition named => Define(named.Index),
         ListCondition { Kind: ListKind.NoneOf } list => new NotCriterion(new ListCriterion(Compile(list.Items), list.AtLeast)),

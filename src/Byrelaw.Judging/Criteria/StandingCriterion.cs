@@ -4,6 +4,7 @@ namespace Byrelaw.Judging.Criteria;
 /// <c>breeding index not in the top 20% of the herd</c>. With T animals, k = ceil(T x P / 100), u of them without a
 /// value and r known values greater than hers: in the top if r + u is less than k, not in it if r is at
 /// least k, else not known. Animals that may or may not be of the herd must not matter either way.
+/// <c>with a value</c>: those without one are left out of T, and one whose value cannot be read may be of it or not.
 /// </summary>
 internal sealed class StandingCriterion(HerdDays days, StandingCondition condition, HerdmateDays herdmates)
     : LeafCriterion(days, condition, restsOnCoverage: condition.Group != HerdGroup.Herd)
@@ -33,7 +34,7 @@ internal sealed class StandingCriterion(HerdDays days, StandingCondition conditi
         var perhapsGreater = mates.Perhaps.Greater(value);
         var perhapsNot = mates.Perhaps.Count - mates.Perhaps.WithoutValue - perhapsGreater;
         var count = mates.Sure.Count;
-        notes?.Standing(greater, mates.Sure.WithoutValue, count, value);
+        notes?.Standing(greater, mates.Sure.WithoutValue + mates.LeftOut, count, value);
 
         // Worst for "in": all who may be better are of the herd. Worst for "not in": all who are not better are.
         if (greater + perhapsGreater + mates.Sure.WithoutValue + mates.Perhaps.WithoutValue

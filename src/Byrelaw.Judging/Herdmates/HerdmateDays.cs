@@ -6,16 +6,18 @@ internal sealed class HerdmateDays
 {
     private readonly HerdDays _days;
     private readonly FactColumn _values;
+    private readonly bool _withValue;
     private readonly PresenceCriterion _presence;
     private readonly SortCriterion _sort;
     private readonly List<(int From, int Until, Herdmates Assumed, Herdmates Strict)> _stretches = [];
 
-    public HerdmateDays(HerdDays days, Fact fact, HerdGroup group, int? calving)
+    public HerdmateDays(HerdDays days, StandingCondition condition, int? calving)
     {
         _days = days;
-        _values = days.Herd.Facts[fact.Id];
+        _withValue = condition.WithValue;
+        _values = days.Herd.Facts[condition.Fact.Id];
         _presence = new PresenceCriterion(days);
-        var audience = group switch
+        var audience = condition.Group switch
         {
             HerdGroup.Cows => Audience.Cows,
             HerdGroup.Heifers => Audience.Heifers,
@@ -50,9 +52,8 @@ internal sealed class HerdmateDays
         {
             var belongs = _presence.On(animal, day, ref until, null);
             belongs = belongs.IsFalse ? belongs : belongs & _sort.On(animal, day, ref until, null);
-            double? value = _values.States[animal] == FactState.Known ? _values.Numbers[animal] : null;
-            assumed.Add(belongs.Assumed, value);
-            strict.Add(belongs.Strict, value);
+            Add(assumed, belongs.Assumed, animal);
+            Add(strict, belongs.Strict, animal);
         }
 
         for (var i = 0; i < _days.Herd.AnimalsWithoutNumber; i++)
@@ -64,5 +65,25 @@ internal sealed class HerdmateDays
         assumed.Sort();
         strict.Sort();
         return (day, until, assumed, strict);
+    }
+
+    /// <summary>Of those with a value, one whose cell cannot be read may be one; one whose cell is blank is none.</summary>
+    private void Add(Herdmates mates, Truth belongs, int animal)
+    {
+        switch (_values.States[animal])
+        {
+            case FactState.Known:
+                mates.Add(belongs, _values.Numbers[animal]);
+                break;
+            case FactState.Unreadable when _withValue:
+                mates.Add(belongs == Truth.True ? Truth.Unknown : belongs, null);
+                break;
+            case not FactState.Unreadable when _withValue:
+                mates.LeaveOut(belongs);
+                break;
+            default:
+                mates.Add(belongs, null);
+                break;
+        }
     }
 }

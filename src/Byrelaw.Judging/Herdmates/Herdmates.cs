@@ -7,6 +7,11 @@ internal sealed class Herdmates
 
     public ValueGroup Perhaps { get; } = new();
 
+    /// <summary>How many surely belong, and are left out because they have no value.</summary>
+    public int LeftOut { get; private set; }
+
+    public void LeaveOut(Truth belongs) => LeftOut += belongs == Truth.True ? 1 : 0;
+
     public void Add(Truth belongs, double? value)
     {
         if (belongs != Truth.False)

@@ -95,7 +95,7 @@ internal sealed class ComparedValues(HerdDays days, JudgingDays judging, RuleNum
     /// <summary>Where the top of the herd takes in one animal more: at each k-th of every size the herd may have.</summary>
     private IEnumerable<double> Shares(StandingCondition standing)
     {
-        var herdmates = new HerdmateDays(days, standing.Fact, standing.Group, _herd.Vocabulary.Calving?.Id);
+        var herdmates = new HerdmateDays(days, standing, _herd.Vocabulary.Calving?.Id);
         var sizes = new SortedSet<int>();
         for (var day = judging.SpanFirst; day <= judging.SpanLast;)
         {

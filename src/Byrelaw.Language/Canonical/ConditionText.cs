@@ -46,7 +46,7 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
         SpellCondition spell => $"{(spell.Not ? "not " : "")}{First(spell.Spell.Name)}{Windows(spell.Windows)}",
         InMobCondition mob => $"{(mob.IsNot ? "not " : "")}in mob {string.Join(" or ", mob.Mobs.Select(Name))}",
         StandingCondition standing =>
-            $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing.Group)}",
+            $"{First(standing.Fact.Name)} {(standing.Not ? "not " : "")}in the top {NumberText.Of(standing.Percent)}% of {Of(standing)}",
         NamedCondition named => $"{(named.Not ? "not " : "")}{First(Plurals ? FloorText.Spoken(named.Define) : named.Define)}",
         ListCondition list when Plurals => SpokenList.Of(list, Of),
         ListCondition list => $"{Head(list)}: {string.Join("; ", list.Items.Select(item => item is ListCondition ? $"({Of(item)})" : Of(item)))}",
@@ -105,8 +105,14 @@ internal sealed record ConditionText(Func<string, string> Name, Func<string, str
     /// <summary><c>from at least 5 animals</c>.</summary>
     public static string From(int animals) => $"from at least {NumberText.Of(animals)} {(animals == 1 ? "animal" : "animals")}";
 
-    /// <summary><c>the herd</c>, <c>cows</c>.</summary>
-    public static string Of(HerdGroup group) => group switch
+    /// <summary><c>the herd</c>, <c>cows with a value</c>.</summary>
+    public static string Of(StandingCondition standing)
+    {
+        ArgumentNullException.ThrowIfNull(standing);
+        return Of(standing.Group) + (standing.WithValue ? " with a value" : "");
+    }
+
+    private static string Of(HerdGroup group) => group switch
     {
         HerdGroup.Cows => "cows",
         HerdGroup.Heifers => "heifers",

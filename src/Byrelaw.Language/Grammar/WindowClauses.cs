@@ -22,10 +22,15 @@ internal static class WindowClauses
         LastKinds.Select(kinds => new WindowDaySyntax(null, kinds, true) { Span = kinds[0].Span.To(kinds[^1].Span) }),
         Lists.Kinds("the name of a date").Select(names => new WindowDaySyntax(null, names, false) { Span = names[0].Span.To(names[^1].Span) }));
 
-    private static readonly Parser<Token, (HerdGroup Group, SourceSpan Span)> Group = Leaf.Word("of").Then(OneOf(
+    private static readonly Parser<Token, (HerdGroup Group, SourceSpan Span)> Whom = Leaf.Word("of").Then(OneOf(
         Leaf.Word("the", "`the herd`").Then(Leaf.Word("herd")).Select(token => (HerdGroup.Herd, token.Span)),
         Leaf.Word("cows").Select(token => (HerdGroup.Cows, token.Span)),
         Leaf.Word("heifers").Select(token => (HerdGroup.Heifers, token.Span))));
+
+    /// <summary><c>of cows</c>, <c>of the herd with a value</c>.</summary>
+    private static readonly Parser<Token, (HerdGroup Group, bool WithValue, SourceSpan Span)> Group = Map(
+        (whom, value) => (whom.Group, value.HasValue, value.HasValue ? whom.Span.To(value.Value.Span) : whom.Span),
+        Whom, Leaf.Word("with", "`with a value`").Then(Leaf.Word("a")).Then(Leaf.Word("value")).Optional());
 
     /// <summary><c>last N days</c>, <c>N days before DATE</c>, <c>N days after DAY</c> or <c>top P% of the herd</c>, after <c>in the</c>.</summary>
     private static readonly Parser<Token, Func<SourceSpan, TailSyntax>> AfterInThe = OneOf(
@@ -38,15 +43,15 @@ internal static class WindowClauses
                     date => (length, start) => new BeforeDateSyntax(length, date) { Span = start.To(date.Span) }),
                 Leaf.Word("after").Then(Day).Select<Func<DurationSyntax, SourceSpan, TailSyntax>>(
                     day => (length, start) => new DaysAfterSyntax(length, day) { Span = start.To(day.Span) }))),
-        Leaf.Word("top").Then(Map<Token, NumberSyntax, (HerdGroup Group, SourceSpan Span), Func<SourceSpan, TailSyntax>>(
-            (percent, group) => start => new TopSyntax(false, percent, group.Group) { Span = start.To(group.Span) },
+        Leaf.Word("top").Then(Map<Token, NumberSyntax, (HerdGroup Group, bool WithValue, SourceSpan Span), Func<SourceSpan, TailSyntax>>(
+            (percent, group) => start => new TopSyntax(false, percent, group.Group, group.WithValue) { Span = start.To(group.Span) },
             Leaf.Percent, Group)));
 
     public static readonly Parser<Token, TailSyntax> InThe = Map(
         (start, finish) => finish(start.Span), Leaf.Word("in", Label), Leaf.Word("the").Then(AfterInThe));
 
-    public static readonly Parser<Token, TailSyntax> NotInTheTop = Map<Token, Token, NumberSyntax, (HerdGroup Group, SourceSpan Span), TailSyntax>(
-        (start, percent, group) => new TopSyntax(true, percent, group.Group) { Span = start.Span.To(group.Span) },
+    public static readonly Parser<Token, TailSyntax> NotInTheTop = Map<Token, Token, NumberSyntax, (HerdGroup Group, bool WithValue, SourceSpan Span), TailSyntax>(
+        (start, percent, group) => new TopSyntax(true, percent, group.Group, group.WithValue) { Span = start.Span.To(group.Span) },
         Leaf.Word("not", ""),
         Leaf.Word("in").Then(Leaf.Word("the")).Then(Leaf.Word("top")).Then(Leaf.Percent),
         Group);

@@ -82,7 +82,7 @@ internal static class NumberWords
         CountCondition count => "how many of " + Phrases.Or([.. count.Counted.Select(counted => counted.Subject)]),
         ApartCondition apart => $"days with {apart.Subject}",
         MobCountCondition mob => $"{mob.Measure.Name} in her mob{Share(number)}",
-        StandingCondition standing => $"the top of {(standing.Group == HerdGroup.Herd ? "the herd" : standing.Group.ToString().ToLowerInvariant())} by {standing.Fact.Name}",
+        StandingCondition standing => $"the top of {(standing.Group == HerdGroup.Herd ? "the herd" : standing.Group.ToString().ToLowerInvariant())}{(standing.WithValue ? " with a value" : "")} by {standing.Fact.Name}",
         var other => other.Subject + Share(number),
     };
 

@@ -182,7 +182,8 @@ public sealed class GenConditions(Season season)
         from not in Gen.OneOf(true, true, false)
         from percent in Gen.OneOf(20.0, 25, 50, 33.3)
         from @group in Gen.OneOf(HerdGroup.Herd, HerdGroup.Cows, HerdGroup.Heifers)
-        select (Condition)new StandingCondition(Words.Index, not, percent, @group) { Span = Words.Nowhere };
+        from withValue in Gen.Bool
+        select (Condition)new StandingCondition(Words.Index, not, percent, @group) { WithValue = withValue, Span = Words.Nowhere };
 
     /// <summary>Forms whose answer moves no one way with a window that may begin on many days: two anchors, an exact number, a range, a mean.</summary>
     public Gen<Condition> Doubtful

@@ -99,6 +99,21 @@ public sealed class ResultTests
         farm.Says("breeding index in the top 60% of the herd", "2026-09-01").ShouldBe("True");
     }
 
+    [Fact]
+    public void Among_those_with_a_value_nobody_is_asked_about_who_has_none()
+    {
+        // 4 have a value. The top 20 per cent is 1 place and one stands higher; the top 40 per cent is 2 places (1.6).
+        var farm = new WrittenFarm { Animals = ["7,2020-05-01,F,,,,120,", "1,2020-05-01,F,,,,130,", "2,2020-05-01,F,,,,90,", "3,2020-05-01,F,,,,,", "4,2020-05-01,F,,,,80,"] };
+        farm.Says("breeding index not in the top 20% of the herd with a value", "2026-09-01").ShouldBe("True");
+        farm.Says("breeding index in the top 40% of the herd with a value", "2026-09-01").ShouldBe("True");
+
+        // A fifth whose value cannot be read: 2 places of 5, and one or two stand higher.
+        var unreadable = new WrittenFarm { Animals = [.. farm.Animals, "5,2020-05-01,F,,,,many,"] };
+        unreadable.Says("breeding index in the top 40% of the herd with a value", "2026-09-01").ShouldBe("Unknown");
+        unreadable.Says("breeding index not in the top 20% of the herd with a value", "2026-09-01").ShouldBe("True");
+        (new WrittenFarm { Animals = [.. farm.Animals, "6,2020-05-01,F,,,,,"] }).Says("breeding index in the top 40% of the herd with a value", "2026-09-01").ShouldBe("True");
+    }
+
     [Theory]
     [InlineData("2026-07-28", "False")] // bull out on 28 July: in on that day, the first of the window
     [InlineData("2026-07-27", "True")]

@@ -37,6 +37,8 @@ public sealed class SqlConditionsTests
         // k = ceil(T x P / 100), in whole numbers: (T x 25 + 99) / 100.
         (new StandingCondition(Words.Index, false, 25, HerdGroup.Herd) { Span = Words.Nowhere },
             "(SELECT CASE WHEN hers IS NULL THEN NULL WHEN r + u < k THEN 1 WHEN r >= k THEN 0 END FROM (SELECT (SELECT standing FROM animals WHERE number = @0) AS hers, COUNT(standing > (SELECT standing FROM animals WHERE number = @0) OR NULL) AS r, COUNT(*) - COUNT(standing) AS u, (COUNT(*) * 25 + 99) / 100 AS k FROM animals WHERE sex = 'F' AND born <= @1))"),
+        (new StandingCondition(Words.Index, false, 25, HerdGroup.Herd) { WithValue = true, Span = Words.Nowhere },
+            "(SELECT CASE WHEN hers IS NOT NULL THEN r < k END FROM (SELECT (SELECT standing FROM animals WHERE number = @0) AS hers, COUNT(standing > (SELECT standing FROM animals WHERE number = @0) OR NULL) AS r, (COUNT(standing) * 25 + 99) / 100 AS k FROM animals WHERE sex = 'F' AND born <= @1))"),
     ];
 
     private static readonly ImmutableArray<(ListKind Kind, string Sql)> Lists = [(ListKind.AllOf, "{0} AND {1}"), (ListKind.AnyOf, "{0} OR {1}"), (ListKind.NoneOf, "NOT ({0} OR {1})")];

@@ -54,6 +54,7 @@ public static class EveryKind
             - dam tested is 2026-02-01
             - official identity is recorded
             - breeding index not in the top 20% of cows
+            - breeding index in the top 10% of heifers with a value
             - latest body condition in the last 45 days between 4 and 5.5
             - change in body condition since last calving at least -1
             - lowest weight at least 28 days ago between 60% of mature weight and 90% of mature weight

@@ -84,7 +84,7 @@ internal static class NamedBinding
     private static StandingCondition? Standing(this Context context, NamedSyntax named, Fact fact, TopSyntax top) =>
         !IsNumber(fact) ? context.Fail<StandingCondition>(WindowProblems.CompareWithWord(top.Span, fact.Name))
         : top.Percent.Value is not (> 0 and <= 100) ? context.Fail<StandingCondition>(ConditionProblems.TopOutOfRange(top.Percent.Span))
-        : new StandingCondition(fact, top.Not, top.Percent.Value, top.Group) { Span = named.Span };
+        : new StandingCondition(fact, top.Not, top.Percent.Value, top.Group) { WithValue = top.WithValue, Span = named.Span };
 
     private static Condition? Is(this Context context, NamedSyntax named, Fact fact, IsSyntax @is)
     {

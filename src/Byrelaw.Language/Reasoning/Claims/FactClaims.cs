@@ -16,7 +16,7 @@ internal sealed class FactClaims(Quantities quantities, Happenings happenings)
     public sealed record ShareKey(int Quantity, int Of);
 
     /// <summary>The quantity "the least share of the herd's top that she is in", above 0 to 100.</summary>
-    public sealed record StandingKey(int Fact, HerdGroup Group);
+    public sealed record StandingKey(int Fact, HerdGroup Group, bool WithValue);
 
     public Claim Of(FactNumberCondition condition, bool isTrue) =>
         Known(condition.Fact, condition).And(Compare(quantities.Number(new FactKey(condition.Fact.Id), _ => []), condition.Test, condition, isTrue));
@@ -44,7 +44,7 @@ internal sealed class FactClaims(Quantities quantities, Happenings happenings)
     public Claim Of(StandingCondition condition, bool isTrue)
     {
         var standing = quantities.Number(
-            new StandingKey(condition.Fact.Id, condition.Group), number => [Bound.Above(number, 0, null), Bound.Below(number, 100, null)]);
+            new StandingKey(condition.Fact.Id, condition.Group, condition.WithValue), number => [Bound.Above(number, 0, null), Bound.Below(number, 100, null)]);
         return Known(condition.Fact, condition).And(Claim.Of(condition.Not != isTrue
             ? Bound.Below(standing, condition.Percent, condition)
             : Bound.Above(standing, Math.BitIncrement(condition.Percent), condition)));

@@ -3,6 +3,9 @@ namespace Byrelaw.Language.Rulebooks.Conditions;
 /// <summary>Standing in the herd: <c>breeding index not in the top 20% of the herd</c>.</summary>
 public sealed record StandingCondition(Fact Fact, bool Not, double Percent, HerdGroup Group) : Condition
 {
+    /// <summary><c>of the herd with a value</c>: those whose cell is blank are not of those she is compared with.</summary>
+    public bool WithValue { get; init; }
+
     /// <inheritdoc />
     public override string Subject => $"her place by {Fact.Name}";
 

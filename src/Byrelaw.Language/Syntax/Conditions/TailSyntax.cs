@@ -27,7 +27,7 @@ internal sealed record ValueSyntax(string Text, NumberSyntax? Number, DateSyntax
 internal sealed record RecordedSyntax(bool Not) : TailSyntax;
 
 /// <summary><c>in the top 20% of the herd</c>.</summary>
-internal sealed record TopSyntax(bool Not, NumberSyntax Percent, HerdGroup Group) : TailSyntax;
+internal sealed record TopSyntax(bool Not, NumberSyntax Percent, HerdGroup Group, bool WithValue) : TailSyntax;
 
 /// <summary><c>between 18 and 24 days apart</c>.</summary>
 internal sealed record ApartSyntax(CompareSyntax Compare) : TailSyntax;

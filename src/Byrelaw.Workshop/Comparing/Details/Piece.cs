@@ -50,7 +50,7 @@ internal readonly record struct Piece(Aspect Aspect, string Text)
         StandingCondition standing =>
         [
             About($"{standing.Not} {text.Name(standing.Fact.Name)}"),
-            new(Aspect.Number, $"top {NumberText.Of(standing.Percent)}%"), new(Aspect.Counted, ConditionText.Of(standing.Group)),
+            new(Aspect.Number, $"top {NumberText.Of(standing.Percent)}%"), new(Aspect.Counted, ConditionText.Of(standing)),
         ],
         _ => [],
     };

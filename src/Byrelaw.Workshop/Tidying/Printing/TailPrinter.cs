@@ -47,7 +47,7 @@ internal static class TailPrinter
         IsSyntax { Values: [var value] } @is => $"is {Not(@is.Not)}{Print(value)}",
         IsSyntax @is => $"is {Not(@is.Not)}one of {string.Join(", ", @is.Values.Select(Print))}",
         RecordedSyntax recorded => $"is {Not(recorded.Not)}recorded",
-        TopSyntax top => $"{Not(top.Not)}in the top {Words.Number(top.Percent)}% of {Print(top.Group)}",
+        TopSyntax top => $"{Not(top.Not)}in the top {Words.Number(top.Percent)}% of {Print(top.Group)}{(top.WithValue ? " with a value" : "")}",
         ApartSyntax apart => $"{DemandPrinter.Print(apart.Compare)} apart",
         OfHerMobSyntax => "of her mob",
         OfTheLastSyntax last => $"of the last {Words.Number(last.Count)} results",

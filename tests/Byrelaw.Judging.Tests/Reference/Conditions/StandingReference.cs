@@ -14,6 +14,12 @@ public static class StandingReference
             return Truth.Unknown;
         }
 
+        if (condition.WithValue)
+        {
+            var among = AmongThoseWithAValue(condition, hers, knowledge, moment);
+            return condition.Not ? Kleene.Not(among) : among;
+        }
+
         var sure = new Standing();
         var perhaps = new Standing();
         foreach (var animal in knowledge.Farm.Animals)
@@ -39,6 +45,29 @@ public static class StandingReference
     {
         var places = (int)Math.Ceiling(count * (decimal)percent / 100);
         return greater + noValue < places ? Truth.True : greater >= places ? Truth.False : Truth.Unknown;
+    }
+
+    /// <summary>
+    /// "T and r only of females that have a value: the others are not asked about. Another's unreadable: with and without." Every way in which those who may be of
+    /// them are, and in which a value that cannot be read is greater or not, is tried.
+    /// </summary>
+    private static Truth AmongThoseWithAValue(StandingCondition condition, decimal hers, Knowledge knowledge, Moment moment)
+    {
+        HashSet<(int Count, int Greater)> ways = [(0, 0)];
+        foreach (var animal in knowledge.Farm.Animals)
+        {
+            var (member, fact) = (IsMember(condition.Group, knowledge, moment with { Animal = animal.Index }), animal.Facts[condition.Fact.Id]);
+            if (member == Truth.False || fact.IsBlank)
+            {
+                continue;
+            }
+
+            var may = fact.Number is { } value ? new[] { value > hers ? (1, 1) : (1, 0) } : [(1, 1), (1, 0), (0, 0)];
+            may = member == Truth.True ? may : [.. may, (0, 0)];
+            ways = [.. ways.SelectMany(way => may.Select(one => (way.Count + one.Item1, way.Greater + one.Item2)))];
+        }
+
+        return Kleene.SameForAll(ways.Select(way => InTheTop(condition.Percent, way.Count, way.Greater, 0)));
     }
 
     /// <summary>Whether she is of the group, on the day.</summary>

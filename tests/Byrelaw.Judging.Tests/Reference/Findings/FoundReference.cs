@@ -127,8 +127,10 @@ public sealed class FoundReference(Knowledge knowledge, Moment moment)
 
         var mates = knowledge.Farm.Animals
             .Where(animal => StandingReference.IsMember(condition.Group, knowledge, moment with { Animal = animal.Index }) == Truth.True)
-            .Select(animal => animal.Facts[condition.Fact.Id].Number).ToList();
-        return new FoundStanding(mates.Count(value => value > hers), mates.Count(value => value is null), mates.Count, (double)hers);
+            .Select(animal => animal.Facts[condition.Fact.Id]).ToList();
+        return condition.WithValue
+            ? new FoundStanding(mates.Count(fact => fact.Number > hers), mates.Count(fact => fact.IsBlank), mates.Count(fact => fact.Number is not null), (double)hers)
+            : new FoundStanding(mates.Count(fact => fact.Number > hers), mates.Count(fact => fact.Number is null), mates.Count, (double)hers);
     }
 
     private static FoundNumber Number(ValueRange values, string? unit, int? day, int from) => new(
