@@ -23,7 +23,7 @@ internal static class SpelledNumbers
     {
         var (before, after) = (at > 0 ? tokens[at - 1] : null, at + 1 < tokens.Count ? tokens[at + 1] : null);
         return before is { Kind: TokenKind.Word, Folded: "least" or "most" or "than" or "exactly" or "between" or "over" or "above" or "under" or "below" }
-            || (before is { Kind: TokenKind.Word, Folded: "and" or "to" } && at > 1 && tokens.Take(at - 1).Last(token => TimeUnitWords.Find(token.Folded) is null).Kind == TokenKind.Number)
+            || (before is { Kind: TokenKind.Word, Folded: "and" or "to" } && at > 1 && tokens.Take(at - 1).LastOrDefault(token => TimeUnitWords.Find(token.Folded) is null)?.Kind == TokenKind.Number)
             || (after is { Kind: TokenKind.Word } && (after.Is("results") || TimeUnitWords.Find(after.Folded) is not null))
             || (after?.Is("to") == true && at + 2 < tokens.Count && (tokens[at + 2].Kind == TokenKind.Number || ValueOf(tokens[at + 2]) > 0));
     }

@@ -61,8 +61,9 @@ internal static partial class Slips
         code is not ("B0339" or "B0340" or "B0341") && (code is "B0106" or "B0137" or "B0201" or "B0204" or "B0205" or "B0206" or "B0207" or "B0502" or "B0506" or "B0813"
         || code.StartsWith("B03", StringComparison.Ordinal) || (code is not ("B1201" or "B1202" or "B1203" or "B1261") && code.StartsWith("B12", StringComparison.Ordinal)) || (code != "B0413" && code.StartsWith("B04", StringComparison.Ordinal)));
 
-    /// <summary>Whether it is known what the line tries to say: no word more or less would say it.</summary>
-    private static bool IsUnderstood(string code) => code is "B0201" or "B0404" or "B0405" or "B0406" or "B0407" or "B0409" or "B0412" or "B0506" or "B0813";
+    /// <summary>Whether it is known what the line tries to say: no word more or less would say it. Or nobody can know which word is left out, and the wrong one
+    /// says the opposite.</summary>
+    private static bool IsUnderstood(string code) => code is "B0320" or "B0332" or "B0201" or "B0404" or "B0405" or "B0406" or "B0407" or "B0409" or "B0412" or "B0506" or "B0813";
 
     /// <summary>Whether a place stands after several spaces: what follows them was set off as something of its own.</summary>
     private static bool FollowsAGap(TypedStatement statement, int place) =>

@@ -61,7 +61,7 @@ internal static class NameBinding
             case KindSymbol { Kind: EventKind happened }:
                 return context.Filtered(happened, name) is { } meant ? new Counted(meant) : null;
             case KindSymbol { Kind: TestKind test }:
-                return context.Fail<Counted>(ConditionProblems.CountNeedsAnswer(name.Named.Span, test.Name, test.Answers.FirstOrDefault()));
+                return context.Fail<Counted>(ConditionProblems.CountNeedsAnswer(name.Named.Span, test.Name, test.Answers));
             case null when context.AnswerOf(name) is var (test, answer):
                 var place = test.PlaceOf(answer);
                 return place >= 0

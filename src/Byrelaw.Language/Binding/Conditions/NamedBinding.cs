@@ -27,12 +27,11 @@ internal static class NamedBinding
             case FactSymbol { Fact: var fact }:
                 return context.Fact(named, fact, tails);
             case KindSymbol { Kind: EventKind happened }:
-                return context.Fail<Condition>(WindowProblems.CountTheEvent(named.Name.Span, happened.Name));
+                return context.Fail<Condition>(WindowProblems.CountTheEvent(named.Name.Span, happened.Name, named.Span.Text));
             case KindSymbol found:
                 return context.Fail<Condition>(WindowProblems.AskForAResult(named.Name.Span, found.Name, found.Sort));
-            case null when context.TestWithAnswer(named.Name.Text) is { } test:
-                return context.Fail<Condition>(ConditionProblems.AnswerAlone(
-                    named.Span, $"latest {test.Name}{(context.Names.Find("calving") is KindSymbol ? " since last calving" : "")} is {(named.Not ? "not " : "")}{named.Name.Text}"));
+            case null when context.TestsWithAnswer(named.Name.Text) is { Count: > 0 } tests:
+                return context.Fail<Condition>(context.AnswerAlone(named, tests));
             default:
                 return context.Fail<Condition>(context.NotFound(
                     named.Name, other => named.Not ? other is DefineSymbol or SpellSymbol : other is DefineSymbol or SpellSymbol or FactSymbol,
@@ -40,8 +39,17 @@ internal static class NamedBinding
         }
     }
 
-    private static TestKind? TestWithAnswer(this Context context, string answer) =>
-        context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind).OfType<TestKind>().FirstOrDefault(test => test.PlaceOf(answer) >= 0);
+    private static List<TestKind> TestsWithAnswer(this Context context, string answer) =>
+        [.. context.Names.All.Select(name => name.Symbol).OfType<KindSymbol>().Select(symbol => symbol.Kind).OfType<TestKind>().Distinct().Where(test => test.PlaceOf(answer) >= 0)];
+
+    /// <summary>An answer without its test. A line is shown only where one test has it, and where an old result lets nobody through who may be in calf.</summary>
+    private static Diagnostic AnswerAlone(this Context context, NamedSyntax named, List<TestKind> tests)
+    {
+        var (test, answer) = (tests[0], named.Name.Text);
+        return tests.Count > 1 ? ConditionProblems.AnswerOfSeveral(named.Span, answer, [.. tests.Select(one => one.Name)])
+            : test.Name == "pregnancy test" && named.Not == (test.PlaceOf(answer) == test.PlaceOf("pregnant")) ? ConditionProblems.NotInCalfAlone(named.Span)
+            : ConditionProblems.AnswerAlone(named.Span, $"latest {test.Name}{(context.Names.Find("calving") is KindSymbol ? " since last calving" : "")} is {(named.Not ? "not " : "")}{answer}");
+    }
 
     private static Condition? BuiltIn(this Context context, NamedSyntax named, BuiltInSymbol builtIn, TailSorter tails)
     {

@@ -3,6 +3,8 @@ namespace Byrelaw.Language.Diagnostics;
 /// <summary>Conditions whose parts do not fit together.</summary>
 internal static class ConditionProblems
 {
+    private const string ByWhichTest = "does not say by which test, nor since when";
+
     public static Diagnostic CountWithoutWindow(SourceSpan at) => Problem.Error(
         "B0301", at, "this count says nothing about when", "a count has a window",
         "add `in the last 30 days`, `since last calving` or, for her whole life, `ever`");
@@ -25,7 +27,7 @@ internal static class ConditionProblems
 
     public static Diagnostic MobWithoutAnimals(SourceSpan at, bool saysNone = false) => Problem.Error(
         "B0318", at, saysNone ? "of no animal's result anything is true" : "nothing says how many of the mob must have results",
-        saysNone ? "expected 1 animal or more" : "expected `from at least N animals`", saysNone ? "write `from at least 5 animals`" : "add `, from at least 5 animals`");
+        saysNone ? "expected 1 animal or more" : "expected `from at least N animals`", "say how many must have been sampled, such as `, from at least 5 animals`, and agree the number with the vet");
 
     public static Diagnostic NotOverAMob(SourceSpan at, string how) => Problem.Error(
         "B0319", at, $"{Quoted.Of(how)} is not asked of a mob", "a mob has an `average`, a `lowest` and a `highest`");
@@ -35,38 +37,51 @@ internal static class ConditionProblems
         isLoss ? "less than nothing lost is something gained: say `gained`, and turn `at most` and `at least` round" : "less than nothing gained is something lost: say `lost`, and turn `at most` and `at least` round");
 
     public static Diagnostic OneResult(SourceSpan at, string name, int results) => Problem.Error(
-        "B0338", at, results == 0 ? "of no result anything is true" : "of one result there is no series", "two results or more", $"write `latest {name}`");
+        "B0338", at, results == 0 ? "of no result anything is true" : "of one result there is no series", "expected two results or more",
+        results == 0 ? null : $"for the last one write `latest {name} in the last 90 days`, with the days that you mean: without them a result of any age counts");
 
     public static Diagnostic OfEmbryos(SourceSpan at, string name) => Problem.Error(
         "B0345", at, $"{Quoted.Of(name)} happens to embryos, and a rule asks about an animal", "expected something that happens to animals");
 
     public static Diagnostic ApartOfOthers(SourceSpan at) => Problem.Error(
-        "B0342", at, $"{Quoted.Of(at)} does not go with `apart`", "expected `at least 2`, and at most `at least 9`: of two or more one can say how far apart they are");
+        "B0342", at, $"{Quoted.Of(at)} does not go with `apart`", "expected `at least 2` to `at least 9`: only of two or more can one say how far apart they are");
 
     public static Diagnostic ApartOtherwise(SourceSpan at) => Problem.Error(
-        "B0343", at, $"{Quoted.Of(at)} does not say how far apart two of them are", "expected `at least 18 days apart`, `at most 24 days apart` or `between 18 and 24 days apart`");
+        "B0343", at, $"{Quoted.Of(at)} is not read", "expected `at least`, `at most` or `between`",
+        "such as `between 18 and 24 days apart`; for the same number to the day write it twice, `between 21 and 21 days apart`");
 
-    public static Diagnostic Unclear(SourceSpan at, string why, SourceSpan condition, string mended) => Problem.Error(
-        "B0339", at, $"{Quoted.Of(at)} {why}", null, $"write `{mended}`")
+    public static Diagnostic Unclear(SourceSpan at, string why, SourceSpan condition, string mended) => Unclear(at, why, $"write `{mended}`")
         .Or(new Proposal(condition, mended)) with
     { IsHelpTried = true };
 
-    public static Diagnostic AnswerAlone(SourceSpan at, string mended) => Unclear(at, "does not say by which test, nor since when", at, mended);
+    public static Diagnostic EitherOf(SourceSpan at, string why, string one, string other) => Unclear(at, why, $"write `{one}` or `{other}`");
+
+    public static Diagnostic OneSideOnly(SourceSpan at, string why, string after) =>
+        Unclear(at, why, $"for the days after it write `{after}`; the days before it cannot be asked in the same line");
+
+    public static Diagnostic AnswerAlone(SourceSpan at, string mended) => Unclear(at, ByWhichTest, at, mended);
+
+    public static Diagnostic AnswerOfSeveral(SourceSpan at, string answer, IReadOnlyList<string> tests) => Unclear(at, ByWhichTest,
+        $"{Quoted.Of(answer)} is an answer of {Phrases.FirstOf(tests, 3)}: write `latest`, the test, a window such as `in the last 60 days`, and `{(at.Text.StartsWith("not ", StringComparison.OrdinalIgnoreCase) ? "is not" : "is")} {answer}`");
+
+    /// <summary>That she is not in calf is no answer of one test: one that was taken before her last service says nothing.</summary>
+    public static Diagnostic NotInCalfAlone(SourceSpan at) => Unclear(at, ByWhichTest,
+        "that she is not in calf takes more than an answer: use the rule `Not in calf` of the base rules, or for one late scan write `latest pregnancy test with method not hand from 28 days after last mating or transfer is empty`");
+
+    private static Diagnostic Unclear(SourceSpan at, string why, string help) => Problem.Error("B0339", at, $"{Quoted.Of(at)} {why}", null, help);
 
     public static Diagnostic NotEither(SourceSpan at, string name, IReadOnlyList<string> values)
     {
         var neither = $"{name} is not one of {string.Join(", ", values)}";
         return Problem.Error(
-            "B0340", at, "`or` after `is not` can be meant two ways", "neither of them, or only one",
-            $"for neither write `{neither}`, or `none of` and below it `- {name} is one of {string.Join(", ", values)}`")
+            "B0340", at, $"{Quoted.Of(at)} may mean neither of them, or not both", null, $"for neither write `{neither}`")
             .Or(new Proposal(at, neither)) with
         { IsHelpTried = true };
     }
 
-    public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, string? firstAnswer) => Problem.Error(
+    public static Diagnostic CountNeedsAnswer(SourceSpan at, string test, ImmutableArray<string> answers) => Problem.Error(
         "B0320", at, $"{Quoted.Of(test)} is a test", "a count counts one of its answers",
-        firstAnswer is null ? null : $"write {Quoted.Of($"{firstAnswer} {test}")}")
-        .OrAny(firstAnswer is null ? [] : [Proposal.Before(at, firstAnswer + " ")]);
+        answers.IsEmpty ? null : $"write which answer is counted: {Phrases.Or([.. answers.Take(3).Select(answer => Quoted.Of($"{answer} {test}"))])}; that she was tested at all cannot be asked yet");
 
     public static Diagnostic NotBeforeThis(SourceSpan at, string sort) => Problem.Error(
         "B0321", at, $"`not` stands before {sort}", "it stands only before a defined name, a spell, or `in the top`",

@@ -22,16 +22,15 @@ internal static class WindowProblems
     public static Diagnostic OneDate(SourceSpan at, string name) => Problem.Error(
         "B0331", at, $"{Quoted.Of(name)} is a date", "expected `is` and one date such as `2026-10-19`");
 
-    public static Diagnostic CountTheEvent(SourceSpan at, string name) => Problem.Error(
+    public static Diagnostic CountTheEvent(SourceSpan at, string name, string asTyped) => Problem.Error(
         "B0332", at, $"{Quoted.Of(name)} is an event", "an event is counted, or the time since it is",
-        $"write `no {name} in the last 30 days` or `at least 30 days since last {name}`")
-        .Or(Proposal.Before(at, "no "));
+        $"for none of it write {Quoted.Of($"no {asTyped}")}, for one or more {Quoted.Of($"at least 1 {asTyped}")}{(asTyped == name ? ", each with a window such as `in the last 30 days`" : "")}");
 
     public static Diagnostic AskForAResult(SourceSpan at, string name, string sort) => Problem.Error(
-        "B0333", at, $"{Quoted.Of(name)} is {sort}", "a condition says which of its results it looks at", $"write `latest {name}`")
-        .Or(Proposal.Before(at, "latest "));
+        "B0333", at, $"{Quoted.Of(name)} is {sort}", "a condition says which of its results it looks at",
+        $"write `latest {name}`, and a window such as `in the last 60 days`: without one a result of any age counts");
 
     public static Diagnostic LatestOfATest(SourceSpan at, string name) => Problem.Error(
-        "B0334", at, $"{Quoted.Of(name)} is a test", "only its latest result is asked for", $"write `latest {name} ... is ...`")
+        "B0334", at, $"{Quoted.Of(name)} is a test", "a test has no lowest, highest or average", $"write `latest {name} ... is ...`, or for each of several `every {name} of the last 2 results is ...`")
         .OrAny(at.Text.Split(' ')[0] is "lowest" or "highest" or "average" ? [new Proposal(at with { Length = at.Text.IndexOf(' ', StringComparison.Ordinal) }, "latest")] : []);
 }

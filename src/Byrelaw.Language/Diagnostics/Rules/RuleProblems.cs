@@ -25,6 +25,6 @@ internal static class RuleProblems
 
     public static Diagnostic ForSome(SourceSpan at, string? lines) => Problem.Error(
         "B0341", at, $"{Quoted.Of(at)} says whom a rule is for", "a rule says so with `applies to` and a defined name",
-        lines is null ? null : "write these lines") with
+        lines is null ? "where the rule has `applies to` already, define one name that holds both, as `all of`, and apply that" : "write these lines; `because` and what follows stay below") with
     { Lines = lines, IsHelpTried = true };
 }
