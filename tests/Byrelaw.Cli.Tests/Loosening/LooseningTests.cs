@@ -17,6 +17,9 @@ public sealed class LooseningTests : IDisposable
     private const string Page = "tests/Byrelaw.Cli.Tests/Loosening/loosenings.md";
     private const string Fit = "9";
     private const int Shown = 3;
+    /// <summary>As many as the page has: none is to be lost unseen.</summary>
+    private const int Cases = 149;
+
     private static readonly LocalDate Today = new(2026, 10, 4);
     private readonly string _folder = Directory.CreateTempSubdirectory("byrelaw-loosening-").FullName;
     private readonly (string Name, string Text)[] _rulesets =
@@ -28,7 +31,7 @@ public sealed class LooseningTests : IDisposable
     public void Nobody_in_calf_is_let_through_whatever_the_texts_say()
     {
         var (standard, cases) = LooseningCase.Read(File.ReadAllText(Repository.At(Page)));
-        cases.Count.ShouldBeGreaterThanOrEqualTo(60);
+        cases.Count.ShouldBe(Cases);
         cases.Select(one => one.Title.Split(' ')[0]).ShouldBeUnique();
         var table = new StringBuilder("| what was tried | what the program says | let through |\n| --- | --- | --- |\n");
         var wrong = new List<string>();

@@ -19,7 +19,7 @@ public sealed class CalledOtherwiseTests
     [InlineData("N.P.")]
     [InlineData("vacía")]
     public void What_clearly_says_that_none_was_found_is_another_name_for_empty(string name) =>
-        Rules.Good(Rules.Words + $"call empty also \"{name}\"\n").Vocabulary.FindKind("pregnancy test").ShouldNotBeNull();
+        CanonicalText.Of(Rules.Condition($"latest pregnancy test since last calving is \"{name}\"", $"call empty also \"{name}\"")).ShouldBe("latest pregnancy test since last calving is empty");
 
     [Fact]
     public void It_is_printed_and_reads_back_the_same()

@@ -27,7 +27,7 @@ public sealed class PageTests
     public void The_list_for_the_yards_reads_as_approved() => Snapshot.Verify(Files["recipients/draft.csv"], extension: "csv");
 
     [Fact]
-    public void A_list_for_treatment_says_once_what_a_hormone_does_and_its_table_for_a_spreadsheet_on_every_line()
+    public void A_list_for_treatment_says_what_a_hormone_does_at_its_head_and_among_its_cautions_and_its_table_for_a_spreadsheet_on_every_line()
     {
         var files = Report.Of(InventedDraft.Make(list: "treatment")).ToDictionary(file => file.Path, file => file.Text);
         var page = files["treatment/index.md"];

@@ -59,7 +59,9 @@ public sealed class SectionTests
     }
 
     [Fact]
-    public void Two_animals_never_share_a_place_of_a_page() => Gen.Select(Gen.String, Gen.String).Hold((one, other) => one == other || Anchors.Of(one) != Anchors.Of(other));
+    public void Two_animals_never_share_a_place_of_a_page() =>
+        Gen.Select(Gen.Char[" -_.,/#%éA1"], Gen.Char[" -_.,/#%éA1"], Gen.Int[0, 3], Gen.String[Gen.Char["0123456789"], 1, 4])
+            .Hold((one, other, at, number) => (one == other || Anchors.Of(number.Insert(at % number.Length, $"{one}")) != Anchors.Of(number.Insert(at % number.Length, $"{other}"))).ShouldBeTrue());
 
     /// <summary>One label before the list of numbers, and one on each row.</summary>
     private static int Labels(Draft draft, InCalf which) => draft.Lists[0].Animals.Count(animal => animal.InCalf == which) is > 0 and var count ? count + 1 : 0;
