@@ -67,7 +67,7 @@ internal sealed class HerdReading
         }
 
         ReadEvents(vocabulary, keeping, knownOn, stage is null || _input.HasNoAnimals ? null : animals, digest);
-        var ofEmbryos = EmbryoRows.Of(vocabulary, Stages);
+        var ofEmbryos = new EmbryoRows(vocabulary, Stages, [.. EventColumns?.Unknown ?? [], .. _input.HeadingsNotRead]).Find();
         (keeping, var isBroken) = LedgerTrust.Of(keeping, _input.Ledger, [.. Stages, .. _supposedStages], vocabulary);
         var (sheets, today) = SheetsKnownOf(keeping, knownOn);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
@@ -77,7 +77,7 @@ internal sealed class HerdReading
         // Rows that cannot be true are taken out by now: they close nothing.
         var open = OpenRows.Of(sheets, today, number => animals.Places.TryFind(Encoding.UTF8.GetBytes(number), out var place) ? place : -1, [.. Stages, .. _supposedStages], vocabulary);
         var embryos = EmbryoReading.Read(
-            _input, animals, vocabulary, Day.Date(keeping?.Today is { } now ? Day.Number(now) : days.Today), knownOn, ofEmbryos, EmbryoReading.MayBe(Stages.SelectMany(stage => stage.Gaps), open, vocabulary), _embryoProblems);
+            _input, animals, vocabulary, Day.Date(keeping?.Today is { } now ? Day.Number(now) : days.Today), knownOn, ofEmbryos, EmbryoReading.MayBe(Stages.SelectMany(stage => stage.Gaps).Concat(_gaps), open, vocabulary), _embryoProblems);
         builder.Doubt(OpenRows.Gaps(open, today));
         builder.Doubt(HintsOf(animals.Rows, vocabulary));
         builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room, animals.Places);
@@ -87,7 +87,7 @@ internal sealed class HerdReading
         if (EventColumns is { } columns)
         {
             _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, vocabulary, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
-            _eventProblems.AddRange(EmbryoReading.Problems(embryos, columns, FindEventLines));
+            _eventProblems.AddRange(EmbryoReading.Problems(embryos, columns, FindEventLines, line => _input.Places?.Of(ofAnimals: false, line) ?? new RecordPlace(_eventsFile.Shown, line)));
         }
 
         _doubted.AddRange(late.BornTooEarly.Select(line => (RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));

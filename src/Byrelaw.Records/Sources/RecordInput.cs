@@ -52,11 +52,7 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
         return FilesIn(folder, shownFolder, vocabulary, keeping, herd, instead) with
         {
             Ledger = instead is null ? SheetLedger.In(folder) : instead.Ledger,
-            Embryos = IfThere(EmbryoBook.EmbryosFile),
-            Pedigree = IfThere(EmbryoBook.PedigreeFile),
         };
-
-        RecordFile? IfThere(string name) => RegularFile.Exists(Path.Combine(folder, name)) ? HerdReader.FileIn(folder, shownFolder, name) : null;
     }
 
     /// <summary>What lies in a folder.</summary>
@@ -81,6 +77,8 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
                 HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile) is var events && instead is null ? events : RecordFile.Of(events.Shown, instead.Events))
             {
                 FilesNotRead = FilesBeside.Of(folder, shownFolder, [], vocabulary),
+                Embryos = HerdReader.IfThere(folder, shownFolder, EmbryoBook.EmbryosFile),
+                Pedigree = HerdReader.IfThere(folder, shownFolder, EmbryoBook.PedigreeFile),
             };
         }
 
