@@ -69,17 +69,18 @@ internal sealed class EventStage
     /// <param name="kind">What happened; null where that cannot be read.</param>
     /// <param name="day">When; null where that cannot be read.</param>
     /// <param name="line">Where it stands.</param>
-    public void Suspend(RowSubject subject, Kind? kind, int? day, int line)
+    /// <param name="like">Where that cannot be read, the kind that it is spelt like; null for none.</param>
+    public void Suspend(RowSubject subject, Kind? kind, int? day, int line, Kind? like = null)
     {
-        Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line));
+        Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line) { Like = like?.Id });
     }
 
     /// <summary>Notes what a row that can be read may tell of besides.</summary>
     /// <param name="subject">Whom it is about.</param>
     /// <param name="kind">What else may have happened.</param>
-    /// <param name="day">When.</param>
+    /// <param name="day">When; null where that cannot be read.</param>
     /// <param name="line">Where it stands.</param>
-    public void Hint(RowSubject subject, Kind kind, int day, int line) => Gaps.Add(new Gap(subject.AnimalOfGap, kind.Id, day, day, line) { IsHint = true });
+    public void Hint(RowSubject subject, Kind kind, int? day, int line) => Gaps.Add(new Gap(subject.AnimalOfGap, kind.Id, day ?? Day.Start, day ?? Day.End, line) { IsHint = true });
 
     /// <summary>Lets go of the rows of a kind once they are sorted: they are as large as the herd.</summary>
     public void LetGo(int kind)
