@@ -49,7 +49,7 @@ internal static class NoneOnFarm
         {
             if ((gap.Kind == kind.Id || gap.Like == kind.Id) && gap is { Line: > 0, IsHint: false, IsOfSheet: false, IsOfDouble: false, IsOfDetails: false, IsLostStart: false } && gap.To >= since)
             {
-                return new NoneButOne(kind, gap.Animal, gap.From, gap.Line);
+                return new NoneButOne(kind, gap.Animal, gap.From, gap.Line) { IsUnreadable = true };
             }
         }
 

@@ -37,7 +37,7 @@ internal sealed class BrokenEventReader(EventReading reading, EventStage stage, 
             return;
         }
 
-        if (kind == KindLookup.LeftOut)
+        if (KindLookup.IsLeftOut(kind))
         {
             return;
         }

@@ -26,7 +26,7 @@ internal sealed class EventReader
     {
         _reading = reading;
         _columns = reading.Columns;
-        _stage = new EventStage(reading.Vocabulary);
+        _stage = new EventStage(reading.Vocabulary, reading.LeaveOut.Count);
         _kinds = new KindLookup(reading.Vocabulary, reading.LeaveOut);
         _subjects = new SubjectReader(reading.Animals, reading.Mobs, reading.AnimalsFile);
         var others = new MayBeAnother(reading.Vocabulary);
@@ -70,8 +70,14 @@ internal sealed class EventReader
         // Of a month or a year nobody knows the day: it moves no day that the records reach. Nor does what a sheet says: it is of that sheet, and of nothing else.
         _stage.LatestEntries.Add((isSpan && (entry.IsEmpty || !hasEntry)) || !row.Cell(_columns.SheetRow).IsEmpty ? Day.Start : entered);
         var kind = IsCut(_columns.Kind) ? KindLookup.Undeclared : _kinds.Find(row.Cell(_columns.Kind));
-        if (entered > _reading.KnownOn || kind == KindLookup.LeftOut)
+        if (entered > _reading.KnownOn)
         {
+            return;
+        }
+
+        if (KindLookup.IsLeftOut(kind))
+        {
+            _stage.LeftOut[KindLookup.PlaceOfLeftOut(kind)]++;
             return;
         }
 

@@ -5,9 +5,10 @@ namespace Byrelaw.Records.Events;
 /// <summary>What one thread has read of <c>events.csv</c>.</summary>
 internal sealed class EventStage
 {
-    /// <summary>Makes room for the kinds of a vocabulary.</summary>
-    public EventStage(Vocabulary vocabulary)
+    /// <summary>Makes room for the kinds of a vocabulary, and for words that are left out.</summary>
+    public EventStage(Vocabulary vocabulary, int leftOut = 0)
     {
+        LeftOut = new int[leftOut];
         Events = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<Nothing>>())];
         Tests = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<byte>>())];
         Measures = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<AllowedRange>>())];
@@ -24,6 +25,9 @@ internal sealed class EventStage
 
     /// <summary>Moves from mob to mob.</summary>
     public ChunkedList<Staged<int>> Moves { get; } = new();
+
+    /// <summary>How many rows there are of each word that is left out.</summary>
+    public int[] LeftOut { get; }
 
     /// <summary>Details of entries.</summary>
     public ChunkedList<DetailCell> Details { get; } = new();

@@ -22,6 +22,9 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>Rows that the farm leaves out.</summary>
     public ImmutableArray<RowsLeftOut> LeftOut { get; init; } = [];
 
+    /// <summary>Texts of sources that the farm reads as left out.</summary>
+    public ImmutableArray<WordLeftOut> WordsLeftOut { get; init; } = [];
+
     /// <summary>Headings of columns of sources that no line reads or leaves out.</summary>
     public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
 
