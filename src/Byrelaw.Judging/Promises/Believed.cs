@@ -109,14 +109,14 @@ public static class Believed
         }
 
         var bought = BoughtWithoutDay.Find(herd);
-        if (bought.Count > 0 && unless is not null && unless(BoughtWithoutDay.Doubt(herd, bought)))
+        if (bought.Count > 0 && unless is not null && BoughtWithoutDay.Doubts(herd, bought).Any(doubt => unless(doubt)))
         {
             bought.Clear();
         }
 
         if (bought.Count > 0)
         {
-            doubts.Add(BoughtWithoutDay.Doubt(herd, bought));
+            doubts.AddRange(BoughtWithoutDay.Doubts(herd, bought));
         }
 
         var inCalf = InCalfWhenTheyCame.Find(herd);

@@ -35,9 +35,13 @@ internal static class BoughtWithoutDay
     /// <summary>What cannot be read may say so, and so may a value that the farm added: hired, leased, purchased.</summary>
     private static bool MayBeBought(FactColumn origin, int animal) => origin.States[animal] == FactState.Unreadable || (origin.States[animal] == FactState.Known && origin.Texts[animal] != HomeBred);
 
-    /// <summary>What is said of them.</summary>
-    public static RowsInDoubt Doubt(Herd herd, List<int> found) =>
-        new(RowDoubt.BoughtWithoutDay, [.. found.Select(animal => new RowInDoubt(animal, Day.Start, herd.AnimalLines[animal], IsOfAnimals: true))]);
+    /// <summary>What is said of them: that they were bought, or that nobody can read whether they were.</summary>
+    public static IEnumerable<RowsInDoubt> Doubts(Herd herd, List<int> found)
+    {
+        var origin = herd.Facts[herd.Vocabulary.FindFact(Origin)!.Id];
+        return found.GroupBy(animal => origin.States[animal] == FactState.Unreadable ? RowDoubt.OriginUnreadable : RowDoubt.BoughtWithoutDay).OrderBy(group => group.Key)
+            .Select(group => new RowsInDoubt(group.Key, [.. group.Select(animal => new RowInDoubt(animal, Day.Start, herd.AnimalLines[animal], IsOfAnimals: true))]));
+    }
 
     private static bool Joined(Herd herd, int[] joins, int animal)
     {

@@ -179,7 +179,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         }
 
         var (from, to) = (expectation.To.FirstBefore(day), expectation.From.LastBefore(day));
-        return (Math.Max(from, _ends?.FirstDayAfter(animal, to) ?? from), to);
+        return (Math.Max(from, _ends?.FirstDay(animal, to, day) ?? from), to);
     }
 
     private bool HasOther(int animal, int from, int to)

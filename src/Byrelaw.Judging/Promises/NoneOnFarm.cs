@@ -16,7 +16,7 @@ internal static class NoneOnFarm
             var since = Day.Number(promise.Since);
             foreach (var kind in promise.Kinds)
             {
-                if ((Entry(herd, kind, since) ?? Male(herd, kind, since)) is { } found)
+                if ((Entry(herd, kind, since) ?? Unreadable(herd, kind, since) ?? Male(herd, kind, since)) is { } found)
                 {
                     fallen.Add(kind.Id);
                     yield return found;
@@ -36,6 +36,20 @@ internal static class NoneOnFarm
                 {
                     return new NoneButOne(kind, animal, run.Days[place], run.Lines[place]);
                 }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>What cannot be read counts against the promise: a row of the kind that may be of one of the days.</summary>
+    private static NoneButOne? Unreadable(Herd herd, Kind kind, int since)
+    {
+        foreach (var gap in herd.Coverage.Gaps)
+        {
+            if ((gap.Kind == kind.Id || gap.Like == kind.Id) && gap is { Line: > 0, IsHint: false, IsOfSheet: false, IsOfDouble: false, IsOfDetails: false, IsLostStart: false } && gap.To >= since)
+            {
+                return new NoneButOne(kind, gap.Animal, gap.From, gap.Line) { IsUnreadable = true };
             }
         }
 

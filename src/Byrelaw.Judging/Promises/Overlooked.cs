@@ -15,7 +15,17 @@ internal static class Overlooked
     {
         var words = herd.Vocabulary;
         var (hints, ofTheFloor) = (Ready(words.Hints), Ready(FloorHints.Of(words)));
-        foreach (var word in Words(rulebook, words).DistinctBy(word => (NameFolding.Fold(word.Name), word.Kind, word.IsNaturalService)))
+        foreach (var overlooked in Words(rulebook, words).Select(word => Of(word)).OfType<MayBeOverlooked>().DistinctBy(one => (NameFolding.Fold(one.Hint.Word), one.Fallen.Id)))
+        {
+            yield return overlooked;
+        }
+
+        foreach (var beside in OverlookedBeside.Find(rulebook, herd).Where(one => IsPromised(one.Fallen)).DistinctBy(one => (NameFolding.Fold(one.Hint.Word), one.Fallen.Id)))
+        {
+            yield return beside;
+        }
+
+        MayBeOverlooked? Of(OverlookedWord word)
         {
             var said = HintedWord.Of(word.Name);
             var hint = Array.Find(hints, one => one.Word.StandsIn(said)
@@ -24,15 +34,9 @@ internal static class Overlooked
                     && one.Hint is var hint && hint.Kind.Id != word.Kind && !IsOfTheFloor(words, word) && !IsHintedThere(words, hint, word.From) && IsPromised(hint.Kind)).Hint
                 ?? ItsOwnName(words, word, IsPromised)
                 ?? ItsOtherBullet(rulebook, word, IsPromised);
-            if (hint is not null && !IsSaidNot(rulebook, word, hint.Kind) && !(word.IsNaturalService && IsOfABull(rulebook, words, hint.Kind, word.Kind)))
-            {
-                yield return new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], word.From is not null ? OverlookedIn.RuleFile : word.Bullet is not null ? OverlookedIn.Bullet : OverlookedIn.Word);
-            }
-        }
-
-        foreach (var beside in OverlookedBeside.Find(rulebook, herd).Where(one => IsPromised(one.Fallen)).DistinctBy(one => (NameFolding.Fold(one.Hint.Word), one.Fallen.Id)))
-        {
-            yield return beside;
+            return hint is not null && !IsSaidNot(rulebook, word, hint.Kind) && !(word.IsNaturalService && IsOfABull(rulebook, words, hint.Kind, word.Kind))
+                ? new MayBeOverlooked(hint with { Word = word.Name }, words.Kinds[hint.Kind.Id], word.From is not null ? OverlookedIn.RuleFile : word.Bullet is not null ? OverlookedIn.Bullet : OverlookedIn.Word)
+                : null;
         }
 
         bool IsPromised(Kind kind) => herd.Coverage.Since[kind.Id] < Day.End;
@@ -54,9 +58,9 @@ internal static class Overlooked
     private static Hint? ItsOwnName(Vocabulary words, OverlookedWord word, Predicate<Kind> isPromised) =>
         word.From is null && words.FindKind(word.Name) is { } named && named.Id != word.Kind && isPromised(named) ? new Hint(word.Name, named, named.Declared) : null;
 
-    /// <summary>A text that the farm itself reads as a service or the like, and beside another text as something else, or not at all.</summary>
-    private static Hint? ItsOtherBullet(Rulebook rulebook, OverlookedWord word, Predicate<Kind> isPromised) => word.Bullet is not { Where: not null } ? null
-        : rulebook.Records!.Sources.SelectMany(source => source.Columns).SelectMany(column => column.Cells)
+    /// <summary>A text that the farm itself reads as a service or the like, and beside another text, or elsewhere in the same file, as something else, or not at all. In another file it is another sender's.</summary>
+    private static Hint? ItsOtherBullet(Rulebook rulebook, OverlookedWord word, Predicate<Kind> isPromised) => word.Bullet is not { } bullet ? null
+        : rulebook.Records!.Sources.Where(source => bullet.Where is not null || source.Columns.Any(column => column.Cells.Contains(bullet))).SelectMany(source => source.Columns).SelectMany(column => column.Cells)
             .Where(other => NameFolding.Fold(other.Cell) == NameFolding.Fold(word.Name) && other.Is is IsKind).Select(other => ((IsKind)other.Is).Kind)
             .Where(kind => kind.Id != word.Kind && FloorHints.Knows(kind) && isPromised(kind)).Select(kind => new Hint(word.Name, kind, kind.Declared)).FirstOrDefault();
 

@@ -26,15 +26,18 @@ internal sealed class PregnancyEnds
             .ToLookup(gap => gap.Animal);
     }
 
-    /// <summary>The first day on which a pregnancy may have begun that had by a day, by the last end until then; <see cref="Day.Start"/> where there is none.</summary>
-    public int FirstDayAfter(int animal, int day)
+    /// <summary>The first day on which a pregnancy may have begun, by the last end before it; <see cref="Day.Start"/> where there is none.</summary>
+    /// <param name="animal">Whose.</param>
+    /// <param name="begunBy">It had begun by this day.</param>
+    /// <param name="day">It was found, or ended, on this day: tests before it that found none say that it is younger.</param>
+    public int FirstDay(int animal, int begunBy, int day)
     {
         var first = Day.Start;
         foreach (var kind in _kinds)
         {
             foreach (var end in _herd.Runs[kind].DaysOf(animal))
             {
-                first = end <= day ? Math.Max(first, end) : first;
+                first = end <= begunBy ? Math.Max(first, end) : first;
             }
         }
 
@@ -43,7 +46,7 @@ internal sealed class PregnancyEnds
             var run = _herd.Runs[_test.Id];
             for (var place = run.Starts[animal]; place < run.Starts[animal + 1]; place++)
             {
-                if (run.Days[place] <= day && (run.Answers[place] == _empty || run.Answers[place] == KindRun.NotKnown))
+                if (run.Days[place] < day && (run.Answers[place] == _empty || run.Answers[place] == KindRun.NotKnown))
                 {
                     first = Math.Max(first, run.Days[place] - SeenFromDay + 1);
                 }
@@ -52,7 +55,9 @@ internal sealed class PregnancyEnds
 
         foreach (var gap in _mayBe[animal])
         {
-            first = gap.From <= day ? Math.Max(first, Math.Min(gap.To, day)) : first;
+            first = gap.From <= begunBy ? Math.Max(first, Math.Min(gap.To, begunBy))
+                : gap.From < day && (gap.Kind < 0 || gap.Kind == _test?.Id) ? Math.Max(first, Math.Min(gap.To, day - 1) - SeenFromDay + 1)
+                : first;
         }
 
         return first;

@@ -1,6 +1,6 @@
 namespace Byrelaw.Judging.Promises;
 
-/// <summary>Words that a farm's own file declares and its records hold, and that no rule reads: shown, because somebody may have thought that they were.</summary>
+/// <summary>Words that a farm's own file declares, or leaves out, and its records hold, and that no rule reads: shown, because somebody may have thought that they were.</summary>
 internal static class WordsOnRecord
 {
     /// <summary>One doubt for all of them; null where there is none.</summary>
@@ -13,13 +13,15 @@ internal static class WordsOnRecord
         var found = herd.Vocabulary.Kinds
             .Where(kind => own is not null && ReferenceEquals(kind.Declared.File, own) && kind is not EventKind { Effect: not HerdEffect.None } && !told.Contains(NameFolding.Fold(kind.Name)))
             .Select(kind => (Kind: kind, Entries: Entries(herd, kind))).Where(one => one.Entries > 0).ToList();
-        if (found.Count == 0)
+        ImmutableArray<WordLeftOut> leftOut = [.. herd.WordsLeftOut.Where(left => !told.Contains(NameFolding.Fold(left.Word)))];
+        if (found.Count == 0 && leftOut.IsEmpty)
         {
             return null;
         }
 
-        var read = Read(rulebook);
-        return found.Where(one => !read.Contains(one.Kind.Id)).ToImmutableArray() is { IsEmpty: false } notRead ? new NotReadByRules(notRead) : null;
+        var read = found.Count == 0 ? [] : Read(rulebook);
+        ImmutableArray<(Kind Kind, int Entries)> notRead = [.. found.Where(one => !read.Contains(one.Kind.Id))];
+        return notRead.IsEmpty && leftOut.IsEmpty ? null : new NotReadByRules(notRead) { LeftOut = leftOut };
     }
 
     private static int Entries(Herd herd, Kind kind) =>

@@ -16,7 +16,7 @@ internal sealed class FemalesLetIn(HerdDays days, Whereabouts where, OwnSpell ow
 
     // Rows of single animals that are such a start and cannot be read, and starts of which only the end is on record.
     private readonly ILookup<int, Gap> _mayStart = days.Herd.Coverage.Gaps
-        .Where(gap => gap.Animal >= 0 && gap.Kind == spell.From.Id && (gap.IsLostStart ? IsEndOfHers(days.Herd, spell, gap) : !days.Herd.MobRows.Lines.Contains(gap.Line))).ToLookup(gap => gap.Animal);
+        .Where(gap => gap.Animal >= 0 && (gap.Kind == spell.From.Id || gap.Like == spell.From.Id) && (gap.IsLostStart ? IsEndOfHers(days.Herd, spell, gap) : !days.Herd.MobRows.Lines.Contains(gap.Line))).ToLookup(gap => gap.Animal);
 
     /// <summary>Adds the stretches of each mob; and to the last list those of one who may be in any.</summary>
     public void AddTo(List<SpellStretch>[] stretches, List<SpellStretch> anywhere, bool strict)
@@ -57,11 +57,12 @@ internal sealed class FemalesLetIn(HerdDays days, Whereabouts where, OwnSpell ow
         }
     }
 
-    /// <summary>Whether it is a row of hers that can be read: one of which not even the kind is known is doubt for her alone.</summary>
+    /// <summary>Whether it is a row of hers that is known to take a bull out: one of which nobody can tell the kind, nor what it is spelt like, is doubt for her alone.</summary>
     private static bool IsEndOfHers(Herd herd, Spell spell, Gap gap)
     {
         var ends = herd.OwnRun(spell.Until.Id);
-        return Array.IndexOf(ends.Lines, gap.Line, ends.Starts[gap.Animal], ends.Starts[gap.Animal + 1] - ends.Starts[gap.Animal]) >= 0;
+        return Array.IndexOf(ends.Lines, gap.Line, ends.Starts[gap.Animal], ends.Starts[gap.Animal + 1] - ends.Starts[gap.Animal]) >= 0
+            || (!herd.MobRows.Lines.Contains(gap.Line) && herd.Coverage.Gaps.Any(end => end.Animal == gap.Animal && (end.Kind == spell.Until.Id || end.Like == spell.Until.Id) && end.Line == gap.Line && !end.IsLostStart));
     }
 
     /// <summary>Whether she is in, or may be, by a row of hers and not only because a promise is missing.</summary>

@@ -19,7 +19,7 @@ internal sealed class SpellEnds
             days.Add(none - 1);
         }
 
-        if (AgreedFrom(herd, spell) is var agreed and < Day.End && !GrownMaleOn(herd, spell, agreed) && !IsOpenOnRecord(herd, spell, agreed))
+        if (AgreedFrom(herd, spell) is var agreed and < Day.End && !GrownMaleOn(herd, spell, agreed) && !new OpenOnRecord(herd, spell).AnyBefore(agreed))
         {
             days.Add(agreed - 1);
         }
@@ -60,46 +60,6 @@ internal sealed class SpellEnds
             && coverage.Since[from] < Day.End && coverage.Since[until] < Day.End
             ? coverage.AgreedFrom[from]
             : Day.End;
-    }
-
-    /// <summary>Whether a row puts one in before a day and none takes him out: a promise that what comes will be written down does not take him out.</summary>
-    private static bool IsOpenOnRecord(Herd herd, Spell spell, int day)
-    {
-        foreach (var start in herd.MobRows.Spells)
-        {
-            if (start.Kind == spell.From.Id && start.Day < day
-                && !Array.Exists(herd.MobRows.Spells, end => end.Kind == spell.Until.Id && end.Day >= start.Day && end.Day < day && (end.Mob == start.Mob || end.Mob == MobStays.NotKnown)))
-            {
-                return true;
-            }
-        }
-
-        for (var animal = 0; animal < herd.Count; animal++)
-        {
-            var ends = herd.Runs[spell.Until.Id].DaysOf(animal);
-            foreach (var start in herd.OwnRun(spell.From.Id).DaysOf(animal))
-            {
-                if (start < day && herd.Membership.At(animal, day) != Presence.Out && !AnyFrom(ends, start, day - 1))
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
-    }
-
-    private static bool AnyFrom(ReadOnlySpan<int> days, int first, int last)
-    {
-        foreach (var day in days)
-        {
-            if (day >= first && day <= last)
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     private static bool GrownMaleOn(Herd herd, Spell spell, int day)

@@ -13,9 +13,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
 {
     private readonly Herd _herd = days.Herd;
     private readonly int _mobs = days.Herd.Mobs.Names.Length + 1;
-    private readonly DaySet _hiddenStarts = Hidden(days.Herd, spell.From.Id);
-    private readonly DaySet _hiddenEnds = Hidden(days.Herd, spell.Until.Id);
-    private readonly Dictionary<int, int> _unreadStarts = Unread(days.Herd, spell.From.Id);
+    private readonly HiddenMobRows _hidden = new(days.Herd, spell);
 
     /// <summary>Adds the stretches of each mob, of which the last is that of animals without one; and those of a bull who may be in any.</summary>
     public void AddTo(List<SpellStretch>[] stretches, List<SpellStretch> anywhere, bool strict)
@@ -39,13 +37,13 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
             {
             }
 
-            var (mayStart, mayEnd) = (IsHidden(spell.From.Id, day, strict), IsHidden(spell.Until.Id, day, strict));
+            var (mayStart, mayEnd) = (_hidden.MayStart(day, strict), _hidden.MayEnd(day, strict));
             var today = new Truth[_mobs];
             for (var mob = 0; mob < _mobs; mob++)
             {
-                var (starts, end, isHerdsEnd) = RowsOf(mob, firstRow, row, day, ref line[mob]);
-                today[mob] = starts > 0 || end || least[mob] > 0 ? Truth.True : most[mob] > 0 || mayStart ? Truth.Unknown : Truth.False;
-                (least[mob], most[mob]) = After(least[mob], most[mob], starts, end, isHerdsEnd, mayStart, mayEnd, _unreadStarts.GetValueOrDefault(day));
+                var rows = CompanyRows.Of(_herd.MobRows.Spells.AsSpan(firstRow..row), spell, mob, day, ref line[mob]);
+                today[mob] = rows.Starts > 0 || rows.End || least[mob] > 0 ? Truth.True : most[mob] > 0 || mayStart ? Truth.Unknown : Truth.False;
+                (least[mob], most[mob]) = BullsAfterADay.Of(least[mob], most[mob], rows, mayStart, mayEnd, _hidden.UnreadOn(day));
             }
 
             for (var i2 = firstMove; i2 < move; i2++)
@@ -62,7 +60,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
                 Change(stretches[mob], ref open[mob], today[mob], day, line[mob]);
                 if (i + 1 == points.Count || points[i + 1] > day + 1)
                 {
-                    var after = least[mob] > 0 ? Truth.True : most[mob] > 0 || IsHidden(spell.From.Id, day + 1, strict) ? Truth.Unknown : Truth.False;
+                    var after = least[mob] > 0 ? Truth.True : most[mob] > 0 || _hidden.MayStart(day + 1, strict) ? Truth.Unknown : Truth.False;
                     Change(stretches[mob], ref open[mob], after, day + 1, line[mob]);
                 }
             }
@@ -101,45 +99,6 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
 
         open = new SpellStretch(day, day, next, Line: line);
     }
-
-    /// <summary>What is said of a mob on a day. Two rows that put a bull in may be of two; one that takes a bull out takes one.</summary>
-    private (int Starts, bool End, bool IsHerdsEnd) RowsOf(int mob, int from, int to, int day, ref int line)
-    {
-        var (starts, end, isHerdsEnd) = (0, false, false);
-        for (var i = from; i < to; i++)
-        {
-            var row = _herd.MobRows.Spells[i];
-            if (row.Day != day || (row.Mob != mob && row.Mob != MobStays.NotKnown))
-            {
-                continue;
-            }
-
-            if (row.Kind == spell.From.Id)
-            {
-                starts++;
-                line = row.Line;
-            }
-            else if (row.Kind == spell.Until.Id)
-            {
-                end = true;
-                isHerdsEnd |= row.Mob == MobStays.NotKnown;
-            }
-        }
-
-        return (starts, end, isHerdsEnd);
-    }
-
-    /// <summary>
-    /// How many may run after a day, at least and at most. After a day with a start and an end, recorded or hidden, it is as before it. Each row of a day that cannot be read may put another bull in beside
-    /// those who run; where only a promise is missing, one is enough.
-    /// </summary>
-    private static (int Least, int Most) After(int least, int most, int starts, bool end, bool isHerdsEnd, bool mayStart, bool mayEnd, int unread) => (starts, end) switch
-    {
-        ( > 0, true) => (least, most + starts - 1 + unread),
-        ( > 0, false) => (mayEnd ? least : 1, most + starts + unread),
-        (_, true) => (0, mayStart ? most + Math.Max(unread - 1, 0) : isHerdsEnd ? 0 : Math.Max(most - 1, 0)),
-        _ => (mayEnd ? 0 : least, mayStart ? Math.Max(most + unread, 1) : most),
-    };
 
     /// <summary>A mob that moves takes along what runs in it; where a member stays, or may, both may have it.</summary>
     private void Carry(in MobMove move, int[] least, int[] most, Truth[] today, int[] line, bool[] astray)
@@ -220,64 +179,6 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         return true;
     }
 
-    /// <summary>
-    /// Whether a start or an end may have happened in any mob, unrecorded. That a bull was in before the farm promised anything is for each
-    /// animal that was there to answer, not for the mob.
-    /// </summary>
-    private bool IsHidden(int kind, int day, bool strict)
-    {
-        var coverage = _herd.Coverage;
-        if (day > coverage.KnownDay)
-        {
-            return strict;
-        }
-
-        if (kind == spell.Until.Id && day < coverage.SinceForAll(kind))
-        {
-            return true;
-        }
-
-        return (kind == spell.From.Id ? _hiddenStarts : _hiddenEnds).Holds(day);
-    }
-
-    /// <summary>Days on which one of a kind may have happened to a mob that nobody wrote down, as far as the records reach.</summary>
-    private static DaySet Hidden(Herd herd, int kind)
-    {
-        var stretches = new List<(int From, int To)>();
-        foreach (var hole in herd.Coverage.Holes)
-        {
-            if (hole.Animal < 0 && hole.Kind == kind)
-            {
-                stretches.Add((hole.From, hole.To));
-            }
-        }
-
-        foreach (var gap in herd.Coverage.Gaps)
-        {
-            if (gap.Animal < 0 && (gap.Kind == kind || gap.Kind < 0) && !herd.MobRows.Lines.Contains(gap.Line))
-            {
-                stretches.Add((gap.From, gap.To));
-            }
-        }
-
-        return new DaySet(stretches);
-    }
-
-    /// <summary>How many rows of a day cannot be read and may be of a kind, and of any mob.</summary>
-    private static Dictionary<int, int> Unread(Herd herd, int kind)
-    {
-        var rows = new Dictionary<int, int>();
-        foreach (var gap in herd.Coverage.Gaps)
-        {
-            if (gap.Animal < 0 && (gap.Kind == kind || gap.Kind < 0) && gap.From == gap.To && !herd.MobRows.Lines.Contains(gap.Line))
-            {
-                rows[gap.From] = rows.GetValueOrDefault(gap.From) + 1;
-            }
-        }
-
-        return rows;
-    }
-
     /// <summary>The days on which anything may change, in order; between them nothing happens.</summary>
     private List<int> Points(bool strict)
     {
@@ -291,8 +192,7 @@ internal sealed class SpellsByMobRows(HerdDays days, Spell spell, SpellEnds endi
         }
 
         var coverage = _herd.Coverage;
-        points.UnionWith(_hiddenStarts.Edges);
-        points.UnionWith(_hiddenEnds.Edges);
+        points.UnionWith(_hidden.Edges);
         if (points.Count == 0)
         {
             return [];

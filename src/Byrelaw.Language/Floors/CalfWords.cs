@@ -118,8 +118,8 @@ internal static partial class CalfWords
                 && (Speak(text) || parts.Exists(word => OfALiveCalf.Contains(word)) || Enumerable.Range(0, Math.Max(0, parts.Count - 1)).Any(i => parts[i] == "#" && Times.Contains(parts[i + 1]))));
     }
 
-    /// <summary>Whether a text says that somebody felt with a hand.</summary>
-    public static bool ByHand(string text) => Parts(text).Exists(word => word is "hand" or "manual" or "rectal" || word.StartsWith("palp", StringComparison.Ordinal));
+    /// <summary>Whether a text says that somebody felt with a hand, if only by <c>H</c>.</summary>
+    public static bool ByHand(string text) => Parts(text) is ["h"] || Parts(text).Exists(word => word is "hand" or "manual" or "rectal" || word.StartsWith("palp", StringComparison.Ordinal));
 
     /// <summary>Whether a text is what a scan is shortened to: that one was found, that none was, or that it is not known.</summary>
     public static bool IsShortOfAScan(string text) => FoundOneInShort(text) || FoundNoneInShort(text) || SayNothing(text) || Parts(text) is ["r" or "rc" or "recheck" or "?"];

@@ -19,6 +19,10 @@ public sealed class FloorSigns
     private static readonly ImmutableArray<string> OfOthers =
         ["sire", "dam", "father", "mother", "bull", "straw", "semen", "name", "breed", "breeder", "origin", "colour", "color", "tag", "identity", "farm", "owner", "vendor", "technician", "calf", "calves", "twin"];
 
+    private static readonly ImmutableArray<string> Services = ["served", "serviced", "inseminated", "mated", "ai", "aied", "tai", "ftai", "besamt"];
+
+    private static readonly ImmutableArray<string> NoWords = ["no", "not", "never", "none", "nil", "due", "to", "for"];
+
     /// <summary>The letters of the longest cell that tells of something: what says more is a remark.</summary>
     public const int LongestCell = 40;
 
@@ -41,7 +45,7 @@ public sealed class FloorSigns
         if (!_known.TryGetValue(cell, out var kind))
         {
             // The same few words stand in most cells.
-            kind = Find(cell);
+            kind = Find(cell) ?? ServiceFirst(cell);
             if (_known.Count < 10_000 && cell.Length <= LongestCell)
             {
                 _known.Add(cell, kind);
@@ -55,11 +59,25 @@ public sealed class FloorSigns
     public Kind? InMob(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return In(name) ?? (name.EndsWith('s') ? In(name[..^1]) : null);
+        return Find(name) ?? (name.EndsWith('s') ? Find(name[..^1]) : null);
+    }
+
+    /// <summary>The kind that the last word of a cell may tell of, where something else stands before it, as in <c>kg served</c>; null for none.</summary>
+    public Kind? AtTheEnd(string cell)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        return cell.LastIndexOf(' ') is > 0 and var blank ? Find(cell[(blank + 1)..]) : null;
     }
 
     /// <summary>Whether what stands under a heading, or in a fact or a detail of this name, is about something else than her.</summary>
     public static bool IsOfOthers(string heading) => HintedWord.Of(heading).Words.Split(' ').Any(word => OfOthers.Contains(word) || OfOthers.Contains(word.TrimEnd('s')));
+
+    /// <summary>A service that is said first, and then by whom or by what: <c>AI Sunny</c>, <c>served Duke</c>. No more than three words, and none that says no.</summary>
+    private Kind? ServiceFirst(string cell)
+    {
+        string[] words = cell.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return words.Length is 2 or 3 && !words.Any(word => NoWords.Contains(NameFolding.Fold(word))) && Services.Contains(NameFolding.Fold(words[0])) ? Find(words[0]) : null;
+    }
 
     private Kind? Find(string cell)
     {

@@ -49,7 +49,10 @@ internal static class OtherTests
         return !isDoubted && (isPregnancyTest ? !CalfWords.FoundNoneInShort(name) : IsAboutACalf(test) ? CalfWords.Affirm(name) : CalfWords.Speak(name) && !CalfWords.FoundNone(name));
     }
 
-    /// <summary>Whether a text of a source cannot mean that none was found, and the answer that it is read as says so. The rest of a source is in its sender's codes.</summary>
+    /// <summary>
+    /// Whether a text of a source cannot mean that none was found, and the answer that it is read as says so; or says that one was, and is read as what a test for something else found.
+    /// The rest of a source is in its sender's codes.
+    /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="where">What another column says beside it; null for nothing.</param>
     /// <param name="answer">As what it is read.</param>
@@ -58,7 +61,7 @@ internal static class OtherTests
     {
         var isPregnancyTest = IsThePregnancyTest(test);
         var isNone = isPregnancyTest ? CalfWords.FoundNone(answer) : IsAboutACalf(test) && !Doubted(test).Contains(answer);
-        return isNone && (where is null ? CalfWords.CannotMeanNone(text) : CalfWords.FoundACalf(where) || (CalfWords.CannotMeanNone(text) && !CalfWords.FoundNoneInShort(where)));
+        return (!isPregnancyTest && !IsAboutACalf(test) && CalfWords.Speak(text) && CalfWords.FoundACalf(text)) || isNone && (where is null ? CalfWords.CannotMeanNone(text) : CalfWords.FoundACalf(where) || (CalfWords.CannotMeanNone(text) && !CalfWords.FoundNoneInShort(where)));
     }
 
     /// <summary>Whether a test may say that a cow is in calf.</summary>

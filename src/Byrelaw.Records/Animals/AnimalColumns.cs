@@ -47,7 +47,7 @@ internal sealed class AnimalColumns
             }
         }
 
-        foreach (var (name, builtIn) in vocabulary.Called.Where(called => columns.ContainsKey(called.BuiltIn)))
+        foreach (var (name, builtIn, _) in vocabulary.Called.Where(called => columns.ContainsKey(called.BuiltIn)))
         {
             columns.TryAdd(ColumnMap.Fold(name), builtIn);
         }

@@ -2,7 +2,7 @@ namespace Byrelaw.Records.Building;
 
 /// <summary>
 /// Takes calvings out that come fewer days after another than a cow can carry a calf: one of the two rows is wrong, so whether she calved on the later day is
-/// not known. A row that may be a calving of hers and cannot be read counts as the earlier one too, or a smudge would make the later one believed;
+/// not known. A row that is a calving of hers, though something of it cannot be read, counts as the earlier one too, or a smudge would make the later one believed. So does one that may be,
 /// unless a service or a bull is on record that the later calf may be of, or one smudged row would put a whole season's calvings in doubt. A service or an
 /// embryo of hers so few days before, and none that the calf may be of, says the same: the calf was somebody else's, or she slipped it.
 /// </summary>
@@ -13,13 +13,14 @@ internal sealed class CalvingsTooNear
 
     private readonly AnimalRow[] _animals;
     private readonly (int Animal, int Day)[] _calved;
+    private readonly ILookup<int, Gap> _calvings;
     private readonly ILookup<int, Gap> _hers;
     private readonly int[] _from;
     private readonly int[] _latest;
     private readonly Lazy<CalvesFathers> _fathers;
     private readonly List<RowInDoubt> _found = [];
 
-    private CalvingsTooNear(int calving, AnimalRow[] animals, IReadOnlyList<EventStage> stages, IEnumerable<Gap> gaps, Vocabulary vocabulary)
+    private CalvingsTooNear(int calving, AnimalRow[] animals, IReadOnlyList<EventStage> stages, IEnumerable<Gap> gaps, IReadOnlySet<int> ofGroups, Vocabulary vocabulary)
     {
         _animals = animals;
         _fathers = new(() => new CalvesFathers(vocabulary, stages));
@@ -27,6 +28,7 @@ internal sealed class CalvingsTooNear
         Array.Sort(_calved);
         int[] speak = [calving, .. CalvesFathers.Services(vocabulary).Select(kind => kind.Id)];
         Gap[] mayBe = [.. gaps.Where(gap => gap.Kind < 0 || speak.Contains(gap.Kind))];
+        _calvings = mayBe.Where(gap => gap.Kind == calving && gap is { Animal: >= 0, IsHint: false, IsOfSheet: false } && !ofGroups.Contains(gap.Line)).ToLookup(gap => gap.Animal);
         _hers = mayBe.Where(gap => gap.Animal >= 0).ToLookup(gap => gap.Animal);
         Gap[] anybodys = [.. mayBe.Where(gap => gap.Animal < 0).OrderBy(gap => gap.From)];
         _from = Array.ConvertAll(anybodys, gap => gap.From);
@@ -42,14 +44,15 @@ internal sealed class CalvingsTooNear
     /// <param name="animals">In the order of the herd.</param>
     /// <param name="stages">What was read, rows of mobs and of the herd among it.</param>
     /// <param name="gaps">Rows that cannot be read.</param>
-    public static IReadOnlyList<RowInDoubt> TakenOut(Vocabulary vocabulary, AnimalRow[] animals, IReadOnlyList<EventStage> stages, GapTable gaps)
+    /// <param name="ofGroups">The lines of rows of mobs and of the herd: that one is hers nobody knows.</param>
+    public static IReadOnlyList<RowInDoubt> TakenOut(Vocabulary vocabulary, AnimalRow[] animals, IReadOnlyList<EventStage> stages, GapTable gaps, IReadOnlySet<int> ofGroups)
     {
         if (vocabulary.Calving is not { Id: var kind })
         {
             return [];
         }
 
-        var calvings = new CalvingsTooNear(kind, animals, stages, gaps.Gaps, vocabulary);
+        var calvings = new CalvingsTooNear(kind, animals, stages, gaps.Gaps, ofGroups, vocabulary);
         foreach (var stage in stages)
         {
             calvings.TakeOut(stage.Events[kind]);
@@ -80,6 +83,7 @@ internal sealed class CalvingsTooNear
         var at = Array.BinarySearch(_calved, (animal, first));
         var next = at < 0 ? ~at : at;
         return (next < _calved.Length && _calved[next].Animal == animal && _calved[next].Day <= last)
+            || _calvings[animal].Any(gap => gap.From <= last && gap.To >= first)
             || ((_fathers.Value.Served(animal, first, last) || _hers[animal].Any(gap => gap.From <= last && gap.To >= first)
                 || MayBeAnybodys(Math.Max(first, _animals[animal].BornFirst), last)) && !_fathers.Value.Are(animal, day));
     }

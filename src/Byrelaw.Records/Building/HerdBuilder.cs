@@ -144,7 +144,7 @@ internal sealed class HerdBuilder
         room.Make();
         groups = SameSamples.Once(groups, _vocabulary, SameSample);
         ExpandEvents(groups, MobKept.Of(_vocabulary, keeping, KnownDay, _where.Kept, Membership, _stages, _groups));
-        CalvedAgainSoon = CalvingsTooNear.TakenOut(_vocabulary, _animals, [.. _stages, _expanded], _gaps);
+        CalvedAgainSoon = CalvingsTooNear.TakenOut(_vocabulary, _animals, [.. _stages, _expanded], _gaps, groups.Select(row => row.Line).ToHashSet());
         MobRows = MobRowsBuilder.Build(groups, _where.MovesOfMobs, [.. _where.Strangers.Select(row => row.Day > KnownDay ? row with { Day = Day.Start } : row)], _isOfSpell);
         runs.Build(kind => kind is EventKind, _isOfSpell);
         _gaps.Add(runs.Doubts);

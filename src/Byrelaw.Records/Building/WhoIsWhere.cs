@@ -62,7 +62,7 @@ internal sealed class WhoIsWhere(Vocabulary vocabulary, AnimalRow[] animals, Eve
     {
         IEnumerable<Staged<int>> moves = stages.SelectMany(stage => stage.Moves.All()).Where(row => row.Animal != Staged<int>.TakenOut);
         var slips = MobSlips.Of(
-            mobNames, animals.Select((animal, place) => (animal.Mob, place)).Concat(moves.Select(row => (row.Result, row.Animal))).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => (row.Target, -1 - row.Mob))),
+            mobNames, animals.Select((animal, place) => (animal.Mob, place)).Concat(moves.Select(row => (row.Result, row.Animal))).Concat(groups.Where(row => row.Kind == _mobMove).Select(row => (row.Target, -2 - row.Mob))),
             groups.Select(row => row.Mob), (mob, animal) => animal >= 0 && animals[animal].Sex == Sex.Male && (MobsOfCows.IsCalledSo(mobNames[mob]) || isNumber(mobNames[mob])));
         if (slips.Count == 0)
         {

@@ -18,7 +18,7 @@ public enum EmbryoMaking
 /// <param name="Line">Its line of the file.</param>
 public sealed record Embryo(string Label, int Line)
 {
-    /// <summary>Eggs that are collected on one day are fertilised on the next.</summary>
+    /// <summary>Eggs that are collected on one day are fertilised on the next: common practice, no source.</summary>
     private const int DaysUntilFertilised = 1;
 
     /// <summary>How old a flushed embryo is on the day of flushing, and a frozen one where nobody says: common practice, no source.</summary>

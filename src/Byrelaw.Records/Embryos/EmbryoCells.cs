@@ -10,7 +10,12 @@ internal sealed class EmbryoCells(RowText row, ColumnMap map, List<Diagnostic> p
     public int At(string column) => map[column];
 
     /// <summary>What stands in a column; null for nothing.</summary>
-    public string? Text(string column) => map[column] is var cell and >= 0 && row.Saved(cell) is { Length: > 0 } text ? text : null;
+    public string? Text(string column)
+    {
+        // Of two columns of one name nobody knows which holds: what they say is not known, and no blank.
+        AreReadable &= !map.IsDoubled(column);
+        return map[column] is var cell and >= 0 && row.Saved(cell) is { Length: > 0 } text ? text : null;
+    }
 
     /// <summary>A day; null for none.</summary>
     public LocalDate? Date(string column)

@@ -3,40 +3,21 @@ namespace Byrelaw.Records.Embryos;
 /// <summary>Reads <c>embryos.csv</c>, each row against the animals that may be its parents.</summary>
 internal sealed class EmbryoReader(Parents parents, LocalDate today, List<Diagnostic> problems)
 {
+    // Grades 3 and 4, poor and dead, seldom live through freezing and thawing: common practice, no source.
     private const int PoorFrom = 3;
+
+    // An embryo is frozen before it hatches, on its ninth day or so: from memory, no source.
     private const int OldestFrozen = 9;
 
-    private readonly Dictionary<string, int> _labels = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _straws = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _doubled = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _doubledStraws = new(StringComparer.Ordinal);
 
     /// <summary>The embryos, in the file's order, each once; one whose row cannot be read is there by its label.</summary>
     public ImmutableArray<Embryo> Read(RecordFile file)
     {
-        var (map, rows) = LabelledRows.Read(file, "embryo", heading => EmbryoColumns.Read(heading, problems), problems);
-        var embryos = new List<Embryo>();
-        foreach (var (row, isWhole) in map is null ? [] : rows)
-        {
-            var cells = new EmbryoCells(row, map!, problems);
-            if (cells.Text("embryo") is not { } label)
-            {
-                if (isWhole)
-                {
-                    problems.Add(EmbryoProblems.NoLabel(row, cells.At("embryo"), EmbryoBook.EmbryosFile));
-                }
-            }
-            else if (!_labels.TryAdd(label, row.Line))
-            {
-                problems.Add(EmbryoProblems.Twice(row, cells.At("embryo"), "embryo", _labels[label]));
-                _doubled.Add(label);
-            }
-            else
-            {
-                embryos.Add(isWhole ? Of(label, row, cells) : new Embryo(label, row.Line) { IsReadable = false });
-            }
-        }
-
-        return [.. embryos.Select(embryo => _doubled.Contains(embryo.Label) || (embryo.Straw is { } straw && _doubled.Contains(OfStraw(straw))) ? embryo with { IsReadable = false } : embryo)];
+        var rows = LabelledRows.Read(file, "embryo", heading => EmbryoColumns.Read(heading, problems), problems);
+        List<Embryo> embryos = [.. rows.Rows.Select(row => row.IsWhole ? Of(row.Label, row.Row, row.Cells) : new Embryo(row.Label, row.Row.Line) { IsReadable = false })];
+        return [.. embryos.Select(embryo => rows.IsDoubled(embryo.Label) || (embryo.Straw is { } straw && _doubledStraws.Contains(straw)) ? embryo with { IsReadable = false } : embryo)];
     }
 
     private Embryo Of(string label, RowText row, EmbryoCells cells)
@@ -97,7 +78,7 @@ internal sealed class EmbryoReader(Parents parents, LocalDate today, List<Diagno
         if (embryo.Straw is { } straw && !_straws.TryAdd(straw, row.Line))
         {
             cells.Refuse(EmbryoProblems.Twice(row, cells.At("straw"), "straw", _straws[straw]));
-            _doubled.Add(OfStraw(straw));
+            _doubledStraws.Add(straw);
         }
     }
 
@@ -127,7 +108,4 @@ internal sealed class EmbryoReader(Parents parents, LocalDate today, List<Diagno
     }
 
     private static int? AgeThen(Embryo embryo, LocalDate frozen) => (embryo with { FrozenOn = null, AgeFrozen = null }).AgeOn(frozen);
-
-    // Labels and straws share one set: a label cannot hold a line end.
-    private static string OfStraw(string straw) => "\n" + straw;
 }

@@ -30,7 +30,11 @@ internal static class EmbryoReading
                 .Select(row => new MayBeATransfer(row.Row.Embryo, null, null) { Sheet = row }));
 
     /// <summary>What is wrong with what became of embryos: names that no embryo has, and embryos that were used twice.</summary>
-    public static IEnumerable<Diagnostic> Problems(EmbryoBook book, EventColumns columns, Func<IEnumerable<int>, Dictionary<int, RowText>> lines)
+    /// <param name="book">The embryos.</param>
+    /// <param name="columns">Of the events' file.</param>
+    /// <param name="lines">Finds its lines as text.</param>
+    /// <param name="placeOf">Says where a line stands in the farm's own files.</param>
+    public static IEnumerable<Diagnostic> Problems(EmbryoBook book, EventColumns columns, Func<IEnumerable<int>, Dictionary<int, RowText>> lines, Func<int, RecordPlace> placeOf)
     {
         var first = new Dictionary<string, EmbryoRow>(StringComparer.Ordinal);
         var wrong = new List<(EmbryoRow Row, EmbryoRow? First)>();
@@ -48,7 +52,7 @@ internal static class EmbryoReading
 
         var texts = lines(wrong.Select(one => one.Row.Line));
         return wrong.Where(one => texts.ContainsKey(one.Row.Line)).Select(one => (one.First, Text: texts[one.Row.Line], Cell: CellOf(one.Row, columns), one.Row)).Select(one =>
-            one.First is { } before ? EmbryoProblems.UsedTwice(one.Text, one.Cell, before.Line)
+            one.First is { } before ? EmbryoProblems.UsedTwice(one.Text, one.Cell, placeOf(before.Line))
             : EmbryoProblems.UnknownEmbryo(one.Text, one.Cell));
     }
 

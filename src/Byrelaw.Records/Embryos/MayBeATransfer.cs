@@ -1,6 +1,6 @@
 namespace Byrelaw.Records.Embryos;
 
-/// <summary>What may be a transfer of an embryo, though nobody can tell of which, or whether it took place.</summary>
+/// <summary>What may have ended an embryo, in a cow or by being discarded, though nobody can tell of which it is, or whether it took place.</summary>
 /// <param name="Label">Of which one, where that is known: it stands on a sheet that is not back; null for any that was to be had.</param>
 /// <param name="Until">The last day that it may be of; null for any.</param>
 /// <param name="Row">The row that names an embryo nobody knows; null for none.</param>

@@ -30,4 +30,12 @@ internal sealed record EventReading(
 
     /// <summary>The kind with this id; null for one that nobody declares.</summary>
     public Kind? KindOf(int id) => id < 0 ? null : Vocabulary.Kinds[id];
+
+    /// <summary>Whether a kind puts a bull in, or takes one out.</summary>
+    public bool IsOfCompany(Kind? kind) => kind is not null && Vocabulary.Spells.Any(spell => spell.WithMaleFrom is not null && (spell.From.Id == kind.Id || spell.Until.Id == kind.Id));
+
+    /// <summary>Whether a row that cannot be read may name another mob than that of whom it is about: where a bull was put, or taken from, may stand in its value.</summary>
+    /// <param name="kind">What happened; null where that cannot be read.</param>
+    /// <param name="value">What stands there; null where that cannot be told.</param>
+    public bool NamesAnyMob(Kind? kind, string? value) => value != "" && IsOfCompany(kind);
 }

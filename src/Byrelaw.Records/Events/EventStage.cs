@@ -5,9 +5,10 @@ namespace Byrelaw.Records.Events;
 /// <summary>What one thread has read of <c>events.csv</c>.</summary>
 internal sealed class EventStage
 {
-    /// <summary>Makes room for the kinds of a vocabulary.</summary>
-    public EventStage(Vocabulary vocabulary)
+    /// <summary>Makes room for the kinds of a vocabulary, and for words that are left out.</summary>
+    public EventStage(Vocabulary vocabulary, int leftOut = 0)
     {
+        LeftOut = new int[leftOut];
         Events = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<Nothing>>())];
         Tests = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<byte>>())];
         Measures = [.. vocabulary.ById.Select(_ => new ChunkedList<Staged<AllowedRange>>())];
@@ -24,6 +25,9 @@ internal sealed class EventStage
 
     /// <summary>Moves from mob to mob.</summary>
     public ChunkedList<Staged<int>> Moves { get; } = new();
+
+    /// <summary>How many rows there are of each word that is left out.</summary>
+    public int[] LeftOut { get; }
 
     /// <summary>Details of entries.</summary>
     public ChunkedList<DetailCell> Details { get; } = new();
@@ -69,17 +73,18 @@ internal sealed class EventStage
     /// <param name="kind">What happened; null where that cannot be read.</param>
     /// <param name="day">When; null where that cannot be read.</param>
     /// <param name="line">Where it stands.</param>
-    public void Suspend(RowSubject subject, Kind? kind, int? day, int line)
+    /// <param name="like">Where that cannot be read, the kind that it is spelt like; null for none.</param>
+    public void Suspend(RowSubject subject, Kind? kind, int? day, int line, Kind? like = null)
     {
-        Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line));
+        Gaps.Add(new Gap(subject.AnimalOfGap, kind?.Id ?? -1, day ?? Day.Start, day ?? Day.End, line) { Like = like?.Id });
     }
 
     /// <summary>Notes what a row that can be read may tell of besides.</summary>
     /// <param name="subject">Whom it is about.</param>
     /// <param name="kind">What else may have happened.</param>
-    /// <param name="day">When.</param>
+    /// <param name="day">When; null where that cannot be read.</param>
     /// <param name="line">Where it stands.</param>
-    public void Hint(RowSubject subject, Kind kind, int day, int line) => Gaps.Add(new Gap(subject.AnimalOfGap, kind.Id, day, day, line) { IsHint = true });
+    public void Hint(RowSubject subject, Kind kind, int? day, int line) => Gaps.Add(new Gap(subject.AnimalOfGap, kind.Id, day ?? Day.Start, day ?? Day.End, line) { IsHint = true });
 
     /// <summary>Lets go of the rows of a kind once they are sorted: they are as large as the herd.</summary>
     public void LetGo(int kind)

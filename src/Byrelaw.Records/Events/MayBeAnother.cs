@@ -8,6 +8,7 @@ namespace Byrelaw.Records.Events;
 /// </summary>
 internal sealed class MayBeAnother(Vocabulary vocabulary)
 {
+    private readonly Kind[] _services = [.. new[] { vocabulary.FindKind("mating"), vocabulary.Kinds.FirstOrDefault(kind => kind is EventKind { Marks: Marks.Transfer }) }.OfType<Kind>()];
     private readonly Kind? _mating = vocabulary.FindKind("mating");
     private readonly (HintedWord Word, Kind Kind)[] _hints = [.. FloorHints.Of(vocabulary).Select(hint => (HintedWord.Of(hint.Word), hint.Kind))];
 
@@ -24,9 +25,12 @@ internal sealed class MayBeAnother(Vocabulary vocabulary)
 
     /// <summary>The kind that has a detail which this one has not, and what stands there; null for none.</summary>
     public Kind? ByStrangeDetail(DetailColumn column, string text, Kind kind) => !Takes(kind) ? null
-        : _mating is not null && kind.Id != _mating.Id && column.DetailOf[_mating.Id] is >= 0 and var place
-            && (_mating.Details[place] is not { Type: FactType.OneOf } detail || detail.Values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(text))) ? _mating
-        : ByCell(column.Name, text, kind, "");
+        : Array.Find(_services, service => kind.Id != service.Id && column.DetailOf[service.Id] is >= 0 and var place
+            && (service.Details[place] is not { Type: FactType.OneOf } detail || detail.Values.Any(value => NameFolding.Fold(value) == NameFolding.Fold(text))))
+        ?? ByCell(column.Name, text, kind, "");
+
+    /// <summary>The kind that a word in a cell for something else, such as a unit, may be; null for none.</summary>
+    public Kind? ByCellBeside(string text, Kind kind) => Takes(kind) && (_signs.In(text) ?? _signs.AtTheEnd(text)) is { } other && other.Id != kind.Id ? other : null;
 
     /// <summary>Whether the name of a detail may tell of any.</summary>
     public bool IsHinted(string name) => NameFolding.Fold(name) is "sure" or "certain" or "straw" or "semen" or "recheck" or "days" or "weeks" or "age" || OfAName(name) is not null || Hinted(name) is not null;

@@ -1,15 +1,16 @@
 namespace Byrelaw.Records.Events;
 
 /// <summary>Reads what a row found: nothing for an event, a mob for a move, an answer, or a measured value. For one thread.</summary>
-internal sealed class ResultReader(EventColumns columns, EventStage stage, SubjectReader subjects, MayBeAnother others, Predicate<Kind> isOfCompany)
+internal sealed class ResultReader(EventReading reading, EventStage stage, SubjectReader subjects, MayBeAnother others)
 {
+    private readonly EventColumns _columns = reading.Columns;
     private readonly AnswerLookup _answers = new();
-    private readonly MeasureReader _measures = new(columns, stage.Problems);
+    private readonly MeasureReader _measures = new(reading.Columns, stage.Problems);
 
     /// <summary>Reads the result of a row whose date, animal and kind are known.</summary>
     public void Read(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
-        if (row.CutCell is var cut and >= 0 && (cut == columns.Value || cut == columns.Unit))
+        if (row.CutCell is var cut and >= 0 && (cut == _columns.Value || cut == _columns.Unit))
         {
             ReadCut(kind, subject, day, line);
             return;
@@ -47,7 +48,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
                 stage.Groups.Add(new GroupRow(kind.Id, day, line, subject.Number, AllowedRange.NotKnown));
                 break;
             default:
-                stage.Suspend(subject, kind, day, line);
+                stage.Suspend(reading.IsOfCompany(kind) ? default : subject, kind, day, line);
                 break;
         }
     }
@@ -55,23 +56,22 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     private void ReadEvent(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
         var isSound = TakesNoUnit(row, kind);
-        if (!row.Cell(columns.Value).IsEmpty)
+        if (!row.Cell(_columns.Value).IsEmpty)
         {
-            var other = others.ByValue(Encoding.UTF8.GetString(row.Cell(columns.Value)), kind);
-            stage.Problems.Add(ValueProblems.ValueOnEvent(row.Text(), columns.Value, kind, other));
+            var other = others.ByValue(Encoding.UTF8.GetString(row.Cell(_columns.Value)), kind);
+            stage.Problems.Add(ValueProblems.ValueOnEvent(row.Text(), _columns.Value, kind, other));
             if (other is not null)
             {
                 stage.Hint(subject, other, day, line);
             }
 
-            // Where a bull was put, or taken from, may stand there: then it is any mob's.
-            subject = isOfCompany(kind) ? default : subject;
             isSound = false;
         }
 
         if (!isSound)
         {
-            stage.Suspend(subject, kind, day, line);
+            // Where a bull was put, or taken from, may stand there: then it is any mob's.
+            stage.Suspend(reading.IsOfCompany(kind) ? default : subject, kind, day, line);
         }
         else if (subject.Sort == SubjectSort.Animal)
         {
@@ -86,10 +86,10 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     private void ReadMove(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
         var isSound = TakesNoUnit(row, kind);
-        var name = row.Cell(columns.Value);
+        var name = row.Cell(_columns.Value);
         if (name.IsEmpty || NotKnownCell.Is(name))
         {
-            stage.Problems.Add(ValueProblems.MoveNowhere(row.Text(), columns.Value < 0 ? columns.Kind : columns.Value));
+            stage.Problems.Add(ValueProblems.MoveNowhere(row.Text(), _columns.Value < 0 ? _columns.Kind : _columns.Value));
             isSound = false;
         }
 
@@ -120,12 +120,12 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             return;
         }
 
-        var answer = _answers.Find(test, row.Cell(columns.Value));
+        var answer = _answers.Find(test, row.Cell(_columns.Value));
         if (answer == AnswerLookup.Undeclared)
         {
             var text = row.Text();
             stage.Problems.Add(ValueProblems.UndeclaredAnswer(
-                text, columns.Value, test, NearestName.OnlyOne(text.Cells[columns.Value].Value, test.Answers)));
+                text, _columns.Value, test, NearestName.OnlyOne(text.Cells[_columns.Value].Value, test.Answers)));
             answer = KindRun.NotKnown;
             HintByValue(row, test, subject, day, line);
         }
@@ -149,10 +149,10 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             range = Plausible(row, measure, plausible, range, new RowInDoubt(subject.AnimalOfGap, day, line));
         }
 
-        if (isSound && columns.NoteFollowsValue && IsMovedByComma(row))
+        if (isSound && _columns.NoteFollowsValue && IsMovedByComma(row))
         {
             range = AllowedRange.NotKnown;
-            stage.Problems.Add(ValueProblems.CommaInNumber(row.Text(), columns.Value));
+            stage.Problems.Add(ValueProblems.CommaInNumber(row.Text(), _columns.Value));
             stage.Doubted.Add((RowDoubt.CommaInNumber, new RowInDoubt(subject.AnimalOfGap, day, line)));
         }
 
@@ -164,7 +164,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             }
 
             // Such a sample whose value cannot be read is a sample with result not known, and nothing more.
-            var sample = row.Cell(columns.Sample);
+            var sample = row.Cell(_columns.Sample);
             stage.Groups.Add(new GroupRow(
                 measure.Id, day, line, MobOf(subject), isSound ? range : AllowedRange.NotKnown, Sample: sample.IsEmpty ? null : Encoding.UTF8.GetString(sample)));
         }
@@ -182,7 +182,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     /// <summary>Of a result that is none of its kind: ovaries that are <c>pregnant</c>.</summary>
     private void HintByValue(CsvRows row, Kind kind, RowSubject subject, int day, int line)
     {
-        if (others.ByValue(Encoding.UTF8.GetString(row.Cell(columns.Value)), kind) is { } other)
+        if (others.ByValue(Encoding.UTF8.GetString(row.Cell(_columns.Value)), kind) is { } other)
         {
             stage.Hint(subject, other, day, line);
         }
@@ -197,7 +197,7 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
             return can;
         }
 
-        stage.Problems.Add(ValueProblems.Implausible(row.Text(), columns.Value, measure.Name, plausible, measure.Unit));
+        stage.Problems.Add(ValueProblems.Implausible(row.Text(), _columns.Value, measure.Name, plausible, measure.Unit));
         stage.Doubted.Add((RowDoubt.Implausible, doubted));
         return AllowedRange.NotKnown;
     }
@@ -205,20 +205,20 @@ internal sealed class ResultReader(EventColumns columns, EventStage stage, Subje
     /// <summary>Whether a whole number stands before a note of one or two digits, as <c>4,5</c> does where cells end with commas.</summary>
     private bool IsMovedByComma(CsvRows row)
     {
-        var value = row.Cell(columns.Value);
-        var note = row.Cell(columns.Note);
+        var value = row.Cell(_columns.Value);
+        var note = row.Cell(_columns.Note);
         return note.Length is 1 or 2 && !value.IsEmpty && !note.ContainsAnyExceptInRange((byte)'0', (byte)'9') && !value.ContainsAnyExceptInRange((byte)'0', (byte)'9');
     }
 
     private bool TakesNoUnit(CsvRows row, Kind kind)
     {
-        var unit = row.Cell(columns.Unit);
+        var unit = row.Cell(_columns.Unit);
         if (unit.IsEmpty)
         {
             return true;
         }
 
-        stage.Problems.Add(ValueProblems.UnitNotTaken(row.Text(), columns.Unit, Encoding.UTF8.GetString(unit), kind));
+        stage.Problems.Add(ValueProblems.UnitNotTaken(row.Text(), _columns.Unit, Encoding.UTF8.GetString(unit), kind));
         return false;
     }
 

@@ -54,7 +54,11 @@ public sealed record BegunAfterTrouble(EntryExpectation Expectation, int Counted
 /// <param name="Animal">Whose entry, or the grown male.</param>
 /// <param name="Day">The entry's day; <see cref="Day.Start"/> for a male.</param>
 /// <param name="Line">The entry's line, or 0 for a male.</param>
-public sealed record NoneButOne(Kind Kind, int Animal, int Day, int Line) : Doubted;
+public sealed record NoneButOne(Kind Kind, int Animal, int Day, int Line) : Doubted
+{
+    /// <summary>Whether the row cannot be read, and may be one.</summary>
+    public bool IsUnreadable { get; init; }
+}
 
 /// <summary>A promised kind of which nobody says how far it reaches, and nothing is on record: the promise covers nothing.</summary>
 public sealed record NothingToReach(Kind Kind) : Doubted;
@@ -70,9 +74,18 @@ public sealed record EmptyBook(ImmutableArray<Kind> Fallen) : Doubted;
 /// <param name="Count">How many.</param>
 public sealed record RowsLeftOut(string File, string Heading, string Cell, int Count) : Doubted;
 
-/// <summary>Kinds that the farm's own file declares and the records hold, and that no rule reads. Nothing comes of it.</summary>
+/// <summary>A word for what happened that the farm leaves out, and that stands in its records.</summary>
+/// <param name="Word">As the farm's file writes it.</param>
+/// <param name="Rows">How many rows say it.</param>
+public readonly record struct WordLeftOut(string Word, int Rows);
+
+/// <summary>Kinds that the farm's own file declares and the records hold, and that no rule reads; and words that it leaves out. Nothing comes of it.</summary>
 /// <param name="Kinds">Each, and how many entries of it are on record.</param>
-public sealed record NotReadByRules(ImmutableArray<(Kind Kind, int Entries)> Kinds) : Doubted;
+public sealed record NotReadByRules(ImmutableArray<(Kind Kind, int Entries)> Kinds) : Doubted
+{
+    /// <summary>Words that are left out.</summary>
+    public ImmutableArray<WordLeftOut> LeftOut { get; init; } = [];
+}
 
 /// <summary>Where a word stands that may be a kind that is promised.</summary>
 public enum OverlookedIn

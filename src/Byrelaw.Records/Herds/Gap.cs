@@ -27,6 +27,9 @@ public readonly record struct Gap(int Animal, int Kind, int From, int To, int Li
     /// <summary>Whether what stands there can be read as something else, and only may tell of this too.</summary>
     public bool IsHint { get; init; }
 
+    /// <summary>Of a row of no known kind: the kind whose name is spelt so nearly like the word that stands there; null for none.</summary>
+    public int? Like { get; init; }
+
     /// <summary>In place of a line of <c>events.csv</c>, one of the animals' file.</summary>
     public static int OfAnimals(int line) => int.MinValue + line;
 

@@ -136,6 +136,9 @@ public sealed class Herd
     /// <summary>What about the records is not believed.</summary>
     public ImmutableArray<Doubted> Doubted { get; init; } = [];
 
+    /// <summary>Words for what happened that the farm leaves out, and that stand on record.</summary>
+    public ImmutableArray<WordLeftOut> WordsLeftOut { get; init; } = [];
+
     /// <summary>Headings of columns that nobody reads.</summary>
     public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
 
@@ -208,6 +211,7 @@ public sealed class Herd
         EventsFile = EventsFile,
         Places = Places,
         HeadingsNotRead = HeadingsNotRead,
+        WordsLeftOut = WordsLeftOut,
         HeadingsThatTell = HeadingsThatTell,
         FilesNotRead = FilesNotRead,
         ReadAgain = ReadAgain,

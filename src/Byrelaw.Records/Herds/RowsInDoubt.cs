@@ -39,6 +39,9 @@ public enum RowDoubt
     /// <summary>An animal that was bought, by its own row, and no day on which she came.</summary>
     BoughtWithoutDay,
 
+    /// <summary>An animal of which nobody can read whether she was bought, and no day on which she came.</summary>
+    OriginUnreadable,
+
     /// <summary>An animal that joined after a test that found a calf, or may have, with no calving between.</summary>
     InCalfWhenSheCame,
 

@@ -5,12 +5,16 @@ namespace Byrelaw.Records.Problems;
 /// <summary>What can be wrong with embryos: in their own file, in the pedigree, and with what became of them.</summary>
 internal static class EmbryoProblems
 {
-    public static Diagnostic NoLabel(RowText row, int cell, string file) => row.Problem(
-        cell, "R0501", Severity.Error, file == EmbryoBook.EmbryosFile ? "this row names no embryo" : "this row names no animal", file == EmbryoBook.EmbryosFile ? "expected its label" : "expected what the animal goes by");
+    /// <param name="row">The row.</param>
+    /// <param name="cell">Where its label should stand.</param>
+    /// <param name="what">An embryo, or an animal of the pedigree.</param>
+    public static Diagnostic NoLabel(RowText row, int cell, string what) => what == "embryo"
+        ? row.Problem(cell, "R0501", Severity.Error, "this row names no embryo", "expected its label", "give it a label that no other row has")
+        : row.Problem(cell, "R0501", Severity.Error, "this row names no animal", "expected what the animal goes by", $"write the name that the donor or the sire has in {EmbryoBook.EmbryosFile}");
 
     public static Diagnostic Twice(RowText row, int cell, string what, int firstLine) => row.Problem(
         cell, "R0502", Severity.Error, $"`{row.Cells[cell].Value}` stands on line {firstLine} already", $"expected each {what} once",
-        "correct one of the two; until then neither can be used");
+        what == "animal" ? "take one of the two out, or correct its name; until then the first is read" : "correct one of the two; until then neither can be used");
 
     public static Diagnostic UnknownParent(RowText row, int cell, string? nearest) => row.Problem(
         cell, "R0503", Severity.Error, $"there is no animal `{row.Cells[cell].Value}` in the herd's file or in {EmbryoBook.PedigreeFile}", "expected one that stands in either",
@@ -25,10 +29,11 @@ internal static class EmbryoProblems
         NearestName.OnlyOne(row.Cells[cell].Value, values) is { } near ? $"perhaps `{near}` is meant" : null);
 
     public static Diagnostic AfterToday(RowText row, int cell, LocalDate today) => row.Problem(
-        cell, "R0506", Severity.Error, $"`{row.Cells[cell].Value}` lies after {NodaTime.Text.LocalDatePattern.Iso.Format(today)}", "expected that day or an earlier one");
+        cell, "R0506", Severity.Error, $"`{row.Cells[cell].Value}` lies after {NodaTime.Text.LocalDatePattern.Iso.Format(today)}", "expected that day or an earlier one",
+        "correct the day, or write it down once it is past");
 
     public static Diagnostic FrozenBeforeCollected(RowText row, int cell) => row.Problem(
-        cell, "R0507", Severity.Error, $"frozen on `{row.Cells[cell].Value}`, before it was collected", "expected a day that is not before `collected`");
+        cell, "R0507", Severity.Error, $"frozen on `{row.Cells[cell].Value}`, before it was collected", "expected a day that is not before `collected`", "correct one of the two days");
 
     public static Diagnostic NotACode(RowText row, int cell, string column, int most) => row.Problem(
         cell, "R0508", Severity.Error, $"`{row.Cells[cell].Value}` is not {(column == "age frozen" ? "an age in days" : $"a {column}")}", column switch
@@ -54,8 +59,15 @@ internal static class EmbryoProblems
         cell, "R0512", Severity.Error, $"there is no embryo `{row.Cells[cell].Value}` in {EmbryoBook.EmbryosFile}", "expected a label that stands there",
         "correct the label, or add a row for it; until then any embryo that was to be had on that day may be the one");
 
-    public static Diagnostic UsedTwice(RowText row, int cell, int firstLine) => row.Problem(
-        cell, "R0513", Severity.Error, $"`{row.Cells[cell].Value}` was used or discarded on line {firstLine} already", "expected an embryo that was still to be had", "correct the label of one of the two rows");
+    /// <param name="row">The row.</param>
+    /// <param name="cell">Where the label stands.</param>
+    /// <param name="first">Where the row stands that says so first.</param>
+    public static Diagnostic UsedTwice(RowText row, int cell, RecordPlace first) => row.Problem(
+        cell, "R0513", Severity.Error, $"`{row.Cells[cell].Value}` was used or discarded on line {first.Line} of {first.File} already", "expected an embryo that was still to be had", "correct the label of one of the two rows");
+
+    public static Diagnostic SeveralHerds(string file) => new(
+        "R0516", Severity.Warning, file, 1, 1, 1, "these records hold several herds, and the embryos here are not read: what one herd used another would still offer", "expected the embryos of one herd",
+        "keep each herd's records in a folder of its own, with its embryos beside them", "");
 
     public static Diagnostic NoEmbryo(RowText row, int cell) => row.Problem(
         cell, "R0514", Severity.Error, $"{row.Cells[cell].Value} happens to embryos, and this row names none", "expected `embryo:` and its label in place of an animal", "write it as `embryo:E-17`");

@@ -1,3 +1,4 @@
+using Byrelaw.Records.Embryos;
 using Byrelaw.Records.Sources;
 
 namespace Byrelaw.Records.Reading;
@@ -19,6 +20,12 @@ public sealed class HerdFolder
 
     /// <summary>The sheets that were written, for all herds together; null where there is no ledger.</summary>
     private SheetLedger? Ledger { get; init; }
+
+    /// <summary>The embryos that lie beside the records; null for none. What became of one may be told in any herd: of several none has them for itself.</summary>
+    private RecordFile? Embryos { get; init; }
+
+    /// <summary>Their ancestors; null for none.</summary>
+    private RecordFile? Pedigree { get; init; }
 
     /// <summary>Files beside those that are read, the farm's own and what <c>record</c> wrote: they may tell of any herd.</summary>
     private ImmutableArray<string> FilesNotRead { get; init; } = [];
@@ -53,6 +60,8 @@ public sealed class HerdFolder
         {
             FilesNotRead = FilesBeside.Of(folder, shownFolder, read.Sources, vocabulary),
             Ledger = SheetLedger.In(folder),
+            Embryos = HerdReader.IfThere(folder, shownFolder, EmbryoBook.EmbryosFile),
+            Pedigree = HerdReader.IfThere(folder, shownFolder, EmbryoBook.PedigreeFile),
         };
     }
 
@@ -63,7 +72,9 @@ public sealed class HerdFolder
     public Herd Read(string herd, LocalDate? knownOn = null) => HerdReading.Read(Input(herd) with { Ledger = Ledger }, _vocabulary, _keeping, knownOn, ReadingOptions.Default).Herd;
 
     /// <summary>What a herd is read from.</summary>
-    internal RecordInput Input(string? herd) => RowsOf(herd) with { FilesNotRead = FilesNotRead };
+    internal RecordInput Input(string? herd) => RowsOf(herd) is var rows && Herds.Length > 1 && Embryos is { } embryos
+        ? rows with { FilesNotRead = FilesNotRead, Problems = [.. rows.Problems, EmbryoProblems.SeveralHerds(embryos.Shown)] }
+        : rows with { FilesNotRead = FilesNotRead, Embryos = Embryos, Pedigree = Pedigree };
 
     private RecordInput RowsOf(string? herd)
     {

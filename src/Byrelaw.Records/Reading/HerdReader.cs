@@ -56,4 +56,7 @@ public static class HerdReader
 
         return RegularFile.Exists(path) ? RecordFile.At(shown, path) : throw new RecordsNotFoundException($"there is no file {shown}");
     }
+
+    /// <summary>The same where it need not be there; null where it is not.</summary>
+    internal static RecordFile? IfThere(string folder, string shownFolder, string name) => RegularFile.Exists(Path.Combine(folder, name)) ? FileIn(folder, shownFolder, name) : null;
 }

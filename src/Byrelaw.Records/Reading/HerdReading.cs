@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using System.Security.Cryptography;
 using Byrelaw.Records.Embryos;
 
@@ -7,8 +6,6 @@ namespace Byrelaw.Records.Reading;
 /// <summary>One reading of a folder of records, from bytes to herd.</summary>
 internal sealed class HerdReading
 {
-    private const int RowsOfAnAnimal = 3;
-
     private readonly RecordInput _input;
     private readonly RecordFile _animalsFile;
     private readonly RecordFile _eventsFile;
@@ -67,7 +64,7 @@ internal sealed class HerdReading
         }
 
         ReadEvents(vocabulary, keeping, knownOn, stage is null || _input.HasNoAnimals ? null : animals, digest);
-        var ofEmbryos = EmbryoRows.Of(vocabulary, Stages);
+        var ofEmbryos = new EmbryoRows(vocabulary, Stages, [.. EventColumns?.Unknown ?? [], .. _input.HeadingsNotRead]).Find();
         (keeping, var isBroken) = LedgerTrust.Of(keeping, _input.Ledger, [.. Stages, .. _supposedStages], vocabulary);
         var (sheets, today) = SheetsKnownOf(keeping, knownOn);
         var days = KnownDays.Of(keeping, knownOn, LatestEntries(), animals.Rows);
@@ -77,7 +74,7 @@ internal sealed class HerdReading
         // Rows that cannot be true are taken out by now: they close nothing.
         var open = OpenRows.Of(sheets, today, number => animals.Places.TryFind(Encoding.UTF8.GetBytes(number), out var place) ? place : -1, [.. Stages, .. _supposedStages], vocabulary);
         var embryos = EmbryoReading.Read(
-            _input, animals, vocabulary, Day.Date(keeping?.Today is { } now ? Day.Number(now) : days.Today), knownOn, ofEmbryos, EmbryoReading.MayBe(Stages.SelectMany(stage => stage.Gaps), open, vocabulary), _embryoProblems);
+            _input, animals, vocabulary, Day.Date(keeping?.Today is { } now ? Day.Number(now) : days.Today), knownOn, ofEmbryos, EmbryoReading.MayBe(Stages.SelectMany(stage => stage.Gaps).Concat(_gaps), open, vocabulary), _embryoProblems);
         builder.Doubt(OpenRows.Gaps(open, today));
         builder.Doubt(HintsOf(animals.Rows, vocabulary));
         builder.Build(_mobs.Names, keeping, Blanks(keeping), HasColumn, room, animals.Places);
@@ -87,7 +84,7 @@ internal sealed class HerdReading
         if (EventColumns is { } columns)
         {
             _eventProblems.AddRange(LateProblems.OfEvents(builder, columns, vocabulary, animals, _mobs.Names, days.IsFarAhead, FindEventLines));
-            _eventProblems.AddRange(EmbryoReading.Problems(embryos, columns, FindEventLines));
+            _eventProblems.AddRange(EmbryoReading.Problems(embryos, columns, FindEventLines, line => _input.Places?.Of(ofAnimals: false, line) ?? new RecordPlace(_eventsFile.Shown, line)));
         }
 
         _doubted.AddRange(late.BornTooEarly.Select(line => (RowDoubt.BornLongAgo, new RowInDoubt(-1, Day.Start, line, IsOfAnimals: true))));
@@ -105,7 +102,7 @@ internal sealed class HerdReading
 
         var placed = new PlacedProblems(_input.Places, animals, EventColumns);
         _rowProblems = [.. placed.Of(_animalProblems, ofAnimals: true), .. placed.Of(_eventProblems, ofAnimals: false)];
-        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest, open, embryos, isBroken);
+        Herd = HerdOf(vocabulary, animals, builder, days, doubles, digest, open, embryos, isBroken, keeping);
     }
 
     /// <summary>What animals' cells tell of besides may have been on any day.</summary>
@@ -123,7 +120,7 @@ internal sealed class HerdReading
 
     private AnimalStage? ReadAnimals(Vocabulary vocabulary, RecordKeeping? keeping, IncrementalHash digest)
     {
-        AppendLength(digest, _animalsFile.Length);
+        RecordsDigest.Begin(digest, _animalsFile);
         using var stream = _animalsFile.Open();
         var blocks = new LineBlocks(stream, _options.BlockSize, digest);
         if (!_animalsFile.IsUtf16())
@@ -138,7 +135,7 @@ internal sealed class HerdReading
 
     private void ReadEvents(Vocabulary vocabulary, RecordKeeping? keeping, LocalDate? knownOn, AnimalTable? animals, IncrementalHash digest)
     {
-        AppendLength(digest, _eventsFile.Length);
+        RecordsDigest.Begin(digest, _eventsFile);
         using var stream = _eventsFile.Open();
         var blocks = new LineBlocks(stream, _options.BlockSize, digest);
         if (_eventsFile.IsUtf16())
@@ -181,7 +178,7 @@ internal sealed class HerdReading
     /// <summary>A file that cannot be read might have said anything.</summary>
     private void SuspendAll() => _gaps = [new Gap(-1, -1, Day.Start, Day.End, 1)];
 
-    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest, ImmutableArray<OpenRow> open, EmbryoBook embryos, bool isBroken) => new()
+    private Herd HerdOf(Vocabulary vocabulary, AnimalTable animals, HerdBuilder builder, KnownDays days, Doubles doubles, IncrementalHash digest, ImmutableArray<OpenRow> open, EmbryoBook embryos, bool isBroken, RecordKeeping? keeping) => new()
     {
         Vocabulary = vocabulary,
         Numbers = animals.Numbers,
@@ -213,15 +210,16 @@ internal sealed class HerdReading
         RowProblems = _rowProblems,
         Places = _input.Places,
         HeadingsNotRead = [.. _input.HeadingsNotRead, .. animals.Columns?.Map.UnknownHeads ?? [], .. EventColumns?.Unknown ?? []],
+        WordsLeftOut = WordsLeftOut(keeping),
         HeadingsThatTell = _input.HeadingsThatTell,
         FilesNotRead = _input.FilesNotRead,
-        Fingerprint = WithWhatLiesBeside(_input.Fingerprint ?? "sha256:" + Convert.ToHexStringLower(digest.GetCurrentHash())),
+        Fingerprint = RecordsDigest.Of(digest, _input),
         OpenRows = open,
         Embryos = embryos,
         LedgerIsBroken = isBroken,
         AnimalsFile = _animalsFile.Shown,
         EventsFile = _eventsFile.Shown,
-        Doubted = Doubted(doubles),
+        Doubted = DoubtedRows.Of(_doubted, doubles, Stages, _supposedStages, _input.LeftOut),
         ReadAgain = _again,
     };
 
@@ -239,30 +237,6 @@ internal sealed class HerdReading
         return [.. Stages.SelectMany(stage => stage.SheetRows).Where(row => row.Day <= today).Select(row => row.Line)];
     }
 
-    /// <summary>The digest over what lies beside the two files too; one of a farm without such files is as it always was.</summary>
-    private string WithWhatLiesBeside(string fingerprint)
-    {
-        foreach (var bytes in new[] { _input.Ledger?.Bytes.ToArray(), BytesOf(_input.Embryos), BytesOf(_input.Pedigree) })
-        {
-            fingerprint = bytes is null ? fingerprint : "sha256:" + Convert.ToHexStringLower(SHA256.HashData([.. Encoding.UTF8.GetBytes(fingerprint + "\n"), .. bytes]));
-        }
-
-        return fingerprint;
-    }
-
-    private static byte[]? BytesOf(RecordFile? file)
-    {
-        if (file is null)
-        {
-            return null;
-        }
-
-        using var stream = file.Open();
-        using var bytes = new MemoryStream();
-        stream.CopyTo(bytes);
-        return bytes.ToArray();
-    }
-
     private LatestDays LatestEntries()
     {
         var latest = new LatestDays();
@@ -274,35 +248,16 @@ internal sealed class HerdReading
         return latest;
     }
 
-    /// <summary>Rows that are doubted, together by the reason.</summary>
-    private ImmutableArray<Doubted> Doubted(Doubles doubles) =>
-    [
-        .. NotListed(),
-        .. doubles.Any ? [new TwoNumbers([.. doubles.Pairs])] : ImmutableArray<Doubted>.Empty,
-        .. _doubted.Concat(Stages.Concat(_supposedStages).SelectMany(stage => stage.Doubted)).GroupBy(one => one.Why, one => one.Row).OrderBy(group => group.Key)
-            .Select(group => new RowsInDoubt(group.Key, [.. group.OrderBy(row => row.IsOfAnimals ? 0 : 1).ThenBy(row => row.Line).ThenBy(row => row.Day)])),
-        .. _input.LeftOut,
-    ];
-
-    /// <summary>One row, or two, may well be slips; told of as rows that cannot be read.</summary>
-    private ImmutableArray<Doubted> NotListed()
-    {
-        ImmutableArray<NumberNotListed> several = [.. Stages.SelectMany(stage => stage.NotListed).GroupBy(one => one.Number, one => one.Row, StringComparer.Ordinal)
-            .Where(rows => rows.Count() >= RowsOfAnAnimal).Select(rows => new NumberNotListed(rows.Key, [.. rows.OrderBy(row => row.Line)]))
-            .OrderByDescending(number => number.Rows.Length).ThenBy(number => number.Rows[0].Line)];
-        return several.IsEmpty ? [] : [new NotListed(several)];
-    }
-
     private Dictionary<int, RowText> FindEventLines(IEnumerable<int> lines) => _supposed.Find(_eventsFile, lines, _supposedAfter, hasSupposed: _supposedStages.Length > 0, _options.BlockSize);
 
     private Dictionary<int, RowText> FindAnimalLines(IEnumerable<int> lines) => LineFinder.Find(_animalsFile, lines, _options.BlockSize);
 
-    private static void AppendLength(IncrementalHash digest, long length)
-    {
-        Span<byte> bytes = stackalloc byte[sizeof(long)];
-        BinaryPrimitives.WriteInt64LittleEndian(bytes, length);
-        digest.AppendData(bytes);
-    }
+    /// <summary>Words of the farm's own files, then those of the landed one.</summary>
+    private ImmutableArray<WordLeftOut> WordsLeftOut(RecordKeeping? keeping) =>
+    [
+        .. _input.WordsLeftOut,
+        .. (keeping?.LeaveOut ?? []).Select((left, place) => new WordLeftOut(left.Word, Stages.Sum(stage => stage.LeftOut[place]))).Where(left => left.Rows > 0),
+    ];
 
     /// <summary>Feeds the rest of a file to the digest.</summary>
     private static void PassOver(LineBlocks blocks)

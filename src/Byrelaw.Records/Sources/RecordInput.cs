@@ -22,6 +22,9 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
     /// <summary>Rows that the farm leaves out.</summary>
     public ImmutableArray<RowsLeftOut> LeftOut { get; init; } = [];
 
+    /// <summary>Texts of sources that the farm reads as left out.</summary>
+    public ImmutableArray<WordLeftOut> WordsLeftOut { get; init; } = [];
+
     /// <summary>Headings of columns of sources that no line reads or leaves out.</summary>
     public ImmutableArray<string> HeadingsNotRead { get; init; } = [];
 
@@ -52,11 +55,7 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
         return FilesIn(folder, shownFolder, vocabulary, keeping, herd, instead) with
         {
             Ledger = instead is null ? SheetLedger.In(folder) : instead.Ledger,
-            Embryos = IfThere(EmbryoBook.EmbryosFile),
-            Pedigree = IfThere(EmbryoBook.PedigreeFile),
         };
-
-        RecordFile? IfThere(string name) => RegularFile.Exists(Path.Combine(folder, name)) ? HerdReader.FileIn(folder, shownFolder, name) : null;
     }
 
     /// <summary>What lies in a folder.</summary>
@@ -81,6 +80,8 @@ internal sealed record RecordInput(RecordFile Animals, RecordFile Events)
                 HerdReader.FileIn(folder, shownFolder, HerdReader.EventsFile) is var events && instead is null ? events : RecordFile.Of(events.Shown, instead.Events))
             {
                 FilesNotRead = FilesBeside.Of(folder, shownFolder, [], vocabulary),
+                Embryos = HerdReader.IfThere(folder, shownFolder, EmbryoBook.EmbryosFile),
+                Pedigree = HerdReader.IfThere(folder, shownFolder, EmbryoBook.PedigreeFile),
             };
         }
 

@@ -11,12 +11,13 @@ internal sealed class SourceHints
     private readonly TranslatedSource _source;
     private readonly ImmutableArray<LeftOut> _saidNot;
     private readonly FloorSigns _signs;
+    private readonly Vocabulary _vocabulary;
     private readonly (int Place, string Heading, TestKind? ByHeading, bool ByCell)[] _notRead;
 
     /// <summary>Of one source.</summary>
     public SourceHints(TranslatedSource source, Vocabulary vocabulary, RecordKeeping keeping)
     {
-        (_source, _saidNot, _signs) = (source, keeping.LeaveOut, new FloorSigns(vocabulary));
+        (_source, _saidNot, _signs, _vocabulary) = (source, keeping.LeaveOut, new FloorSigns(vocabulary), vocabulary);
         var read = source.Source.Columns.Select(column => column.Heading).Concat(source.Source.Columns.Select(column => column.DatedIn).OfType<string>())
             .Concat(source.Source.RowsLeftOut.Select(row => row.Heading)).Concat(source.Source.HeadingsReadBeside(keeping.Sources)).Select(NameFolding.Fold).ToHashSet(StringComparer.Ordinal);
 
@@ -56,6 +57,25 @@ internal sealed class SourceHints
         {
             yield return (test, cell);
         }
+
+        if (meaning is { Where: { } beside } && !FloorHeadings.SaysNone(beside.Cell) && WithoutIt(meaning) is { } turned && !_saidNot.IsSaid(cell, cell, turned))
+        {
+            yield return (turned, cell);
+        }
+    }
+
+    /// <summary>What a text is read as where the other column does not say what turns it into something else, or takes it out: a test or a service by the farm's own word.</summary>
+    private Kind? WithoutIt(CellMeaning turned)
+    {
+        foreach (var other in _source.Column("kind")!.Cells)
+        {
+            if (other is { Where: null, Is: IsKind { Kind: var kind } } && NameFolding.Fold(other.Cell) == NameFolding.Fold(turned.Cell) && kind.Id != (turned.Is as IsKind)?.Kind.Id && (FloorHeadings.Asks(kind) || FloorHints.Knows(kind)))
+            {
+                return kind;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The test that a row which the farm leaves out would be, unless it says that none was found; null for none.</summary>
@@ -63,8 +83,13 @@ internal sealed class SourceHints
     {
         if (_source.Column("kind") is { } kinds)
         {
-            _source.Cell(kinds, row, out var meaning);
-            return meaning?.Is is IsKind { Kind: TestKind test } said && FloorHeadings.Asks(test) && !(said.Answer is { } answer && FloorHeadings.SaysNone(answer)) && !IsSaidOfLeftOut(test) ? test : null;
+            var cell = _source.Cell(kinds, row, out var meaning);
+            return Test(meaning is null ? _vocabulary.FindKind(cell) : (meaning.Is as IsKind)?.Kind, (meaning?.Is as IsKind)?.Answer ?? Value(row));
+        }
+
+        if (_source.EveryRow("kind") is { } every)
+        {
+            return Test(_vocabulary.FindKind(every), Value(row));
         }
 
         foreach (var column in _source.Source.Columns)
@@ -78,6 +103,10 @@ internal sealed class SourceHints
 
         return null;
     }
+
+    private TestKind? Test(Kind? kind, string answer) => kind is TestKind test && FloorHeadings.Asks(test) && !(answer.Length > 0 && FloorHeadings.SaysNone(answer)) && !IsSaidOfLeftOut(test) ? test : null;
+
+    private string Value(SourceRow row) => _source.Column("value") is { } values ? Landings.Value(_source, _source.Cell(values, row, out var meaning), meaning, values.Times) : "";
 
     private bool IsSaidOfLeftOut(Kind kind) => _source.Source.RowsLeftOut.Any(row => _saidNot.IsSaid(row.Heading, row.Cell, kind));
 

@@ -54,9 +54,10 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             Line = place.Row,
             Column = start + 1,
             Length = Math.Max(1, length),
-            Found = landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed),
-            Expected = Expected(problem, source, heading),
-            Help = problem.Code == "R0140" && source.Column("animal") is { } animal ? $"where it is one animal's number with and without zeros, write `animal in {NameText.Text(animal.Heading)}, by number`"
+            Found = IsHint(landed, heading) ? $"this row may tell of {KindIn(problem)} besides what it is read as" : landed == Unreadable.Of("") && heading == "date" ? "a result stands here, and no day on which it was found" : InOwnWords(problem.Found, landed),
+            Expected = IsHint(landed, heading) ? "whether it does is not known until a line says so" : Expected(problem, source, heading),
+            Help = IsHint(landed, heading) ? $"say in a line below its `from` what the text means that says so; where it tells of no {KindIn(problem)}, write it behind `leave out`, with `which is not {KindIn(problem)}`"
+                : problem.Code == "R0140" && source.Column("animal") is { } animal ? $"where it is one animal's number with and without zeros, write `animal in {NameText.Text(animal.Heading)}, by number`"
                 : problem.Code == "R0142" && heading == "kind" ? KindAdvice.BelowColumn(landed, vocabulary)
                 : problem.Code == "R0173" && column >= 0 && landed.Length > 0 && !Unreadable.Is(landed) && problem.Help is null ? $"say what it means, in a line such as `- {NameText.Text(landed)} is blank` below that column, with the value that it stands for in place of `blank`"
                 : Written(problem, source, heading, Unreadable.Unmarked(landed)) is { } written ? written
@@ -64,6 +65,11 @@ internal sealed class SourcePlaces(IReadOnlyList<TranslatedSource?> sources, IRe
             LineText = row.Text,
         };
     }
+
+    /// <summary>What a row tells of besides is landed as a row of its own whose day of entry cannot be read (<see cref="EventRows.AddHint"/>).</summary>
+    private static bool IsHint(string landed, string heading) => heading == "recorded" && landed == Unreadable.Of("");
+
+    private string KindIn(Diagnostic problem) => CellSplitter.Split(problem.LineText)[events.Headings.ToList().IndexOf("kind")].Value;
 
     /// <summary>Whether a problem is about a cell of a column that is not there: that is told once, of the column.</summary>
     public bool IsOfMissingColumn(Diagnostic problem, bool ofAnimals) => Cell(problem, ofAnimals, out _) == Unreadable.NotThere;

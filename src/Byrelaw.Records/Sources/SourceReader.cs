@@ -95,6 +95,7 @@ internal sealed class SourceReader
             Places = new SourcePlaces(sources, _sources, rows, events.Rows, _vocabulary),
             Last = [.. last],
             LeftOut = [.. sources.SelectMany(source => source?.LeftOut() ?? [])],
+            WordsLeftOut = [.. sources.SelectMany(source => source?.WordsLeftOut() ?? [])],
             Problems = [.. HasNoAnimals ? [SourceFileProblems.NoAnimals(_sources[0].Shown)] : Array.Empty<Diagnostic>(), .. _problems],
             HasNoAnimals = HasNoAnimals,
             HeadingsNotRead = [.. _sources.SelectMany(source => source.HeadingsNotRead).Distinct(StringComparer.Ordinal)],

@@ -89,6 +89,27 @@ internal sealed class TranslatedSource
         }
     }
 
+    /// <summary>The texts that the farm reads as left out in the column that says what happened, and how many rows that is.</summary>
+    public IEnumerable<WordLeftOut> WordsLeftOut()
+    {
+        if (Source.IsAde || Column("kind") is not { } kinds || _read[kinds].Place < 0)
+        {
+            return [];
+        }
+
+        var rows = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var row in Rows)
+        {
+            Cell(kinds, row, out var meaning);
+            if (meaning?.Is is IsLeftOut && Flaw(row) is null && !IsLeftOut(row))
+            {
+                rows[meaning.Cell] = rows.GetValueOrDefault(meaning.Cell) + 1;
+            }
+        }
+
+        return rows.Select(one => new WordLeftOut(one.Key, one.Value));
+    }
+
     /// <summary>The line about a column of the landed files; null where there is none.</summary>
     public SourceColumn? Column(string landed) => _columns.GetValueOrDefault(landed);
 

@@ -16,10 +16,10 @@ internal static class Abbreviations
     private static readonly ImmutableArray<(string Symbol, string Word)> Elements =
         [("cu", "copper"), ("se", "selenium"), ("zn", "zinc"), ("i", "iodine"), ("mg", "magnesium"), ("p", "phosphate"), ("co", "b12")];
 
-    /// <summary>The kinds; none where too many fit.</summary>
+    /// <summary>The kinds, whatever stands in brackets behind it, as in <c>Cu (umol/L)</c>; none where too many fit.</summary>
     public static IReadOnlyList<Kind> KindsFor(string text, Vocabulary vocabulary)
     {
-        var letters = NameFolding.Fold(text);
+        var letters = NameFolding.Fold(text.Split('(', '[')[0]).Trim();
         if (letters.Length is < 1 or > Longest || !letters.All(char.IsLetter))
         {
             return [];

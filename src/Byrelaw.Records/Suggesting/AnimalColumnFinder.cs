@@ -90,7 +90,7 @@ internal sealed class AnimalColumnFinder
         {
             foreach (var (other, column) in holder == file ? ColumnsOf(_files.Where(other => other != file)) : ColumnsOf([file]))
             {
-                var shared = column.Texts.Keys.Count(key.Texts.ContainsKey);
+                var shared = column.Plain.Count(key.Plain.Contains);
                 if (shared >= 2 && 2 * shared >= column.Texts.Count && column.Texts.Keys.Any(text => text.Any(char.IsAsciiDigit)))
                 {
                     found.Add(new Repetition(holder == file ? key : column, holder == file ? other : holder, holder, key, IsWhole: 10 * shared >= 9 * column.Texts.Count));

@@ -48,7 +48,7 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
 
         _unread.RemoveAll(heading => _lines.Exists(line => line.Text.Contains($"dated in {NameText.Text(heading)}", StringComparison.Ordinal)));
         SuggestedLine[] telling = [.. Telling()];
-        return [.. _lines, .. telling, .. _unread.Count == 0 ? Array.Empty<SuggestedLine>() : [Unread(_unread)]];
+        return [.. _lines, .. telling, .. Herds(file, meanings, _unread), .. Unread(_unread, meanings)];
     }
 
     /// <summary>Columns whose cells tell what happened, whatever their headings are: nobody is offered to leave these out unseen.</summary>
@@ -64,9 +64,33 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
         }
     }
 
-    /// <summary>The line that leaves columns out.</summary>
-    public static SuggestedLine Unread(IEnumerable<string> headings) =>
-        new(Indent, $"leave out columns {string.Join(", ", headings.Select(NameText.Text))}", IsOpen: true, "nobody can tell what they say; without this line each is told of");
+    /// <summary>The line that says which herd a row is of, where a column is headed so; its heading is taken from those of which nobody can tell.</summary>
+    public static IEnumerable<SuggestedLine> Herds(SuggestedFile file, HeadingMeanings meanings, List<string> unread)
+    {
+        foreach (var column in file.Columns.Where(column => column.Filled > 0 && unread.Contains(column.Heading) && meanings.IsHeaded(column, "herd")).Take(1))
+        {
+            unread.Remove(column.Heading);
+            yield return new SuggestedLine(Indent, $"herd in {NameText.Text(column.Heading)}", IsOpen: true, $"{(column.Texts.Count == 1 ? "1 herd" : $"{column.Texts.Count} herds")}: each is read for itself, with `--herd`");
+        }
+    }
+
+    /// <summary>The line that leaves columns out; one of its own for each whose heading may tell what holds a cow back: left out unseen, it would set a promise aside.</summary>
+    public static IEnumerable<SuggestedLine> Unread(IEnumerable<string> headings, HeadingMeanings meanings)
+    {
+        var told = headings.ToLookup(heading => FloorHeadings.MayBe(heading, meanings.Vocabulary)?.Name);
+        foreach (var kind in told.Where(kind => kind.Key is not null))
+        {
+            foreach (var heading in kind)
+            {
+                yield return new SuggestedLine(Indent, $"FILL-IN in {NameText.Text(heading)}", IsOpen: true, $"may tell of {kind.Key}; if it does not: `leave out columns {NameText.Text(heading)}` here, and `leave out {NameText.Exact(heading)}, which is not {kind.Key}` above");
+            }
+        }
+
+        if (told[null].Any())
+        {
+            yield return new SuggestedLine(Indent, $"leave out columns {string.Join(", ", told[null].Select(NameText.Text))}", IsOpen: true, "nobody can tell what they say; without this line each is told of");
+        }
+    }
 
     /// <summary>Adds the lines of a column; false where its cells are not what its heading says.</summary>
     private bool Add(ColumnProfile column, string what)
@@ -122,7 +146,7 @@ internal sealed class AnimalLines(SuggestedFile file, AnimalColumn? animal, Head
 
         ColumnProfile[] days = [.. file.Columns.Where(other => other.HoldsDates && meanings.Declared(other, Landed) is { } named && meanings.Vocabulary.FindKind(named)?.Id == kind.Id)];
         var isSure = days.Length == 1 && meanings.Declared(column, Landed) is not null;
-        foreach (var day in days.Length > 0 ? days : [.. file.Columns.Where(other => other.HoldsDates)])
+        foreach (var day in days.Length > 0 ? days : [.. file.Columns.Where(other => other.HoldsDates && (meanings.Declared(other, Landed) ?? meanings.Hinted(other)) != "born")])
         {
             var where = $"in {NameText.Text(column.Heading)}{(kind is MeasureKind { Unit: { } unit } ? $", in {unit.Symbol}" : "")}, dated in {NameText.Text(day.Heading)}";
             _lines.Add(new SuggestedLine(Indent, $"{NameText.Exact(kind.Name)} {where}", IsOpen: !isSure || kind is MeasureKind { Unit: not null }, $"{column.Filled} cells"));

@@ -54,6 +54,9 @@ internal sealed class ColumnProfile
     /// <summary>Its texts and how often each stands there.</summary>
     public IReadOnlyDictionary<string, int> Texts => _counts;
 
+    /// <summary>Its texts without blanks: a tag is written in groups of digits here, and in one piece there.</summary>
+    public IReadOnlySet<string> Plain => field ??= _counts.Keys.Select(text => string.Concat(text.Where(sign => !char.IsWhiteSpace(sign)))).ToHashSet(StringComparer.Ordinal);
+
     /// <summary>Whether no text stands there twice, but for a slip: one of twenty, or one of eight and more.</summary>
     public bool AreDifferent => Filled > 1 && Filled - _counts.Count <= Math.Max(Filled < 8 ? 0 : 1, Filled / 20);
 

@@ -42,6 +42,11 @@ internal sealed class EventLines(SuggestedFile file, AnimalColumn? animal, Headi
             string[] said = [$"{codes.Texts.Count} different", .. bullets.Known() is { } known ? [known] : Array.Empty<string>()];
             lines.Add(new SuggestedLine(Indent, $"kind in {NameText.Text(codes.Heading)}", IsOpen: !meanings.IsHeaded(codes, "kind") || ofAll is EventKind || test is not null, string.Join("; ", said)));
             lines.AddRange(bullets.Make());
+            if (tested is not null)
+            {
+                lines.Add(new SuggestedLine(Indent, $"value in {NameText.Text(tested.Heading)}", IsOpen: true, $"in place of `{NameText.Exact(test!.Name)} in {NameText.Text(tested.Heading)}`, where {NameText.Text(codes.Heading)} says which test it was"));
+            }
+
             own.AddRange(rest.Where(column => lines.Exists(line => line.Text.Contains($"value in {NameText.Text(column.Heading)}", StringComparison.Ordinal))));
         }
 
@@ -68,7 +73,8 @@ internal sealed class EventLines(SuggestedFile file, AnimalColumn? animal, Headi
             }
         }
 
-        lines.AddRange(unread.Count == 0 ? [] : [AnimalLines.Unread(unread)]);
+        lines.AddRange(AnimalLines.Herds(file, meanings, unread));
+        lines.AddRange(AnimalLines.Unread(unread, meanings));
         return lines;
     }
 

@@ -20,6 +20,7 @@ internal static class HeadingHints
         ("sex", ["sex", "gender", "m f", "f m"]),
         ("breed", ["breed", "race"]),
         ("mob", ["mob", "group", "pen"]),
+        ("herd", ["herd", "herd no", "herd id", "herd name", "herd code"]),
         ("parity", ["parity", "lact", "lactation", "lactations", "lact no", "lactation number"]),
         ("date", ["date", "day", "datum", "event date", "sampled", "sample date", "when"]),
         ("kind", ["kind", "event", "event type", "type", "code", "what", "entry"]),

@@ -33,6 +33,13 @@ public static class DoubtsAboutHer
         return sentences;
     }
 
+    /// <summary>The numbers of those on a list whose answer waits for a doubt.</summary>
+    public static IEnumerable<string> Awaiting(ListJudgement list, SaidDoubt said, Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        return list.Animals.Where(animal => Awaits(animal, said, herd)).Select(animal => animal.Number);
+    }
+
     /// <summary>Whether records of a kind whose promise is set aside would settle her answer.</summary>
     public static bool Awaits(AnimalJudgement animal, SaidDoubt said, Herd herd)
     {

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using Byrelaw.Reporting.Explaining;
+
 namespace Byrelaw.Reporting.Json;
 
 /// <summary>A doubt about the records.</summary>
@@ -14,11 +17,27 @@ public sealed record DoubtJson(
 {
     private const int RowsShown = 20;
 
+    /// <summary>The animals that are asked about for it, on any list of a draft; null where there are no lists.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<string>? AskedAbout { get; init; }
+
     /// <summary>All doubts about a herd's records.</summary>
-    public static IReadOnlyList<DoubtJson> Of(Herd herd) => [.. DoubtWords.Of(herd).Select(said => new DoubtJson(
+    public static IReadOnlyList<DoubtJson> Of(Herd herd) => [.. DoubtWords.Of(herd).Select(Of)];
+
+    /// <summary>The same with whose answers each holds back.</summary>
+    public static IReadOnlyList<DoubtJson> Of(Draft draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        return [.. DoubtWords.Of(draft.Herd).Select(said => Of(said) with
+        {
+            AskedAbout = [.. draft.Lists.SelectMany(list => DoubtsAboutHer.Awaiting(list, said, draft.Herd)).Distinct(StringComparer.Ordinal)],
+        })];
+    }
+
+    private static DoubtJson Of(SaidDoubt said) => new(
         said.Key, said.Sentence, said.Expectation, [.. said.Fallen.Select(kind => kind.Name)], said.Effect, said.RowCount,
         [.. said.Rows.Take(RowsShown).Select(row => new DoubtRowJson(row.Animal, row.Date is { } date ? LocalDatePattern.Iso.Format(date) : null, row.File, row.Line))],
-        said.Settle))];
+        said.Settle);
 }
 
 /// <summary>A row that a doubt is about.</summary>

@@ -16,7 +16,7 @@ public static class JsonText
     /// <summary>The same before it is written.</summary>
     internal static DraftJson Shape(Draft draft, InputsJson? inputs) => new(
         draft.Rulebook.Programme?.Name ?? "", JudgedWith.NameAndVersion, Fingerprints.RulebookOf(draft), draft.Herd.Fingerprint,
-        ReachWords.Iso(draft.Herd), inputs, DoubtJson.Of(draft.Herd), [.. Lists(draft)])
+        ReachWords.Iso(draft.Herd), inputs, DoubtJson.Of(draft), [.. Lists(draft)])
     {
         OpenSheets = Log.LogEntry.OpenNumbers(draft.Herd),
     };

@@ -18,7 +18,7 @@ public static class OverviewPage
             Top(draft, named),
             Sessions(draft, named, folderOf),
             Lists(draft, folderOf, tableOf),
-            WhatIsDoubted.Of(draft.Herd),
+            WhatIsDoubted.Of(draft),
             draft.Herd.Problems.IsEmpty ? Part.None : RecordProblems.Said(draft.Herd).As("problems", "problems"),
             Next(draft),
             Calendar(draft),

@@ -24,13 +24,24 @@ internal static class OwnRecords
                 "Left out", word.IsNot is { } kind ? $"{word.Word}, which is not {kind.Name}" : word.Word, $"no rule sees it ({ChangeHistory.Place(word.Span)})", null, null)),
             .. records.Compared.Select(one => LocalPractice.Said(
                 one.AreOne ? "One animal" : "Not one animal", Phrases.And(one.Numbers), AsWritten.Of(one.Span), one.Because, one.Agreement)),
-            .. records.Sources.Select(source => LocalPractice.Said("Read from", source.File, $"{Columns(source)} ({ChangeHistory.Place(source.Span)})", null, null)),
+            .. records.Sources.SelectMany(Read),
             .. Expected(rulebook),
         ];
     }
 
+    /// <summary>A file of the farm's own, what of it is left out, and as what each of its texts is read.</summary>
+    private static IEnumerable<Wording> Read(RecordSource source) =>
+    [
+        LocalPractice.Said("Read from", source.File, $"{Columns(source)} ({ChangeHistory.Place(source.Span)})", null, null),
+        .. source.RowsLeftOut.Select(row => LocalPractice.Said($"Left out of {source.File}", "rows", $"where “{row.Heading}” is {(row.Cell.Length == 0 ? "blank" : $"“{row.Cell}”")}", null, null)),
+        .. source.ColumnsLeftOut.Length == 0 ? Array.Empty<Wording>() : [LocalPractice.Said($"Left out of {source.File}", source.ColumnsLeftOut.Length == 1 ? "column" : "columns", Phrases.And([.. source.ColumnsLeftOut.Select(heading => $"“{heading}”")]), null, null)],
+        .. source.Columns.SelectMany(column => column.Cells).Where(cell => cell.Span != source.Span).Select(cell => LocalPractice.Said($"Text of {source.File}", cell.Cell.Length == 0 ? "blank" : cell.Cell, AsWritten.LineOf(cell.Span), null, null)),
+    ];
+
     private static IEnumerable<Wording> Expected(Rulebook rulebook) =>
     [
+        .. rulebook.Expectations.Where(expectation => !expectation.IsAdded && ReferenceEquals(expectation.Span.File, rulebook.Files.FirstOrDefault())).Select(expectation => LocalPractice.Said(
+            "Own expectation", $"{expectation.Name}: {ExpectationText.Expected(expectation) ?? "a line that cannot be read"}", $"one expectation more ({ChangeHistory.Place(expectation.Span)})", expectation.Because, expectation.Agreement)),
         .. rulebook.Expectations.Where(expectation => expectation.IsAdded).Select(expectation => LocalPractice.Said(
             "Expected besides", $"{expectation.Name}: {ExpectationText.Expected(expectation) ?? "a line that cannot be read"}", $"what was expected is tried too ({ChangeHistory.Place(expectation.Span)})", expectation.Because, expectation.Agreement)),
         .. rulebook.ExpectationWaivers.Select(Waived),

@@ -46,6 +46,16 @@ internal static class OwnWords
             yield return Said("Called otherwise", called.Key.Name, called.First().From);
         }
 
+        foreach (var (name, builtIn, from) in words.Called.Where(called => IsIn(own, called.From)))
+        {
+            yield return Said("Called otherwise", $"{builtIn}, {name}", from);
+        }
+
+        foreach (var hint in words.Hints.Where(hint => IsIn(own, hint.Declared)))
+        {
+            yield return Said("Own hint", $"{hint.Word} may be {hint.Kind.Name}", hint.Declared);
+        }
+
         foreach (var define in rulebook.Defines.Where(define => IsIn(own, define.Span)))
         {
             yield return LocalPractice.Said("Own name", define.Name, $"stands for: {ConditionWords.Of(define.Condition)} ({ChangeHistory.Place(define.Span)})", null, null);

@@ -41,8 +41,13 @@ public static class RecordsText
             text.Gap();
         }
 
-        return herd.Doubted.IsEmpty ? text.Sentence(DoubtWords.Nothing(herd))
-            : text.Heading(2, "What is doubted").In(1).Numbered(DoubtWords.Of(herd).Select(said => said.Whole()));
+        if (herd.Doubted.IsEmpty)
+        {
+            return text.Sentence(DoubtWords.Nothing(herd));
+        }
+
+        text.Heading(2, "What is doubted").In(1).Numbered(DoubtWords.Of(herd).Select(said => said.Whole()));
+        return DoubtWords.Lines(herd) is { Length: > 0 } lines ? text.Gap().In(0).Sentence(lines) : text;
     }
 
     private static (string Name, int Count, LocalDate First, LocalDate Last, string Complete) Row(Herd herd, Kind kind)

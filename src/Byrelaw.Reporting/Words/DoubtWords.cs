@@ -20,15 +20,22 @@ public static class DoubtWords
         ArgumentNullException.ThrowIfNull(herd);
         // A timed heat goes by the promise of what was given: nobody made one of its own.
         var stand = herd.Coverage.Since.Where((since, kind) => since < Day.End && kind != herd.Vocabulary.TimedHeat?.Timed.Id).Count();
-        var unread = herd.RowProblems.Where(row => row.Problem.Severity == Severity.Error).Select(row => (row.IsOfAnimals, row.Line)).Distinct().Count();
-        if (unread == 0 && herd.OpenRows.IsEmpty)
+        var lines = Lines(herd);
+        if (lines.Length == 0 && herd.OpenRows.IsEmpty)
         {
             return $"Nothing is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.";
         }
 
-        var lines = unread == 0 ? "" : $" {Numbers.Count(unread, "line", "lines")} cannot be trusted; what {(unread == 1 ? "it" : "they")} might have said holds back every animal that it may concern.";
         var sheets = herd.OpenRows.IsEmpty ? "" : " What stands on sheets that are not on record may have been done, and holds back those who stand there.";
-        return $"No promise is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.{lines}{sheets}";
+        return $"No promise is doubted; {Numbers.Count(stand, "promise stands", "promises stand")}.{(lines.Length == 0 ? "" : " " + lines)}{sheets}";
+    }
+
+    /// <summary>How many lines cannot be trusted, and whom they hold back; empty for none. It stands below all other doubts too: what is wrong with each is told with the problems.</summary>
+    public static string Lines(Herd herd)
+    {
+        ArgumentNullException.ThrowIfNull(herd);
+        var unread = herd.RowProblems.Where(row => row.Problem.Severity == Severity.Error).Select(row => (row.IsOfAnimals, row.Line)).Distinct().Count();
+        return unread == 0 ? "" : $"{Numbers.Count(unread, "line", "lines")} cannot be trusted; what {(unread == 1 ? "it" : "they")} might have said holds back every animal that it may concern.";
     }
 
     /// <summary>One doubt.</summary>
@@ -143,7 +150,8 @@ public static class DoubtWords
     {
         var kind = doubt.Kind.Name;
         return new SaidDoubt("none_but_one",
-            doubt.Line == 0 ? $"The farm says that there is no {kind}, and a grown male is in the herd" : $"The farm says that there is no {kind}, and one is on record",
+            doubt.IsUnreadable ? $"The farm says that there is no {kind}, and a row that cannot be read may be one"
+            : doubt.Line == 0 ? $"The farm says that there is no {kind}, and a grown male is in the herd" : $"The farm says that there is no {kind}, and one is on record",
             NotCounted([doubt.Kind]), "Put the record right, or take that promise out.")
         {
             Fallen = [doubt.Kind],
@@ -189,10 +197,11 @@ public static class DoubtWords
 
     private static SaidDoubt NotRead(NotReadByRules doubt)
     {
-        var (names, rows) = (doubt.Kinds.Select(one => $"“{one.Kind.Name}”"), doubt.Kinds.Sum(one => one.Entries));
-        return new("not_read_by_rules", $"No rule reads {Phrases.And([.. names])}, which {(doubt.Kinds.Length == 1 ? "stands" : "together stand")} on record {Numbers.Times(rows)}",
+        string[] names = [.. doubt.Kinds.Select(one => $"“{one.Kind.Name}”"), .. doubt.LeftOut.Select(left => $"“{left.Word}” (left out)")];
+        var rows = doubt.Kinds.Sum(one => one.Entries) + doubt.LeftOut.Sum(left => left.Rows);
+        return new("not_read_by_rules", $"No rule reads {Phrases.And(names)}, which {(names.Length == 1 ? "stands" : "together stand")} on record {Numbers.Times(rows)}",
             "Nothing comes of it: every answer is as if these rows were not there.",
-            "If one of them may be a service, a calving or another word of the rules, write “call … also …”; if a rule is to look at it, write that rule.")
+            $"If one of them may be a service, a calving or another word of the rules, write “call … also …”{(doubt.LeftOut.IsEmpty ? "" : " in place of “leave out”")}; if a rule is to look at it, write that rule.")
         { RowCount = rows };
     }
 

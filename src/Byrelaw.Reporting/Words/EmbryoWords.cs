@@ -26,9 +26,10 @@ internal static class EmbryoWords
         return standing.Why switch
         {
             EmbryoDoubt.RowUnreadable => $"its row in {EmbryoBook.EmbryosFile}, line {embryo.Line}, cannot be believed as it stands: mend it",
-            EmbryoDoubt.UsedTwice => $"it was used more than once on record{place}: correct the label of one row",
+            EmbryoDoubt.UsedTwice => $"it was used more than once on record, or used and discarded{place}: correct the label of one row",
             EmbryoDoubt.MayBeUsed when standing.By is null => "a row that cannot be read may be a transfer of it: mend that row",
-            EmbryoDoubt.MayBeUsed => $"a transfer names an embryo that nobody listed, and may be of it{place}: correct that label",
+            EmbryoDoubt.MayBeUsed when standing.By.Label is null => $"a row for “{standing.By.Kind.Name}” does not say of which embryo, and may be of it{place}: write its label there",
+            EmbryoDoubt.MayBeUsed => $"a row for “{standing.By.Kind.Name}” names an embryo that nobody listed, and may be of it{place}: correct that label",
             EmbryoDoubt.NoDay => $"a row of it has no day that can be read{place}: write the day",
             EmbryoDoubt.OnAnOpenSheet => $"it may stand on row {standing.Sheet!.Row.Row} of sheet {standing.Sheet.Sheet.Number}, which is not on record yet",
             _ => null,

@@ -15,6 +15,9 @@ public sealed class OverlookedBulletTests
     [InlineData("- \"S\" is mating\n    - \"S\" where \"Remark\" is \"x\" is left out", "mating")]
     [InlineData("- \"S\" is mating\n    - \"S\" where \"Remark\" is \"x\" is heat", "mating")]
     [InlineData("- \"S\" is heat\n    - \"S\" where \"Remark\" is \"x\" is left out", "")]
+    [InlineData("- \"S\" where \"Remark\" is \"x\" is mating\n    - \"S\" is heat", "mating")]
+    [InlineData("- \"S\" where \"Remark\" is \"x\" is mating\n    - \"S\" is left out", "mating")]
+    [InlineData("- \"Natural\" is mating, method is natural\n    - \"Natural\" where \"Remark\" is \"x\" is mating", "bull in")]
     public void A_word_is_overlooked(string bullet, string fallen)
     {
         var herd = Farm(bullet).Believe();
@@ -35,6 +38,11 @@ public sealed class OverlookedBulletTests
         var herd = Farm("- \"PD\" where \"Detail\" is \"P\" is pregnancy test, pregnant\n    - \"PD\" where \"Detail\" is \"E\" is pregnancy test, empty", $"\ncomplete for pregnancy test since 2026-01-01", $"\n  leave out rows where \"Detail\" is \"{cell}\"").Believe();
         string.Join(", ", herd.Doubted.OfType<MayBeOverlooked>().Select(doubt => doubt.Fallen.Name)).ShouldBe(fallen);
     }
+
+    [Fact]
+    public void Another_file_has_another_sender_s_codes() =>
+        Farm("- \"S\" is mating", "", "\nfrom \"other.csv\", a row for each event\n  date in \"Day\"\n  animal in \"No\"\n  kind in \"Code\"\n    - \"S\" is heat")
+            .Believe().Doubted.OfType<MayBeOverlooked>().ShouldBeEmpty();
 
     private static PromisingFarm Farm(string bullet, string more = "", string below = "") => new()
     {

@@ -29,5 +29,10 @@ public sealed class WordsOnRecordTests
     public void Where_every_word_on_record_is_read_nothing_is_shown() =>
         Farm("2026-07-01,1,belled,", "2026-06-01,1,calving,").Believe().Doubted.OfType<NotReadByRules>().ShouldBeEmpty();
 
+    [Fact]
+    public void A_word_that_is_left_out_and_stands_on_record_is_shown_too() =>
+        new PromisingFarm { Animals = ["1,2023-05-01,F"], Events = ["2026-07-01,1,belegt,", "2026-08-01,1,Belegt,", "2026-06-01,1,calving,"], Records = "up to 2026-10-04\ncomplete for heat since 2020-01-01\nleave out belegt, bell changed" }
+            .Believe().Doubted.OfType<NotReadByRules>().Single().LeftOut.ShouldBe([new WordLeftOut("belegt", 2)]);
+
     private static PromisingFarm Farm(params string[] events) => new() { Own = Own, Animals = ["1,2023-05-01,F"], Events = events, Records = "up to 2026-10-04\ncomplete for heat since 2020-01-01" };
 }

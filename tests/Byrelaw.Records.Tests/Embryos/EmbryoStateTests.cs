@@ -64,11 +64,41 @@ public sealed class EmbryoStateTests
         States(Three + "\nE-01,1001,2001,flush,2026-10-13,,", []).ShouldBe("E-01 InDoubt RowUnreadable, E-02 InTheTank, E-03 Fresh");
 
     [Fact]
-    public void Events_of_embryos_without_a_day_or_a_label_name_nobody_else()
-    {
+    public void A_row_of_an_embryo_without_a_day_names_nobody_else() =>
         States("2026-10-32,embryo:E-01,embryo discarded,").ShouldBe("E-01 InDoubt NoDay, E-02 InTheTank, E-03 Fresh");
-        States("2026-10-20,1002,embryo discarded,").ShouldBe("E-01 Fresh, E-02 InTheTank, E-03 Fresh");
-    }
+
+    [Theory]
+    [InlineData("2026-10-20,1002,embryo discarded,")]
+    [InlineData("2026-10-20,embryo:E-11,embryo discarded,")]
+    public void What_was_discarded_without_a_label_or_with_one_that_nobody_listed_may_be_each(string row) =>
+        States(row).ShouldBe("E-01 InDoubt MayBeUsed, E-02 InDoubt MayBeUsed, E-03 Fresh");
+
+    [Fact]
+    public void Which_one_was_frozen_ends_none() => States("2026-10-20,embryo:E-11,embryo frozen,").ShouldBe("E-01 Fresh, E-02 InTheTank, E-03 Fresh");
+
+    [Theory]
+    [InlineData("2026-10-20,mob:River,transfer,E-01")]
+    [InlineData("2026-10-20,herd,transfer,E-01")]
+    public void A_transfer_of_a_mob_or_the_herd_uses_the_embryo_that_it_names(string row) => States(row).ShouldBe("E-01 Used, E-02 InTheTank, E-03 Fresh");
+
+    [Theory]
+    [InlineData("Embryo no")]
+    [InlineData("embrio")]
+    [InlineData("Straw")]
+    public void Under_a_heading_that_nobody_reads_any_label_may_stand(string heading) =>
+        States(Under(Three, $"date,animal,kind,{heading}", "2026-11-30,1001,heat,", "2026-10-20,1002,transfer,E-01")).ShouldBe("E-01 InDoubt MayBeUsed, E-02 InDoubt MayBeUsed, E-03 Fresh");
+
+    [Fact]
+    public void Under_one_that_speaks_of_something_else_none_does() =>
+        States(Under(Three, "date,animal,kind,Remark", "2026-11-30,1001,heat,", "2026-10-20,1002,transfer,E-01")).ShouldBe("E-01 Fresh, E-02 InTheTank, E-03 Fresh");
+
+    [Fact]
+    public void A_column_that_stands_twice_is_no_blank() =>
+        States("embryo,straw,straw,collected\nE-01,S-1,S-2,2026-10-12\nE-02,,,2026-10-12", Array.Empty<string>()).ShouldBe("E-01 InDoubt RowUnreadable, E-02 InDoubt RowUnreadable");
+
+    [Fact]
+    public void Events_that_cannot_be_read_may_have_used_any() =>
+        States(Under("embryo,straw\nE-01,S-1\nE-02,S-2", "date;animal;kind", "2026-10-20;1002;transfer")).ShouldBe("E-01 InDoubt MayBeUsed, E-02 InDoubt MayBeUsed");
 
     [Fact]
     public void Nothing_of_an_embryo_puts_an_animal_in_doubt()
@@ -116,18 +146,22 @@ public sealed class EmbryoStateTests
 
     private static string States(params string[] events) => States(Three, events);
 
-    private static string States(string embryos, string[] events)
+    private static string States(string embryos, string[] events) => States(Read(embryos, events));
+
+    private static string States(Herd herd)
     {
-        var book = Book(embryos, events);
+        var book = herd.Embryos;
         return string.Join(", ", book.Embryos.Select(embryo => (embryo.Label, book.StandingOf(embryo)) is var (label, standing) ? $"{label} {standing.State} {standing.Why}".TrimEnd() : ""));
     }
 
     private static EmbryoBook Book(string embryos, params string[] events) => Read(embryos, events).Embryos;
 
-    private static Herd Read(string embryos, params string[] events) => HerdReading.Read(
+    private static Herd Read(string embryos, params string[] events) => Under(embryos, "date,animal,kind,embryo", ["2026-11-30,1001,heat,", .. events]);
+
+    private static Herd Under(string embryos, string heading, params string[] events) => HerdReading.Read(
         new RecordInput(
             RecordFile.Of("animals.csv", Support.Read.Bytes(Support.Read.Whole(Support.Read.Animals))),
-            RecordFile.Of("events.csv", Support.Read.Bytes("date,animal,kind,embryo\n2026-11-30,1001,heat,\n" + string.Concat(events.Select(row => row + "\n")))))
+            RecordFile.Of("events.csv", Support.Read.Bytes(heading + "\n" + string.Concat(events.Select(row => row + "\n")))))
         {
             Embryos = RecordFile.Of("embryos.csv", Support.Read.Bytes(Support.Read.Whole(embryos))),
         },

@@ -41,6 +41,12 @@ public class MobStayTests
         (herd.Mobs.At(herd.Find("1006"), Herds.Day.Number(Words.Date("2026-01-01"))) != Herds.MobStays.NotKnown).ShouldBe(isKnown);
     }
 
+    [Theory]
+    [InlineData("1001")]
+    [InlineData("1002")]
+    public void A_move_of_the_herd_is_another_giver_of_a_name_than_a_move_of_one(string animal) =>
+        Shown.Stays(Herd("2026-01-01,herd,mob,Norths,", $"2026-02-01,{animal},mob,Norths,"), animal).ShouldBe("Norths from 2026-01-01 (2)");
+
     [Fact]
     public void A_move_to_the_mob_she_is_in_is_no_break() =>
         Shown.Stays(Herd("2026-01-01,1003,mob,West,", "2026-02-01,1003,mob,west,", "2026-03-01,1003,mob,East,"), "1003")

@@ -13,7 +13,9 @@ internal sealed class RecordsOfAnExample(ExampleFiles example) : IRuleFiles
     {
         var rules = example.All.ContainsKey(example.Root) ? Rules(example.Root) : Words.Value;
         var (words, keeping) = (rules.Rulebook.Vocabulary, rules.Rulebook.Records);
-        var check = keeping is { Sources.IsEmpty: false }
+        var check = keeping is { Sources.IsEmpty: false } && keeping.Sources.Any(source => source.Columns.Any(column => column.What.Name == "herd"))
+            ? RecordsCheck.Check(OfTheFirstHerd(words, keeping), words, keeping, null)
+            : keeping is { Sources.IsEmpty: false }
             ? RecordsCheck.Check(SourceReader.Read(file => example.All.GetValueOrDefault(file), file => file, words, keeping), words, keeping, null)
             : RecordsCheck.Check(new RecordInput(RecordFile.Of("animals.csv", File("animals.csv")), RecordFile.Of("events.csv", File("events.csv"))) { Embryos = IfThere("embryos.csv"), Pedigree = IfThere("pedigree.csv") }, words, keeping, null);
         return [.. rules.Problems, .. check.Herd.Problems, .. check.Doubts];
@@ -24,6 +26,26 @@ internal sealed class RecordsOfAnExample(ExampleFiles example) : IRuleFiles
     public string Show(string path) => path;
 
     public byte[]? Read(string path) => example.All.GetValueOrDefault(path);
+
+    /// <summary>Herds are parted where the files lie on disk.</summary>
+    private RecordInput OfTheFirstHerd(Vocabulary words, RecordKeeping keeping)
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            foreach (var (name, bytes) in example.All)
+            {
+                System.IO.File.WriteAllBytes(Path.Combine(folder.FullName, name), bytes);
+            }
+
+            var herds = HerdFolder.Open(folder.FullName, "", words, keeping);
+            return herds.Input(herds.Herds[0]);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
 
     private RulebookReading Rules(string root) => RulebookReader.Read(root, this)!;
 

@@ -22,6 +22,34 @@ public sealed class SuggesterTests
     }
 
     [Fact]
+    public void A_column_of_herds_is_offered_as_one_and_one_that_may_tell_of_services_is_not_left_out_unseen()
+    {
+        var lines = Lines(("cows.csv", "No,Herd,Born,Served,Colour\n1,North,2020-01-09,,red\n2,South,2021-02-28,,red\n3,South,2021-02-28,,roan\n"));
+        lines.ShouldContain("# ? herd in \"Herd\"");
+        lines.ShouldContain("# ? FILL-IN in \"Served\"");
+        lines.ShouldContain("# ? leave out columns \"Colour\"");
+    }
+
+    [Fact]
+    public void A_scan_is_not_of_the_day_on_which_she_was_born() =>
+        Lines(("cows.csv", "No,DOB,PD\n1,2020-01-09,P\n2,2021-02-28,E\n3,2021-03-01,P\n")).ShouldNotContain(line => line.Contains("dated in \"DOB\"", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_tag_in_groups_of_digits_is_the_same_tag_and_a_symbol_before_its_unit_is_one()
+    {
+        var lines = Lines(
+            ("cows.csv", "No,Tag\n1,554000700041001\n2,554000700041002\n3,554000700041003\n"),
+            ("lab.csv", "EID,Sampled,Cu (umol/L)\n554 000700041001,2026-08-02,11\n554 000700041002,2026-08-02,12\n554 000700041003,2026-08-02,9\n"));
+        lines.ShouldContain(line => line.EndsWith("animal in \"EID\", by official identity", StringComparison.Ordinal));
+        lines.ShouldContain(line => line.StartsWith("# ? ", StringComparison.Ordinal) && line.Contains("copper in \"Cu (umol/L)\"", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Results_in_a_column_of_their_own_are_offered_as_values_of_the_column_that_says_what_happened() =>
+        Lines(("diary.csv", "Date,No,Event,Result\n2026-08-02,1,PD,pregnant\n2026-08-02,2,PD,empty\n2026-08-03,1,calving,\n2026-08-04,2,heat,\n"))
+            .ShouldContain("# ? value in \"Result\"");
+
+    [Fact]
     public void A_diary_of_three_columns_has_none_for_results()
     {
         var lines = Lines(("diary.csv", "Date;No;Event\n" + string.Concat(Enumerable.Range(10, 12).Select(day => $"{day}.02.2026;{day % 4};{(day % 2 == 0 ? "PD" : "HT")}\n"))));

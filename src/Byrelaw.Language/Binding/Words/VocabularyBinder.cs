@@ -16,7 +16,7 @@ internal sealed class VocabularyBinder
     private readonly ImmutableArray<Kind>.Builder _kinds = ImmutableArray.CreateBuilder<Kind>();
     private readonly ImmutableArray<Fact>.Builder _facts = ImmutableArray.CreateBuilder<Fact>();
     private readonly List<(CallLine Line, RuleFile File)> _builtIn = [];
-    private readonly List<(string Name, string BuiltIn)> _called = [];
+    private readonly List<(string Name, string BuiltIn, SourceSpan From)> _called = [];
     private readonly ImmutableArray<Spell>.Builder _spells = ImmutableArray.CreateBuilder<Spell>();
 
     private VocabularyBinder(Namespace names, IReadOnlyList<RuleFile> files)
@@ -127,7 +127,7 @@ internal sealed class VocabularyBinder
         foreach (var (line, file) in _builtIn)
         {
             var name = NameFolding.Fold(line.Name.Text);
-            _called.AddRange(line.Also.Names.Where(also => Declare(also.Text, also.Span, _names.Find(name)!, file.Problems)).Select(also => (also.Text, name)));
+            _called.AddRange(line.Also.Names.Where(also => Declare(also.Text, also.Span, _names.Find(name)!, file.Problems)).Select(also => (also.Text, name, also.Span)));
         }
     }
 

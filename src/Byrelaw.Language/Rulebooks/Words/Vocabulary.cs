@@ -40,8 +40,8 @@ public sealed class Vocabulary
     /// <summary>Every name of every kind, with the place where it is given; empty for a vocabulary that no file declares.</summary>
     public ImmutableArray<GivenName> Names { get; init; } = [];
 
-    /// <summary>What else built-in names are called, such as <c>lactation</c> for <c>parity</c>.</summary>
-    public ImmutableArray<(string Name, string BuiltIn)> Called { get; init; } = [];
+    /// <summary>What else built-in names are called, such as <c>lactation</c> for <c>parity</c>, and where that is said.</summary>
+    public ImmutableArray<(string Name, string BuiltIn, SourceSpan From)> Called { get; init; } = [];
 
     /// <summary>The built-in event <c>mob</c>.</summary>
     public EventKind MobMove { get; }

@@ -96,14 +96,14 @@ public sealed class MobCompanyReference(
     }
 
     /// <summary>"A `bull in` of one cow: he may run with her mob mates too", until a `bull out` of hers or of her mob. A row of that kind that cannot be read counts,
-    /// and an end of hers without its start; that a promise is missing does not, nor a row that may be anything.</summary>
+    /// and an end of hers without its start, readable or not; that a promise is missing does not, nor a row that may be anything, unless its word is spelt like that kind's.</summary>
     private IEnumerable<(int Animal, int Day)> LetIn(Spell spell, bool strict)
     {
         foreach (var animal in farm.Animals.Where(animal => animal.IsFemale == true).Select(animal => animal.Index))
         {
             var starts = farm.Of(animal, spell.From).Where(row => !row.OfGroup).Select(row => row.Day).ToList();
             var ends = farm.Of(animal, spell.Until).Select(row => row.Day).ToList();
-            var unread = farm.Unread.Where(row => row.Animal == animal && row.Kind?.Id == spell.From.Id && (row.LostTo is { } last ? farm.Of(animal, spell.Until).Any(end => !end.OfGroup && end.Line == row.Line) : !row.OfGroup)).ToList();
+            var unread = farm.Unread.Where(row => row.Animal == animal && row.IsSpeltLike(spell.From) && (row.LostTo is not null ? IsEndOfHers(row.Line) : !row.OfGroup)).ToList();
             for (var day = coverage.Dawn; day <= coverage.Dusk && starts.Count + unread.Count > 0; day++)
             {
                 if (farm.Presence.At(animal, day) != Truth.False && own.On(spell, animal, day, strict) != Truth.False
@@ -114,6 +114,9 @@ public sealed class MobCompanyReference(
 
                 bool IsOver(int start) => ends.Exists(end => end > start && end < day);
             }
+
+            bool IsEndOfHers(int line) => farm.Of(animal, spell.Until).Any(end => !end.OfGroup && end.Line == line)
+                || farm.Unread.Any(end => end is { OfGroup: false, LostTo: null } && end.Animal == animal && end.IsSpeltLike(spell.Until) && end.Line == line);
         }
     }
 

@@ -1,8 +1,8 @@
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>
-/// "Two calvings of one cow fewer than 200 days apart: one of the two is wrong, so whether she calved on the later day is not known." So it is after a
-/// row that cannot be read and may be a calving or a service of hers, and after a service or an embryo on record in these days, unless a service, an embryo or a bull of hers is on record 200 to 320 days before the later one.
+/// "Two calvings of one cow fewer than 200 days apart: one of the two is wrong, so whether she calved on the later day is not known." So it is after a calving of hers of which something cannot be read, and after a
+/// row that may be a calving or a service of hers, and after a service or an embryo on record in these days, unless a service, an embryo or a bull of hers is on record 200 to 320 days before the later one.
 /// </summary>
 public sealed class CalvingsTooNearReference(IReadOnlyList<AnimalAsRead> animals, Vocabulary words, IReadOnlyList<Happening> happenings, IReadOnlyList<Unread> unread)
 {
@@ -21,6 +21,7 @@ public sealed class CalvingsTooNearReference(IReadOnlyList<AnimalAsRead> animals
 
         var (first, last) = (row.Day - 199, row.Day - 1);
         return Hers(row, calving).Any(day => day >= first && day <= last)
+            || unread.Any(other => other.Animal == row.Animal && other.Kind?.Id == calving.Id && other is { OfGroup: false, SheetTo: null } && other.MayBeIn(first, last))
             || ((Services.Any(kind => Hers(row, kind).Any(day => day >= first && day <= last))
                 || unread.Any(other => other.MayBeOf(animals[row.Animal]) && Services.Append(calving).Any(other.MayBeA) && other.MayBeIn(first, last))) && !HasFather(row));
     }

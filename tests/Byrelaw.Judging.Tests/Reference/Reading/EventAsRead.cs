@@ -59,6 +59,12 @@ public sealed record Unread(int? Animal, Kind? Kind, int? Day, int Line)
     /// <summary>"An entry on record counts from its own day, whatever the age."</summary>
     public bool IsOnRecord => IsOfDetails || IsTooNear;
 
+    /// <summary>Where the kind cannot be read: the one that its word is spelt like; null for none.</summary>
+    public Kind? Like { get; init; }
+
+    /// <summary>It is of a kind, or its word is spelt like that kind's.</summary>
+    public bool IsSpeltLike(Kind kind) => (Kind ?? Like)?.Id == kind.Id;
+
     /// <summary>For a start that is not on record though its end is: the first day on which it may have been; null for any.</summary>
     public int? LostFrom { get; init; }
 

@@ -1,3 +1,5 @@
+using Byrelaw.Language.Diagnostics;
+
 namespace Byrelaw.Judging.Tests.Reference;
 
 /// <summary>Whom a row of <c>events.csv</c> is about.</summary>
@@ -37,8 +39,15 @@ public sealed record RowAsRead(EventRow Row, int Line, int? Day, Whom Whom, int 
             mob = NameFolding.Fold(row.Animal[4..]);
         }
 
-        return new RowAsRead(row, line, CellReading.Day(row.Date), whom, animal, mob, vocabulary.FindKind(row.Kind));
+        var kind = vocabulary.FindKind(row.Kind);
+        return new RowAsRead(row, line, CellReading.Day(row.Date), whom, animal, mob, kind)
+        {
+            Like = kind is null && NearestName.OnlyOne(row.Kind, vocabulary.Names.Select(name => name.Text)) is { } like ? vocabulary.FindKind(like) : null,
+        };
     }
+
+    /// <summary>The kind whose name is spelt most like the word that stands there; null for none.</summary>
+    public Kind? Like { get; init; }
 
     /// <summary>The other cells say what they should: an answer not declared is a result not known, not an unreadable row.</summary>
     public bool RestCanBeRead => EntryCanBeRead && ValueCanBeRead;

@@ -62,7 +62,7 @@ public sealed class RowSorting
                 Happenings.Add(row.HappeningOf(row.Animal));
                 break;
             case Whom.One:
-                Unread.Add(new Unread(row.Animal, row.Kind, row.Day, row.Line));
+                Unread.Add(new Unread(row.Animal, row.Kind, row.Day, row.Line) { Like = row.Like });
                 break;
             case Whom.Mob or Whom.Herd:
                 SortGroup(row);
