@@ -26,8 +26,14 @@ public sealed record AskedRecord
     /// <summary>Of whom it is taken: her number, or those of her mob.</summary>
     public required ImmutableArray<string> Of { get; init; }
 
+    /// <summary>Whose result it is, where it is that of another of her mob: her number, or <c>mob:NAME</c> of one of the mob itself; else empty.</summary>
+    public string Whose { get; init; } = "";
+
     /// <summary>The line that is not as it stands there, such as one that cannot be read; 0 for none.</summary>
     public int WithoutLine { get; init; }
+
+    /// <summary>Whether the sample is taken, and its result awaited.</summary>
+    public bool IsAwaited => WithoutLine > 0 && Value.Length > 0;
 
     /// <summary>Whether something is to be done on a day to come; else a line is mended, or what happened is looked up.</summary>
     public bool IsTaken { get; init; }

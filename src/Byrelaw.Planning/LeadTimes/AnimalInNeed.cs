@@ -14,6 +14,9 @@ public sealed record AnimalInNeed(string Number, Need Why, string? Subject, stri
     /// <summary>Later sessions for which it holds too, and the day from which it must be done for that.</summary>
     public ImmutableArray<(int Session, LocalDate From)> AlsoFor { get; init; } = [];
 
+    /// <summary>Who waits for its result too, session by session.</summary>
+    public ImmutableArray<FindingOut.WaitsForIt> Waiting { get; init; } = [];
+
     /// <summary>
     /// Those whose rules miss what the task settles, by what their judgements say. Animals that are out for another reason, which no time and
     /// no task can turn, are left out: nobody samples a cow that is sold. A task that settles nothing on record is for everyone who may be used.

@@ -53,6 +53,7 @@ internal static class SessionTask
 
     private static AnimalInNeed Within(string number, ToFindOut one, LocalDate? first, LocalDate? last) => new(number, Need.Missing, one.Record.Kind.Name, one.Record.Rule, one.Record.MoreOfTheMob)
     {
+        Waiting = one.Waiting,
         Days =
         [
             .. one.Starts.Select(run => (Start: first > run.Start ? first.Value : run.Start, End: last < run.End ? last.Value : run.End))

@@ -31,7 +31,7 @@ public sealed record TaskDates(
     /// <summary>Animals together that have the same days; empty where animals have no days of their own.</summary>
     public ImmutableArray<(ImmutableArray<DateInterval> Days, ImmutableArray<AnimalInNeed> Animals)> ByHer =>
     [
-        .. Animals.Where(animal => !animal.Days.IsEmpty).GroupBy(animal => string.Join(';', [.. animal.Days.Select(run => $"{run}"), .. animal.AlsoFor.Select(also => $"{also}")]))
+        .. Animals.Where(animal => !animal.Days.IsEmpty).GroupBy(animal => string.Join(';', [.. animal.Days.Select(run => $"{run}"), .. animal.AlsoFor.Select(also => $"{also}"), .. animal.Waiting.Select(waiting => $"{waiting.Session} {string.Join(',', waiting.Numbers)} {waiting.BackInTime}")]))
             .Select(group => (group.First().Days, group.ToImmutableArray())).OrderBy(one => one.Days[^1].End).ThenBy(one => one.Days[0].Start),
     ];
 

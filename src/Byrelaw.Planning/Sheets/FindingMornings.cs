@@ -57,13 +57,7 @@ internal static class FindingMornings
     {
         var last = open.Min(one => one.Last);
         var together = open.Where(one => one.Holds(last)).ToList();
-        var day = last;
-        while (together.TrueForAll(one => one.Holds(day.PlusDays(-1))))
-        {
-            day = day.PlusDays(-1);
-        }
-
-        return day;
+        return together.SelectMany(one => one.Days.Select(run => run.Start)).Where(day => day <= last && together.TrueForAll(one => one.Holds(day))).Append(last).Min();
     }
 
     /// <summary>All that is to be found out of animals on days of their own: in the days of the task that settles it, or of what no task settles in those that do.</summary>
@@ -80,7 +74,7 @@ internal static class FindingMornings
                 settled.Add((animal.Number, animal.Subject!));
                 if (Finding(herd, animal.Subject!) is { } kind && !days.IsEmpty)
                 {
-                    yield return (task.Session, herd.Find(animal.Number), new(kind, days, animal.MoreOfTheMob));
+                    yield return (task.Session, herd.Find(animal.Number), new(kind, days, animal.MoreOfTheMob) { Waiting = animal.Waiting });
                 }
             }
 
@@ -95,7 +89,7 @@ internal static class FindingMornings
                 ImmutableArray<DateInterval> days = [.. one.Find.Starts];
                 if (one.Find.Record is { IsTaken: true } record && !days.IsEmpty && Finding(herd, record.Kind.Name) is { } kind && !settled.Contains((one.Animal.Number, record.Kind.Name)) && asked.Add((one.Animal.Number, record.Kind.Name)))
                 {
-                    yield return (session.Number, one.Animal.Animal, new(kind, days, record.MoreOfTheMob));
+                    yield return (session.Number, one.Animal.Animal, new(kind, days, record.MoreOfTheMob) { Waiting = one.Find.Waiting });
                 }
             }
         }

@@ -24,6 +24,9 @@ public sealed record FindingRow(SheetAnimal Who, ImmutableArray<WorkToDo> Record
 /// <param name="MoreOfTheMob">Where her mob lacks results: how many more animals of it; else 0.</param>
 public sealed record WorkToDo(Kind Kind, ImmutableArray<DateInterval> Days, int MoreOfTheMob)
 {
+    /// <summary>Who waits for its result too, session by session.</summary>
+    public ImmutableArray<FindingOut.WaitsForIt> Waiting { get; init; } = [];
+
     /// <summary>Whether a day is one of them.</summary>
     public bool Holds(LocalDate day) => Days.Any(run => run.Start <= day && day <= run.End);
 

@@ -78,7 +78,7 @@ internal static class NoDayWords
         {
             if (later.ToAsk.Concat(later.WatchedIfKnown).FirstOrDefault(one => one.Animal == animal) is { } asked)
             {
-                return $" For session {later.Number} by {asked.Method}: {Phrases.And([.. asked.ToFindOut.Select(one => AskedWords.Of(one, plan.Today.Year))])}.";
+                return $" For session {later.Number} by {asked.Method}: {AskedWords.All(asked.ToFindOut, plan.Today.Year)}.";
             }
         }
 

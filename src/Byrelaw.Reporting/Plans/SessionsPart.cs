@@ -53,12 +53,17 @@ internal static class SessionsPart
             yield return $"{session.Session.Judge.Herd.Numbers[one.Animal]} is begun by {one.Method.Name} on {Dates.Long(one.Start, year)} and not counted: {CheckWords.Of(one)}.";
         }
 
-        foreach (var alike in session.ToAsk.GroupBy(animal => Phrases.And([.. animal.ToFindOut.Select(one => AskedWords.Of(one, year))])))
+        foreach (var alike in session.ToAsk.GroupBy(animal => AskedWords.All(animal.ToFindOut, year)))
         {
             yield return $"To ask about first, and not treated before: {Phrases.And([.. alike.Select(animal => animal.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }
 
-        foreach (var alike in session.DonorsToAsk.GroupBy(donor => Phrases.And([.. donor.ToFindOut.Select(one => AskedWords.Of(one, year))])))
+        foreach (var waiting in AskedWords.Waiting(session.ToAsk.SelectMany(animal => animal.ToFindOut).SelectMany(one => one.Waiting)))
+        {
+            yield return waiting;
+        }
+
+        foreach (var alike in session.DonorsToAsk.GroupBy(donor => AskedWords.All(donor.ToFindOut, year)))
         {
             yield return $"{(alike.Count() == 1 ? "Donor" : "Donors")} to ask about: {Phrases.And([.. alike.Select(donor => donor.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }

@@ -27,8 +27,9 @@ internal static class TaskWords
         var mobs = animals.Max(animal => animal.MoreOfTheMob);
         return Numbers.Count(numbers.Count, "animal", "animals")
             + (subjects.Count == 0 ? "" : $", {Phrases.And(subjects)}")
-            + (mobs > 0 ? $" (at least {mobs} more of the mob)" : "")
+            + (mobs > 0 ? $" (of at least {mobs} of the mob not sampled yet)" : "")
             + $": {Phrases.FirstOf(numbers, Named)}"
-            + string.Concat(animals[0].AlsoFor.GroupBy(also => also.From).Select(group => $"; holds for {(group.Count() == 1 ? "session" : "sessions")} {Phrases.And([.. group.Select(also => $"{also.Session}")])} too if done from {Dates.Long(group.Key)}"));
+            + string.Concat(animals[0].AlsoFor.GroupBy(also => also.From).Select(group => $"; holds for {(group.Count() == 1 ? "session" : "sessions")} {Phrases.And([.. group.Select(also => $"{also.Session}")])} too if done from {Dates.Long(group.Key)}"))
+            + string.Concat(AskedWords.Waiting(animals[0].Waiting).Select(waiting => $". {waiting.TrimEnd('.')}"));
     }
 }

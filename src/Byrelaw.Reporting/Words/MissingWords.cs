@@ -58,8 +58,8 @@ public static class MissingWords
     public static string Brief(Missing missing, ListReport list) => missing.Reason switch
     {
         MissingReason.NoResult => $"no {ResultWords.Of(missing, list)}",
-        MissingReason.ResultPending => $"{missing.Subject} result not in",
-        MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
+        MissingReason.ResultPending => $"{Whose(missing)}{missing.Subject} result not in",
+        MissingReason.ResultTooVague => $"{Whose(missing)}{missing.Subject} result too vague",
         MissingReason.NotKept => $"{missing.What} records not complete",
         MissingReason.NeverRecorded => $"no {missing.What} on record, perhaps never",
         MissingReason.ToldBeside => $"{PlaceOf(missing, list)} may tell of {Article.With(missing.What)}",
@@ -91,7 +91,9 @@ public static class MissingWords
     private static string What(Missing missing, ListReport list) => missing.Reason switch
     {
         MissingReason.NoResult => Article.With(ResultWords.Of(missing, list)),
+        MissingReason.ResultPending when missing.Whose.Length > 0 => $"{Whose(missing)}{missing.Subject} result, which is awaited ({PlaceOf(missing, list)})",
         MissingReason.ResultPending => $"the {missing.Subject} result that is not in{(missing.Line > 0 ? $" ({PlaceOf(missing, list)})" : "")}",
+        MissingReason.ResultTooVague when missing.Whose.Length > 0 => $"{Whose(missing)}{missing.Subject} result said more closely ({PlaceOf(missing, list)})",
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.What}",
         MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.What)}",
@@ -108,6 +110,9 @@ public static class MissingWords
         MissingReason.ValueNotForeseen => $"what her {missing.What} means, which the file of the rule does not know",
         _ => $"{missing.What} of those in the herd that have none{Without(missing, list)}",
     };
+
+    /// <summary>Of a result of another of her mob whose it is: <c>1036's </c>, <c>mob Hill's </c>; else nothing.</summary>
+    private static string Whose(Missing missing) => missing.Whose.Length == 0 ? "" : $"{missing.Whose.Replace("mob:", "mob ", StringComparison.Ordinal)}'s ";
 
     /// <summary>Who has no value, by number, where they are few.</summary>
     private static string Without(Missing missing, ListReport list)
