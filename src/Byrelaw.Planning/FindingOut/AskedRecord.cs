@@ -38,6 +38,9 @@ public sealed record AskedRecord
     /// <summary>Whether something is to be done on a day to come; else a line is mended, or what happened is looked up.</summary>
     public bool IsTaken { get; init; }
 
+    /// <summary>The first day that its rule looks at, on the last of the days on which it is asked; null for one that looks back to no day, or for what is looked up or mended.</summary>
+    public LocalDate? LooksBackTo { get; init; }
+
     /// <summary>The first day that it may be dated on, by what its rule looks at and the time there is.</summary>
     public required LocalDate First { get; init; }
 

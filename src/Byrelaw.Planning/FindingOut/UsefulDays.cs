@@ -51,6 +51,14 @@ internal sealed class UsefulDays(Prover prover, Gates gates, LocalDate today)
 /// <param name="Days">The days that it may be dated on so that it does it, in runs; none of a line to be mended, or of what happened and is to be looked up.</param>
 public sealed record ToFindOut(AskedRecord Record, ImmutableArray<DateInterval> Days)
 {
+    /// <summary>
+    /// From this day on it may be begun without being spoilt by a transfer that slips by a few days: what a rule looks back to moves with the day on which it is asked. Null where its
+    /// rule looks back to no day.
+    /// </summary>
+    public LocalDate? Steady => Record.LooksBackTo?.PlusDays(FewDays - Record.BegunBefore);
+
+    private const int FewDays = 3;
+
     /// <summary>Who is named for which session and sure no longer from the day on which it is taken until its result is back.</summary>
     public ImmutableArray<WaitsForIt> Waiting { get; init; } = [];
 

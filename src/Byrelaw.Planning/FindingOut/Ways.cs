@@ -8,7 +8,8 @@ namespace Byrelaw.Planning.FindingOut;
 /// <param name="lists">The lists that are asked: how long a result takes is what their tasks say.</param>
 /// <param name="today">The day of planning.</param>
 /// <param name="by">By then everything must be in hand.</param>
-internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> lists, LocalDate today, LocalDate by)
+/// <param name="spread">So many days lie between the first and the last day on which the rules are asked: what is missed is told for the first.</param>
+internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> lists, LocalDate today, LocalDate by, int spread)
 {
     /// <summary>More ways than this are never tried for one rule.</summary>
     private const int MostWays = 24;
@@ -80,6 +81,7 @@ internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> 
             IsTaken = isTaken || (kind is EventKind && last >= today),
             First = first,
             Last = last,
+            LooksBackTo = isTaken ? missing.From?.PlusDays(spread) : null,
             Date = last,
             BegunBefore = before,
             ResultsAfter = after,

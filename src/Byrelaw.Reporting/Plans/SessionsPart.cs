@@ -70,12 +70,19 @@ internal static class SessionsPart
 
         if (!session.Spares.IsEmpty)
         {
-            yield return $"Spare, the best first: {string.Join(", ", session.Spares.Select(animal => animal.Number))}.";
+            var standBy = session.StandBy.Length;
+            yield return $"Spare, the best first: {string.Join(", ", session.Spares.Select(animal => animal.Number))}."
+                + (standBy == 0 || standBy == session.Spares.Length ? "" : $" The first {standBy} stand on the sheets, to be treated in place of whoever is left out; nothing is planned of the others.");
         }
 
         if (!session.Watched.IsEmpty)
         {
-            yield return $"Watched for a heat of their own: {Numbers.Count(session.Watched.Length, "animal", "animals")}.";
+            yield return $"Watched for a heat of their own by {session.Watched[0].Method}, given nothing and taking no place: {string.Join(", ", session.Watched.Select(animal => animal.Number))}.";
+        }
+
+        if (!session.WatchedIfKnown.IsEmpty)
+        {
+            yield return $"Asked about only so as to be watched by {session.WatchedIfKnown[0].Method}, and taking no place: {string.Join(", ", session.WatchedIfKnown.Select(animal => animal.Number))}. What is asked of each stands with the tasks.";
         }
 
         foreach (var one in session.BookedAndOut)
