@@ -79,6 +79,12 @@ public sealed class EachHerdTests : IDisposable
         _farm.Run("draft", "spring.byre").ShouldBeOneClearLine("these records hold 2 herds (Hill, Long Acre); say which with `--herd NAME`");
         _farm.Run("why", "spring.byre", "1007", "--herd", "Hil").ShouldBeOneClearLine("perhaps `Hill` is meant");
         _farm.Run("why", "spring.byre", "1033", "--herd", "Hill").Code.ShouldBe(ExitCode.Done);
+        _farm.Run("plan", "spring.byre").ShouldBeOneClearLine("say which with `--herd NAME`");
+        _farm.Run("plan", "spring.byre", "--herd", "Hill", "--format", "json").Code.ShouldBe(ExitCode.Done);
+        _farm.Run("plan", "spring.byre", "--herd", "Hill", "--sheet", "2026-10-04").ShouldBeOneClearLine("--herd");
+        _farm.Run("tune", "spring.byre", "Eight weeks calved", "--herd", "Hil").ShouldBeOneClearLine("perhaps `Hill` is meant");
+        _farm.Run("compare", "spring.byre", "spring.byre", "--herd", "Hill").ShouldBeOneClearLine("it wants --records FOLDER");
+        _farm.Run("compare", "spring.byre", "spring.byre", "--records", "records", "--herd", "Hill").Code.ShouldBe(ExitCode.Done);
         _farm.Run("draft", "spring.byre", "--each-herd").ShouldBeOneClearLine("--each-herd wants --format ndjson");
         _farm.Run("draft", "spring.byre", "--format", "ndjson").ShouldBeOneClearLine("--format ndjson wants --each-herd");
     }

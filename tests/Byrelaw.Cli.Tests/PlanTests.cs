@@ -43,7 +43,7 @@ public sealed class PlanTests(PlanTests.InOctober october, PlanTests.InJune june
         foreach (var page in Directory.GetFiles(Path.Combine(october.Folder, "plan/sheets"), "*.md"))
         {
             var text = File.ReadAllText(page);
-            text.ShouldContain("A preview: no box stands here");
+            text.ShouldContain("A preview: it has no boxes");
             text.ShouldContain("**Take as in calf**: ");
             text.ShouldNotContain("☐");
             text.ShouldNotContain("___");

@@ -13,19 +13,24 @@ internal static class CompareCommand
         var @new = new Argument<string>("NEW") { Description = "The same, or another, as it is." };
         var records = new Option<string?>("--records") { Description = "The folder with animals.csv and events.csv: judge every animal by both, and say which change makes which difference.", HelpName = "FOLDER" };
         var folder = new Option<string?>("--out") { Description = "A folder for the comparison as a page (Markdown and HTML).", HelpName = "DIR" };
-        var (knownOn, strict, format) = (SharedOptions.KnownOn(), SharedOptions.Strict(), SharedOptions.Format());
-        var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, knownOn, folder, strict, format };
+        var (knownOn, herd, strict, format) = (SharedOptions.KnownOn(), SharedOptions.Herd(), SharedOptions.Strict(), SharedOptions.Format());
+        var command = new Command("compare", "Say what differs between two rulebooks, rule by rule, and which animals feel it.") { old, @new, records, herd, knownOn, folder, strict, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(knownOn), parsed.GetValue(folder), parsed.GetValue(format) == "json",
+            parsed.GetValue(old)!, parsed.GetValue(@new)!, parsed.GetValue(records), parsed.GetValue(herd), parsed.GetValue(knownOn), parsed.GetValue(folder), parsed.GetValue(format) == "json",
             doors with { IsStrict = parsed.GetValue(strict) }));
         return command;
     }
 
-    private static int Run(string oldFile, string newFile, string? records, LocalDate? knownOn, string? folder, bool json, Doors doors)
+    private static int Run(string oldFile, string newFile, string? records, string? herdName, LocalDate? knownOn, string? folder, bool json, Doors doors)
     {
         if (folder is "")
         {
             throw new CannotDoException("--out wants the name of a folder");
+        }
+
+        if (herdName is not null && records is null)
+        {
+            throw new CannotDoException("--herd says which herd of the records; it wants --records FOLDER");
         }
 
         if (folder is { } target)
@@ -43,7 +48,7 @@ internal static class CompareCommand
         }
 
         var between = RulebookComparison.Of(old.Rulebook, @new.Rulebook);
-        var herd = records is null ? null : Judge(between, records, knownOn, problems, doors);
+        var herd = records is null ? null : Judge(between, records, herdName, knownOn, problems, doors);
         var report = new ComparisonReport(doors.Show(doors.Full(oldFile)), doors.Show(doors.Full(newFile)), between, herd)
         {
             MadeUp = records is null ? BoundaryAnimals.Of(between) : [],
@@ -58,7 +63,7 @@ internal static class CompareCommand
         return problems.TellErrorsInRecords(doors);
     }
 
-    private static HerdComparison Judge(RulebookComparison between, string records, LocalDate? knownOn, Problems problems, Doors doors)
+    private static HerdComparison Judge(RulebookComparison between, string records, string? herdName, LocalDate? knownOn, Problems problems, Doors doors)
     {
         if (between.Old.Programme is null && between.New.Programme is null)
         {
@@ -68,7 +73,7 @@ internal static class CompareCommand
         using var bar = new ProgressBar(doors, "Judging by each change");
         var (folder, done, of) = (doors.Full(records), 0, (2 * Change.Of(between).Length) + 1);
         var herd = HerdComparer.Compare(
-            between, rulebook => RecordsFolder.Read(rulebook, folder, doors.Show(folder), knownOn),
+            between, rulebook => RecordsFolder.Read(rulebook, folder, doors.Show(folder), knownOn, herdName),
             () => bar.Report((Math.Min(++done, of), of)), knownOn);
         problems.Add(herd.New.Herd.Problems);
         problems.BringTogether(ProblemCauses.Sorted(ProblemCauses.Of(herd.New.Herd)));

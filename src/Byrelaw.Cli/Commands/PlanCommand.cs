@@ -17,14 +17,14 @@ internal static class PlanCommand
         var programme = new Argument<string>("PROGRAMME") { Description = "The programme's file." };
         var folder = new Option<string>("--out") { Description = $"The folder for the plan; without it: {DefaultOut}.", HelpName = "DIR", DefaultValueFactory = _ => DefaultOut };
         var today = SharedOptions.Date("--today", "The day of planning; without it the day that the records reach.");
-        var (knownOn, recordsTo, by, strict) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.By(), SharedOptions.Strict());
+        var (knownOn, recordsTo, herd, by, strict) = (SharedOptions.KnownOn(), SharedOptions.RecordsTo(), SharedOptions.Herd(), SharedOptions.By(), SharedOptions.Strict());
         var slip = new Option<string?>("--slip") { Description = $"Say what is left when something goes wrong: {SlipPhrase.Forms}. Nothing is written.", HelpName = "WHAT" };
         var session = new Option<int?>("--session") { Description = "Only this session, from 1: who, and what is to be done; with --slip which one goes wrong.", HelpName = "N" };
         var heard = SharedOptions.Date("--heard-on", "With --slip: the day on which you learn of it; without it the day it should have happened.");
         var format = SharedOptions.Format();
         var sheet = SharedOptions.Date("--sheet", "Write the sheets of this morning, today's or tomorrow's: numbered, with boxes, and rows to fill in for byrelaw record.");
         var rehearse = SharedOptions.Date("--rehearse", "Draw the sheets of this day as if today were it: marked REHEARSAL, and in no ledger.");
-        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, by, strict, slip, session, heard, sheet, rehearse, format };
+        var command = new Command("plan", "Plan a programme: calendar, tasks, recipients, forecast and budget.") { programme, folder, today, knownOn, recordsTo, herd, by, strict, slip, session, heard, sheet, rehearse, format };
         command.SetAction(parsed =>
         {
             if ((parsed.GetValue(rehearse) ?? parsed.GetValue(sheet)) is { } morning)
@@ -37,14 +37,14 @@ internal static class PlanCommand
                     Besides = [.. new (string Name, bool IsGiven)[]
                     {
                         ("--sheet with --rehearse", parsed.GetValue(sheet) is not null && parsed.GetValue(rehearse) is not null), ("--today", parsed.GetValue(today) is not null),
-                        ("--known-on", parsed.GetValue(knownOn) is not null), ("--slip", parsed.GetValue(slip) is not null), ("--heard-on", parsed.GetValue(heard) is not null), ("--session", parsed.GetValue(session) is not null), ("--format json", parsed.GetValue(format) == "json"),
+                        ("--known-on", parsed.GetValue(knownOn) is not null), ("--herd", parsed.GetValue(herd) is not null), ("--slip", parsed.GetValue(slip) is not null), ("--heard-on", parsed.GetValue(heard) is not null), ("--session", parsed.GetValue(session) is not null), ("--format json", parsed.GetValue(format) == "json"),
                     }.Where(one => one.IsGiven).Select(one => one.Name)],
                 };
                 return SheetsOfAMorning.Write(asked, doors with { IsStrict = parsed.GetValue(strict) });
             }
 
             var day = parsed.GetValue(today);
-            var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), parsed.GetValue(format) == "json", doors, out var problems);
+            var loaded = Load(parsed.GetValue(programme)!, day, parsed.GetValue(knownOn), SharedOptions.Reached(parsed.GetValue(recordsTo), doors), parsed.GetValue(format) == "json", doors, out var problems, herd: parsed.GetValue(herd));
             return loaded is null ? ExitCode.Bad
                 : parsed.GetValue(slip) is { } words ? SayWhatIsLeft(Planner.Days(loaded.Reading.Rulebook, loaded.Herd, day), words, parsed.GetValue(session) ?? 1, parsed.GetValue(heard), doors)
                 : Write(
@@ -54,10 +54,10 @@ internal static class PlanCommand
         return command;
     }
 
-    internal static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, bool json, Doors doors, out Problems problems, SheetsDrawn? drawing = null)
+    internal static LoadedProgramme? Load(string programme, LocalDate? today, LocalDate? knownOn, LocalDate? recordsTo, bool json, Doors doors, out Problems problems, SheetsDrawn? drawing = null, string? herd = null)
     {
         problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, recordsTo: recordsTo, drawing: drawing);
+        var loaded = LoadedProgramme.Read(programme, knownOn, doors.Folder, problems.Add, doors.Today, herd, recordsTo, drawing);
         problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         problems.Add(loaded is null ? [] : UnknownAnimals.Booked(loaded.Reading.Rulebook, loaded.Herd).Concat(UnknownAnimals.Assumed(loaded.Reading.Rulebook, loaded.Herd))

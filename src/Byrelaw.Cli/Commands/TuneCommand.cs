@@ -14,15 +14,15 @@ internal static class TuneCommand
         var with = new Option<string?>("--with") { Description = "Another rule: how many may be used for values of both at once. The same rule, for two numbers of one.", HelpName = "RULE2" };
         var list = new Option<string?>("--list") { Description = "Count the animals of this list; without it, of the rule's own.", HelpName = "LIST" };
         var folder = new Option<string?>("--out") { Description = "A folder for the page (Markdown, and HTML with a picture).", HelpName = "DIR" };
-        var (strict, format) = (SharedOptions.Strict(), SharedOptions.Format());
-        var command = new Command("tune", "Say how many animals each value of a rule's numbers lets in, and which.") { programme, rule, with, list, folder, strict, format };
+        var (herd, strict, format) = (SharedOptions.Herd(), SharedOptions.Strict(), SharedOptions.Format());
+        var command = new Command("tune", "Say how many animals each value of a rule's numbers lets in, and which.") { programme, rule, with, list, folder, herd, strict, format };
         command.SetAction(parsed => Run(
-            parsed.GetValue(programme)!, (parsed.GetValue(rule)!, parsed.GetValue(with), parsed.GetValue(list)), parsed.GetValue(folder), parsed.GetValue(format) == "json",
+            parsed.GetValue(programme)!, (parsed.GetValue(rule)!, parsed.GetValue(with), parsed.GetValue(list)), parsed.GetValue(folder), parsed.GetValue(herd), parsed.GetValue(format) == "json",
             doors with { IsStrict = parsed.GetValue(strict) }));
         return command;
     }
 
-    private static int Run(string programme, (string Rule, string? With, string? List) asked, string? folder, bool json, Doors doors)
+    private static int Run(string programme, (string Rule, string? With, string? List) asked, string? folder, string? herd, bool json, Doors doors)
     {
         if (folder is "")
         {
@@ -35,7 +35,7 @@ internal static class TuneCommand
         }
 
         var problems = new Problems();
-        var loaded = LoadedProgramme.Read(programme, null, doors.Folder, problems.Add, doors.Today);
+        var loaded = LoadedProgramme.Read(programme, null, doors.Folder, problems.Add, doors.Today, herd);
         problems.LedgerIsBroken = loaded?.Herd.LedgerIsBroken == true;
         problems.BringTogether(ProblemCauses.Sorted(loaded is null ? [] : ProblemCauses.Of(loaded.Herd)));
         if (loaded is null || loaded.Reading.HasErrors)

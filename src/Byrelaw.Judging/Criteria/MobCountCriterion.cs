@@ -9,6 +9,8 @@ internal sealed class MobCountCriterion(HerdDays days, MobCountCondition conditi
 
     protected override bool IsLimitKnown(int animal) => _test.For(animal, null).IsKnown;
 
+    protected override bool LeavesOpen(int animal, in MobResult result) => _test.For(animal, null).Accept(result.Low, result.High) == Truth.Unknown;
+
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
         var limits = _test.For(animal, notes);

@@ -68,6 +68,9 @@ internal abstract class MobCriterion(
     /// <summary>Whether what results are held to is known; where it is not, no other result would tell either.</summary>
     protected abstract bool IsLimitKnown(int animal);
 
+    /// <summary>Whether a result that counts leaves open what it comes to.</summary>
+    protected abstract bool LeavesOpen(int animal, in MobResult result);
+
     /// <summary>Decides from the mob's values; there are enough of them.</summary>
     protected abstract Truth Decide(int animal, MobSample sample, Notes? notes);
 
@@ -98,9 +101,9 @@ internal abstract class MobCriterion(
         if (truth == Truth.Unknown)
         {
             pending |= AnyNotKnown(sample);
-            if (IsLimitKnown(animal))
+            if (notes is not null && IsLimitKnown(animal))
             {
-                notes?.NoResult(measure.Id, from, to);
+                WhatSettles(animal, mob, from, to, sample, notes);
             }
         }
         else if (truth == Truth.False)
@@ -109,6 +112,25 @@ internal abstract class MobCriterion(
         }
 
         return truth;
+    }
+
+    /// <summary>The results that are awaited or too vague: whoever else is sampled, these leave it open. Where there are none, a new one.</summary>
+    private void WhatSettles(int animal, int mob, int from, int to, MobSample sample, Notes notes)
+    {
+        var any = false;
+        foreach (var result in sample.Counted)
+        {
+            if (LeavesOpen(animal, result))
+            {
+                notes.Pending(measure.Id, result, mob);
+                any = true;
+            }
+        }
+
+        if (!any)
+        {
+            notes.NoResult(measure.Id, from, to);
+        }
     }
 
     private static bool AnyNotKnown(MobSample sample) => Array.Exists(sample.Sure, IsNotKnown) || Array.Exists(sample.Perhaps, IsNotKnown);

@@ -8,6 +8,8 @@ internal sealed class MobMeasuredCriterion(HerdDays days, MobMeasuredCondition c
 
     protected override bool IsLimitKnown(int animal) => _test.For(animal, null).IsKnown;
 
+    protected override bool LeavesOpen(int animal, in MobResult result) => result.Low != result.High;
+
     protected override Truth Decide(int animal, MobSample sample, Notes? notes)
     {
         var limits = _test.For(animal, notes);

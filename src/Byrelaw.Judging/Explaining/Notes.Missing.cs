@@ -61,6 +61,19 @@ internal sealed partial class Notes
             run.Days[place], run.Days[place], SettledBy.LaboratoryOrTime, run.Lines[place]);
     }
 
+    /// <summary>The same of a result of her mob: only that one settles it, and no sample of somebody else.</summary>
+    /// <param name="kind">The measure.</param>
+    /// <param name="result">The result; of the mob itself where it is no animal's.</param>
+    /// <param name="mob">Which mob.</param>
+    public void Pending(int kind, in MobResult result, int mob)
+    {
+        var date = Day.Date(result.Day);
+        AddMissing(new Missing(result.IsPending ? MissingReason.ResultPending : MissingReason.ResultTooVague, days.Herd.Vocabulary.ById[kind].Declaration.Name, date, date, SettledBy.LaboratoryOrTime, result.Line)
+        {
+            Whose = result.Animal == animal ? "" : result.Animal == MobResult.NoAnimal ? $"mob:{days.Herd.Mobs.Names[mob]}" : days.Herd.Numbers[result.Animal],
+        });
+    }
+
     /// <summary>Rows that could not be read and may be of this kind in these days.</summary>
     public void Unreadable(int animalPlace, int kind, int from, int to)
     {

@@ -162,4 +162,7 @@ internal sealed class MobResults
 internal readonly record struct MobResult(int Day, int Animal, double Low, double High, int Line)
 {
     public const int NoAnimal = -1;
+
+    /// <summary>Whether nothing is known of it.</summary>
+    public bool IsPending => double.IsInfinity(Low) && double.IsInfinity(High);
 }

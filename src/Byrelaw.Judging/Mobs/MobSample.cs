@@ -4,7 +4,8 @@ namespace Byrelaw.Judging.Mobs;
 /// <param name="Sure">Animals that surely count.</param>
 /// <param name="Perhaps">Animals whose mob was not on record on the day: they may count or not.</param>
 /// <param name="Results">All results behind them, by day.</param>
-internal sealed record MobSample(MobValue[] Sure, MobValue[] Perhaps, MobResult[] Results)
+/// <param name="Counted">Those of them that surely count: of each animal the results of her latest day, and rows of the mob itself.</param>
+internal sealed record MobSample(MobValue[] Sure, MobValue[] Perhaps, MobResult[] Results, MobResult[] Counted)
 {
     /// <summary>Takes each animal's latest day; several results of that day allow any value between them.</summary>
     public static MobSample Of(ReadOnlySpan<MobResult> placed, ReadOnlySpan<MobResult> unplaced)
@@ -23,6 +24,15 @@ internal sealed record MobSample(MobValue[] Sure, MobValue[] Perhaps, MobResult[
                 latest[result.Animal] = latest.TryGetValue(result.Animal, out var before) && before.Day == result.Day
                     ? (result.Day, before.Value.Or(value))
                     : (result.Day, value);
+            }
+        }
+
+        var counted = new List<MobResult>();
+        foreach (var result in placed)
+        {
+            if (result.Animal == MobResult.NoAnimal || latest[result.Animal].Day == result.Day)
+            {
+                counted.Add(result);
             }
         }
 
@@ -52,7 +62,7 @@ internal sealed record MobSample(MobValue[] Sure, MobValue[] Perhaps, MobResult[
         }
 
         sure.AddRange(latest.Values.Select(entry => entry.Value));
-        return new MobSample([.. sure], [.. perhaps.Values.Select(entry => entry.Value), .. ofHerd], [.. placed, .. unplaced]);
+        return new MobSample([.. sure], [.. perhaps.Values.Select(entry => entry.Value), .. ofHerd], [.. placed, .. unplaced], [.. counted]);
     }
 }
 

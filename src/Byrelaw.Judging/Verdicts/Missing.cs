@@ -79,6 +79,9 @@ public sealed record Missing(
     /// <summary>Which entries of the kind only: <c>with method not hand</c>; empty for all.</summary>
     public string Filter { get; init; } = "";
 
+    /// <summary>For a result of another of her mob: whose it is, by number, or <c>mob:NAME</c> for one of the mob itself; empty for her own.</summary>
+    public string Whose { get; init; } = "";
+
     /// <summary>The subject with its filter: <c>pregnancy test with method not hand</c>.</summary>
     public string What => Filter.Length == 0 ? Subject : $"{Subject} {Filter}";
 }

@@ -11,4 +11,23 @@ internal static class DayRuns
             yield return day;
         }
     }
+
+    /// <summary>Days in order, as runs.</summary>
+    public static ImmutableArray<DateInterval> Of(IEnumerable<LocalDate> days)
+    {
+        var runs = ImmutableArray.CreateBuilder<DateInterval>();
+        foreach (var day in days)
+        {
+            if (runs.Count > 0 && runs[^1].End.PlusDays(1) == day)
+            {
+                runs[^1] = new(runs[^1].Start, day);
+            }
+            else
+            {
+                runs.Add(new(day, day));
+            }
+        }
+
+        return runs.ToImmutable();
+    }
 }

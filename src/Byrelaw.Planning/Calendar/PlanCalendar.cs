@@ -26,6 +26,6 @@ public sealed record PlanCalendar(
         var calendar = new PlanCalendar(
             sessions, treatments, donors, season.Tasks, CleanTime.Of(season.Rulebook), CalvingSeason.Of(plans, programme, sessions),
             [.. Clash.WithVisits(plans, sessions)], []);
-        return calendar with { Entries = new PlanEntries(calendar, programme.Aims).InOrder() };
+        return calendar with { Entries = new PlanEntries(calendar, programme.Aims, season.Named).InOrder() };
     }
 }

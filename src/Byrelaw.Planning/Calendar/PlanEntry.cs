@@ -43,6 +43,9 @@ public sealed record PlanEntry(string Id, EntryKind Kind, LocalDate From, LocalD
     /// <summary>For a treatment: what is done.</summary>
     public MethodStep? Step { get; init; }
 
+    /// <summary>For a treatment, or watching for heat: of how many animals; null where nobody is named by name.</summary>
+    public int? Animals { get; init; }
+
     /// <summary>For a task: its dates and animals.</summary>
     public LeadTimes.TaskDates? Task { get; init; }
 

@@ -36,6 +36,18 @@ public sealed record TreatmentCalendar(
         return new(method, session.Number, start, On(method, start), [.. HeatWindow.HeatsBy(method).Select(heat => new ExpectedHeat(start.PlusDays(heat.Day), heat.Share))], window);
     }
 
+    /// <summary>The same of one who begins on a day of her own.</summary>
+    public TreatmentCalendar StartingOn(LocalDate start)
+    {
+        var later = Period.DaysBetween(Start, start);
+        return later == 0 ? this : this with
+        {
+            Start = start,
+            Days = [.. Days.Select(day => day with { Date = day.Date.PlusDays(later) })],
+            Heats = [.. Heats.Select(heat => heat with { Date = heat.Date.PlusDays(later) })],
+        };
+    }
+
     /// <summary>The donors' own calendar of a session; null where they are given nothing.</summary>
     public static TreatmentCalendar? OfDonors(PlanStatements plans, Session session)
     {

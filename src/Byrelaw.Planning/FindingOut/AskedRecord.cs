@@ -26,11 +26,20 @@ public sealed record AskedRecord
     /// <summary>Of whom it is taken: her number, or those of her mob.</summary>
     public required ImmutableArray<string> Of { get; init; }
 
+    /// <summary>Whose result it is, where it is that of another of her mob: her number, or <c>mob:NAME</c> of one of the mob itself; else empty.</summary>
+    public string Whose { get; init; } = "";
+
     /// <summary>The line that is not as it stands there, such as one that cannot be read; 0 for none.</summary>
     public int WithoutLine { get; init; }
 
+    /// <summary>Whether the sample is taken, and its result awaited.</summary>
+    public bool IsAwaited => WithoutLine > 0 && Value.Length > 0;
+
     /// <summary>Whether something is to be done on a day to come; else a line is mended, or what happened is looked up.</summary>
     public bool IsTaken { get; init; }
+
+    /// <summary>The first day that its rule looks at, on the last of the days on which it is asked; null for one that looks back to no day, or for what is looked up or mended.</summary>
+    public LocalDate? LooksBackTo { get; init; }
 
     /// <summary>The first day that it may be dated on, by what its rule looks at and the time there is.</summary>
     public required LocalDate First { get; init; }

@@ -5,7 +5,7 @@ namespace Byrelaw.Planning.FindingOut;
 
 /// <summary>
 /// Proves who would be sure if what she misses turned out well: her records are supposed, and she is judged again. Nothing is claimed that was not found so. All
-/// animals are tried at once, each by her next way where a rule of hers does not hold yet.
+/// animals are tried at once, each by her next way where a rule of hers does not hold yet; but what says something of others is supposed only for those who suppose it themselves.
 /// </summary>
 /// <param name="rulebook">The rules.</param>
 /// <param name="herd">The records.</param>
@@ -13,20 +13,21 @@ namespace Byrelaw.Planning.FindingOut;
 internal sealed class Prover(Rulebook rulebook, Herd herd, params ImmutableArray<SupposedRow> besides)
 {
     private readonly SupposedFarm? _farm = SupposedFarm.Of(rulebook, herd);
+    private readonly SaidOfOthers _others = new(rulebook, herd);
 
     /// <summary>Those of whom it is proved.</summary>
     public Dictionary<int, ProvedRecords> Prove(Gates gates, IReadOnlyList<OpenAnimal> animals)
     {
         var proved = new Dictionary<int, ProvedRecords>();
         var open = animals.Where(one => one.Rules.All(rule => !rule.Ways.IsEmpty)).Select(one => new Trial(one)).ToList();
-        while (open.Count > 0 && Suppose(gates, open.SelectMany(trial => trial.Records)) is { } check)
+        while (open.Count > 0 && SupposeEach(gates, open.Select(trial => (trial.Animal, trial.Records))) is { } checks)
         {
-            foreach (var trial in open.Where(trial => check.IsSure(trial.Animal)))
+            foreach (var trial in open.Where(trial => checks[trial.Animal].IsSure(trial.Animal)))
             {
                 proved[trial.Animal] = new ProvedRecords(trial.Records);
             }
 
-            open.RemoveAll(trial => proved.ContainsKey(trial.Animal) || !trial.Next(check));
+            open.RemoveAll(trial => proved.ContainsKey(trial.Animal) || !trial.Next(checks[trial.Animal]));
         }
 
         return proved;
@@ -42,12 +43,12 @@ internal sealed class Prover(Rulebook rulebook, Herd herd, params ImmutableArray
         var most = gates.Lists.Max(gate => Period.DaysBetween(gate.From, gate.To));
         for (var days = 0; days <= most && late.Count > 0; days++)
         {
-            if (Suppose(gates, late.Select(one => one.Rule!.Closed! with { Date = one.Rule.Closed.First.PlusDays(days) })) is not { } check)
+            if (SupposeEach(gates, late.Select(one => (one.Animal, ImmutableArray.Create(one.Rule!.Closed! with { Date = one.Rule.Closed.First.PlusDays(days) })))) is not { } checks)
             {
                 break;
             }
 
-            foreach (var (animal, rule) in late.Where(one => check.Holds(one.Rule!, one.Animal)))
+            foreach (var (animal, rule) in late.Where(one => checks[one.Animal].Holds(one.Rule!, one.Animal)))
             {
                 found[animal] = rule!.Closed! with { First = rule.Closed.First.PlusDays(days) };
             }
@@ -58,11 +59,29 @@ internal sealed class Prover(Rulebook rulebook, Herd herd, params ImmutableArray
         return found;
     }
 
-    /// <summary>The farm as if these records stood in its book; null for a herd that was not read.</summary>
-    public GateCheck? Suppose(Gates gates, IEnumerable<AskedRecord> records)
+    /// <summary>Each animal with the farm as if her own records stood in its book; null for a herd that was not read.</summary>
+    public Dictionary<int, GateCheck>? SupposeEach(Gates gates, IEnumerable<(int Animal, ImmutableArray<AskedRecord> Records)> trials)
     {
-        var supposed = records.ToList();
-        return _farm is null ? null : new GateCheck(_farm.Judge(new Supposition
+        if (_farm is null)
+        {
+            return null;
+        }
+
+        var checks = new Dictionary<int, GateCheck>();
+        foreach (var alike in trials.GroupBy(trial => _others.Of(trial.Records), StringComparer.Ordinal))
+        {
+            var check = Suppose(_farm, gates, [.. alike.SelectMany(trial => trial.Records)]);
+            foreach (var (animal, _) in alike)
+            {
+                checks[animal] = check;
+            }
+        }
+
+        return checks;
+    }
+
+    private GateCheck Suppose(SupposedFarm farm, Gates gates, List<AskedRecord> supposed) =>
+        new(farm.Judge(new Supposition
         {
             Records = new Supposed
             {
@@ -70,7 +89,6 @@ internal sealed class Prover(Rulebook rulebook, Herd herd, params ImmutableArray
                 WithoutLines = supposed.Where(record => record.WithoutLine > 0).Select(record => record.WithoutLine).ToHashSet(),
             },
         }), gates);
-    }
 
     /// <summary>One animal's trial: for each of her rules the way that is tried.</summary>
     private sealed class Trial(OpenAnimal open)

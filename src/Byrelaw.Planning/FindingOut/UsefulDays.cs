@@ -29,21 +29,21 @@ internal sealed class UsefulDays(Prover prover, Gates gates, LocalDate today)
         while (true)
         {
             var trials = searches.Select(one => (Animal: one.Key, Day: one.Value.Next())).Where(one => one.Day is not null).Select(one => (one.Animal, Day: one.Day!.Value)).ToList();
-            if (trials.Count == 0 || prover.Suppose(gates, trials.SelectMany(trial => On(proofs[trial.Animal], place, trial.Day))) is not { } check)
+            if (trials.Count == 0 || prover.SupposeEach(gates, trials.Select(trial => (trial.Animal, On(proofs[trial.Animal], place, trial.Day)))) is not { } checks)
             {
                 return searches.Select(one => (one.Key, one.Value.Runs()));
             }
 
             foreach (var (animal, day) in trials)
             {
-                searches[animal].Found(day, check.IsSure(animal));
+                searches[animal].Found(day, checks[animal].IsSure(animal));
             }
         }
     }
 
     private DaySearch Search(AskedRecord record) => new(today.PlusDays(record.BegunBefore), gates.By.PlusDays(-record.ResultsAfter), [record.First, record.Last, record.Date]);
 
-    private static IEnumerable<AskedRecord> On(ProvedRecords proof, int place, LocalDate day) => proof.Records.Select((record, i) => i == place ? record with { Date = day } : record);
+    private static ImmutableArray<AskedRecord> On(ProvedRecords proof, int place, LocalDate day) => proof.Records.SetItem(place, proof.Records[place] with { Date = day });
 }
 
 /// <summary>What is to be found out of an animal, and on which days.</summary>
@@ -51,6 +51,17 @@ internal sealed class UsefulDays(Prover prover, Gates gates, LocalDate today)
 /// <param name="Days">The days that it may be dated on so that it does it, in runs; none of a line to be mended, or of what happened and is to be looked up.</param>
 public sealed record ToFindOut(AskedRecord Record, ImmutableArray<DateInterval> Days)
 {
+    /// <summary>
+    /// From this day on it may be begun without being spoilt by a transfer that slips by a few days: what a rule looks back to moves with the day on which it is asked. Null where its
+    /// rule looks back to no day.
+    /// </summary>
+    public LocalDate? Steady => Record.LooksBackTo?.PlusDays(FewDays - Record.BegunBefore);
+
+    private const int FewDays = 3;
+
+    /// <summary>Who is named for which session and sure no longer from the day on which it is taken until its result is back.</summary>
+    public ImmutableArray<WaitsForIt> Waiting { get; init; } = [];
+
     /// <summary>The days on which it may be begun.</summary>
     public IEnumerable<DateInterval> Starts => Days.Select(run => new DateInterval(run.Start.PlusDays(-Record.BegunBefore), run.End.PlusDays(-Record.BegunBefore)));
 }

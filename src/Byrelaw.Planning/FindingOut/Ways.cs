@@ -8,14 +8,15 @@ namespace Byrelaw.Planning.FindingOut;
 /// <param name="lists">The lists that are asked: how long a result takes is what their tasks say.</param>
 /// <param name="today">The day of planning.</param>
 /// <param name="by">By then everything must be in hand.</param>
-internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> lists, LocalDate today, LocalDate by)
+/// <param name="spread">So many days lie between the first and the last day on which the rules are asked: what is missed is told for the first.</param>
+internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> lists, LocalDate today, LocalDate by, int spread)
 {
     /// <summary>More ways than this are never tried for one rule.</summary>
     private const int MostWays = 24;
 
     /// <summary>
-    /// Of a rule that is not known: each missing record by itself, on the last day that would do and on the first; then one of each kind together. Without any, what would do
-    /// if there were time.
+    /// Of a rule that is not known: each missing record by itself, on the last day that would do and on the first; then one of each kind, and every result that is awaited, together.
+    /// Without any, what would do if there were time.
     /// </summary>
     /// <param name="name">The rule's name; empty for what a method asks.</param>
     /// <param name="findings">What it found.</param>
@@ -24,11 +25,12 @@ internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> 
     {
         var all = findings.Where(finding => finding.Decides).SelectMany(finding => finding.Missing.SelectMany(missing => Of(finding, missing, animal))).Select(record => record with { Rule = name }).ToList();
         var single = all.Where(record => record.IsOpen).ToList();
-        var together = single.GroupBy(record => record.Kind.Id).Select(kind => kind.First()).ToImmutableArray();
+        var each = single.GroupBy(record => (record.Kind.Id, record.WithoutLine)).Select(thing => thing.ToList()).ToList();
+        var together = each.Count < 2 ? [] : Enumerable.Range(0, each.Max(thing => thing.Count)).Select(way => each.Select(thing => thing[Math.Min(way, thing.Count - 1)]).ToImmutableArray());
         return (
             [
                 .. single.Select(record => record with { Date = record.Last }).Concat(single.Select(record => record with { Date = record.First })).Distinct().Take(MostWays).Select(record => ImmutableArray.Create(record)),
-                .. together.Length > 1 ? [together] : ImmutableArray<ImmutableArray<AskedRecord>>.Empty,
+                .. together.Take(MostWays),
             ],
             single.Count == 0 ? all.Find(record => !record.IsOpen) : null);
     }
@@ -73,11 +75,13 @@ internal sealed class Ways(Rulebook rulebook, Herd herd, ImmutableArray<string> 
             Value = value,
             Unit = kind is MeasureKind { Unit: { } unit } ? unit.Symbol : "",
             Details = details,
-            Of = ofTheMob ? MobOf(animal, last) : [herd.Numbers[animal]],
+            Of = missing.Whose.Length > 0 ? [missing.Whose] : ofTheMob && missing.Reason != MissingReason.ResultPending ? MobOf(animal, last) : [herd.Numbers[animal]],
+            Whose = missing.Whose,
             WithoutLine = missing.Reason == MissingReason.ResultPending ? missing.Line : 0,
             IsTaken = isTaken || (kind is EventKind && last >= today),
             First = first,
             Last = last,
+            LooksBackTo = isTaken ? missing.From?.PlusDays(spread) : null,
             Date = last,
             BegunBefore = before,
             ResultsAfter = after,

@@ -14,6 +14,18 @@ public sealed record AnimalInNeed(string Number, Need Why, string? Subject, stri
     /// <summary>Later sessions for which it holds too, and the day from which it must be done for that.</summary>
     public ImmutableArray<(int Session, LocalDate From)> AlsoFor { get; init; } = [];
 
+    /// <summary>Whether the sample is taken and only its result is awaited: nobody need start anything for her.</summary>
+    public bool IsAwaited { get; init; }
+
+    /// <summary>The method by which she is only watched, and takes no place; empty for one who would take a place, or is a donor.</summary>
+    public string WatchedBy { get; init; } = "";
+
+    /// <summary>From this day on it is not spoilt by a transfer that slips by a few days; null where nobody worked it out.</summary>
+    public LocalDate? Steady { get; init; }
+
+    /// <summary>Who waits for its result too, session by session.</summary>
+    public ImmutableArray<FindingOut.WaitsForIt> Waiting { get; init; } = [];
+
     /// <summary>
     /// Those whose rules miss what the task settles, by what their judgements say. Animals that are out for another reason, which no time and
     /// no task can turn, are left out: nobody samples a cow that is sold. A task that settles nothing on record is for everyone who may be used.
@@ -46,7 +58,7 @@ public sealed record AnimalInNeed(string Number, Need Why, string? Subject, stri
             if (Settles(task, subjects, rule) is { Subject: { } subject } found)
             {
                 var heldBefore = rule.Timeline.Stretches.Any(stretch => stretch.Truth == Truth.True);
-                return new(animal.Number, rule.Answer == RuleAnswer.NotMet ? Need.Fails : heldBefore ? Need.Lapses : Need.Missing, subject, rule.Name, found.More);
+                return new(animal.Number, rule.Answer == RuleAnswer.NotMet ? Need.Fails : heldBefore ? Need.Lapses : Need.Missing, subject, rule.Name, found.More) { IsAwaited = found.IsAwaited };
             }
         }
 
@@ -54,7 +66,7 @@ public sealed record AnimalInNeed(string Number, Need Why, string? Subject, stri
     }
 
     /// <summary>What of a rule's missing or failing records the task settles.</summary>
-    private static (string? Subject, int More) Settles(PlanTask task, HashSet<string> subjects, RuleJudgement rule)
+    private static (string? Subject, int More, bool IsAwaited) Settles(PlanTask task, HashSet<string> subjects, RuleJudgement rule)
     {
         var isNamed = task.SettlesRules.Contains(rule.Name);
         foreach (var finding in rule.Findings.Where(finding => finding.Decides || rule.Answer == RuleAnswer.NotKnown))
@@ -63,18 +75,18 @@ public sealed record AnimalInNeed(string Number, Need Why, string? Subject, stri
             {
                 if (isNamed || subjects.Contains(NameFolding.Fold(missing.Subject)))
                 {
-                    return (missing.Subject, missing.Needed);
+                    return (missing.Subject, missing.Needed, missing.Reason == MissingReason.ResultPending);
                 }
             }
 
             if (finding.Remedy is { Kind: RemedyKind.NewResult or RemedyKind.NewEvent } remedy
                 && remedy.Subjects.FirstOrDefault(subject => isNamed || subjects.Contains(NameFolding.Fold(subject))) is { } turned)
             {
-                return (turned, 0);
+                return (turned, 0, false);
             }
         }
 
-        return (null, 0);
+        return (null, 0, false);
     }
 }
 

@@ -25,9 +25,9 @@ internal static class SessionTask
             return due is { } day ? new TaskDates(task, day, day.PlusDays(-task.LeadDays), task.NotBefore?.In(programme), [.. all], true, Math.Max(0, Period.DaysBetween(day.PlusDays(-task.LeadDays), today)), null) { Session = session.Number } : null;
         }
 
-        var asked = (isForDonors ? session.DonorsToAsk : session.ToAsk.Concat(session.WatchedIfKnown)).SelectMany(animal => animal.ToFindOut.Where(one => one.Record.IsTaken && IsSettledBy(task, one.Record)).Select(one => (animal.Number, One: one))).ToList();
+        var asked = (isForDonors ? session.DonorsToAsk : session.ToAsk.Concat(session.WatchedIfKnown)).SelectMany(animal => animal.ToFindOut.Where(one => one.Record.IsTaken && IsSettledBy(task, one.Record)).Select(one => (Animal: animal, One: one))).ToList();
         var (first, last) = (task.NotBefore?.In(programme), due?.PlusDays(-task.LeadDays));
-        var animals = asked.Select(one => Within(one.Number, one.One, first, last)).ToList();
+        var animals = asked.Select(one => Within(one.Animal.Number, one.One, first, last) with { WatchedBy = session.WatchedIfKnown.Contains(one.Animal) ? one.Animal.Method : "" }).ToList();
         ImmutableArray<AnimalInNeed> open = [.. animals.Where(animal => !animal.Days.IsEmpty).OrderBy(animal => animal.Number, AnimalNumberOrder.Instance)];
         if (isForDonors && open.IsEmpty && last < today)
         {
@@ -46,13 +46,17 @@ internal static class SessionTask
 
     private static bool IsForThem(PlanTask task, Programme programme) => IsFor(task, ProgrammeLists.Recipients(programme)) || IsFor(task, ProgrammeLists.Treatment(programme));
 
-    private static bool IsFor(PlanTask task, Choice? choice) => choice is not null && task.List is { } list && NameFolding.Fold(choice.List) == NameFolding.Fold(list);
+    /// <summary>Whether a task is for a list.</summary>
+    public static bool IsFor(PlanTask task, Choice? choice) => choice is not null && task.List is { } list && NameFolding.Fold(choice.List) == NameFolding.Fold(list);
 
-    private static bool IsSettledBy(PlanTask task, AskedRecord record) =>
+    /// <summary>Whether a task settles a record.</summary>
+    public static bool IsSettledBy(PlanTask task, AskedRecord record) =>
         task.SettlesRules.Contains(record.Rule) || task.SettlesKinds.Any(kind => NameFolding.Fold(kind.Declaration.Name) == NameFolding.Fold(record.Kind.Name));
 
     private static AnimalInNeed Within(string number, ToFindOut one, LocalDate? first, LocalDate? last) => new(number, Need.Missing, one.Record.Kind.Name, one.Record.Rule, one.Record.MoreOfTheMob)
     {
+        Waiting = one.Waiting,
+        Steady = one.Steady,
         Days =
         [
             .. one.Starts.Select(run => (Start: first > run.Start ? first.Value : run.Start, End: last < run.End ? last.Value : run.End))

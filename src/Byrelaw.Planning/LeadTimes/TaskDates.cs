@@ -28,16 +28,22 @@ public sealed record TaskDates(
     /// <summary>Animals that need it and have no day left: what it is due by, or may not be before, leaves none of the days on which it would do.</summary>
     public ImmutableArray<string> WithoutADay { get; init; } = [];
 
+    /// <summary>Animals of which the sample is taken, and only its result awaited.</summary>
+    public ImmutableArray<AnimalInNeed> Awaited { get; init; } = [];
+
     /// <summary>Animals together that have the same days; empty where animals have no days of their own.</summary>
     public ImmutableArray<(ImmutableArray<DateInterval> Days, ImmutableArray<AnimalInNeed> Animals)> ByHer =>
     [
-        .. Animals.Where(animal => !animal.Days.IsEmpty).GroupBy(animal => string.Join(';', [.. animal.Days.Select(run => $"{run}"), .. animal.AlsoFor.Select(also => $"{also}")]))
+        .. Animals.Where(animal => !animal.Days.IsEmpty).GroupBy(animal => string.Join(';', [animal.WatchedBy, .. animal.Days.Select(run => $"{run}"), .. animal.AlsoFor.Select(also => $"{also}"), .. animal.Waiting.Select(waiting => $"{waiting.Session} {string.Join(',', waiting.Numbers)} {waiting.BackInTime}")]))
             .Select(group => (group.First().Days, group.ToImmutableArray())).OrderBy(one => one.Days[^1].End).ThenBy(one => one.Days[0].Start),
     ];
 
     /// <summary>Whether nobody need do it any more: it is for animals and none of them needs it, or it is the farm's and the file says that it is done. Of what settles records
     /// only the book says so.</summary>
     public bool IsDone => IsForAnimals ? Animals.IsEmpty || (SaidDone is not null && !Settles(Task)) : SaidDone is not null;
+
+    /// <summary>Whether a record that is asked for is one that the task settles.</summary>
+    public bool Settles(FindingOut.AskedRecord record) => SessionTask.IsSettledBy(Task, record);
 
     internal static bool Settles(PlanTask task) => !task.SettlesRules.IsEmpty || !task.SettlesKinds.IsEmpty;
 
@@ -89,12 +95,13 @@ public sealed record TaskDates(
         var start = due.PlusDays(-task.LeadDays);
         var past = Math.Max(0, Period.DaysBetween(start, today));
         var moves = task.Due is null || Anchored(task.Due, programme);
+        ImmutableArray<AnimalInNeed> animals = list is null ? [] : AnimalInNeed.Of(task, list);
         return new(
-            task, due, start, task.NotBefore?.In(programme),
-            list is null ? [] : AnimalInNeed.Of(task, list), list is not null, past,
+            task, due, start, task.NotBefore?.In(programme), animals.RemoveAll(animal => animal.IsAwaited), list is not null, past,
             past > 0 && moves && MovedProgramme.Anchor(programme) is { } anchor ? programme.Date(anchor)!.Value.PlusDays(past) : null)
         {
             Session = programme.Session,
+            Awaited = [.. animals.Where(animal => animal.IsAwaited)],
         };
     }
 

@@ -26,7 +26,7 @@ internal sealed class Asking
     {
         _besides = besides;
         (_session, _gates) = (session, gates);
-        _ways = new Ways(session.Rulebook, session.Judge.Herd, [.. gates.Lists.Select(gate => gate.Choice.List)], today, gates.By);
+        _ways = new Ways(session.Rulebook, session.Judge.Herd, [.. gates.Lists.Select(gate => gate.Choice.List)], today, gates.By, gates.Lists.Max(gate => Period.DaysBetween(gate.From, gate.To)));
         if (gates.Lists is [_, var treatment])
         {
             var (animals, answers) = session.Judge.Answers(treatment.Choice, treatment.From, treatment.To);

@@ -20,6 +20,9 @@ public sealed record NamedSession(JudgedSession Session, ImmutableArray<MethodCh
     /// <summary>Sure animals without a place in any session, the best first; each stands under the first session that she could serve.</summary>
     public ImmutableArray<NamedAnimal> Spares { get; init; } = [];
 
+    /// <summary>The first of the spares, who stand on the sheets with those who begin in case one is left out: three, or one for five; none where nobody begins.</summary>
+    public ImmutableArray<NamedAnimal> StandBy => Named.Count(animal => !animal.IsBegun) is var beginning && beginning == 0 ? [] : [.. Spares.Take(Math.Max(3, (beginning + 4) / 5))];
+
     /// <summary>Those who are watched for a heat of their own, by number. They take no place.</summary>
     public ImmutableArray<NamedAnimal> Watched { get; init; } = [];
 

@@ -37,11 +37,14 @@ public sealed class Namer
         var sessions = JudgedSession.Of(draft, today);
         return sessions.Any(session => session.Recipients is null)
             ? []
-            : [.. new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]).Select(session => DonorsToAsk.In(DaysToFindOut.In(session, today), today))];
+            : Asked(new Namer(sessions, draft, today).Name([.. sessions.Select(session => WantedRecipients.Of(session, today))]), today);
     }
 
     /// <summary>The same, where so many are wanted.</summary>
-    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => [.. new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted).Select(session => DonorsToAsk.In(DaysToFindOut.In(session, today), today))];
+    internal static ImmutableArray<NamedSession> Name(Draft draft, LocalDate today, int?[] wanted) => Asked(new Namer(JudgedSession.Of(draft, today), draft, today).Name(wanted), today);
+
+    /// <summary>With what is to be found out of whom, on which days.</summary>
+    private static ImmutableArray<NamedSession> Asked(ImmutableArray<NamedSession> named, LocalDate today) => WhoWaits.In([.. named.Select(session => DueDays.In(DonorsToAsk.In(DaysToFindOut.In(session, today), today)))]);
 
     /// <summary>How many are wanted goes by the share used of those who are named, and who is named by how many are wanted: again until it grows no more.</summary>
     private ImmutableArray<NamedSession> Name(WantedRecipients[] wanted)

@@ -3,53 +3,54 @@ using Byrelaw.Planning.LeadTimes;
 namespace Byrelaw.Planning.Sheets;
 
 /// <summary>
-/// Mornings on which those who are asked about are scanned, scored or sampled: for each session as few as serve everyone, each as early as it can be. Whatever of an animal
-/// can be found out on a morning is found out on it.
+/// Mornings on which those who are asked about are scanned, scored or sampled: as few as serve everyone of all sessions, each as early as it can be, but where it costs no further morning
+/// not so early that a transfer that slips by a day or two spoils it. Whatever of an animal can be found out on a morning is found out on it.
 /// </summary>
 internal static class FindingMornings
 {
     public static IEnumerable<FindingSheet> Of(Plan plan, SheetHeads heads)
     {
         var work = Open(plan).ToList();
-        foreach (var session in plan.Sessions)
+        foreach (var inTheYards in new[] { true, false })
         {
-            foreach (var inTheYards in new[] { true, false })
+            var open = work.Where(one => IsInTheYards(one.Work.Kind) == inTheYards).ToList();
+            while (open.Count > 0)
             {
-                var open = work.Where(one => one.Session == session.Number && IsInTheYards(one.Work.Kind) == inTheYards).ToList();
-                while (open.Count > 0)
+                var day = Morning([.. open.Select(one => one.Work)]);
+                var now = open.Where(one => one.Work.Holds(day)).ToList();
+                open.RemoveAll(now.Contains);
+                foreach (var sheet in Sheets(plan, heads, day, now, inTheYards))
                 {
-                    var day = Morning([.. open.Select(one => one.Work)]);
-                    var now = open.Where(one => one.Work.Holds(day)).ToList();
-                    open.RemoveAll(now.Contains);
-                    yield return new(day, session, heads.InCalf(day), heads.Reach(ProgrammeLists.Treatment(session.Session.Programme)), inTheYards)
-                    {
-                        Rows =
-                        [
-                            .. now.GroupBy(one => one.Animal).Select(hers => new FindingRow(heads.Animal(hers.Key), [.. hers.Select(one => one.Work).DistinctBy(one => one.Kind.Id)]))
-                                .OrderBy(row => row.Who.Number, AnimalNumberOrder.Instance),
-                        ],
-                    };
+                    yield return sheet;
                 }
             }
         }
     }
 
-    /// <summary>All that may be found out on one day, of whom it is asked: each animal under the first session that it serves.</summary>
+    /// <summary>All that may be found out on one day, of whom it is asked.</summary>
     public static IEnumerable<FindingSheet> On(Plan plan, SheetHeads heads, LocalDate day)
     {
-        var now = Open(plan).Where(one => one.Work.Holds(day)).OrderBy(one => one.Session).DistinctBy(one => (one.Animal, one.Work.Kind.Id)).ToList();
-        foreach (var session in plan.Sessions)
+        var now = Open(plan).Where(one => one.Work.Holds(day)).ToList();
+        return new[] { true, false }.SelectMany(inTheYards => Sheets(plan, heads, day, [.. now.Where(one => IsInTheYards(one.Work.Kind) == inTheYards)], inTheYards));
+    }
+
+    /// <summary>A morning's sheets of one kind of work. An animal stands on one of them, that of the earliest session that she serves, with all that is found out of her.</summary>
+    private static IEnumerable<FindingSheet> Sheets(Plan plan, SheetHeads heads, LocalDate day, List<(int Session, int Animal, WorkToDo Work)> now, bool inTheYards)
+    {
+        var hers = now.GroupBy(one => one.Animal).Select(one => (Session: one.Min(work => work.Session), Animal: one.Key, Work: one.OrderBy(work => work.Session).Select(work => work.Work).DistinctBy(work => work.Kind.Id))).ToList();
+        foreach (var session in plan.Sessions.Where(session => hers.Exists(one => one.Session == session.Number)))
         {
-            foreach (var inTheYards in new[] { true, false })
+            yield return new(day, session, heads.InCalf(day), heads.Reach(ProgrammeLists.Treatment(session.Session.Programme)), inTheYards)
             {
-                FindingRow[] rows = [.. now.Where(one => one.Session == session.Number && IsInTheYards(one.Work.Kind) == inTheYards).GroupBy(one => one.Animal)
-                    .Select(hers => new FindingRow(heads.Animal(hers.Key), [.. hers.Select(one => one.Work)])).OrderBy(row => row.Who.Number, AnimalNumberOrder.Instance)];
-                if (rows.Length > 0)
-                {
-                    yield return new(day, session, heads.InCalf(day), heads.Reach(ProgrammeLists.Treatment(session.Session.Programme)), inTheYards) { Rows = [.. rows] };
-                }
-            }
+                Rows = [.. hers.Where(one => one.Session == session.Number).Select(one => Row(session, heads, one.Animal, one.Work)).OrderBy(row => row.Who.Number, AnimalNumberOrder.Instance)],
+            };
         }
+    }
+
+    private static FindingRow Row(NamedSession session, SheetHeads heads, int animal, IEnumerable<WorkToDo> work)
+    {
+        var watched = session.WatchedIfKnown.FirstOrDefault(one => one.Animal == animal);
+        return new(heads.Animal(animal), [.. work]) { Method = (watched ?? session.ToAsk.FirstOrDefault(one => one.Animal == animal))?.Method ?? "", IsWatched = watched is not null };
     }
 
     /// <summary>The earliest day that serves as many as the last day of the one who can wait least does.</summary>
@@ -57,13 +58,8 @@ internal static class FindingMornings
     {
         var last = open.Min(one => one.Last);
         var together = open.Where(one => one.Holds(last)).ToList();
-        var day = last;
-        while (together.TrueForAll(one => one.Holds(day.PlusDays(-1))))
-        {
-            day = day.PlusDays(-1);
-        }
-
-        return day;
+        var days = together.SelectMany(one => one.Days.Select(run => run.Start).Append(one.Steady)).Where(day => day <= last && together.TrueForAll(one => one.Holds(day))).Append(last).Distinct().Order().ToList();
+        return days.Find(day => together.TrueForAll(one => day >= one.Steady)) is var steady && steady != default ? steady : days[0];
     }
 
     /// <summary>All that is to be found out of animals on days of their own: in the days of the task that settles it, or of what no task settles in those that do.</summary>
@@ -80,11 +76,9 @@ internal static class FindingMornings
                 settled.Add((animal.Number, animal.Subject!));
                 if (Finding(herd, animal.Subject!) is { } kind && !days.IsEmpty)
                 {
-                    yield return (task.Session, herd.Find(animal.Number), new(kind, days, animal.MoreOfTheMob));
+                    yield return (task.Session, herd.Find(animal.Number), new(kind, days, animal.MoreOfTheMob) { Waiting = animal.Waiting, Steady = animal.Steady ?? days[0].Start });
                 }
             }
-
-            settled.UnionWith(task.WithoutADay.SelectMany(number => task.Task.SettlesKinds.Select(kind => (number, kind.Name))));
         }
 
         var asked = new HashSet<(string Number, string Kind)>();
@@ -95,7 +89,7 @@ internal static class FindingMornings
                 ImmutableArray<DateInterval> days = [.. one.Find.Starts];
                 if (one.Find.Record is { IsTaken: true } record && !days.IsEmpty && Finding(herd, record.Kind.Name) is { } kind && !settled.Contains((one.Animal.Number, record.Kind.Name)) && asked.Add((one.Animal.Number, record.Kind.Name)))
                 {
-                    yield return (session.Number, one.Animal.Animal, new(kind, days, record.MoreOfTheMob));
+                    yield return (session.Number, one.Animal.Animal, new(kind, days, record.MoreOfTheMob) { Waiting = one.Find.Waiting, Steady = one.Find.Steady ?? days[0].Start });
                 }
             }
         }

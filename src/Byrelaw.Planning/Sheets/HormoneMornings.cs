@@ -37,12 +37,9 @@ internal sealed class HormoneMornings
     private HormoneSheet Sheet(LocalDate date, NamedSession session, List<HormoneRow> rows) => new(date, session, _heads.InCalf(date), _heads.Reach(ProgrammeLists.Treatment(session.Session.Programme)))
     {
         Rows = [.. rows.OrderBy(row => row.Who.Number, AnimalNumberOrder.Instance)],
-        Spares = [.. session.Spares.Where(animal => BeginsOn(animal, date)).Take(SparesFor(rows.Count(row => row is { Day: 0, IsDonor: false }))).Select(animal => Row(animal.Animal, MethodOf(session, animal), animal.Start, 0))],
+        Spares = [.. session.StandBy.Where(animal => BeginsOn(animal, date)).Select(animal => Row(animal.Animal, MethodOf(session, animal), animal.Start, 0))],
         ToAsk = [.. session.ToAsk.Where(animal => BeginsOn(animal, date))],
     };
-
-    /// <summary>Three, or one for five that are named; none where nobody begins.</summary>
-    private static int SparesFor(int beginning) => beginning == 0 ? 0 : Math.Max(3, (beginning + 4) / 5);
 
     private bool BeginsOn(NamedAnimal animal, LocalDate date) => !animal.IsBegun && animal.Start == date && _plan.Draft.Rulebook.Plans.Method(animal.Method) is { IsNatural: false };
 

@@ -18,7 +18,7 @@ internal static class TransferMornings
         return new(day, session, heads.InCalf(day), heads.Reach(ProgrammeLists.Recipients(session.Session.Programme)))
         {
             Rows = Rows(session.Named),
-            Spares = Rows(session.Spares),
+            Spares = Rows(session.StandBy),
             ToAsk = [.. session.ToAsk.Where(animal => !Heats(animal).IsEmpty)],
             Watched = [.. session.Watched.Select(animal => heads.Animal(animal.Animal))],
             Heats = [.. window.Heats.Where(heat => window.ServedBy(heat).Contains(day))],

@@ -6,7 +6,7 @@ public sealed record TransferSheet(LocalDate Date, NamedSession Session, InCalfO
     /// <summary>Those who are named and fit that day by a heat that is expected of them.</summary>
     public ImmutableArray<TransferRow> Rows { get; init; } = [];
 
-    /// <summary>Spares that fit the day by the same rule, the best first: they would have to be treated with the others.</summary>
+    /// <summary>Spares that fit the day by the same rule, the best first: of those who stand by on the sheets of hormones, for nobody else is ready then.</summary>
     public ImmutableArray<TransferRow> Spares { get; init; } = [];
 
     /// <summary>Those who are watched for a heat of their own, and the heats that fit this day.</summary>

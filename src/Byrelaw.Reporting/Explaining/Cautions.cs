@@ -62,5 +62,5 @@ public static class Cautions
 
     private static IEnumerable<string> Pending(AnimalReport report) =>
         report.Animal.Rules.SelectMany(rule => rule.Findings).SelectMany(finding => finding.Missing).Concat(report.Animal.Settle)
-            .Where(missing => missing.Reason == MissingReason.ResultPending).Select(missing => $"test pending: {missing.Subject}").Distinct();
+            .Where(missing => missing is { Reason: MissingReason.ResultPending, Whose: "" }).Select(missing => $"test pending: {missing.Subject}").Distinct();
 }

@@ -30,7 +30,7 @@ public sealed record PlanJson(
 /// <summary>One session, with those named, to ask about, spare and watched.</summary>
 public sealed record PlanSessionJson(
     int Session, string? Collection, string FirstTransfer, string FinalTransfer, int? Wanted, int? Short, IReadOnlyList<NamedJson> Named, IReadOnlyList<NamedJson> ToAsk,
-    IReadOnlyList<NamedJson> Spares, IReadOnlyList<NamedJson> Watched, IReadOnlyList<string> BookedAndOut, IReadOnlyList<string> BegunAndNotNamed,
+    IReadOnlyList<NamedJson> Spares, IReadOnlyList<NamedJson> Watched, IReadOnlyList<NamedJson> WatchedIfKnown, IReadOnlyList<string> BookedAndOut, IReadOnlyList<string> BegunAndNotNamed,
     IReadOnlyList<string> Donors, IReadOnlyList<string> DonorsToAsk, IReadOnlyList<string> DonorsNotInTime);
 
 /// <summary>An animal with what is planned of her.</summary>

@@ -33,7 +33,7 @@ public static class PlanJsonText
         var days = one.Session.Days;
         return new(
             one.Number, days.Collection is { } day ? Iso(day) : null, Iso(days.FirstTransfer), Iso(days.FinalTransfer), one.Wanted, one.Short, Named(one.Named), Named(one.ToAsk),
-            Named(one.Spares), Named(one.Watched), [.. one.BookedAndOut.Select(booked => booked.Booking.Animal)], [.. one.BegunAndNotNamed.Select(begun => one.Session.Judge.Herd.Numbers[begun.Animal])],
+            Named(one.Spares), Named(one.Watched), Named(one.WatchedIfKnown), [.. one.BookedAndOut.Select(booked => booked.Booking.Animal)], [.. one.BegunAndNotNamed.Select(begun => one.Session.Judge.Herd.Numbers[begun.Animal])],
             [.. one.Session.Collected.Select(donor => donor.Number)], [.. one.DonorsToAsk.Select(donor => donor.Number)], [.. one.DonorsNotInTime.Select(donor => donor.Number)]);
     }
 

@@ -39,7 +39,7 @@ internal static class BudgetPart
         if (budget.Limit is { } limit)
         {
             yield return $"The budget is {MoneyWords.Of(limit, budget.Currency)}: "
-                + (budget.ChanceWithinLimit is { } chance ? $"the total stays within it with {ChanceWords.Of(chance)} certainty." : "whether the total stays within it cannot be said while prices are missing.");
+                + (budget.ChanceWithinLimit is { } chance ? $"{BudgetWords.Sure(chance)} that the total stays within it." : "whether the total stays within it cannot be said while prices are missing.");
         }
 
         var each = new[]

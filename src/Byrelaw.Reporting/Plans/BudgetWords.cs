@@ -19,11 +19,16 @@ internal static class BudgetWords
     /// <summary><c>a sample and a day of keep</c>: what has no price.</summary>
     public static string Missing(Budget budget) => Phrases.And([.. budget.NotPriced.Select(PlanWords.Of)]);
 
+    /// <summary><c>it is as good as certain</c>; <c>it is 85% sure</c>.</summary>
+    public static string Sure(double chance) => $"it is {(chance >= AsGoodAsCertain ? "as good as certain" : $"{ChanceWords.Of(chance)} sure")}";
+
+    private const double AsGoodAsCertain = 0.995;
+
     /// <summary>Whether it stays within what may be spent; empty where nothing is said of that.</summary>
     public static string Within(Budget budget) => budget switch
     {
         { Limit: null } => "",
-        { Limit: { } limit, ChanceWithinLimit: { } chance } => $"within the budget of {MoneyWords.Number(limit)} it stays with {ChanceWords.Of(chance)} certainty",
+        { Limit: { } limit, ChanceWithinLimit: { } chance } => $"{Sure(chance)} to stay within the budget of {MoneyWords.Number(limit)}",
         { Limit: { } limit } => $"whether it stays within the budget of {MoneyWords.Number(limit)} cannot be said while prices are missing",
     };
 }

@@ -18,20 +18,30 @@ internal static class CalendarPart
             return Part.None;
         }
 
-        var part = new DocumentBuilder().Heading(2, "The calendar").Sentence(Methods(plan)).Table(table);
+        var part = new DocumentBuilder().Heading(2, "The calendar").Table(table).Bullets(NotYet(plan));
         var clashes = plan.Calendar.VisitClashes.Select(clash => $"{Dates.Long(clash.Date)}: {EntryWords.Of(clash)}").ToList();
         return (clashes.Count == 0 ? part : part.Sentence("No team comes on these days, by the visits that are declared:").Bullets(clashes))
             .Picture(CalendarPicture.Of(plan.Calendar, plan.Today)).As("calendar");
     }
 
-    /// <summary>Several methods stand side by side, and no animal is to be treated by two of them.</summary>
-    private static string Methods(Plan plan)
+    /// <summary>Only what will be done stands on the calendar: of the rest, what may still come to it.</summary>
+    private static IEnumerable<string> NotYet(Plan plan)
     {
-        var shown = plan.Calendar.Treatments.Select(treatment => treatment.Method.Name).Distinct().Count();
-        var treated = plan.Numbers.Sessions.SelectMany(session => session.Treated).Where(one => one.Animals > 0).Select(one => one.Method.Name).Distinct().ToList();
-        return shown < 2 ? ""
-            : "Every method that may be used has its days here; an animal is treated by one of them only."
-                + (treated.Count == 0 ? "" : $" This plan reckons with {Phrases.And(treated)}.");
+        foreach (var session in plan.Sessions)
+        {
+            foreach (var method in session.Methods.Where(method => !method.Method.IsNatural && session.Named.All(animal => animal.Method != method.Method.Name)))
+            {
+                var asked = session.ToAsk.Count(animal => animal.Method == method.Method.Name);
+                if (asked > 0)
+                {
+                    yield return $"Session {session.Number}, {method.Method.Name}: nobody is named yet, so it has no day here; {Numbers.Count(asked, "animal is", "animals are")} asked about, and day 0 would be {Dates.Long(method.Days.Start, plan.Today.Year)}.";
+                }
+                else if (method.Days.Start < plan.Today)
+                {
+                    yield return $"Session {session.Number}, {method.Method.Name}: its day 0, {Dates.Long(method.Days.Start, plan.Today.Year)}, is past.";
+                }
+            }
+        }
     }
 }
 
@@ -55,14 +65,17 @@ public static class EntryWords
         {
             EntryKind.TaskStart => $"Last day to start: {entry.Subject}",
             EntryKind.CleanTime => $"Clean time: {entry.Subject}",
-            EntryKind.Treatment or EntryKind.DonorTreatment => $"{entry.Subject}{session}: {Step(entry.Step!)}",
-            EntryKind.HeatWatch => $"{entry.Subject}{session}: watch for heat",
+            EntryKind.Treatment or EntryKind.DonorTreatment => $"{entry.Subject}{session}{Animals(entry)}: {Step(entry.Step!)}",
+            EntryKind.HeatWatch => $"{entry.Subject}{session}{Animals(entry)}: watch for heat",
             EntryKind.Collection => (aims.Embryos == EmbryoOrigin.Flushed ? "Flush" : "Collection of eggs") + session,
             EntryKind.Transfer => "Transfer of embryos" + session,
             EntryKind.StartOfMating => "Planned start of mating",
             _ => $"Calves due{session}",
         };
     }
+
+    private static string Animals(PlanEntry entry) => entry.Animals is not { } animals ? ""
+        : ", " + (entry.Kind == EntryKind.DonorTreatment ? Numbers.Count(animals, "donor", "donors") : Numbers.Count(animals, "animal", "animals"));
 
     /// <summary>What must be said beside it: cautions, and what is wrong with its day.</summary>
     public static string Beware(PlanEntry entry)

@@ -12,6 +12,6 @@ internal static class DangerPart
         }
 
         var maybe = recipients.Animals.Count(animal => animal.InCalf == InCalf.MayBe);
-        return DangerLine.Of(plan.Draft, DangerLine.Those(recipients, InCalf.TakeAsInCalf), maybe == 0 ? "none" : $"{maybe}");
+        return DangerLine.Of(plan.Draft, DangerLine.Those(recipients, InCalf.TakeAsInCalf), maybe == 0 ? "none" : Numbers.Count(maybe, "animal", "animals"));
     }
 }

@@ -31,7 +31,8 @@ internal static class ExpectationsPage
 
     private static Part ByWhen(Plan plan)
     {
-        var days = plan.Calendar.Tasks.Where(task => !task.IsDone && !task.IsPast).Select(task => (Day: task.LastStart, What: $"{TaskWords.Name(task)}: {TaskWords.For(task)}"))
+        var days = TasksPart.Rows(plan).Select(row => (Day: row.Last, What: $"{row.Name}: {row.For}"))
+            .Concat(DecisionWords.Of(plan).Where(task => task is { IsDone: false, IsPast: false }).Select(task => (Day: task.LastStart, What: $"{TaskWords.Name(task)}: {TaskWords.For(task)}")))
             .Concat(plan.Calendar.Entries.Where(entry => entry.Kind is EntryKind.Collection or EntryKind.Transfer or EntryKind.CleanTime && entry.To >= plan.Today)
                 .Select(entry => (Day: entry.From, What: EntryWords.What(entry, PlanHead.Aims(plan)))))
             .OrderBy(line => line.Day).ToList();

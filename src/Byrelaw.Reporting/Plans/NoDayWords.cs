@@ -1,4 +1,5 @@
 using Byrelaw.Judging.Supposing;
+using Byrelaw.Planning.LeadTimes;
 using Byrelaw.Planning.Naming;
 
 namespace Byrelaw.Reporting.Plans;
@@ -11,7 +12,10 @@ internal static class NoDayWords
         var year = plan.Today.Year;
         foreach (var task in plan.Calendar.Tasks.Where(task => !task.WithoutADay.IsEmpty))
         {
-            yield return $"{TaskWords.Name(task)}: {(task.Task.Due is null ? "" : $"due by {Dates.Long(task.Due, year)}, ")}no day is left for {Phrases.And([.. task.WithoutADay])}.";
+            foreach (var alike in task.WithoutADay.GroupBy(number => StillCounts(plan, task, number)))
+            {
+                yield return $"{TaskWords.Name(task)}: {(task.Task.Due is null ? "" : $"due by {Dates.Long(task.Due, year)}, ")}no day of it is left for {Phrases.And([.. alike])}.{alike.Key}";
+            }
         }
 
         foreach (var late in TooLateTask.Of(plan.Draft.Rulebook).Where(late => !(DoneOn(plan, late) <= late.By)))
@@ -27,13 +31,21 @@ internal static class NoDayWords
                 yield return $"{Phrases.And([.. alike.Select(donor => donor.Number)])}: {alike.Key}, and donors are judged on {Dates.Long(session.Session.Donors!.Choice.JudgedFrom, year)}: not for session {session.Number}.";
             }
 
-            foreach (var alike in Late(session).GroupBy(one => (Why: Why(one, year), Later: Later(plan, session, one.Animal))))
+            foreach (var alike in Late(session).GroupBy(one => (Why: Why(one, year), Later: Else(plan, session, one.Animal))))
             {
                 var method = session.Methods.First(one => !one.Method.IsNatural);
                 var numbers = alike.Select(one => session.Session.Judge.Herd.Numbers[one.Animal]).ToList();
-                yield return $"{Phrases.And(numbers)}: {alike.Key.Why}, and {method.Method.Name} starts on {Dates.Long(method.Days.Start, year)}: not for session {session.Number}.{alike.Key.Later}";
+                yield return $"{Phrases.And(numbers)}: {alike.Key.Why}, and {method.Method.Name} starts on {Dates.Long(method.Days.Start, year)}: not by it for session {session.Number}.{alike.Key.Later}";
             }
         }
+    }
+
+    /// <summary>A record that is late by the farm's task counts all the same: what of hers does, and on which days.</summary>
+    private static string StillCounts(Plan plan, TaskDates task, string number)
+    {
+        var still = plan.Sessions.Where(session => session.Number == task.Session).SelectMany(session => session.ToAsk.Concat(session.WatchedIfKnown).Concat(session.DonorsToAsk)).Where(animal => animal.Number == number)
+            .SelectMany(animal => animal.ToFindOut).Where(one => !one.Days.IsEmpty && task.Settles(one.Record)).ToList();
+        return still.Count == 0 ? "" : $" By the rules it still counts: {AskedWords.All(still, plan.Today.Year)}.";
     }
 
     private static LocalDate? DoneOn(Plan plan, TooLateTask late) => plan.Draft.Rulebook.Plans.Done.Where(done => done.Task == late.Task.Name).Select(done => (LocalDate?)done.On).FirstOrDefault();
@@ -71,6 +83,10 @@ internal static class NoDayWords
         ProgrammeLists.Judged(session.Session.Lists, ProgrammeLists.Treatment(session.Session.Programme))?.Animals.FirstOrDefault(one => one.Animal == animal) is { Answer: Answer.Later, NotBefore: { } from, ThenAsk: [var first, ..] }
             ? (first.Subject, from) : null;
 
+    /// <summary>What is left: to be watched in this session, or a later one.</summary>
+    private static string Else(Plan plan, NamedSession session, int animal) => session.WatchedIfKnown.FirstOrDefault(one => one.Animal == animal) is { } watched
+        ? $" For session {session.Number} she can only be watched, by {watched.Method}: {AskedWords.All(watched.ToFindOut, plan.Today.Year)}." : Later(plan, session, animal);
+
     /// <summary>Where she is asked about for a later session: by which method, and on which days.</summary>
     private static string Later(Plan plan, NamedSession session, int animal)
     {
@@ -78,7 +94,7 @@ internal static class NoDayWords
         {
             if (later.ToAsk.Concat(later.WatchedIfKnown).FirstOrDefault(one => one.Animal == animal) is { } asked)
             {
-                return $" For session {later.Number} by {asked.Method}: {Phrases.And([.. asked.ToFindOut.Select(one => AskedWords.Of(one, plan.Today.Year))])}.";
+                return $" For session {later.Number} by {asked.Method}: {AskedWords.All(asked.ToFindOut, plan.Today.Year)}.";
             }
         }
 

@@ -20,18 +20,21 @@ public static class PlanSummaryText
             text.Gap().Table(SessionsTable.Of(plan));
         }
 
-        var tasks = plan.Calendar.Tasks.Where(task => !task.IsDone && !task.Task.IsDecision).ToList();
-        if (tasks.Count > 0)
+        var lines = Past(plan).Concat(TasksPart.Rows(plan).Select(row => $"{row.Start}: {row.Name}; {row.For}")).ToList();
+        if (lines.Count > 0)
         {
             text.Gap().Heading(2, "Start by").In(2);
-            foreach (var task in tasks.Take(MostTasks))
+            foreach (var line in lines.Take(MostTasks))
             {
-                text.Sentence($"{Dates.Long(task.LastStart)}{(task.IsPast ? $" (PAST by {Numbers.Count(task.DaysPast, "day", "days")})" : "")}: {TaskWords.Name(task)}; {TaskWords.For(task)}");
+                text.Sentence(line);
             }
 
-            text.Sentence(tasks.Count > MostTasks ? $"and {tasks.Count - MostTasks} more in the plan" : "");
+            text.Sentence(lines.Count > MostTasks ? $"and {lines.Count - MostTasks} more in the plan" : "");
         }
 
         return text.OnTerminal(Ink.Plain);
     }
+
+    private static IEnumerable<string> Past(Plan plan) => plan.Calendar.Tasks.Where(task => task.IsPast && !task.Task.IsDecision)
+        .Select(task => $"{Dates.Long(task.LastStart)} (PAST by {Numbers.Count(task.DaysPast, "day", "days")}): {TaskWords.Name(task)}; {TaskWords.For(task)}");
 }

@@ -1,3 +1,4 @@
+using Byrelaw.Planning.FindingOut;
 using Byrelaw.Planning.Naming;
 
 namespace Byrelaw.Reporting.Plans;
@@ -24,18 +25,31 @@ internal static class SessionLines
     /// <summary>The record that most of them miss, on the days that do for all of these; and how many it settles by itself.</summary>
     private static string? Question(NamedSession session, int year)
     {
-        var asked = session.ToAsk.SelectMany(animal => animal.ToFindOut.Where(one => !one.Days.IsEmpty).Select(one => (Animal: animal, One: one)))
-            .GroupBy(one => one.One.Record.Kind.Name).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal).FirstOrDefault();
+        var asked = session.ToAsk.SelectMany(animal => animal.ToFindOut.Where(one => !one.Days.IsEmpty || one.Record.IsAwaited).Select(one => (Animal: animal, One: one)))
+            .GroupBy(one => one.One.Record.IsAwaited ? AskedWords.Of(one.One, year) : one.One.Record.Kind.Name).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal).FirstOrDefault();
         if (asked is null)
         {
             return null;
         }
 
-        var (first, last) = (asked.Max(one => one.One.Starts.First().Start), asked.Min(one => one.One.Starts.Last().End));
         var settled = asked.Count(one => one.Animal.ToFindOut.Length == 1);
-        var days = first > last ? "" : first == last ? $", on {Dates.Long(first, year)}" : $", {Dates.Long(first, year)} to {Dates.Long(last, year)}";
-        return $"{asked.Key} of {asked.Count()}{days}; {(settled == 0 ? "each of them needs more besides" : $"that settles {(settled == session.ToAsk.Length ? $"all {settled}" : $"{settled} of {session.ToAsk.Length}")}")}.";
+        return $"{asked.Key} {(asked.First().One.Record.IsAwaited ? "for" : "of")} {asked.Count()}{OnDays(asked, year)}; {(settled == 0 ? "each of them needs more besides" : $"that settles {Settled(settled, session.ToAsk.Length)}")}.";
     }
+
+    private static string OnDays(IEnumerable<(NamedAnimal Animal, ToFindOut One)> asked, int year)
+    {
+        var starts = asked.Select(one => one.One.Starts.ToList()).Where(runs => runs.Count > 0).ToList();
+        if (starts.Count == 0)
+        {
+            return "";
+        }
+
+        var (first, last) = (starts.Max(runs => runs[0].Start), starts.Min(runs => runs[^1].End));
+        return first > last ? ""
+            : first == last ? $", on {Dates.Long(first, year)}" : $", {Dates.Long(first, year)} to {Dates.Long(last, year)}";
+    }
+
+    private static string Settled(int settled, int all) => settled < all ? $"{settled} of {all}" : all == 1 ? "it" : $"all {all}";
 
     /// <summary>How many may be treated on the first day, and how many of them can carry nothing.</summary>
     private static string? Treated(Plan plan)

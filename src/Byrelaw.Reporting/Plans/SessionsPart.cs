@@ -53,24 +53,36 @@ internal static class SessionsPart
             yield return $"{session.Session.Judge.Herd.Numbers[one.Animal]} is begun by {one.Method.Name} on {Dates.Long(one.Start, year)} and not counted: {CheckWords.Of(one)}.";
         }
 
-        foreach (var alike in session.ToAsk.GroupBy(animal => Phrases.And([.. animal.ToFindOut.Select(one => AskedWords.Of(one, year))])))
+        foreach (var alike in session.ToAsk.GroupBy(animal => AskedWords.All(animal.ToFindOut, year)))
         {
             yield return $"To ask about first, and not treated before: {Phrases.And([.. alike.Select(animal => animal.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }
 
-        foreach (var alike in session.DonorsToAsk.GroupBy(donor => Phrases.And([.. donor.ToFindOut.Select(one => AskedWords.Of(one, year))])))
+        foreach (var waiting in AskedWords.Waiting(session.ToAsk.SelectMany(animal => animal.ToFindOut).SelectMany(one => one.Waiting)))
+        {
+            yield return waiting;
+        }
+
+        foreach (var alike in session.DonorsToAsk.GroupBy(donor => AskedWords.All(donor.ToFindOut, year)))
         {
             yield return $"{(alike.Count() == 1 ? "Donor" : "Donors")} to ask about: {Phrases.And([.. alike.Select(donor => donor.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }
 
         if (!session.Spares.IsEmpty)
         {
-            yield return $"Spare, the best first: {string.Join(", ", session.Spares.Select(animal => animal.Number))}.";
+            var standBy = session.StandBy.Length;
+            yield return $"Spare, the best first: {string.Join(", ", session.Spares.Select(animal => animal.Number))}."
+                + (standBy == 0 || standBy == session.Spares.Length ? "" : $" The first {standBy} stand on the sheets, to be treated in place of whoever is left out; nothing is planned of the others.");
         }
 
         if (!session.Watched.IsEmpty)
         {
-            yield return $"Watched for a heat of their own: {Numbers.Count(session.Watched.Length, "animal", "animals")}.";
+            yield return $"Watched for a heat of their own by {session.Watched[0].Method}, given nothing and taking no place: {string.Join(", ", session.Watched.Select(animal => animal.Number))}.";
+        }
+
+        if (!session.WatchedIfKnown.IsEmpty)
+        {
+            yield return $"Asked about only so as to be watched by {session.WatchedIfKnown[0].Method}, and taking no place: {string.Join(", ", session.WatchedIfKnown.Select(animal => animal.Number))}. What is asked of each stands with the tasks.";
         }
 
         foreach (var one in session.BookedAndOut)

@@ -8,12 +8,13 @@ internal static class SessionsTable
     public static Table Of(Plan plan)
     {
         var table = new Table("Recipients of each session", "session", "transfers", "treated from", "wanted", "named", "to ask", "short", "spare", "donors");
+        var early = TooEarly.Is(plan);
         foreach (var session in plan.Sessions)
         {
             table.Add(
                 $"{session.Number}", Dates.Range(session.Session.Days.FirstTransfer, session.Session.Days.FinalTransfer), From(session, plan.Today.Year),
-                session.Session.IsStopped ? "stopped" : session.Wanted is { } wanted ? $"{wanted}" : "not said", Wording.Bold($"{session.Named.Length}"), $"{session.ToAsk.Length}",
-                session.Short is { } missing ? $"{missing}" : "", $"{session.Spares.Length}", Donors(session));
+                session.Session.IsStopped ? "stopped" : early ? "not known yet" : session.Wanted is { } wanted ? $"{wanted}" : "not said", Wording.Bold($"{session.Named.Length}"), $"{session.ToAsk.Length}",
+                !early && session.Short is { } missing ? $"{missing}" : "", $"{session.Spares.Length}", Donors(session));
         }
 
         return table;

@@ -7,7 +7,8 @@ public static class Summary
     public static IReadOnlyList<string> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return [.. new[] { When(plan), Wanted(plan), Animals(plan), Money(plan), YardsticksPart.OnTop(plan), MattersPart.OnTop(plan), Late(plan), Past(plan), Silent(plan) }.OfType<string>()];
+        string?[] numbers = TooEarly.Words(plan) is { } early ? [early] : [Wanted(plan), Animals(plan), Money(plan), YardsticksPart.OnTop(plan), MattersPart.OnTop(plan)];
+        return [.. new[] { When(plan) }.Concat(numbers).Concat([Late(plan), Past(plan), Silent(plan)]).OfType<string>()];
     }
 
     private static string? When(Plan plan)

@@ -19,6 +19,10 @@ internal static class TaskWords
         return task.Animals.IsEmpty ? "nobody needs it any more" : For(task.Animals);
     }
 
+    /// <summary>The task for animals that have the same days, with the method where they are only watched by it: <c>Scan (session 1, for Natural heat)</c>.</summary>
+    public static string Name(TaskDates task, ImmutableArray<AnimalInNeed> animals) =>
+        animals[0].WatchedBy is { Length: > 0 } method ? $"{task.Task.Name} (session {task.Session}, for {method})" : Name(task);
+
     /// <summary>Some animals, and what is missed of them.</summary>
     public static string For(ImmutableArray<AnimalInNeed> animals)
     {
@@ -27,8 +31,10 @@ internal static class TaskWords
         var mobs = animals.Max(animal => animal.MoreOfTheMob);
         return Numbers.Count(numbers.Count, "animal", "animals")
             + (subjects.Count == 0 ? "" : $", {Phrases.And(subjects)}")
-            + (mobs > 0 ? $" (at least {mobs} more of the mob)" : "")
+            + (mobs > 0 ? $" (of at least {mobs} of the mob not sampled yet)" : "")
             + $": {Phrases.FirstOf(numbers, Named)}"
-            + string.Concat(animals[0].AlsoFor.GroupBy(also => also.From).Select(group => $"; holds for {(group.Count() == 1 ? "session" : "sessions")} {Phrases.And([.. group.Select(also => $"{also.Session}")])} too if done from {Dates.Long(group.Key)}"));
+            + string.Concat(animals[0].AlsoFor.GroupBy(also => also.From).Select(group => $"; holds for {(group.Count() == 1 ? "session" : "sessions")} {Phrases.And([.. group.Select(also => $"{also.Session}")])} too if done from {Dates.Long(group.Key)}"))
+            + (animals[0].WatchedBy.Length == 0 ? "" : "; only watched, taking no place")
+            + string.Concat(AskedWords.Waiting(animals[0].Waiting).Select(waiting => $". {waiting.TrimEnd('.')}"));
     }
 }

@@ -1,4 +1,5 @@
 using Byrelaw.Planning.Sheets;
+using Byrelaw.Reporting.Plans;
 
 namespace Byrelaw.Reporting.Sheets;
 
@@ -10,16 +11,19 @@ internal static class DrawnFindings
         part.Sentence(sheet.InTheYards
                 ? "What is found is written, with how it was found and by whom. A tick is no test, and an empty place means that nobody looked."
                 : "A tick says that the sample was taken; its result comes from the laboratory and is written when it comes.")
-            .Sentence(SheetWords.InCalf(sheet, sheet.Rows.Select(row => row.Who.Number)));
-        var table = new Table(sheet.InTheYards ? "To find out in the yards, by mob" : "To sample, by mob", ["row", .. SheetRows.Columns, sheet.InTheYards ? "found" : "sample taken", "how, and by whom", "not done: why"]);
+            .Sentence(SheetWords.InCalf(sheet, sheet.Rows.Select(row => row.Who.Number)))
+            .Sentence(SheetWords.SameFor(sheet) is { } same ? $"For {same}." : "")
+            .Bullets(AskedWords.Waiting(sheet.Rows.SelectMany(row => row.Records).SelectMany(record => record.Waiting)));
+        var table = new Table(sheet.InTheYards ? "To find out in the yards, by mob" : "To sample, by mob", ["row", .. SheetRows.Columns, sheet.InTheYards ? "found" : "sample taken", "how, and by whom", "not done: why", .. SheetWords.SameFor(sheet) is null ? new Column[] { "for" } : []]);
         foreach (var row in drawn.Rows.Where(row => row is { Finding: not null, TakenOff: null }))
         {
             var records = row.Finding!.Records;
             table.Add([
                 $"{row.Row}", .. SheetRows.Of(plan, row.Who!),
-                Phrases.And([.. records.Select(record => sheet.InTheYards ? $"{record.Kind.Name}: {Found(record.Kind)}" : $"{DrawnPage.Box} {record.Kind.Name}{(record.MoreOfTheMob > 0 ? $" (and at least {record.MoreOfTheMob} more of the mob)" : "")}")]),
+                Phrases.And([.. records.Select(record => sheet.InTheYards ? $"{record.Kind.Name}: {Found(record.Kind)}" : $"{DrawnPage.Box} {record.Kind.Name}{(record.MoreOfTheMob > 0 ? $" (of at least {record.MoreOfTheMob} of the mob not sampled yet)" : "")}")]),
                 string.Join("; ", records.Select(record => How(plan, record.Kind)).Where(how => how.Length > 0).Distinct()) is { Length: > 0 } how ? how : DrawnPage.Blank,
                 DrawnPage.Blank,
+                .. SheetWords.SameFor(sheet) is null ? new Wording[] { SheetWords.For(sheet, row.Finding) } : [],
             ]);
         }
 

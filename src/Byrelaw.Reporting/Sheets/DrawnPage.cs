@@ -24,7 +24,7 @@ internal static class DrawnPage
 
     private static DocumentBuilder Main(Plan plan, NumberedSheet sheet, DocumentBuilder part)
     {
-        part.Sentence(sheet.IsRehearsal ? Wording.Bold("REHEARSAL: nobody is handled or given anything by this paper. It stands in no ledger.") : "")
+        part.Sentence(sheet.IsRehearsal ? Wording.Bold("REHEARSAL: nobody is to be handled or given anything by this paper. It puts nobody in doubt.") : "")
             .Sentence(SheetWords.Silence(plan, sheet.Drawn.Morning.Session))
             .Sentence(Replaced(sheet.Drawn));
         switch (sheet.Drawn.Morning)
@@ -39,7 +39,8 @@ internal static class DrawnPage
 
         DrawnTakenOff.Add(part, sheet.Drawn);
         return part.Gap()
-            .Sentence("Every row comes back: done, or not done and why. Until it is on record it is in doubt, and nobody on it is offered anything.")
+            .Sentence(sheet.IsRehearsal ? "In earnest every row would come back: done, or not done and why; until then whoever stands on it would be in doubt, and offered nothing."
+                : "Every row comes back: done, or not done and why. Until a row is on record whoever stands on it is in doubt, and is offered nothing.")
             .Sentence($"To write it down: fill in {sheet.FileName}.csv (or the .xlsx), then byrelaw record PROGRAMME {sheet.FileName}.csv{(sheet.IsRehearsal ? " --out COPY" : "")}.");
     }
 

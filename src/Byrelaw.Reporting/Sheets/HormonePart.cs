@@ -17,7 +17,7 @@ internal static class HormonePart
             .Table(Rows(plan, sheet, "To treat, by mob", given))
             .Table(SheetRows.Table(plan, "Begun, and given nothing: a device comes out whatever the answer is", ["her day", "device", "why"], held, row => row.Who,
                 row => [Day(row), row.DeviceComesOut ? "comes out" : "none due", Why(row)]))
-            .Table(Rows(plan, sheet, "Spare, for whoever is left out, the best first", sheet.Spares, byMob: false));
+            .Table(Rows(plan, sheet, SheetWords.Spare(sheet, sheet.Spares.Length), sheet.Spares, byMob: false));
         if (!sheet.ToAsk.IsEmpty)
         {
             part.Heading(2, "To ask about first, and not treated before").Bullets(SheetRows.ToAsk(sheet.ToAsk, sheet.Date.Year));

@@ -25,7 +25,7 @@ internal static class MorningsPart
         }
 
         return new DocumentBuilder().Heading(2, "What is done on which morning")
-            .Sentence("Each page is a preview: it has no box, and is drawn up again that morning. What is scanned, scored or sampled is put on as few mornings as serve everyone, each as early as it can be.")
+            .Sentence("Each page is a preview: it has no box, and is drawn up again that morning. What is scanned, scored or sampled is put on as few mornings as serve everyone, each early, but not so early that a transfer that slips by a day or two would spoil it.")
             .Table(table).As("mornings");
     }
 }

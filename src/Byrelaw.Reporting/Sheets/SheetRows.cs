@@ -32,6 +32,6 @@ internal static class SheetRows
         ? $"waived: {rules}" : "";
 
     /// <summary>Those to ask about, with what is missing of each.</summary>
-    public static IEnumerable<Wording> ToAsk(IEnumerable<NamedAnimal> animals, int year) => animals.Select(animal => (animal.Number, Missing: Phrases.And([.. animal.ToFindOut.Select(one => AskedWords.Of(one, year))])))
+    public static IEnumerable<Wording> ToAsk(IEnumerable<NamedAnimal> animals, int year) => animals.Select(animal => (animal.Number, Missing: AskedWords.All(animal.ToFindOut, year)))
         .GroupBy(one => one.Missing).Select<IGrouping<string, (string Number, string Missing)>, Wording>(alike => $"{Wording.Bold(string.Join(", ", alike.Select(one => one.Number)))}: {(alike.Key.Length == 0 ? "something is not known of her" : alike.Key)}");
 }

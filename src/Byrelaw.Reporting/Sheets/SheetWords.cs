@@ -24,7 +24,7 @@ internal static class SheetWords
     public static string Path(MorningSheet sheet) => $"sheets/{LocalDatePattern.Iso.Format(sheet.Date)}-session-{sheet.Session.Number}-{Keys.Snake($"{sheet.Work}")}";
 
     /// <summary>That it is none to work by, and until when the records reach.</summary>
-    public static string Preview(MorningSheet sheet) => $"A preview: no box stands here, and nobody is {(sheet.Work is SheetWork.Hormones ? "given anything" : "handled")} by it. Draw it up again that morning: {Reach(sheet)}.";
+    public static string Preview(MorningSheet sheet) => $"A preview: it has no boxes, and {(sheet.Work is SheetWork.Hormones ? "nobody is given anything by it" : "nobody works by it")}. Draw it up again that morning: {Reach(sheet)}.";
 
     /// <summary>What stands over its preview.</summary>
     public static PageHead Head(Plan plan, MorningSheet sheet) => new(PlanHead.Name(plan), new("preview of", Dates.Long(sheet.Date)), Reached(plan, sheet), new("void after", "the next record")) { Devices = DeviceWords.Of(plan.Draft) };
@@ -40,6 +40,17 @@ internal static class SheetWords
         var told = held.Count == 0 ? "" : standing.Count == 0 ? "None of them stands here." : $"Here: {Phrases.And(standing)}.";
         return $"{Wording.Bold("Take as in calf")}: {Listed(sheet.InCalf.Take)}. {Wording.Bold("May be in calf")}: {Listed(sheet.InCalf.MayBe)}. {told}";
     }
+
+    /// <summary>What she is asked about for: <c>Progesterone insert, session 3</c>; <c>Natural heat, session 1: only watched, takes no place</c>.</summary>
+    public static string For(MorningSheet sheet, FindingRow row) =>
+        $"{(row.Method.Length == 0 ? "collection of a donor" : row.Method)}, session {sheet.Session.Number}{(row.IsWatched ? ": only watched, takes no place" : "")}";
+
+    /// <summary>The same, where it is the same of all; else null.</summary>
+    public static string? SameFor(FindingSheet sheet) => sheet.Rows.Select(row => For(sheet, row)).Distinct().ToList() is [var only] ? only : null;
+
+    /// <summary>Over the spares of a sheet: <c>Spare, for whoever is left out: the first 3 of 8</c>.</summary>
+    public static string Spare(MorningSheet sheet, int here) =>
+        $"Spare, for whoever is left out: {(here < sheet.Session.Spares.Length ? $"the first {here} of {sheet.Session.Spares.Length}" : "the best first")}";
 
     /// <summary>Decisions of the session whose day is past in silence.</summary>
     public static string Silence(Plan plan, NamedSession session) => DecisionWords.Silent(plan).Where(task => task.Session == session.Number).Select(task => task.Task.Name).ToList() is { Count: > 0 } silent

@@ -11,7 +11,7 @@ internal static class TransferPart
             .Sentence(sheet.Heats.IsEmpty ? "" : $"Heats that fit: {Phrases.And([.. Days(sheet.Heats)])}.")
             .Sentence(SheetWords.InCalf(sheet, sheet.Rows.Concat(sheet.Spares).Select(row => row.Who.Number).Concat(sheet.Watched.Select(animal => animal.Number))))
             .Table(Rows(plan, sheet, "Recipients, by mob", sheet.Rows))
-            .Table(Rows(plan, sheet, "Spare, the best first; they would be treated with the others", sheet.Spares, byMob: false))
+            .Table(Rows(plan, sheet, SheetWords.Spare(sheet, sheet.Spares.Length), sheet.Spares, byMob: false))
             .Sentence(sheet.Watched.IsEmpty ? "" : $"Watched for a heat of their own, and fit this day if it falls on one of these days: {string.Join(", ", sheet.Watched.Select(animal => animal.Number))}.");
         if (!sheet.ToAsk.IsEmpty)
         {

@@ -9,7 +9,7 @@ public static class MissingWords
     public static string Of(Missing missing, ListReport list) => What(missing, list) + When(missing, list);
 
     /// <summary>The task with the days it may be dated: <c>get a pregnancy test result (dated 30 August or later)</c>.</summary>
-    public static string Task(Missing missing, ListReport list) => Verb(missing.Reason) + What(missing, list) + When(missing, list);
+    public static string Task(Missing missing, ListReport list) => Verb(missing) + What(missing, list) + When(missing, list);
 
     /// <summary>The same of several ways: <c>a scan or blood or milk test (dated 22 September to 20 October), or a test by hand from 6 October</c>.</summary>
     public static string Of(Asked asked, ListReport list) => Ways(asked, list);
@@ -21,7 +21,7 @@ public static class MissingWords
     public static string Task(Asked asked, ListReport list)
     {
         ArgumentNullException.ThrowIfNull(asked);
-        return Verb(asked.First.Reason) + Ways(asked, list);
+        return Verb(asked.First) + Ways(asked, list);
     }
 
     /// <summary>A word or two for several ways: none of them was gone.</summary>
@@ -52,14 +52,14 @@ public static class MissingWords
     /// one task in the yards.
     /// </summary>
     public static string TaskForMany(Missing missing, ListReport list) =>
-        Verb(missing.Reason) + What(missing.Reason == MissingReason.NoResult ? missing with { Filter = "" } : missing, list);
+        Verb(missing) + What(missing.Reason == MissingReason.NoResult ? missing with { Filter = "" } : missing, list);
 
     /// <summary>A word or two for a narrow column: <c>no pregnancy test result</c>.</summary>
     public static string Brief(Missing missing, ListReport list) => missing.Reason switch
     {
         MissingReason.NoResult => $"no {ResultWords.Of(missing, list)}",
-        MissingReason.ResultPending => $"{missing.Subject} result not in",
-        MissingReason.ResultTooVague => $"{missing.Subject} result too vague",
+        MissingReason.ResultPending => $"{Whose(missing)}{missing.Subject} result not in",
+        MissingReason.ResultTooVague => $"{Whose(missing)}{missing.Subject} result too vague",
         MissingReason.NotKept => $"{missing.What} records not complete",
         MissingReason.NeverRecorded => $"no {missing.What} on record, perhaps never",
         MissingReason.ToldBeside => $"{PlaceOf(missing, list)} may tell of {Article.With(missing.What)}",
@@ -91,7 +91,9 @@ public static class MissingWords
     private static string What(Missing missing, ListReport list) => missing.Reason switch
     {
         MissingReason.NoResult => Article.With(ResultWords.Of(missing, list)),
+        MissingReason.ResultPending when missing.Whose.Length > 0 => $"{Whose(missing)}{missing.Subject} result of {list.Long(missing.From!.Value)}, which is awaited ({PlaceOf(missing, list)})",
         MissingReason.ResultPending => $"the {missing.Subject} result that is not in{(missing.Line > 0 ? $" ({PlaceOf(missing, list)})" : "")}",
+        MissingReason.ResultTooVague when missing.Whose.Length > 0 => $"{Whose(missing)}{missing.Subject} result of {list.Long(missing.From!.Value)}, said more closely ({PlaceOf(missing, list)})",
         MissingReason.ResultTooVague => $"a closer {missing.Subject} result",
         MissingReason.NotKept => $"whether there was any {missing.What}",
         MissingReason.NeverRecorded => $"whether there ever was {Article.With(missing.What)}",
@@ -109,6 +111,9 @@ public static class MissingWords
         _ => $"{missing.What} of those in the herd that have none{Without(missing, list)}",
     };
 
+    /// <summary>Of a result of another of her mob whose it is: <c>1036's </c>, <c>mob Hill's </c>; else nothing.</summary>
+    private static string Whose(Missing missing) => missing.Whose.Length == 0 ? "" : $"{missing.Whose.Replace("mob:", "mob ", StringComparison.Ordinal)}'s ";
+
     /// <summary>Who has no value, by number, where they are few.</summary>
     private static string Without(Missing missing, ListReport list)
     {
@@ -125,8 +130,10 @@ public static class MissingWords
         return numbers.Count == 0 ? "" : $" ({Phrases.FirstOf(numbers, 6)})";
     }
 
-    private static string Verb(MissingReason reason) => reason switch
+    private static string Verb(Missing missing) => missing.Reason switch
     {
+        // Of a row of a sheet that is not back there is nothing to mend.
+        MissingReason.UnreadableRow when missing.Line < 0 => "find out ",
         MissingReason.NoResult or MissingReason.ResultPending or MissingReason.ResultTooVague => "get ",
         MissingReason.NotKept or MissingReason.NeverRecorded => "find out ",
         MissingReason.UnreadableRow or MissingReason.FactUnreadable => "mend ",
@@ -138,6 +145,7 @@ public static class MissingWords
     private static string When(Missing missing, ListReport list) => (missing.From, missing.To) switch
     {
         (null, null) => "",
+        _ when missing.Whose.Length > 0 => "",
         ({ } from, { } to) when from > to => $" (dated {list.Long(from)} or later)",
         ({ } from, null) => $" (dated {list.Long(from)} or later)",
         (null, { } to) => $" (dated {list.Long(to)} or earlier)",

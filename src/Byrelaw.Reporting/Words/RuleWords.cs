@@ -66,7 +66,7 @@ public static class RuleWords
         Language.Rulebooks.Audience.Cows => "for cows",
         Language.Rulebooks.Audience.Heifers => "for heifers",
         Language.Rulebooks.Audience.Females => "for females",
-        Language.Rulebooks.Audience.Named when rule.AppliesTo is { } named => $"for those that are {ConditionWords.Of(named)}",
+        Language.Rulebooks.Audience.Named when rule.AppliesTo is { } named => $"for those of whom it holds: {ConditionWords.Of(named)}",
         _ => "",
     };
 

@@ -96,9 +96,30 @@ public static class MobReference
         }
 
         var limits = MissingReference.Limits(test, knowledge.Farm.Animals[moment.Animal]).ToList();
-        return limits.Count > 0 ? limits
-            : Judge(condition, choices, knowledge, moment) != Truth.Unknown ? []
+        if (limits.Count > 0 || Judge(condition, choices, knowledge, moment) != Truth.Unknown)
+        {
+            return limits;
+        }
+
+        var open = Open(condition, measure, mob, from, to, knowledge, moment).ToList();
+        return open.Count > 0 ? open
             : [new Missing(MissingReason.NoResult, measure.Declaration.Name, days.Date(from), days.Date(to), MissingReference.ByWhom(measure)) { Filter = MissingReference.FilterOf(measure) }];
+    }
+
+    /// <summary>"What settles it is a result that is awaited, and no new one of somebody else": of each animal that surely counts the results of her latest day, and rows of the mob,
+    /// that do not say.</summary>
+    private static IEnumerable<Missing> Open(Condition condition, MeasureKind measure, string mob, int from, int to, Knowledge knowledge, Moment moment)
+    {
+        var ofTheMob = knowledge.Farm.MobResults.Where(row => row.Mob == mob && row.Measure == measure && row.Day >= from && row.Day <= to && !row.MayNotBeMeant)
+            .Select(row => (row.Day, row.Line, row.Values, Whose: $"mob:{mob}"));
+        var own = knowledge.Farm.Animals.SelectMany(animal => knowledge.Farm.Of(animal.Index, measure)
+            .Where(row => row.Day >= from && row.Day <= to && knowledge.Farm.Mobs.IsIn(animal.Index, mob, row.Day) == Truth.True)
+            .GroupBy(row => row.Day).OrderByDescending(day => day.Key).Take(1).SelectMany(day => day)
+            .Select(row => (row.Day, row.Line, row.Values, Whose: animal.Index == moment.Animal ? "" : animal.Number)));
+        return ofTheMob.Concat(own).Where(row => condition is MobCountCondition count
+                ? NumberReference.Compare(count.Test, row.Values, knowledge.Farm.Animals[moment.Animal].Facts) == Truth.Unknown : row.Values.Low != row.Values.High)
+            .Select(row => new Missing(row.Values.IsAny ? MissingReason.ResultPending : MissingReason.ResultTooVague, measure.Declaration.Name,
+                DayNumber.Date(row.Day), DayNumber.Date(row.Day), SettledBy.LaboratoryOrTime, row.Line) { Whose = row.Whose });
     }
 
     /// <summary>What each sample, or all together, must be.</summary>
