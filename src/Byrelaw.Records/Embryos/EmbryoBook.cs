@@ -21,7 +21,7 @@ public sealed class EmbryoBook
         (Embryos, Pedigree, Rows) = (embryos, pedigree, rows);
         _byLabel = embryos.ToDictionary(embryo => embryo.Label, StringComparer.Ordinal);
         _rows = rows.Where(row => row.Label is not null).ToLookup(row => row.Label!, StringComparer.Ordinal);
-        ImmutableArray<MayBeATransfer> any = [.. mayBe, .. rows.Where(row => row.IsTransfer && (row.Label is null || !_byLabel.ContainsKey(row.Label))).Select(row => new MayBeATransfer(null, row.Date, row))];
+        ImmutableArray<MayBeATransfer> any = [.. mayBe, .. rows.Where(row => (row.IsTransfer || row.IsNotDone) && (row.Label is null || !_byLabel.ContainsKey(row.Label))).Select(row => new MayBeATransfer(null, row.Date, row))];
         _standings = embryos.ToDictionary(embryo => embryo.Label, embryo => EmbryoFate.Of(embryo, [.. _rows[embryo.Label]], any), StringComparer.Ordinal);
     }
 
