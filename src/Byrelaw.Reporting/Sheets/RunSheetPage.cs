@@ -6,6 +6,8 @@ namespace Byrelaw.Reporting.Sheets;
 /// <summary>The run sheet of a day of transfer: which straw into which cow, read aloud and read back.</summary>
 internal static class RunSheetPage
 {
+    private const string Sides = $"{DrawnPage.Box} left {DrawnPage.Box} right {DrawnPage.Box} none";
+
     private static readonly string[] Hands =
     [
         "The straw is read aloud and read back by a second person, who writes it down. Not the same: STOP.",
@@ -33,7 +35,7 @@ internal static class RunSheetPage
             .Sentence(SheetWords.InCalf(day.InCalf, run.Rows.Select(row => row.Number)))
             .Bullets(Checks(day))
             .Gap().Table(Race(run, "In race order", run.Rows.Where(row => row.Pair is not null)))
-            .Bullets(day.Pairs.Select(pair => Rejected(day, pair)))
+            .Bullets(Rejected(day))
             .Gap().Table(Race(run, "Waiting, the best first: a row without an embryo is filled in by hand", run.Rows.Where(row => row is { Pair: null, Recipient: not null })))
             .Gap().Table(TakenOff(run));
         MoreWaiting(part, run);
@@ -107,11 +109,20 @@ internal static class RunSheetPage
     }
 
     /// <summary>Who is examined first has nothing thawed for her before.</summary>
-    private static Wording Felt(Recipient recipient) => $"{Wording.Bold(recipient.IsExaminedFirst ? "FIRST " : "")}{DrawnPage.Box} left {DrawnPage.Box} right {DrawnPage.Box} none";
+    private static Wording Felt(Recipient recipient) => recipient.IsExaminedFirst ? (Wording)$"{Wording.Bold("FIRST")} {Sides}" : Sides;
 
-    private static string Rejected(DayOfTransfer day, Pair pair) => day.Instead(pair) is { } instead
-        ? $"If {pair.Recipient.Number} is rejected: {pair.Embryo.Label} to {instead.Number} (waiting, day {instead.Day}{(instead.IsExaminedFirst ? ", examine first" : "")})."
-        : $"If {pair.Recipient.Number} is rejected: nobody who waits fits {pair.Embryo.Label}; {(pair.Embryo.IsFresh ? "the embryologist decides: freeze if the laboratory can, or discard" : "the straw is not thawed")}.";
+    /// <summary>Where an embryo goes if its recipient is rejected; all that go to the same one in one line.</summary>
+    private static IEnumerable<string> Rejected(DayOfTransfer day)
+    {
+        foreach (var pairs in day.Pairs.GroupBy(pair => (Instead: day.Instead(pair), IsStraw: day.Instead(pair) is null && !pair.Embryo.IsFresh)))
+        {
+            var numbers = Phrases.Or([.. pairs.Select(pair => pair.Recipient.Number)]);
+            var embryo = pairs.Count() == 1 ? pairs.First().Embryo.Label : "its embryo";
+            yield return pairs.Key.Instead is { } instead ? $"If {numbers} is rejected: {embryo} to {instead.Number} (waiting, day {instead.Day}{(instead.IsExaminedFirst ? ", examine first" : "")}); once she is used, to the next who waits."
+                : pairs.Key.IsStraw ? $"If {numbers} is rejected: nobody who waits fits {embryo}, and the straw is not thawed."
+                : $"If {numbers} is rejected: nobody who waits fits {embryo}. The embryologist decides: freeze if the laboratory can, or discard.";
+        }
+    }
 
     private static Table TakenOff(RunSheet run)
     {
