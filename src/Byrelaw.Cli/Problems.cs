@@ -22,9 +22,12 @@ public sealed class Problems
 
     /// <summary>How a command ends that did what it was asked to do. Rows of the records that cannot be read are doubts like others, and the exit code's business
     /// only where somebody asks for it.</summary>
-    public int Ends(Doors doors) => LedgerIsBroken ? ExitCode.Bad : doors.IsStrict || _all.Exists(problem => problem.Severity == Severity.Error && !_ofRows.Contains(problem))
+    public int Ends(Doors doors) => LedgerIsBroken ? ExitCode.Bad : doors.IsStrict || _all.Exists(problem => problem.Severity == Severity.Error && !_ofRows.Contains(problem) && !IsOfAnEmbryo(problem))
         ? Errors > 0 ? ExitCode.Bad : ExitCode.Done
         : ExitCode.Done;
+
+    /// <summary>An embryo whose row cannot be believed is in doubt, and offered to nobody.</summary>
+    private static bool IsOfAnEmbryo(Diagnostic problem) => problem.Code.StartsWith("R05", StringComparison.Ordinal);
 
     /// <summary>How many are warnings.</summary>
     public int Warnings => _all.Count - Errors;

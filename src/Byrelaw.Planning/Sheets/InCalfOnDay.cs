@@ -15,9 +15,15 @@ public sealed record InCalfOnDay(ImmutableArray<string> Take, ImmutableArray<str
         }
 
         var (animals, said) = session.Judge.InCalfOn(list, day);
+        return Of(session.Judge.Herd, animals, said);
+    }
+
+    /// <summary>By number, of what the floor said of some animals.</summary>
+    internal static InCalfOnDay Of(Herd herd, int[] animals, InCalf[] said)
+    {
         return new(Those(InCalf.TakeAsInCalf), Those(InCalf.MayBe));
 
         ImmutableArray<string> Those(InCalf which) =>
-            [.. animals.Where((_, i) => said[i] == which).Select(animal => session.Judge.Herd.Numbers[animal]).Order(AnimalNumberOrder.Instance)];
+            [.. animals.Where((_, i) => said[i] == which).Select(animal => herd.Numbers[animal]).Order(AnimalNumberOrder.Instance)];
     }
 }

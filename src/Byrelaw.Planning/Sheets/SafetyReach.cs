@@ -25,13 +25,19 @@ internal static class SafetyReach
     /// <param name="day">The day.</param>
     public static ImmutableArray<ShortKind> Short(Rulebook rulebook, Herd herd, IEnumerable<string> lists, LocalDate day)
     {
-        var coverage = herd.Coverage;
         var looked = lists.SelectMany(list => Kinds(rulebook, list));
         if (Array.Exists(herd.Sexes, sex => sex is Sex.Male or Sex.NotKnown))
         {
             looked = looked.Append(herd.Vocabulary.MobMove);
         }
 
+        return Short(herd, looked, day);
+    }
+
+    /// <summary>Of some kinds those that are promised, and of which not all is written down up to a day.</summary>
+    public static ImmutableArray<ShortKind> Short(Herd herd, IEnumerable<Kind> looked, LocalDate day)
+    {
+        var coverage = herd.Coverage;
         return
         [
             .. looked.DistinctBy(kind => kind.Id).Where(kind => coverage.Since[kind.Id] < Day.End && coverage.Reach[kind.Id] > Day.Start && coverage.Reach[kind.Id] < Day.Number(day))

@@ -15,6 +15,9 @@ public enum EmbryoDoubt
     /// <summary>A row of it has no day that can be read.</summary>
     NoDay,
 
+    /// <summary>Its straw was thawed, and it went into nobody: somebody is to say that it was discarded, or into whom it went.</summary>
+    Thawed,
+
     /// <summary>A sheet that it stands on is not back.</summary>
     OnAnOpenSheet,
 }

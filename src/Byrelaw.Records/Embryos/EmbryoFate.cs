@@ -5,8 +5,8 @@ internal static class EmbryoFate
 {
     private const string Freezing = "embryo frozen";
 
-    /// <summary>Whether a row says that it was frozen; every other one of an embryo ends it.</summary>
-    public static bool IsFreezing(EmbryoRow row) => NameFolding.Fold(row.Kind.Name) == Freezing;
+    /// <summary>Whether a row says that it was frozen; every other one of an embryo ends it, but for a straw that was thawed and put into nobody.</summary>
+    public static bool IsFreezing(EmbryoRow row) => !row.IsNotDone && NameFolding.Fold(row.Kind.Name) == Freezing;
 
     /// <summary>What has become of one.</summary>
     /// <param name="embryo">As its row says.</param>
@@ -14,7 +14,7 @@ internal static class EmbryoFate
     /// <param name="mayBe">What may be a transfer of it.</param>
     public static EmbryoStanding Of(Embryo embryo, ImmutableArray<EmbryoRow> rows, ImmutableArray<MayBeATransfer> mayBe)
     {
-        ImmutableArray<EmbryoRow> ends = [.. rows.Where(row => !IsFreezing(row))];
+        ImmutableArray<EmbryoRow> ends = [.. rows.Where(row => !IsFreezing(row) && !row.IsNotDone)];
         if (!embryo.IsReadable)
         {
             return new EmbryoStanding(EmbryoStatus.InDoubt, Why: EmbryoDoubt.RowUnreadable);
@@ -33,6 +33,11 @@ internal static class EmbryoFate
         if (!ends.IsEmpty)
         {
             return new EmbryoStanding(ends[0].IsTransfer ? EmbryoStatus.Used : EmbryoStatus.Discarded, ends[0]);
+        }
+
+        if (rows.FirstOrDefault(row => row.IsNotDone) is { } thawed)
+        {
+            return new EmbryoStanding(EmbryoStatus.InDoubt, thawed, EmbryoDoubt.Thawed);
         }
 
         if (mayBe.FirstOrDefault(one => one.MayBeOf(embryo)) is { } may)

@@ -44,7 +44,7 @@ internal static class EmbryoReading
             {
                 wrong.Add((row, null));
             }
-            else if (!EmbryoFate.IsFreezing(row) && !first.TryAdd(row.Label!, row) && (row.IsTransfer || first[row.Label!].IsTransfer))
+            else if (!EmbryoFate.IsFreezing(row) && !row.IsNotDone && !first.TryAdd(row.Label!, row) && (row.IsTransfer || first[row.Label!].IsTransfer))
             {
                 wrong.Add((row, first[row.Label!]));
             }

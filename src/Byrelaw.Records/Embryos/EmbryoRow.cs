@@ -9,5 +9,8 @@ namespace Byrelaw.Records.Embryos;
 public sealed record EmbryoRow(string? Label, EventKind Kind, int Animal, LocalDate? Date, int Line)
 {
     /// <summary>Whether it was put into a cow.</summary>
-    public bool IsTransfer => Kind.Marks == Marks.Transfer;
+    public bool IsTransfer => Kind.Marks == Marks.Transfer && !IsNotDone;
+
+    /// <summary>Whether its straw was thawed, and it was put into nobody by that row.</summary>
+    public bool IsNotDone { get; init; }
 }

@@ -74,6 +74,9 @@ internal static class SheetProblems
         "R0412", Severity.Error, table.Shown, table.HeadingRow, Place(table.HeadingText, "kind"), "kind".Length, "these are records already: a row for each event, with what happened under `kind`", "expected a sheet, with a column for each kind of record",
         "records are read where they lie, and nothing is to be recorded of them; on a sheet stands `hormone given` or `transfer` where these rows have `kind`", table.HeadingText);
 
+    public static Diagnostic OtherStraw(SourceTable table, SourceRow row, string read, string embryo, string straw, string? other) => OfRow(
+        "R0413", table, row, read, $"straw {read} was read, and {embryo} is in {straw}", "expected that embryo's own straw", other is null ? "look at the straw, and write what was read" : $"{read} holds {other}: if that went in, write {other} as the embryo of this row");
+
     private static Diagnostic OfFile(string code, string file, string found, string expected, string help) => new(code, Severity.Error, file, 1, 1, 1, found, expected, help, "");
 
     private static Diagnostic OfRow(string code, SourceTable table, SourceRow row, string cell, string found, string expected, string help)

@@ -214,7 +214,7 @@ internal sealed class SheetReading
         }
         else if ((said == Answer.Blank ? ticked : said) is var meant && meant == Answer.No)
         {
-            Add(row, entry with { IsNotDone = true, Note = Columns[row, "reason"] is var why && entry.Note.Length > 0 ? $"{why} ({entry.Note})" : why }, wantsReason: true);
+            Add(row, entry with { IsNotDone = true, Note = Columns[row, "reason"] is var why && entry.Note.Length > 0 ? $"{why} ({entry.Note})" : why, Details = OfThawed(row, kind, details) }, wantsReason: true);
         }
         else if (meant == Answer.Yes)
         {
@@ -241,6 +241,18 @@ internal sealed class SheetReading
         }
 
         Add(row, entry, wantsReason: false);
+    }
+
+    /// <summary>Of a transfer that was not done: a straw that was read was thawed, and of which embryo stays on record.</summary>
+    private static ImmutableArray<(string Name, string Value)> OfThawed(SourceRow row, Kind kind, List<(EntryDetail Detail, int Column)> details)
+    {
+        if (kind is not EventKind { Marks: Marks.Transfer })
+        {
+            return [];
+        }
+
+        var said = details.Where(detail => NameFolding.Fold(detail.Detail.Name) is "embryo" or "straw read").Select(detail => (detail.Detail.Name, Value: FilledSheet.Cell(row, detail.Column))).Where(detail => detail.Value.Length > 0).ToList();
+        return said.Exists(detail => NameFolding.Fold(detail.Name) == "straw read") ? [.. said] : [];
     }
 
     private void Add(SourceRow row, RecordedEntry entry, bool wantsReason)

@@ -123,7 +123,13 @@ public sealed class SheetRecorder
 
         var ledger = isOwn ? _ledger.With(sheet) : _ledger;
         var outcome = new SheetOutcome(sheet, [.. fresh], there, _events!.Filled, [], ledger, Written) { IsOwn = isOwn };
-        foreach (var problem in outcome.Herd(_records).RowProblems.Where(row => !row.IsOfAnimals && row.Problem.File == _records.ShownEvents && row.Problem.Line > _events.Lines && filled is not null))
+        var herd = outcome.Herd(_records);
+        if (filled is not null)
+        {
+            _problems.AddRange(StrawsRead.Problems(filled.Table, sheet, fresh, herd.Embryos));
+        }
+
+        foreach (var problem in herd.RowProblems.Where(row => !row.IsOfAnimals && row.Problem.File == _records.ShownEvents && row.Problem.Line > _events.Lines && filled is not null))
         {
             var row = filled!.Table.Row(fresh[Math.Min(fresh.Count - 1, problem.Problem.Line - _events.Lines - 1)].Line);
             _problems.Add(problem.Problem with { File = filled.Table.Shown, Line = row.Number, Column = 1, Length = Math.Max(1, row.Text.Length), LineText = Unreadable.Unmarked(row.Text) });

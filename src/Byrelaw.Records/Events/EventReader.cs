@@ -112,6 +112,7 @@ internal sealed class EventReader
         else if (hasDay && hasEntry && kind == KindLookup.Undeclared && subject.Sort == SubjectSort.Animal && cut < 0 && NotDone(row) is var notDone and >= 0)
         {
             CloseSheetRow(row, notDone, subject, day);
+            ReadThawed(row, notDone, subject, day);
         }
         else if (!row.IsBlank)
         {
@@ -184,6 +185,18 @@ internal sealed class EventReader
     }
 
     /// <summary>What happened to an embryo puts nothing of any animal in doubt, whatever is wrong with it.</summary>
+    private void ReadThawed(CsvRows row, int kind, RowSubject subject, int day)
+    {
+        if (_reading.Vocabulary.Kinds[kind] is EventKind { Marks: Marks.Transfer } transfer && Cell(row, transfer, "straw read").Length > 0)
+        {
+            _stage.Embryos.Add(new EmbryoRow(Cell(row, transfer, "embryo") is { Length: > 0 } label ? label : null, transfer, subject.AnimalOfGap, Day.Date(day), row.Line) { IsNotDone = true });
+        }
+    }
+
+    /// <summary>What stands under a detail of a kind; empty for nothing.</summary>
+    private string Cell(CsvRows row, Kind kind, string detail) =>
+        _columns.Details.FirstOrDefault(column => column.DetailOf[kind.Id] is var place and >= 0 && NameFolding.Fold(kind.Details[place].Name) == detail) is { } column ? Encoding.UTF8.GetString(row.Cell(column.Cell)).Trim() : "";
+
     private void ReadEmbryo(CsvRows row, EventKind kind, RowSubject subject, LocalDate? date)
     {
         if (date is null)

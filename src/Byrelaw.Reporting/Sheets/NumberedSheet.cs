@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Byrelaw.Planning.Sheets;
 using Byrelaw.Records.Ledger;
 using Byrelaw.Records.Workbooks;
@@ -14,8 +13,6 @@ public sealed record NumberedSheet(DrawnSheet Drawn, string Number, bool IsRehea
     /// <summary>What stands before the number of a rehearsal.</summary>
     public const string Rehearsal = "REHEARSAL";
 
-    private const int FewestDigits = 6;
-
     /// <summary>Numbers a sheet. The same sheet drawn again has the same number; where the ledger has that number for another, or for one that is used up or void since, it is longer.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="drawn">The sheet.</param>
@@ -27,16 +24,8 @@ public sealed record NumberedSheet(DrawnSheet Drawn, string Number, bool IsRehea
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(drawn);
         ArgumentNullException.ThrowIfNull(isUsedUp);
-        var hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(SheetCsv.Of(SheetCsv.Rows(plan, drawn, "")))));
-        var digits = FewestDigits;
-        while (ledger?.Sheets.FirstOrDefault(sheet => sheet.Number == With(digits)) is { } other && (!IsSame(other, drawn) || isUsedUp(other) || ledger.Sheets.Any(sheet => sheet.Replaces.Contains(other.Number))) && digits < hash.Length)
-        {
-            digits++;
-        }
-
-        return new NumberedSheet(drawn, isRehearsal ? $"{Rehearsal} {With(digits)}" : With(digits), isRehearsal);
-
-        string With(int count) => string.Create(CultureInfo.InvariantCulture, $"{drawn.Work}{drawn.Morning.Date.Month:00}{drawn.Morning.Date.Day:00}-{hash[..count]}");
+        var number = SheetNumber.Of(drawn.Work, drawn.Morning.Date, SheetCsv.Of(SheetCsv.Rows(plan, drawn, "")), ledger, other => !IsSame(other, drawn) || isUsedUp(other));
+        return new NumberedSheet(drawn, isRehearsal ? $"{Rehearsal} {number}" : number, isRehearsal);
     }
 
     /// <summary>The name of its files, without an ending.</summary>

@@ -33,12 +33,15 @@ internal static class SheetWords
     public static HeadFact Reached(Plan plan, MorningSheet sheet) => sheet.RecordsEnd is { } end ? new("records to", Dates.Long(end)) : ReachWords.Fact(plan.Draft.Herd);
 
     /// <summary>Both danger lists, and whether anybody of them stands on the sheet.</summary>
-    public static Wording InCalf(MorningSheet sheet, IEnumerable<string> here)
+    public static Wording InCalf(MorningSheet sheet, IEnumerable<string> here) => InCalf(sheet.InCalf, here);
+
+    /// <summary>The same of a day.</summary>
+    public static Wording InCalf(InCalfOnDay day, IEnumerable<string> here)
     {
-        var held = sheet.InCalf.Take.Concat(sheet.InCalf.MayBe).ToHashSet(StringComparer.Ordinal);
+        var held = day.Take.Concat(day.MayBe).ToHashSet(StringComparer.Ordinal);
         var standing = here.Where(held.Contains).Distinct().Order(AnimalNumberOrder.Instance).ToList();
         var told = held.Count == 0 ? "" : standing.Count == 0 ? "None of them stands here." : $"Here: {Phrases.And(standing)}.";
-        return $"{Wording.Bold("Take as in calf")}: {Listed(sheet.InCalf.Take)}. {Wording.Bold("May be in calf")}: {Listed(sheet.InCalf.MayBe)}. {told}";
+        return $"{Wording.Bold("Take as in calf")}: {Listed(day.Take)}. {Wording.Bold("May be in calf")}: {Listed(day.MayBe)}. {told}";
     }
 
     /// <summary>What she is asked about for: <c>Progesterone insert, session 3</c>; <c>Natural heat, session 1: only watched, takes no place</c>.</summary>

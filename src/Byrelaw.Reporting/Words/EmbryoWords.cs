@@ -30,6 +30,7 @@ internal static class EmbryoWords
             EmbryoDoubt.MayBeUsed when standing.By is null => "a row that cannot be read may be a transfer of it: mend that row",
             EmbryoDoubt.MayBeUsed when standing.By.Label is null => $"a row for “{standing.By.Kind.Name}” does not say of which embryo, and may be of it{place}: write its label there",
             EmbryoDoubt.MayBeUsed => $"a row for “{standing.By.Kind.Name}” names an embryo that nobody listed, and may be of it{place}: correct that label",
+            EmbryoDoubt.Thawed => $"its straw was thawed and it went into nobody{place}: write that it was discarded, or into whom it went",
             EmbryoDoubt.NoDay => $"a row of it has no day that can be read{place}: write the day",
             EmbryoDoubt.OnAnOpenSheet => $"it may stand on row {standing.Sheet!.Row.Row} of sheet {standing.Sheet.Sheet.Number}, which is not on record yet",
             _ => null,

@@ -19,6 +19,9 @@ internal sealed class CopiedExamples : IDisposable
         }
     }
 
+    /// <summary>The clock.</summary>
+    public DateTimeOffset Now { init => _clock.Now = value; }
+
     public string At(string path) => Path.Combine(_folder, path);
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -46,7 +46,7 @@ public sealed class SheetsPageTests
             farm.Dispose();
         }
 
-        told.ShouldBe(12);
+        told.ShouldBe(13);
         mended.ShouldBe(told);
     }
 

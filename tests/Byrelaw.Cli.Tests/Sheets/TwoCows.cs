@@ -8,7 +8,7 @@ internal sealed class TwoCows : IDisposable
         event calving
         event heat
         event mating
-        event transfer  marks transfer, with embryo is text, with side is one of left, right, with operator is text, with read by is text
+        event transfer  marks transfer, with embryo is text, with side is one of left, right, with operator is text, with straw read is text, with read by is text
         event bull in
         event bull out
         event hormone given  marks treatment, with method is text, with session is number, with step is number, with device is one of "none", "in", out, gone, blank is "none", with batch is text, with given by is text
