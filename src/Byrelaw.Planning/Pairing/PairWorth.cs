@@ -17,6 +17,18 @@ public readonly record struct PairWorth(long Wished, long Fresh, long Kept, long
     /// <summary>The one without the other.</summary>
     public static PairWorth operator -(PairWorth one, PairWorth other) => new(one.Wished - other.Wished, one.Fresh - other.Fresh, one.Kept - other.Kept, one.Wanted - other.Wanted, one.Points - other.Points);
 
+    /// <summary>Whether one is worth less than the other.</summary>
+    public static bool operator <(PairWorth one, PairWorth other) => one.CompareTo(other) < 0;
+
+    /// <summary>Whether one is worth more than the other.</summary>
+    public static bool operator >(PairWorth one, PairWorth other) => one.CompareTo(other) > 0;
+
+    /// <summary>Whether one is worth no more than the other.</summary>
+    public static bool operator <=(PairWorth one, PairWorth other) => one.CompareTo(other) <= 0;
+
+    /// <summary>Whether one is worth no less than the other.</summary>
+    public static bool operator >=(PairWorth one, PairWorth other) => one.CompareTo(other) >= 0;
+
     /// <inheritdoc/>
     public int CompareTo(PairWorth other) =>
         Wished != other.Wished ? Wished.CompareTo(other.Wished)

@@ -31,7 +31,9 @@ internal static class FindingMornings
     public static IEnumerable<FindingSheet> On(Plan plan, SheetHeads heads, LocalDate day)
     {
         var now = Open(plan).Where(one => one.Work.Holds(day)).ToList();
-        return new[] { true, false }.SelectMany(inTheYards => Sheets(plan, heads, day, [.. now.Where(one => IsInTheYards(one.Work.Kind) == inTheYards)], inTheYards));
+        return [.. Of(true), .. Of(false)];
+
+        IEnumerable<FindingSheet> Of(bool inTheYards) => Sheets(plan, heads, day, [.. now.Where(one => IsInTheYards(one.Work.Kind) == inTheYards)], inTheYards);
     }
 
     /// <summary>A morning's sheets of one kind of work. An animal stands on one of them, that of the earliest session that she serves, with all that is found out of her.</summary>
