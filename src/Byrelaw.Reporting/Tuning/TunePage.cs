@@ -57,13 +57,13 @@ public static class TunePage
 
     private static Part Pair(PairTuning pair)
     {
-        var cells = PairWords.Table(pair);
-        var table = new Table(PairWords.Title(pair), [.. cells[0].Select((cell, column) => column == 0 ? "value" : cell)]);
+        var cells = NumberPairWords.Table(pair);
+        var table = new Table(NumberPairWords.Title(pair), [.. cells[0].Select((cell, column) => column == 0 ? "value" : cell)]);
         foreach (var row in cells.Skip(1))
         {
             table.Add([.. row.Select((cell, column) => column == 0 ? Wording.Bold(cell) : cell)]);
         }
 
-        return new DocumentBuilder().Heading(2, "Two at once").Table(table).Sentence(PairWords.Below(pair)).As("pair");
+        return new DocumentBuilder().Heading(2, "Two at once").Table(table).Sentence(NumberPairWords.Below(pair)).As("pair");
     }
 }

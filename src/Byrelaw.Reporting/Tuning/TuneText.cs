@@ -51,13 +51,13 @@ public static class TuneText
 
     private static void Pair(DocumentBuilder text, PairTuning pair)
     {
-        var cells = PairWords.Table(pair);
-        var table = new Table(PairWords.Title(pair), [.. cells[0].Select(heading => new Column(heading, IsNumber: true))]);
+        var cells = NumberPairWords.Table(pair);
+        var table = new Table(NumberPairWords.Title(pair), [.. cells[0].Select(heading => new Column(heading, IsNumber: true))]);
         foreach (var row in cells.Skip(1))
         {
             table.Add([.. row]);
         }
 
-        text.Gap().Heading(2, PairWords.Title(pair)).In(2).Table(table).In(1).Sentence(PairWords.Below(pair));
+        text.Gap().Heading(2, NumberPairWords.Title(pair)).In(2).Table(table).In(1).Sentence(NumberPairWords.Below(pair));
     }
 }

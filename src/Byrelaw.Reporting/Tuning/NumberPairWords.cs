@@ -1,7 +1,7 @@
 namespace Byrelaw.Reporting.Tuning;
 
 /// <summary>Two numbers at once, in words.</summary>
-internal static class PairWords
+internal static class NumberPairWords
 {
     /// <summary>The heading.</summary>
     public static string Title(PairTuning pair) => $"{Name(pair.First, pair)} (down) and {Phrases.Small(Name(pair.Second, pair))} (across): how many may be used";
