@@ -8,9 +8,7 @@ internal sealed class ApartCriterion(HerdDays days, ApartCondition condition, Wi
     private readonly ChainOfDays _chain = new(condition.Shortest, condition.Longest);
     private readonly string[] _names = [.. condition.Counted.Select(counted => counted.Kind.Name).Distinct(StringComparer.Ordinal)];
 
-    private readonly EntryCounter[] _counters =
-        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind => new EntryCounter(
-            days, kind.Key, [.. kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct()]))];
+    private readonly EntryCounter[] _counters = EntryCounter.Of(days, condition.Counted);
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {

@@ -7,9 +7,7 @@ internal sealed partial class CountCriterion(HerdDays days, CountCondition condi
     private readonly Limits _limits = Limits.Of(condition.Test);
 
     /// <summary>Each kind once, with the answers of it that count.</summary>
-    private readonly EntryCounter[] _counters =
-        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind => new EntryCounter(
-            days, kind.Key, [.. kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct()]))];
+    private readonly EntryCounter[] _counters = EntryCounter.Of(days, condition.Counted);
 
     protected override Kleene Decide(int animal, int day, ref int until, Notes? notes)
     {

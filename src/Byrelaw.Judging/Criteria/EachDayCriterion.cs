@@ -99,12 +99,14 @@ internal sealed class EachDayCriterion(HerdDays days, Condition condition, LeafC
     /// of which the last most often settles that it is not known.</summary>
     private sealed class PossibleLast
     {
+        private readonly HashSet<int> _seen = [];
         private readonly int _assumed;
 
         public PossibleLast(Anchor anchor, int animal, int day, ref int until)
         {
             var reading = anchor.Read(animal, day, ref until, null);
             Days.Add(reading.Last);
+            _seen.Add(reading.Last);
             if (reading.State == AnchorState.Recorded)
             {
                 Add(anchor, animal, reading.Last + 1, reading.Latest, strict: false);
@@ -133,7 +135,7 @@ internal sealed class EachDayCriterion(HerdDays days, Condition condition, LeafC
         {
             for (var day = to; day >= from; day--)
             {
-                if (anchor.MayHaveHappened(animal, day, day, strict) && !(strict && Days.Contains(day)))
+                if (anchor.MayHaveHappened(animal, day, day, strict) && _seen.Add(day))
                 {
                     Days.Add(day);
                 }

@@ -6,6 +6,13 @@ namespace Byrelaw.Judging.Criteria;
 /// <param name="answers">The answers that count, each once a day; none for an event.</param>
 internal sealed class EntryCounter(HerdDays days, int kind, byte[] answers)
 {
+    /// <summary>One for each kind that is counted.</summary>
+    public static EntryCounter[] Of(HerdDays days, ImmutableArray<Counted> counted) => [.. Kinds(counted).Select(kind => new EntryCounter(days, kind.Kind, kind.Answers))];
+
+    /// <summary>Each kind that is counted, with the answers that count; none for an event.</summary>
+    public static IEnumerable<(int Kind, byte[] Answers)> Kinds(ImmutableArray<Counted> counted) =>
+        counted.GroupBy(one => one.Kind.Id).Select(kind => (kind.Key, kind.Where(one => one.Answer >= 0).Select(one => (byte)one.Answer).Distinct().ToArray()));
+
     /// <summary>The kind's id.</summary>
     public int Kind => kind;
 

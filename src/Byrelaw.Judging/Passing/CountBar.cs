@@ -18,8 +18,7 @@ internal sealed class CountBar(HerdDays days, CountCondition condition, WindowSe
         _ => int.MaxValue,
     };
 
-    private readonly (int Kind, byte[] Answers)[] _counted =
-        [.. condition.Counted.GroupBy(counted => counted.Kind.Id).Select(kind => (kind.Key, kind.Where(counted => counted.Answer >= 0).Select(counted => (byte)counted.Answer).Distinct().ToArray()))];
+    private readonly (int Kind, byte[] Answers)[] _counted = [.. EntryCounter.Kinds(condition.Counted)];
 
     public override bool May(int animal) => own.May(animal) || (_most < int.MaxValue && Found(animal, Day.End, null) > _most);
 

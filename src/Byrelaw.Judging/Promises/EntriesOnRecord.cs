@@ -89,6 +89,6 @@ internal sealed class EntriesOnRecord(Herd herd)
 
     /// <summary>Rows that cannot be read and may be an entry of a kind; each once. An entry of another number is counted there.</summary>
     /// <param name="kind">The kind.</param>
-    /// <param name="ofAny">Whether rows of no known kind are among them, whatever they are spelt like.</param>
-    public IEnumerable<Gap> MayBe(Kind kind, bool ofAny) => herd.Coverage.Gaps.Where(gap => !gap.IsOfDouble && (gap.Kind == kind.Id || (gap.Kind < 0 && (ofAny || gap.Like == kind.Id)))).DistinctBy(gap => (gap.Line, gap.Animal));
+    /// <param name="ofAny">Whether rows of no known kind are among them; those that are spelt like some kind are of that one.</param>
+    public IEnumerable<Gap> MayBe(Kind kind, bool ofAny) => herd.Coverage.Gaps.Where(gap => !gap.IsOfDouble && (gap.Kind == kind.Id || (gap.Kind < 0 && (gap.Like is { } like ? like == kind.Id : ofAny)))).DistinctBy(gap => (gap.Line, gap.Animal));
 }

@@ -79,7 +79,7 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
                 var fails = !HasOther(animal, from, to);
                 if (counts(animal, from, to, fails) && (!expectation.IsBefore || IsOver(animal, day, to)))
                 {
-                    Count(animal, new Unexpected(animal, day, line, IsUnreadable: false), fails);
+                    Count(animal, new Unexpected(animal, day, line, IsUnreadable: false) { ButFor = fails ? ButFor(animal, day, to) : 0 }, fails);
                 }
             }
         }
@@ -179,8 +179,12 @@ internal sealed class EntryTrial(Herd herd, EntryExpectation expectation, IReadO
         }
 
         var (from, to) = (expectation.To.FirstBefore(day), expectation.From.LastBefore(day));
-        return (Math.Max(from, _ends?.FirstDay(animal, to, day) ?? from), to);
+        return (Math.Max(from, _ends?.Begins(animal, to, day).First ?? from), to);
     }
+
+    /// <summary>As <see cref="Unexpected.ButFor"/>.</summary>
+    private int ButFor(int animal, int day, int to) => _ends?.Begins(animal, to, day) is { Line: not 0 } begins
+        && HasOther(animal, Math.Max(expectation.To.FirstBefore(day), begins.ByWhatCanBeRead), to) ? begins.Line : 0;
 
     private bool HasOther(int animal, int from, int to)
     {

@@ -8,7 +8,11 @@ public abstract record Doubted;
 /// <param name="Day">When; <see cref="Day.Start"/> where that cannot be read.</param>
 /// <param name="Line">Of the events' file.</param>
 /// <param name="IsUnreadable">Whether it is a row that cannot be read and may be such an entry.</param>
-public readonly record struct Unexpected(int Animal, int Day, int Line, bool IsUnreadable);
+public readonly record struct Unexpected(int Animal, int Day, int Line, bool IsUnreadable)
+{
+    /// <summary>The line of a row that cannot be read, and but for which it would not fail: it may have ended the pregnancy before. 0 for none.</summary>
+    public int ButFor { get; init; }
+}
 
 /// <summary>An expectation that too many entries fail: the promises of its kinds do not count, for anyone.</summary>
 /// <param name="Expectation">Which.</param>

@@ -3,6 +3,8 @@ namespace Byrelaw.Reporting.Words;
 /// <summary>What is doubted about the records, one sentence function for each sort of doubt.</summary>
 public static class DoubtWords
 {
+    private const int RowsNamed = 4;
+
     /// <summary>Stands between a workbook and its sheet, where one of its sheets is told of.</summary>
     private const string SheetOf = ".xlsx, ";
 
@@ -72,7 +74,7 @@ public static class DoubtWords
 
     private static SaidDoubt Fails(ExpectationFails doubt, Herd herd) =>
         new("expectation_fails", HowMany(doubt.Expectation, doubt.Counted, doubt.Failing, doubt.Waived),
-            NotCounted(doubt.Fallen) + AndWaived(doubt.Expectation, doubt.Waived), WayOut(doubt.Expectation))
+            NotCounted(doubt.Fallen) + AndWaived(doubt.Expectation, doubt.Waived), MendFirst(doubt.Failing, herd) + WayOut(doubt.Expectation))
         {
             Expectation = doubt.Expectation.Name,
             Fallen = doubt.Fallen,
@@ -244,6 +246,13 @@ public static class DoubtWords
 
         var days = from.Count == 0 ? $"in the {to}" : from.Unit == to.Unit ? $"{from.Count} to {to}" : $"{from} to {to}";
         return $"no {others} {days} {(expectation.IsBefore ? "after" : "before")}{(expectation.IsOfOnePregnancy ? " and since the last calving, abortion or empty test" : "")}";
+    }
+
+    /// <summary>One word that nobody knows may be all that is wrong: it is told before anybody looks for a service that is there.</summary>
+    private static string MendFirst(ImmutableArray<Unexpected> failing, Herd herd)
+    {
+        string[] rows = [.. failing.Where(entry => entry.ButFor != 0).Select(entry => herd.EventPlace(entry.ButFor)).Distinct().Select(place => $"{FileWords.Short(place.File)} line {place.Line}")];
+        return rows.Length == 0 ? "" : $"First mend {Phrases.FirstOf(rows, RowsNamed)}: what cannot be read there may have ended the pregnancy before, and a service before it is no father then. ";
     }
 
     private static string WayOut(EntryExpectation expectation) => expectation.Spells.IsEmpty

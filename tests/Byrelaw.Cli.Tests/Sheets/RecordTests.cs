@@ -5,7 +5,7 @@ namespace Byrelaw.Cli.Tests.Sheets;
 /// <summary>Stories of sheets that come back, or do not: nobody on any of them is offered a hormone or an embryo wrongly, and each closes with what a farmer would do.</summary>
 public sealed class RecordTests : IDisposable
 {
-    private const string InDoubt = "6 no, 7 no, 8 ask, 9 ask";
+    private const string InDoubt = "6 no, 7 ask, 8 ask, 9 ask";
 
     private readonly TwoCows _farm = new();
 

@@ -55,6 +55,7 @@ internal static class InventedDoubts
         ("fails by one", new ExpectationFails(Father with { Spells = [] }, 10, [Entry(0, 10)], 0, [Words.Mating])),
         ("fails by rows that cannot be read", new ExpectationFails(Father, 12, [Entry(0, 10), Entry(-1, 20, isUnreadable: true), Entry(2, 21, isUnreadable: true)], 1, Father.Else)),
         ("fails by one row alone", new ExpectationFails(Father, 12, [Entry(-1, 20, isUnreadable: true)], 0, Father.Else)),
+        ("fails but for a row that cannot be read", new ExpectationFails(Father with { IsOfOnePregnancy = true }, 12, [Entry(0, 10) with { ButFor = 17 }, Entry(2, 11) with { ButFor = 19 }], 0, Father.Else)),
         ("strained", new ExpectationStrained(Father, 100, [Entry(1, 11)], 0)),
         ("a number that no animal has", new NotListed([new NumberNotListed("1999", [new RowInDoubt(-1, 9000, 12), new RowInDoubt(-1, 9100, 15), new RowInDoubt(-1, 9200, 20)])])),
         ("two numbers that no animal has", new NotListed([
