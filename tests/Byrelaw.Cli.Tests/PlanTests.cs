@@ -146,6 +146,26 @@ public sealed class PlanTests(PlanTests.InOctober october, PlanTests.InJune june
         OneSession.Of(october.Plan, 4).ShouldBeNull();
     }
 
+    [Fact]
+    public void Plan_and_sheets_tell_one_story_of_one_animal()
+    {
+        var (plan, sheets) = (october.Plan, MorningSheets.Of(october.Plan));
+        var found = sheets.OfType<FindingSheet>().ToList();
+        found.SelectMany(sheet => sheet.Rows.Select(row => (sheet.Date, sheet.Work, row.Who.Animal))).ShouldBeUnique();
+        var told = plan.Sessions.SelectMany(session => session.ToAsk.Concat(session.WatchedIfKnown).Concat(session.DonorsToAsk)).SelectMany(animal => animal.ToFindOut.Select(one => (animal.Animal, one.Record.Kind.Id, Days: string.Join(';', one.Starts)))).ToHashSet();
+        foreach (var (row, record) in found.SelectMany(sheet => sheet.Rows.SelectMany(row => row.Records.Select(record => (row, record)))))
+        {
+            told.ShouldContain((row.Who.Animal, record.Kind.Id, string.Join(';', record.Days)), $"{row.Who.Number}: {record.Kind.Name}");
+        }
+
+        foreach (var session in plan.Sessions)
+        {
+            var standBy = sheets.OfType<HormoneSheet>().Where(sheet => sheet.Session == session).SelectMany(sheet => sheet.Spares).Select(row => row.Who.Animal).ToHashSet();
+            sheets.OfType<TransferSheet>().Where(sheet => sheet.Session == session).SelectMany(sheet => sheet.Spares).ShouldAllBe(row => standBy.Contains(row.Who.Animal), "nobody is ready who was not treated");
+            found.Where(sheet => sheet.Session == session).SelectMany(sheet => sheet.Rows).ShouldAllBe(row => row.IsWatched == session.WatchedIfKnown.Any(animal => animal.Animal == row.Who.Animal));
+        }
+    }
+
     private static List<string> Uids(string folder) => [.. File.ReadLines(Path.Combine(folder, "plan/calendar.ics")).Where(line => line.StartsWith("UID:", StringComparison.Ordinal))];
 
     private Run Plan(string programme, params string[] more) => Run(["plan", programme, "--out", Path.Combine(_folder, "plan"), .. more]);

@@ -8,6 +8,7 @@ internal sealed class Board
     private readonly int[] _sure;
     private readonly int[] _asked;
     private readonly List<BookedAndOut>[] _bookedAndOut;
+    private readonly Dictionary<int, OnOpenSheet> _onSheets = [];
 
     /// <param name="all">Who may have a place.</param>
     /// <param name="wanted">How many each session wants; null where nobody says.</param>
@@ -24,6 +25,24 @@ internal sealed class Board
     /// <summary>How many a session wants; null where nobody says.</summary>
     public int? Wanted(int session) => _wanted[session];
 
+    /// <summary>Whoever was to begin by a sheet that is still open keeps her place, as one to ask about; as many as are wanted, for spares had none.</summary>
+    public void KeepThoseOnOpenSheets(ImmutableArray<OnOpenSheet> sheets)
+    {
+        foreach (var row in sheets)
+        {
+            var (one, session) = (All.Of(row.Animal), All.Sessions.ToList().FindIndex(session => session.Number == row.Session));
+            var kept = _onSheets.Values.Count(other => other.Session == row.Session) + All.Where(other => All.IsBegunFor(other, session)).Count();
+            if (one >= 0 && !_onSheets.ContainsKey(one) && All.BegunOf(one) is null && !(kept >= _wanted[session]))
+            {
+                (_onSheets[one], _booked[one]) = (row, session);
+                All.Keep(one, session, All.Methods(session).ToList().FindIndex(method => method.Method.Name == row.Method), new StandingOf(Standing.ToAsk, FailedCheck.None));
+            }
+        }
+    }
+
+    /// <summary>The sheet that she stands on, where she keeps her place by it; else null.</summary>
+    public OnOpenSheet? SheetOf(int one) => _onSheets.GetValueOrDefault(one);
+
     /// <summary>Whoever is booked has her place if she is sure of it, or is asked about for it; a booking opens no gate.</summary>
     public void Book()
     {
@@ -31,9 +50,9 @@ internal sealed class Board
         {
             var session = All.Sessions.ToList().FindIndex(one => one.Number == booking.Session);
             var one = All.Of(All.Sessions[0].Judge.Herd.Find(booking.Animal));
-            if (session < 0 || (one >= 0 && All.BegunOf(one) is not null))
+            if (session < 0 || (one >= 0 && (All.BegunOf(one) is not null || _onSheets.ContainsKey(one))))
             {
-                // Of one who is begun the book says more than the booking.
+                // Of one who is begun the book says more than the booking, and of one on a sheet the sheet.
                 continue;
             }
 
@@ -58,7 +77,7 @@ internal sealed class Board
     public void NameTheSure()
     {
         var count = All.Sessions.Length;
-        int[] places = [.. Enumerable.Range(0, count).Select(session => Places(session, All.Where(one => HasPlaceAnyhow(one, session)).Count()))];
+        int[] places = [.. Enumerable.Range(0, count).Select(session => Places(session, All.Where(one => HasPlaceAnyhow(one, session) || (_onSheets.ContainsKey(one) && _booked[one] == session)).Count()))];
         Assign(_sure, places, (2 * count) + 1, (one, session) => !CanBeNamed(one, session) ? null : Numbers((2 * count) + 1, parts =>
         {
             parts[session] = 1;
@@ -96,7 +115,7 @@ internal sealed class Board
     public bool IsPlaced(int one) => All.BegunOf(one) is not null || _booked[one] >= 0 || _sure[one] >= 0;
 
     /// <summary>Whether the programme books her for a session.</summary>
-    public bool IsBooked(int one, int session) => _booked[one] == session;
+    public bool IsBooked(int one, int session) => _booked[one] == session && !_onSheets.ContainsKey(one);
 
     /// <summary>Who is booked for a session and not named.</summary>
     public ImmutableArray<BookedAndOut> BookedAndOutOf(int session) => [.. _bookedAndOut[session]];

@@ -11,7 +11,7 @@ internal sealed class BoardRead(Board board)
         Wanted = board.Wanted(i),
         BegunAndNotNamed = [.. _all.AllBegun.Where(one => (one.Sessions.Contains(session.Number) || (one.Sessions.IsEmpty && i == 0)) && !_all.IsBegunFor(one, i))],
         Named = [.. _all.Where(one => board.IsNamed(one, i)).Select(one => Named(one, i) with { Before = [.. Before(one, i)] })],
-        ToAsk = [.. _all.Where(one => board.IsAsked(one, i)).Select(one => Named(one, i))],
+        ToAsk = [.. _all.Where(one => board.IsAsked(one, i)).Select(one => Named(one, i) with { OpenSheet = board.SheetOf(one) })],
         Spares = [.. _all.Where(one => !board.IsPlaced(one) && FirstSure(one) == i).OrderByDescending(one => _all.WholePointsOf(one, i)).Select(one => Named(one, i))],
         Watched = [.. _all.Where(one => IsWatched(one, i, Standing.Sure)).Select(one => Watched(one, i))],
         WatchedIfKnown = [.. _all.Where(one => IsWatched(one, i, Standing.ToAsk)).Select(one => Watched(one, i))],

@@ -59,6 +59,9 @@ public sealed record NamedAnimal(int Animal, string Number, string Method, Local
     /// <summary>Whether the programme books her.</summary>
     public bool IsBooked { get; init; }
 
+    /// <summary>Of one to ask who keeps her place by a sheet that is not on record yet: that sheet; else null.</summary>
+    public OnOpenSheet? OpenSheet { get; init; }
+
     /// <summary>Of one to ask: what is to be found out of her, and on which days.</summary>
     public ImmutableArray<FindingOut.ToFindOut> ToFindOut { get; init; } = [];
 

@@ -11,6 +11,7 @@ public sealed class Namer
     private readonly HashSet<int> _notRecipients;
     private readonly Dictionary<int, double>[] _points;
     private readonly ImmutableArray<BegunAnimal> _begun;
+    private readonly ImmutableArray<OnOpenSheet> _onSheets;
 
     private Namer(ImmutableArray<JudgedSession> sessions, Draft draft, LocalDate today)
     {
@@ -20,6 +21,7 @@ public sealed class Namer
         _points = [.. sessions.Select(session => session.Recipients!.Animals.ToDictionary(animal => animal.Animal, animal => animal.Score))];
         _notRecipients = [.. sessions.SelectMany(session => session.NamedDonors)];
         _begun = [.. new BegunReader(draft, sessions, today).Read().Select(Held)];
+        _onSheets = OnOpenSheet.Of(draft.Herd, sessions, _methods);
     }
 
     /// <summary>A donor carries nobody's embryo, and nobody goes on for a session that is given up.</summary>
@@ -79,6 +81,7 @@ public sealed class Namer
     private ImmutableArray<NamedSession> Name(int?[] wanted)
     {
         var board = new Board(new SessionCandidates(_sessions, _methods, _points, _notRecipients, _begun), wanted);
+        board.KeepThoseOnOpenSheets(_onSheets);
         board.Book();
         board.NameTheSure();
         board.FillWithThoseToAsk();

@@ -60,7 +60,7 @@ internal sealed class HormoneMornings
     /// <summary>A morning on which nobody is sure yet is told with those to ask about, and with no row.</summary>
     private void AddMorningsOfThoseToAsk(NamedSession session)
     {
-        foreach (var day in session.ToAsk.Select(animal => animal.Start).Distinct().Where(day => session.ToAsk.Any(animal => BeginsOn(animal, day))))
+        foreach (var day in session.ToAsk.Select(animal => animal.Start).Distinct().Where(day => day >= _plan.Today && session.ToAsk.Any(animal => BeginsOn(animal, day))))
         {
             RowsOn(day, session);
         }

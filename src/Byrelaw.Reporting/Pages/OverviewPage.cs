@@ -53,7 +53,7 @@ public static class OverviewPage
             part.Draw(DangerBox.Of(new ListReport(draft, list))).Sentence($"On {Dates.Range(list.Choice.JudgedFrom, list.Choice.JudgedTo)}. Before a hormone see the sheet of that morning: more may stand there.", Tone.Soft);
         }
 
-        return part.Sentence(Trouble(named), Tone.Lead).As("top");
+        return part.Sentence(Trouble(named), Tone.Lead).Bullets(Plans.DecisionWords.Silent(draft, named)).As("top");
     }
 
     /// <summary>The first list of recipients that is judged; where there is none, the first list.</summary>

@@ -25,6 +25,19 @@ internal static class DecisionWords
     public static IEnumerable<TaskDates> Silent(Plan plan) =>
         plan.Calendar.Tasks.Where(task => task.Task.IsDecision && task.SaidDone is null && task.Due < plan.Today && StoppedOf(plan, task.Session) is null);
 
+    /// <summary>The same of a draft, by the day that its records reach: the decision and its day.</summary>
+    public static IEnumerable<string> Silent(Draft draft, ImmutableArray<Planning.Naming.NamedSession> named)
+    {
+        var plans = draft.Rulebook.Plans;
+        return from session in named
+               where plans.Stopped.All(one => one.Session != session.Number)
+               from task in plans.Tasks
+               where task is { IsDecision: true, IsNotNeeded: false } && (task.EachSession || session.Number == draft.Rulebook.Programme!.Session)
+               let due = task.Due?.In(session.Session.Programme)
+               where due < draft.Herd.KnownDay && !plans.Done.Any(done => done.Task == task.Name && (done.Session ?? 1) == session.Number)
+               select $"{task.Name} (session {session.Number}), by {Dates.Long(due!.Value)}: {Silence}";
+    }
+
     /// <summary>The sessions that are given up, and why.</summary>
     public static IEnumerable<string> Stopped(Plan plan) => plan.Draft.Rulebook.Plans.Stopped.Select(one =>
         $"Session {one.Session} is stopped: {Phrases.Stop(one.Because)} Agreed by {Phrases.And([.. one.Agreement.By])} on {Dates.Long(one.Agreement.On)}. Nobody is treated for it any more; devices come out.");

@@ -39,6 +39,11 @@ internal static class PlanPage
     private static Part Top(Plan plan, string title)
     {
         var part = new DocumentBuilder().Heading(1, title);
+        if (StopWords.Of(plan) is { } stop)
+        {
+            part.Framed(Frame.Stop, stop);
+        }
+
         part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
         part.Sentence(DangerPart.Of(plan)).Bullets(OpenSheetWords.Of(plan.Draft.Herd));
         if (!plan.Sessions.IsEmpty)

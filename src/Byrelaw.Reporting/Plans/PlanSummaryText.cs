@@ -10,7 +10,7 @@ public static class PlanSummaryText
     {
         ArgumentNullException.ThrowIfNull(plan);
         var text = new DocumentBuilder().Sentence(PlanHead.Of(plan).InALine).Gap().In(1);
-        foreach (var line in Summary.Of(plan))
+        foreach (var line in new[] { StopWords.Of(plan) }.OfType<string>().Concat(Summary.Of(plan)))
         {
             text.Sentence(line);
         }

@@ -53,7 +53,12 @@ internal static class SessionsPart
             yield return $"{session.Session.Judge.Herd.Numbers[one.Animal]} is begun by {one.Method.Name} on {Dates.Long(one.Start, year)} and not counted: {CheckWords.Of(one)}.";
         }
 
-        foreach (var alike in session.ToAsk.GroupBy(animal => AskedWords.All(animal.ToFindOut, year)))
+        if (session.ToAsk.Where(animal => animal.OpenSheet is not null).ToList() is { Count: > 0 } onSheets)
+        {
+            yield return $"On a sheet that is not on record yet, so {(onSheets.Count == 1 ? "she keeps her place" : "they keep their places")} and {(onSheets.Count == 1 ? "is" : "are")} not counted on: {Phrases.And([.. onSheets.Select(animal => $"{animal.Number} (row {animal.OpenSheet!.Row} of sheet {animal.OpenSheet.Sheet})")])}. Record it.";
+        }
+
+        foreach (var alike in session.ToAsk.Where(animal => animal.OpenSheet is null).GroupBy(animal => AskedWords.All(animal.ToFindOut, year)))
         {
             yield return $"To ask about first, and not treated before: {Phrases.And([.. alike.Select(animal => animal.Number)])}{(alike.Key.Length == 0 ? "" : $" ({alike.Key})")}.";
         }

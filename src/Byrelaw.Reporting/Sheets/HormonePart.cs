@@ -10,7 +10,8 @@ internal static class HormonePart
     public static void Add(DocumentBuilder part, Plan plan, HormoneSheet sheet)
     {
         var (given, held) = (sheet.Rows.Where(row => row.IsGiven).ToList(), sheet.Rows.Where(row => !row.IsGiven).ToList());
-        part.Sentence(Wording.Bold("No box, no needle."))
+        part.Sentence(StopWords.Of(plan) is { } stop ? Wording.Bold(stop) : "")
+            .Sentence(Wording.Bold("No box, no needle."))
             .Sentence(Count(sheet, given.Count))
             .Bullets(Cautions(sheet))
             .Sentence(SheetWords.InCalf(sheet, sheet.Rows.Concat(sheet.Spares).Select(row => row.Who.Number)))

@@ -34,6 +34,18 @@ public sealed class SheetTests : IDisposable
     }
 
     [Fact]
+    public void Whoever_stands_on_it_keeps_her_place_and_is_to_ask_until_it_is_recorded_and_a_spare_has_none()
+    {
+        var number = _farm.Draw();
+        using var plan = System.Text.Json.JsonDocument.Parse(_farm.Farm.Run("plan", "spring.byre", "--format", "json").Out);
+        var session = plan.RootElement.GetProperty("sessions")[0];
+        session.GetProperty("named").GetArrayLength().ShouldBe(0);
+        session.GetProperty("to_ask").EnumerateArray().Select(one => one.GetProperty("animal").GetString()).ShouldBe(["7", "8"]);
+        _farm.Farm.Run("plan", "spring.byre");
+        File.ReadAllText(_farm.Farm.At("out-plan/index.md")).ShouldContain($"7 (row 1 of sheet {number}) and 8 (row 2 of sheet {number})");
+    }
+
+    [Fact]
     public void The_same_sheet_again_is_the_same_number_and_no_new_line_and_what_is_filled_in_is_left_alone()
     {
         var number = _farm.Draw();
@@ -73,7 +85,7 @@ public sealed class SheetTests : IDisposable
         early.Out.ShouldContain("to 2 October 2026: so far, and no further, is written down what the safety rules look at. A box for a hormone wants all of it up to 3 October 2026.");
         File.Exists(_farm.Farm.At("records/sheets.jsonl")).ShouldBeFalse();
         var preview = File.ReadAllText(_farm.Farm.At("sheets/preview-2026-10-04-session-1-hormones.md"));
-        preview.ShouldContain("A preview: no box stands here");
+        preview.ShouldContain("A preview: it has no boxes");
         preview.ShouldNotContain("☐");
         preview.ShouldNotContain("H1004");
         var run = _farm.Farm.Run("plan", "spring.byre", "--sheet", "2026-10-04", "--records-to", "2026-10-03");
@@ -117,7 +129,7 @@ public sealed class SheetTests : IDisposable
         pages.Length.ShouldBe(2);
         foreach (var page in pages)
         {
-            File.ReadAllText(page).ShouldContain("REHEARSAL: nobody is handled or given anything by this paper.");
+            File.ReadAllText(page).ShouldContain("REHEARSAL: nobody is to be handled or given anything by this paper.");
         }
 
         Directory.GetFiles(_farm.Farm.At("sheets"), "*.csv").Length.ShouldBe(1);
