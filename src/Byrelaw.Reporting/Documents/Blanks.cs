@@ -4,6 +4,12 @@ namespace Byrelaw.Reporting.Documents;
 /// <param name="Names">What is written on each.</param>
 public sealed record Blanks(params ImmutableArray<string> Names) : Drawn
 {
+    /// <summary>What stands where somebody is to write.</summary>
+    public const string Line = "……………";
+
+    /// <summary>A box to tick.</summary>
+    public const string Box = "☐";
+
     /// <inheritdoc/>
-    public override IEnumerable<Element> InWords() => [new Listing([.. Names.Select<string, Wording>(name => $"{name}: ……………")], IsNumbered: false)];
+    public override IEnumerable<Element> InWords() => [new Listing([.. Names.Select<string, Wording>(name => $"{name}: {Line}")], IsNumbered: false)];
 }

@@ -7,6 +7,9 @@ public sealed record Table(string Caption, params ImmutableArray<Column> Columns
 {
     private readonly List<Wording[]> _rows = [];
 
+    /// <summary>Whether it is worked by in the yards, on paper first: numbers that are read from afar, boxes to tick, lines to write on.</summary>
+    public bool IsForTheYards { get; init; }
+
     /// <summary>The rows.</summary>
     public IReadOnlyList<IReadOnlyList<Wording>> Rows => _rows;
 

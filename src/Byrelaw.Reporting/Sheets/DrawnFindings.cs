@@ -14,7 +14,7 @@ internal static class DrawnFindings
             .Sentence(SheetWords.InCalf(sheet, sheet.Rows.Select(row => row.Who.Number)))
             .Sentence(SheetWords.SameFor(sheet) is { } same ? $"For {same}." : "")
             .Bullets(AskedWords.Waiting(sheet.Rows.SelectMany(row => row.Records).SelectMany(record => record.Waiting)));
-        var table = new Table(sheet.InTheYards ? "To find out in the yards, by mob" : "To sample, by mob", ["row", .. SheetRows.Columns, sheet.InTheYards ? "found" : "sample taken", "how, and by whom", "not done: why", .. SheetWords.SameFor(sheet) is null ? new Column[] { "for" } : []]);
+        var table = new Table(sheet.InTheYards ? "To find out in the yards, by mob" : "To sample, by mob", ["row", .. SheetRows.Columns, sheet.InTheYards ? "found" : "sample taken", "how, and by whom", "not done: why", .. SheetWords.SameFor(sheet) is null ? new Column[] { "for" } : []]) { IsForTheYards = true };
         foreach (var row in drawn.Rows.Where(row => row is { Finding: not null, TakenOff: null }))
         {
             var records = row.Finding!.Records;

@@ -33,7 +33,7 @@ internal static class DrawnHormones
 
     private static Table Rows(Plan plan, HormoneSheet sheet, string caption, IEnumerable<DrawnRow> rows)
     {
-        var table = new Table(caption, ["row", .. SheetRows.Columns, "her day", "looked up", "what is done", "not done: why", "beware"]);
+        var table = new Table(caption, ["row", .. SheetRows.Columns, "her day", "looked up", "what is done", "not done: why", "beware"]) { IsForTheYards = true };
         foreach (var row in rows)
         {
             table.Add([$"{row.Row}", .. SheetRows.Of(plan, row.Who!), HormonePart.Day(row.Hormone!), DrawnPage.Box, Done(row.Hormone!), DrawnPage.Blank, SheetRows.Waived(sheet.Session, row.Who!)]);
@@ -44,7 +44,7 @@ internal static class DrawnHormones
 
     private static Table OutOnly(Plan plan, HormoneSheet sheet, IEnumerable<DrawnRow> rows)
     {
-        var table = new Table("It comes out whatever else is said of her", ["row", .. SheetRows.Columns, "her day", "device", "hormone", "why"]);
+        var table = new Table("It comes out whatever else is said of her", ["row", .. SheetRows.Columns, "her day", "device", "hormone", "why"]) { IsForTheYards = true };
         foreach (var row in rows)
         {
             table.Add([$"{row.Row}", .. SheetRows.Of(plan, row.Who!), HormonePart.Day(row.Hormone!), $"{DrawnPage.Box} out {DrawnPage.Box} was gone", Wording.Bold("none"), HormonePart.Why(row.Hormone!)]);
@@ -65,7 +65,7 @@ internal static class DrawnHormones
     /// <summary>A row for each product.</summary>
     private static Table MedicineRecord(IEnumerable<DrawnRow> rows)
     {
-        var table = new Table("Medicine record", "given", "product", "batch", "expires", "ordered by", "milk withheld until", "meat withheld until");
+        var table = new Table("Medicine record", "given", "product", "batch", "expires", "ordered by", "milk withheld until", "meat withheld until") { IsForTheYards = true };
         foreach (var text in rows.SelectMany(row => row.Hormone!.Steps).SelectMany(step => step.Text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).Distinct())
         {
             table.Add(text, DrawnPage.Blank, DrawnPage.Blank, DrawnPage.Blank, DrawnPage.Blank, DrawnPage.Blank, DrawnPage.Blank);

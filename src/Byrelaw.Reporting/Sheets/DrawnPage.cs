@@ -7,10 +7,10 @@ namespace Byrelaw.Reporting.Sheets;
 internal static class DrawnPage
 {
     /// <summary>What stands where somebody is to write.</summary>
-    public const string Blank = "……………";
+    public const string Blank = Blanks.Line;
 
     /// <summary>A box to tick.</summary>
-    public const string Box = "☐";
+    public const string Box = Blanks.Box;
 
     public static Page Of(Plan plan, NumberedSheet sheet) => new(sheet.FileName, Title(sheet), Head(plan, sheet),
     [

@@ -7,7 +7,7 @@ internal static class DrawnTakenOff
 {
     public static void Add(DocumentBuilder part, DrawnSheet drawn)
     {
-        var table = new Table("Not to be done any more: what was done is to be said here", "row", "number", "was", "would have been", "was it done?", "why not");
+        var table = new Table("Not to be done any more: what was done is to be said here", "row", "number", "was", "would have been", "was it done?", "why not") { IsForTheYards = true };
         foreach (var row in drawn.Rows.Where(row => row.TakenOff is not null))
         {
             table.Add($"{row.Row}", Wording.Bold(row.Number), row.TakenOff!, Phrases.And([.. row.Writes.Select(entry => entry.Device is { } device ? $"{entry.Kind} (device {device})" : entry.Kind)]), "yes no", DrawnPage.Blank);

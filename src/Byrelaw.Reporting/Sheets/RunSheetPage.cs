@@ -95,7 +95,7 @@ internal static class RunSheetPage
 
     private static Table Race(RunSheet run, string caption, IEnumerable<RunRow> rows)
     {
-        var table = new Table(caption, "row", "race", "number", "tag", "cow or heifer", "heat, her day", "corpus luteum", "embryo", "straw", "straw read, read back by", "side used", "ease of passing", "not done: why");
+        var table = new Table(caption, "row", "race", "number", "tag", "cow or heifer", "heat, her day", "corpus luteum", "embryo", "straw", "straw read, read back by", "side used", "ease of passing", "not done: why") { IsForTheYards = true };
         foreach (var row in rows)
         {
             table.Add(
@@ -126,7 +126,7 @@ internal static class RunSheetPage
 
     private static Table TakenOff(RunSheet run)
     {
-        var table = new Table("Taken off: on an earlier sheet of this day. What was done is to be said here", "row", "number", "embryo", "was", "was it done?", "why not");
+        var table = new Table("Taken off: on an earlier sheet of this day. What was done is to be said here", "row", "number", "embryo", "was", "was it done?", "why not") { IsForTheYards = true };
         foreach (var row in run.Rows.Where(row => row.TakenOff is not null))
         {
             table.Add($"{row.Row}", Wording.Bold(row.Number), row.Embryo ?? "", row.TakenOff!, "yes no", DrawnPage.Blank);
@@ -150,7 +150,7 @@ internal static class RunSheetPage
     /// <summary>The morning's embryos, to be counted before a cow is yarded.</summary>
     private static void HandOver(DocumentBuilder part, DayOfTransfer day)
     {
-        var table = new Table("Every embryo in the book that is to be had today", "embryo", "straw", "donor, sire", "made", "for", "seen");
+        var table = new Table("Every embryo in the book that is to be had today", "embryo", "straw", "donor, sire", "made", "for", "seen") { IsForTheYards = true };
         foreach (var embryo in day.Embryos)
         {
             var pair = day.Pairs.FirstOrDefault(one => one.Embryo == embryo);
