@@ -252,7 +252,7 @@ public static class DoubtWords
     private static string MendFirst(ImmutableArray<Unexpected> failing, Herd herd)
     {
         string[] rows = [.. failing.Where(entry => entry.ButFor != 0).Select(entry => herd.EventPlace(entry.ButFor)).Distinct().Select(place => $"{FileWords.Short(place.File)} line {place.Line}")];
-        return rows.Length == 0 ? "" : $"First mend {Phrases.FirstOf(rows, RowsNamed)}: what cannot be read there may have ended the pregnancy before, and a service before it is no father then. ";
+        return rows.Length == 0 ? "" : $"First mend {Phrases.And([.. rows.Take(RowsNamed), .. rows.Length > RowsNamed ? [$"{rows.Length - RowsNamed} more"] : Array.Empty<string>()])}: what cannot be read there may have ended the pregnancy before, and a service before it is no father then. ";
     }
 
     private static string WayOut(EntryExpectation expectation) => expectation.Spells.IsEmpty
