@@ -1,17 +1,19 @@
+using Byrelaw.Reporting.Pages;
+
 namespace Byrelaw.Reporting.Plans;
 
-/// <summary>Whom to take as in calf, who may be, and which devices are in: before any count. On the transfer days of the first session that is not over.</summary>
+/// <summary>Whom to take as in calf, and who may be, with all numbers: before any count. On the transfer days of the first session that is not over.</summary>
 internal static class DangerPart
 {
-    /// <summary>The line for the page; nothing where no list of recipients is drawn up.</summary>
-    public static Wording Of(Plan plan)
+    /// <summary>Adds the box; nothing where no list of recipients is drawn up.</summary>
+    public static void Add(DocumentBuilder part, Plan plan)
     {
         if (plan.Sessions.IsEmpty || plan.Sessions[0].Session.Recipients is not { } recipients)
         {
-            return "";
+            return;
         }
 
-        var maybe = recipients.Animals.Count(animal => animal.InCalf == InCalf.MayBe);
-        return DangerLine.Of(plan.Draft, DangerLine.Those(recipients, InCalf.TakeAsInCalf), maybe == 0 ? "none" : Numbers.Count(maybe, "animal", "animals"));
+        part.Draw(DangerBox.Of(new ListReport(plan.Draft, recipients)))
+            .Sentence($"On {Dates.Range(recipients.Choice.JudgedFrom, recipients.Choice.JudgedTo)}. Before a hormone see the sheet of that morning: more may stand there.", Tone.Soft);
     }
 }

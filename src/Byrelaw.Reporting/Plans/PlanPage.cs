@@ -44,8 +44,8 @@ internal static class PlanPage
             part.Framed(Frame.Stop, stop);
         }
 
-        part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
-        part.Sentence(DangerPart.Of(plan)).Bullets(OpenSheetWords.Of(plan.Draft.Herd));
+        DangerPart.Add(part, plan);
+        part.Bullets(OpenSheetWords.Of(plan.Draft.Herd));
         if (!plan.Sessions.IsEmpty)
         {
             part.Table(SessionsTable.Of(plan));
@@ -53,11 +53,11 @@ internal static class PlanPage
 
         part.Bullets(SessionLines.Of(plan).Concat(Summary.Of(plan)));
         part.Bullets(DoNext(plan));
+        part.Sentence($"For the farmer: {Wording.Link("what to expect, on one page", "expectations.md")}. For a calendar program: {Wording.Link("calendar.ics", "calendar.ics")}; importing it again moves its entries.");
         return part.As("top");
     }
 
-    /// <summary>What is to be started next, the earliest last day first.</summary>
-    private static IEnumerable<Wording> DoNext(Plan plan) => TasksPart.Rows(plan).Take(5)
+    private static IEnumerable<Wording> DoNext(Plan plan) => TasksPart.Next(plan).Take(5)
         .Select<TaskRow, Wording>(row => $"Do next: {Wording.Bold(row.Name)}, {(row.First.Length == 0 ? "" : $"from {row.First} ")}by {row.Start}: {row.For}.");
 
     private static Part Ready(Plan plan) => plan.ReadyByDate is { } ready

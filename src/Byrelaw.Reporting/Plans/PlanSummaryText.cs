@@ -20,7 +20,7 @@ public static class PlanSummaryText
             text.Gap().Table(SessionsTable.Of(plan));
         }
 
-        var lines = Past(plan).Concat(TasksPart.Rows(plan).Select(row => $"{row.Start}: {row.Name}; {row.For}")).ToList();
+        var lines = Past(plan).Concat(TasksPart.Next(plan).Select(row => $"{row.Start}: {row.Name}; {row.For}")).ToList();
         if (lines.Count > 0)
         {
             text.Gap().Heading(2, "Start by").In(2);

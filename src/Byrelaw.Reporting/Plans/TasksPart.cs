@@ -34,11 +34,14 @@ internal static class TasksPart
     /// <summary>All rows, by their last day.</summary>
     public static IEnumerable<TaskRow> Rows(Plan plan) => plan.Calendar.Tasks.Where(task => !task.IsPast && !task.IsDone && !task.Task.IsDecision).SelectMany(Rows).OrderBy(row => row.Last);
 
+    /// <summary>What to start next: by the last day, and what serves only animals that take no place after all else; where it is too early for anybody to have a place, by the day alone.</summary>
+    public static IEnumerable<TaskRow> Next(Plan plan) => Rows(plan).OrderBy(row => row.IsForThoseWatched && !TooEarly.Is(plan));
+
     /// <summary>A row for all; where animals have days of their own, one for all who have the same.</summary>
     private static IEnumerable<TaskRow> Rows(TaskDates task) => task.ByHer.IsEmpty
         ? [new(task.LastStart, "", Dates.Long(task.LastStart), Dates.Long(task.Due), TaskWords.Name(task), Name(task, task.Earliest), TaskWords.For(task), task.Task.Because ?? "")]
         : task.ByHer.Select(one => new TaskRow(
-            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), TaskWords.Name(task, one.Animals), Cautioned(task, TaskWords.Name(task, one.Animals)), TaskWords.For(one.Animals), task.Task.Because ?? ""));
+            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), TaskWords.Name(task, one.Animals), Cautioned(task, TaskWords.Name(task, one.Animals)), TaskWords.For(one.Animals), task.Task.Because ?? "") { IsForThoseWatched = one.Animals[0].WatchedBy.Length > 0 });
 
     /// <summary>The last day; with what is left out in between, where a hole makes two windows of it.</summary>
     private static string Days(ImmutableArray<DateInterval> days) => Dates.Long(days[^1].End)
@@ -61,4 +64,8 @@ internal static class TasksPart
 /// <param name="What">The same with its cautions.</param>
 /// <param name="For">Whom it is for.</param>
 /// <param name="Why">The reason.</param>
-internal sealed record TaskRow(LocalDate Last, string First, string Start, string Due, string Name, string What, string For, string Why);
+internal sealed record TaskRow(LocalDate Last, string First, string Start, string Due, string Name, string What, string For, string Why)
+{
+    /// <summary>Whether it is only for animals that are watched, and take no place.</summary>
+    public bool IsForThoseWatched { get; init; }
+}
