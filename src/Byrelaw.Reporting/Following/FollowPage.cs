@@ -41,18 +41,24 @@ internal static class FollowPage
         var second = report.All.Where(one => one.IsSecondOverdue).ToList();
         part.Sentence(Phrases.Sentence(Phrases.And([.. Counts(report)])) + ".", Tone.Lead)
             .Sentence(SheetWords.InCalf(report.InCalf, report.All.Select(one => one.Number)))
-            .Gap().Table(Checks(report, "Overdue: checked by nobody, and so neither empty nor in calf", report.Of(FollowState.Overdue)))
+            .And(Section(report, "Overdue: checked by nobody, and so neither empty nor in calf", FollowState.Overdue))
             .Sentence(second.Count == 0 ? "" : $"Second check overdue: {string.Join(", ", second.Select(one => one.Number))}.")
-            .Gap().Table(Checks(report, "To check now", report.Of(FollowState.ToCheck)))
-            .Gap().Table(Checks(report, "Too early to check", report.Of(FollowState.Waiting)))
+            .And(Section(report, "To check now", FollowState.ToCheck))
+            .And(Section(report, "Too early to check", FollowState.Waiting))
             .Bullets(report.All.Where(one => one is { Returned: not null, State: FollowState.Overdue or FollowState.ToCheck or FollowState.Waiting }).Select(one => FollowWords.Returned(one, report.Today)))
             .Bullets(report.All.Where(one => one is { IsEmptyTooEarly: true, State: FollowState.Overdue or FollowState.ToCheck or FollowState.Waiting }).Select(one => FollowWords.TooEarly(one, report.Today)))
-            .Gap().Table(InCalf(report))
+            .Gap().Sentence(report.Of(FollowState.Pregnant).Any() ? Wording.Bold("In calf by the latest test") : "").Table(InCalf(report))
             .Gap().Bullets(report.All.Where(one => one.State is FollowState.Lost or FollowState.Empty or FollowState.Calved).Select(one => FollowWords.Ended(one, report.Today)));
         return part.Sentence("Whether one who is empty may be used again, draft and why say, by the rules. Until a list says so, she is given nothing.");
     }
 
     private static IEnumerable<string> Counts(FollowReport report) => report.All.GroupBy(one => one.State).Select(group => $"{group.Count()} {FollowWords.Of(group.Key)}");
+
+    private static DocumentBuilder Section(FollowReport report, string title, FollowState state)
+    {
+        var checks = Checks(report, "Checks and their days", report.Of(state));
+        return new DocumentBuilder().Gap().Sentence(checks.IsEmpty ? "" : Wording.Bold(title)).Table(checks);
+    }
 
     private static Table Checks(FollowReport report, string caption, IEnumerable<Followed> all)
     {
@@ -69,7 +75,7 @@ internal static class FollowPage
 
     private static Table InCalf(FollowReport report)
     {
-        var table = new Table("In calf by the latest test", "number", "tag", "embryo", "day", "found", "second check", "dry off", "due", "long from: call the vet");
+        var table = new Table("From check to calving", "number", "tag", "embryo", "day", "found", "second check", "dry off", "due", "long from: call the vet");
         foreach (var one in report.Of(FollowState.Pregnant).OrderBy(one => one.Dates.Due))
         {
             table.Add(
