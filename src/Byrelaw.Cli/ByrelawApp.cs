@@ -30,7 +30,7 @@ public static class ByrelawApp
             NewCommand.Make(doors), CheckCommand.Make(doors), TidyCommand.Make(doors), RecordsCommand.Make(doors), DraftCommand.Make(doors), VerifyCommand.Make(doors), WhyCommand.Make(doors),
             CompareCommand.Make(doors), TuneCommand.Make(doors),
             LanguageServerCommand.Make(doors),
-            PlanCommand.Make(doors), PairCommand.Make(doors), RecordCommand.Make(doors), CarryCommand.Make(doors), PackCommand.Make(doors), UnpackCommand.Make(doors), KeyCommand.Make(doors),
+            PlanCommand.Make(doors), PairCommand.Make(doors), RecordCommand.Make(doors), FollowCommand.Make(doors), CarryCommand.Make(doors), PackCommand.Make(doors), UnpackCommand.Make(doors), KeyCommand.Make(doors),
         };
         foreach (var version in root.Options.OfType<VersionOption>())
         {

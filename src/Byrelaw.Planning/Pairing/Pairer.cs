@@ -26,8 +26,7 @@ public static class Pairer
         var judge = new Judge(rules, herd, knownOn);
         var list = judge.JudgeList(choice, asked.Day, asked.Day);
         var draft = new Draft(rules, herd, knownOn, [list]);
-        var (animals, said) = judge.InCalfOn(choice, asked.Day);
-        var day = new DayOfTransfer(session, asked.Day, draft, InCalfOnDay.Of(herd, animals, said))
+        var day = new DayOfTransfer(session, asked.Day, draft, InCalfOnDay.Of(judge, choice, asked.Day))
         {
             Short = NotWrittenDown(rules, herd, choice, asked.Day),
             IsBroken = list.IsBroken,

@@ -14,12 +14,19 @@ public sealed record InCalfOnDay(ImmutableArray<string> Take, ImmutableArray<str
             return new([], []);
         }
 
-        var (animals, said) = session.Judge.InCalfOn(list, day);
-        return Of(session.Judge.Herd, animals, said);
+        return Of(session.Judge, list, day);
+    }
+
+    /// <summary>Asks it of every animal of a list.</summary>
+    public static InCalfOnDay Of(Judge judge, Choice list, LocalDate day)
+    {
+        ArgumentNullException.ThrowIfNull(judge);
+        var (animals, said) = judge.InCalfOn(list, day);
+        return Of(judge.Herd, animals, said);
     }
 
     /// <summary>By number, of what the floor said of some animals.</summary>
-    internal static InCalfOnDay Of(Herd herd, int[] animals, InCalf[] said)
+    private static InCalfOnDay Of(Herd herd, int[] animals, InCalf[] said)
     {
         return new(Those(InCalf.TakeAsInCalf), Those(InCalf.MayBe));
 

@@ -5,6 +5,9 @@ namespace Byrelaw.Planning.Stopping;
 /// <param name="InCalf">How many females were in calf before these days, by their latest test.</param>
 public sealed record HerdStop(ImmutableArray<(string Number, LocalDate Date)> Abortions, int InCalf)
 {
+    /// <summary>What ends a pregnancy, whatever a test said of it.</summary>
+    private static readonly string[] Ends = ["calving", "abortion"];
+
     /// <summary>Within so many days.</summary>
     public const int Within = 30;
 
@@ -47,7 +50,7 @@ public sealed record HerdStop(ImmutableArray<(string Number, LocalDate Date)> Ab
             if (run.Days[i] < day && run.Answers[i] < test.Answers.Length)
             {
                 var tested = run.Days[i];
-                return test.Answers[run.Answers[i]] == "pregnant" && !new[] { "calving", "abortion" }.Any(ends =>
+                return test.Answers[run.Answers[i]] == "pregnant" && !Ends.Any(ends =>
                     herd.Vocabulary.FindKind(ends)?.Declaration is EventKind end && herd.Runs[end.Id].DaysOf(animal).ToArray().Any(ended => ended >= tested && ended < day));
             }
         }

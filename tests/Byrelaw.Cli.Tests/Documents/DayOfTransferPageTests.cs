@@ -73,11 +73,11 @@ public sealed class DayOfTransferPageTests : IDisposable
         return string.Concat(lines.Select(line => string.Concat(shown.Select(heading => line[At(heading)].PadRight(Math.Max(heading.Length + 2, 8)))).TrimEnd() + "\n"));
     }
 
-    /// <summary>The danger line of the treatment's list.</summary>
+    /// <summary>The danger line of the recipients' list.</summary>
     private string Danger()
     {
         var said = Said("draft", $"rehearsed/{Programme}", "--session", "2", "--out", "out");
-        return said.Split('\n')[0] + "\n" + said.Split('\n').First(line => line.Contains("Take as in calf", StringComparison.Ordinal)).Trim() + "\n";
+        return said.Split('\n')[0] + "\n" + said.Split('\n').Last(line => line.Contains("Take as in calf", StringComparison.Ordinal)).Trim() + "\n";
     }
 
     private string Said(params string[] args)

@@ -40,6 +40,8 @@ internal sealed class TransferMorning : IDisposable
           source "common practice, no source"
         assume pregnant per transfer frozen 35%, weight 30
           source "common practice, no source"
+        assume gestation 282 days, spread 6 days
+          source "common practice, no source"
 
         rules for recipients
 

@@ -7,7 +7,7 @@ public sealed record FloorNouns(
 {
     // Tests of a farm's own as they are drawn: "an answer of a test that is about pregnancy and that does not clearly say that no calf was found counts as one that was".
     private static readonly ImmutableArray<string> ClearlyNone = ["not in calf", "open", "empty", "-"];
-    private static readonly ImmutableArray<string> AboutSomethingElse = ["mastitis test"];
+    private static readonly ImmutableArray<string> AboutSomethingElse = ["mastitis test", "ovary check"];
 
     /// <summary>Tests of the farm's own that are about pregnancy, and those of their answers that are a calf or a doubt.</summary>
     public IReadOnlyList<(TestKind Test, IReadOnlyList<int> Answers)> Others { get; init; } = [];
