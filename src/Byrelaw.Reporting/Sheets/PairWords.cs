@@ -7,12 +7,15 @@ namespace Byrelaw.Reporting.Sheets;
 /// <summary>What is said of recipients, embryos and pairs on the day of transfer.</summary>
 public static class PairWords
 {
-    /// <summary><c>13 October seen, day 7</c>.</summary>
+    /// <summary><c>13 Oct seen, day 7</c>.</summary>
     public static string HerDay(DayOfTransfer day, Recipient recipient) =>
-        $"{Dates.Long(day.Day.PlusDays(-recipient.Day), day.Day.Year)} {(recipient.IsTimed ? "timed" : "seen")}, day {recipient.Day}";
+        $"{Dates.Short(day.Day.PlusDays(-recipient.Day), day.Day.Year)} {(recipient.IsTimed ? "timed" : "seen")}, day {recipient.Day}";
 
     /// <summary><c>E-03, fresh</c>.</summary>
     public static Wording Embryo(EmbryoToday embryo) => $"{Wording.Bold(embryo.Label)} {(embryo.IsFresh ? "fresh" : "from the tank")}";
+
+    /// <summary><c>E-03 fresh, S-0117</c>.</summary>
+    public static Wording EmbryoAndStraw(EmbryoToday embryo) => Straw(embryo) is { Length: > 0 } straw ? (Wording)$"{Embryo(embryo)}, {straw}" : Embryo(embryo);
 
     /// <summary>What stands on the straw.</summary>
     public static string Straw(EmbryoToday embryo) => embryo.Embryo.Straw ?? "";

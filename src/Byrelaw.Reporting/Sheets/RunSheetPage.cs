@@ -6,7 +6,7 @@ namespace Byrelaw.Reporting.Sheets;
 /// <summary>The run sheet of a day of transfer: which straw into which cow, read aloud and read back.</summary>
 internal static class RunSheetPage
 {
-    private const string Sides = $"{DrawnPage.Box} left {DrawnPage.Box} right {DrawnPage.Box} none";
+    private const string Sides = $"{DrawnPage.Box} L {DrawnPage.Box} R {DrawnPage.Box} none";
 
     private static readonly string[] Hands =
     [
@@ -18,7 +18,7 @@ internal static class RunSheetPage
 
     public static Page Of(NumberedRunSheet sheet) => new(sheet.FileName, Title(sheet), Head(sheet),
     [
-        Main(sheet, new DocumentBuilder().Heading(1, Title(sheet))).As("sheet"),
+        Main(sheet, new DocumentBuilder().Heading(1, Title(sheet))).As("sheet run"),
         new DocumentBuilder().Heading(2, "Cautions").Bullets(SafetyNotes.General.Where(note => note != SafetyNotes.Prostaglandin)).As("cautions"),
     ]);
 
@@ -95,14 +95,13 @@ internal static class RunSheetPage
 
     private static Table Race(RunSheet run, string caption, IEnumerable<RunRow> rows)
     {
-        var table = new Table(caption, "row", "race", "number", "tag", "cow or heifer", "heat, her day", "corpus luteum", "embryo", "straw", "straw read, read back by", "side used", "ease of passing", "not done: why") { IsForTheYards = true };
+        var table = new Table(caption, "row", "race", "number", "heat", "corpus luteum", "embryo, straw", "straw read, read back by", "side used", "ease of passing", "not done: why") { IsForTheYards = true };
         foreach (var row in rows)
         {
             table.Add(
-                $"{row.Row}", DrawnPage.Box, Wording.Bold(row.Number), Particulars.Tag(run.Day.Draft.Herd, row.Recipient!.Animal), Particulars.Sort(row.Recipient.Judged.Sort), PairWords.HerDay(run.Day, row.Recipient),
-                Felt(row.Recipient),
-                row.Pair is { } pair ? PairWords.Embryo(pair.Embryo) : DrawnPage.Blank, row.Pair is { } own ? PairWords.Straw(own.Embryo) : DrawnPage.Blank, $"{DrawnPage.Blank} / {DrawnPage.Blank}",
-                "left right", "1 2 3", DrawnPage.Blank);
+                $"{row.Row}", DrawnPage.Box, $"{Wording.Bold(row.Number)} {Wording.Faint(Particulars.Tag(run.Day.Draft.Herd, row.Recipient!.Animal))}", PairWords.HerDay(run.Day, row.Recipient),
+                Felt(row.Recipient), row.Pair is { } pair ? PairWords.EmbryoAndStraw(pair.Embryo) : DrawnPage.Blank, $"{DrawnPage.Blank} / {DrawnPage.Blank}",
+                "L R", "1 2 3", DrawnPage.Blank);
         }
 
         return table;

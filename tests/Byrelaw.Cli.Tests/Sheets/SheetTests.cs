@@ -18,7 +18,7 @@ public sealed class SheetTests : IDisposable
         number.ShouldMatch("^H1004-[0-9a-f]{6}$");
         Snapshot.Verify(Without.Digests(run.ToString()) + "\n--- as CSV\n" + File.ReadAllText(_farm.Farm.At($"sheets/{number}.csv")).ReplaceLineEndings("\n") + "\n--- the page\n" + File.ReadAllText(_farm.Farm.At($"sheets/{number}.md")));
         Directory.GetFiles(_farm.Farm.At("sheets")).Select(Path.GetExtension).Order().ShouldBe([".csv", ".html", ".md", ".xlsx"]);
-        File.ReadAllText(_farm.Farm.At($"sheets/{number}.html")).ShouldContain("☐");
+        File.ReadAllText(_farm.Farm.At($"sheets/{number}.html")).ShouldContain("class=\"tick\"");
     }
 
     [Fact]
