@@ -35,7 +35,7 @@ internal static class DecisionWords
                where task is { IsDecision: true, IsNotNeeded: false } && (task.EachSession || session.Number == draft.Rulebook.Programme!.Session)
                let due = task.Due?.In(session.Session.Programme)
                where due < draft.Herd.KnownDay && !plans.Done.Any(done => done.Task == task.Name && (done.Session ?? 1) == session.Number)
-               select $"{task.Name} (session {session.Number}), by {Dates.Long(due!.Value)}: {Silence}";
+               select $"{task.Name} (session {session.Number}), by {Dates.Long(due!.Value)}: {Phrases.Small(Silence)}";
     }
 
     /// <summary>The sessions that are given up, and why.</summary>

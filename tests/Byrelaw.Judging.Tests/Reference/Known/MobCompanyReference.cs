@@ -11,12 +11,11 @@ public sealed class MobCompanyReference(
     /// <summary>All mobs that any cell or move names, and the one of all whose cell is blank.</summary>
     public IReadOnlyList<string> Mobs { get; } = [.. farm.MobNames, WhereReference.Blank];
 
+    /// <summary>The company of every mob, on each day from the first.</summary>
     /// <param name="spell">Which.</param>
-    /// <param name="mob">Whose company.</param>
     /// <param name="without">One of unknown sex is no company of its own; -1 for a female.</param>
-    /// <param name="day">When.</param>
     /// <param name="strict">Coverage stops at the known day.</param>
-    public Truth On(Spell spell, string mob, int without, int day, bool strict)
+    public IReadOnlyDictionary<string, Truth[]> Of(Spell spell, int without, bool strict)
     {
         if (!_known.TryGetValue((spell.Name, strict, without), out var byMob))
         {
@@ -45,17 +44,23 @@ public sealed class MobCompanyReference(
                 for (var each = coverage.Dawn; each <= coverage.Dusk; each++)
                 {
                     var runs = Runs(spell, animal, each, strict);
-                    foreach (var one in runs == Truth.False ? [] : Mobs)
+                    if (runs == Truth.False)
+                    {
+                        continue;
+                    }
+
+                    var (his, withNobody) = (where.MobsOn(animal.Index, each, strict).ToList(), WasLetInWithNobody(spell, animal, each, strict));
+                    foreach (var one in Mobs)
                     {
                         ref var truth = ref byMob[one][each - coverage.Dawn];
-                        truth = Kleene.Or(truth, Kleene.And(runs, IsIn(animal, one, each, strict)));
-                        truth = WasLetInWithNobody(spell, animal, each, strict) ? Kleene.Or(truth, Truth.Unknown) : truth;
+                        truth = Kleene.Or(truth, Kleene.And(runs, IsOneOf(his, one)));
+                        truth = withNobody ? Kleene.Or(truth, Truth.Unknown) : truth;
                     }
                 }
             }
         }
 
-        return byMob[mob][day - coverage.Dawn];
+        return byMob;
     }
 
     /// <summary>
@@ -123,10 +128,10 @@ public sealed class MobCompanyReference(
     private bool IsFemaleIn(AnimalAsRead animal, string mob, int day) =>
         animal.IsFemale == true && farm.Presence.At(animal.Index, day) == Truth.True && farm.Mobs.At(animal.Index, day) == mob;
 
-    private Truth IsIn(AnimalAsRead male, string mob, int day, bool strict)
+    private static Truth IsOneOf(List<string?> mobs, string mob)
     {
         var isIn = Truth.False;
-        foreach (var his in where.MobsOn(male.Index, day, strict))
+        foreach (var his in mobs)
         {
             isIn = Kleene.Or(isIn, his is null ? Truth.Unknown : Kleene.Of(his == mob));
         }
@@ -200,6 +205,11 @@ public sealed class MobCompanyReference(
     private void FollowLast(int day, Dictionary<string, Truth> today, Dictionary<string, HashSet<int>> running, HashSet<string> astray)
     {
         var before = Mobs.ToDictionary(mob => mob, mob => running[mob].Max());
+        if (before.Values.All(most => most == 0))
+        {
+            return;
+        }
+
         var females = farm.Animals.Where(animal => animal.IsFemale == true && farm.Presence.At(animal.Index, day) != Truth.False).Select(animal => animal.Index).ToList();
         foreach (var mob in farm.MobNames.Where(mob => before[mob] > 0 && !farm.Animals.Any(animal => IsFemaleIn(animal, mob, day))))
         {

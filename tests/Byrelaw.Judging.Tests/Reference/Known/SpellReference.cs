@@ -73,9 +73,10 @@ public sealed class SpellReference
         if (!_known.TryGetValue(key, out var days))
         {
             _known[key] = days = new Truth[_coverage.Dusk - _coverage.Dawn + 1];
+            var company = _company.Of(spell, _farm.Animals[moment.Animal].IsFemale == true ? -1 : moment.Animal, moment.Strict);
             for (var day = _coverage.Dawn; day <= _coverage.Dusk; day++)
             {
-                days[day - _coverage.Dawn] = Kleene.Or(_own.On(spell, moment.Animal, day, moment.Strict), OfHerMob(spell, moment.Animal, day, moment.Strict));
+                days[day - _coverage.Dawn] = Kleene.Or(_own.On(spell, moment.Animal, day, moment.Strict), OfHerMob(company, spell, moment.Animal, day, moment.Strict));
             }
         }
 
@@ -86,7 +87,7 @@ public sealed class SpellReference
     public bool IsKnown(Spell spell, int animal, int from, int to, Func<Kind, int, bool> covers, Predicate<Unread> settles) => _own.IsKnown(spell, animal, from, to, covers, settles);
 
     /// <summary>No calf too young for a bull runs with one. Where her mob is not known, she may be in any: the same for all, or not known.</summary>
-    private Truth OfHerMob(Spell spell, int animal, int day, bool strict)
+    private Truth OfHerMob(IReadOnlyDictionary<string, Truth[]> company, Spell spell, int animal, int day, bool strict)
     {
         if (day < CoverageReference.NeededFrom(_farm.Animals[animal], spell.From))
         {
@@ -94,13 +95,12 @@ public sealed class SpellReference
         }
 
         var any = Truth.False;
-        var without = _farm.Animals[animal].IsFemale == true ? -1 : animal;
         foreach (var mob in _where.MobsOn(animal, day, strict))
         {
-            var company = mob is null
-                ? Kleene.SameForAll(_company.Mobs.Select(one => _company.On(spell, one, without, day, strict)))
-                : _company.On(spell, mob, without, day, strict);
-            any = Kleene.Or(any, company);
+            var truth = mob is null
+                ? Kleene.SameForAll(company.Values.Select(one => one[day - _coverage.Dawn]))
+                : company[mob][day - _coverage.Dawn];
+            any = Kleene.Or(any, truth);
         }
 
         return Kleene.And(_farm.Presence.At(animal, day), any);
