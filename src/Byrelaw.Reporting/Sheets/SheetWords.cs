@@ -35,13 +35,16 @@ internal static class SheetWords
     /// <summary>Both danger lists, and whether anybody of them stands on the sheet.</summary>
     public static Wording InCalf(MorningSheet sheet, IEnumerable<string> here) => InCalf(sheet.InCalf, here);
 
+    /// <summary>More than so many are no list that anybody reads: a promise is missing for all of them, and those who stand here are named.</summary>
+    private const int ForAll = 60;
+
     /// <summary>The same of a day.</summary>
     public static Wording InCalf(InCalfOnDay day, IEnumerable<string> here)
     {
         var held = day.Take.Concat(day.MayBe).ToHashSet(StringComparer.Ordinal);
         var standing = here.Where(held.Contains).Distinct().Order(AnimalNumberOrder.Instance).ToList();
         var told = held.Count == 0 ? "" : standing.Count == 0 ? "None of them stands here." : $"Here: {Phrases.And(standing)}.";
-        return $"{Wording.Bold("Take as in calf")}: {Listed(day.Take)}. {Wording.Bold("May be in calf")}: {Listed(day.MayBe)}. {told}";
+        return $"{Wording.Bold("Take as in calf")}: {Listed(day.Take)}. {Wording.Bold("May be in calf")}: {(day.MayBe.Length > ForAll ? $"{day.MayBe.Length} others, for the records do not say of them that they are not" : Listed(day.MayBe))}. {told}";
     }
 
     /// <summary>What she is asked about for: <c>Progesterone insert, session 3</c>; <c>Natural heat, session 1: only watched, takes no place</c>.</summary>
