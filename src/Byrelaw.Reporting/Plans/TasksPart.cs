@@ -41,7 +41,8 @@ internal static class TasksPart
     private static IEnumerable<TaskRow> Rows(TaskDates task) => task.ByHer.IsEmpty
         ? [new(task.LastStart, "", Dates.Long(task.LastStart), Dates.Long(task.Due), TaskWords.Name(task), Name(task, task.Earliest), TaskWords.For(task), task.Task.Because ?? "")]
         : task.ByHer.Select(one => new TaskRow(
-            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), TaskWords.Name(task, one.Animals), Cautioned(task, TaskWords.Name(task, one.Animals)), TaskWords.For(one.Animals), task.Task.Because ?? "") { IsForThoseWatched = one.Animals[0].WatchedBy.Length > 0 });
+            one.Days[^1].End, Dates.Long(one.Days[0].Start), Days(one.Days), Dates.Long(one.Days[^1].End.PlusDays(task.Task.LeadDays)), TaskWords.Name(task, one.Animals), Cautioned(task, TaskWords.Name(task, one.Animals)), TaskWords.For(one.Animals), task.Task.Because ?? "")
+        { IsForThoseWatched = one.Animals[0].WatchedBy.Length > 0 });
 
     /// <summary>The last day; with what is left out in between, where a hole makes two windows of it.</summary>
     private static string Days(ImmutableArray<DateInterval> days) => Dates.Long(days[^1].End)

@@ -190,8 +190,11 @@ public sealed class UsefulDaysTests
         var animals = "animal,born,sex\n" + string.Concat(Enumerable.Range(1, farm.Cows).Select(cow => $"{cow},2020-05-01,F\n"));
         var judge = new SupposedFarm(rulebook, ("animals.csv", Encoding.UTF8.GetBytes(animals)), ("events.csv", Encoding.UTF8.GetBytes(text))).Judge(new Supposition
         {
-            Records = new Supposed { Rows = [.. records.Where(record => record.Value.Length > 0).SelectMany(record => record.Of.Select(number => (record, number))).DistinctBy(one => (one.number, one.record.Kind.Name, one.record.Date))
-                .Select(one => new SupposedRow(one.record.Date, one.number, one.record.Kind.Name, one.record.Value, one.record.Unit) { Details = one.record.Details })] },
+            Records = new Supposed
+            {
+                Rows = [.. records.Where(record => record.Value.Length > 0).SelectMany(record => record.Of.Select(number => (record, number))).DistinctBy(one => (one.number, one.record.Kind.Name, one.record.Date))
+                .Select(one => new SupposedRow(one.record.Date, one.number, one.record.Kind.Name, one.record.Value, one.record.Unit) { Details = one.record.Details })]
+            },
         });
         var programme = session.Session.Programme;
         return judge.JudgeOne(ProgrammeLists.Treatment(programme)!, animal.Animal, animal.Start).Answer.MayBeUsed() && judge.JudgeOne(ProgrammeLists.Recipients(programme)!, animal.Animal).Answer.MayBeUsed();

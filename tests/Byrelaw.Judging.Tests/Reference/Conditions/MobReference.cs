@@ -119,7 +119,8 @@ public static class MobReference
         return ofTheMob.Concat(own).Where(row => condition is MobCountCondition count
                 ? NumberReference.Compare(count.Test, row.Values, knowledge.Farm.Animals[moment.Animal].Facts) == Truth.Unknown : row.Values.Low != row.Values.High)
             .Select(row => new Missing(row.Values.IsAny ? MissingReason.ResultPending : MissingReason.ResultTooVague, measure.Declaration.Name,
-                DayNumber.Date(row.Day), DayNumber.Date(row.Day), SettledBy.LaboratoryOrTime, row.Line) { Whose = row.Whose });
+                DayNumber.Date(row.Day), DayNumber.Date(row.Day), SettledBy.LaboratoryOrTime, row.Line)
+            { Whose = row.Whose });
     }
 
     /// <summary>What each sample, or all together, must be.</summary>
